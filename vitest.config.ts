@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 20_000,
+    coverage: {
+      provider: 'v8',
+      include: ['src/acoustics/**', 'src/reasoning/**', 'src/facts/**', 'src/explain/**'],
+      reporter: ['text-summary', 'text'],
+    },
+  },
+});
