@@ -1,0 +1,61 @@
+/** The facts of one system as told so far: an immutable book of answers, complaints and seats. */
+import type { FactId } from './catalog.js';
+import type { ComplaintId } from './complaints.js';
+import type { How } from './spec.js';
+
+export type UnitSystem = 'metric' | 'imperial';
+
+/** An answer in SI units, a choice value, or a file path; or a question asked that nobody could answer. */
+export type Answer = { readonly value: number | string; readonly how: How } | { readonly how: 'unknown' };
+
+/** A place for listening: `xM` to the right of the midline, `yM` back from the line between the mains. */
+export interface Seat {
+  readonly name: string;
+  readonly xM: number;
+  readonly yM: number;
+  /** Row counted from 1 at the front. */
+  readonly row: number;
+  readonly earHeightM?: number;
+  readonly main: boolean;
+}
+
+export interface FactBook {
+  readonly units: UnitSystem;
+  readonly title?: string;
+  /** The complaint in the owner's own words, verbatim. */
+  readonly words?: string;
+  readonly complaints: readonly ComplaintId[];
+  /** Complaints the owner was asked about and does not hear. */
+  readonly absentComplaints: readonly ComplaintId[];
+  readonly answers: ReadonlyMap<FactId, Answer>;
+  /** Seats as listed in the case; empty when they follow from count, spacing and distance. */
+  readonly seats: readonly Seat[];
+  readonly notes: readonly string[];
+  /** Remedies already carried out, by `cause/remedy` id. */
+  readonly tried: readonly string[];
+  /** Folder against which paths of response files are resolved; absent for standard input. */
+  readonly folder?: string;
+}
+
+export const EMPTY_BOOK: FactBook = {
+  units: 'metric',
+  complaints: [],
+  absentComplaints: [],
+  answers: new Map(),
+  seats: [],
+  notes: [],
+  tried: [],
+};
+
+export function withAnswer(book: FactBook, id: FactId, answer: Answer | undefined): FactBook {
+  const answers = new Map(book.answers);
+  if (answer === undefined) answers.delete(id);
+  else answers.set(id, answer);
+  return { ...book, answers };
+}
+
+/** The told value of a fact, or undefined when it was not asked or not known. */
+export function told(book: FactBook, id: FactId): number | string | undefined {
+  const answer = book.answers.get(id);
+  return answer && 'value' in answer ? answer.value : undefined;
+}

@@ -1,0 +1,69 @@
+import { family } from '../spec.js';
+
+/** Cables, terminals and drivers that play or do not. */
+export const wiringFacts = family({
+  polarityMarks: {
+    kind: 'choice',
+    family: 'wiring',
+    label: 'polarity at the terminals',
+    ask: 'Does red go to red and black to black at both ends of all three front cables?',
+    hint: 'Power off before touching loudspeaker wires.',
+    why: 'A reversed center fights the mains in everything they share.',
+    findOut: [
+      'Switch the power off first.',
+      'Follow the marked wire from the amplifier to the loudspeaker, for each of the three.',
+    ],
+    minutes: 4,
+    usually: 'read',
+    choices: {
+      'all-match': 'yes, all three',
+      'center-crossed': 'the center is crossed',
+      'main-crossed': 'one main is crossed',
+    },
+  },
+  polarityMessage: {
+    kind: 'choice',
+    family: 'wiring',
+    label: 'phase message of the setup',
+    ask: 'Did the automatic setup complain about the phase or polarity of a front loudspeaker?',
+    hint: 'Such messages are sometimes wrong; check the cable.',
+    why: 'It is a hint, not a proof: some good loudspeakers trigger it.',
+    findOut: ['Run the setup again, or recall its messages.'],
+    minutes: 1,
+    usually: 'recalled',
+    choices: { none: 'no', center: 'yes, about the center', main: 'yes, about left or right' },
+  },
+  driversHeard: {
+    kind: 'choice',
+    family: 'wiring',
+    label: 'drivers of the center',
+    ask: 'With quiet noise on the center, do all its drivers play when you go close?',
+    hint: 'Turn the volume down before your ear goes near.',
+    why: 'A dead tweeter or cone changes the tone at every seat.',
+    findOut: ['Turn the volume down.', 'Play noise on the center only.', 'Go near each driver in turn.'],
+    minutes: 3,
+    usually: 'measured',
+    choices: {
+      all: 'all of them play clean',
+      'tweeter-silent': 'a tweeter is silent or very weak',
+      'cone-silent': 'a cone is silent or very weak',
+      rattles: 'one rattles or scratches',
+      crackles: 'it comes and goes when the cable moves',
+    },
+  },
+  jumpers: {
+    kind: 'choice',
+    family: 'wiring',
+    label: 'terminals and straps',
+    ask: 'Are the cable clamps of the center tight, and the straps between double terminals in place?',
+    hint: 'Power off before touching them.',
+    why: 'A loose strap silences half of the loudspeaker.',
+    findOut: [
+      'Switch the power off.',
+      'Tug each wire gently; look for metal straps between double terminals.',
+    ],
+    minutes: 2,
+    usually: 'read',
+    choices: { tight: 'tight and in place', loose: 'something is loose or missing' },
+  },
+});

@@ -1,0 +1,87 @@
+/**
+ * What a fact is. The catalog (one file a family) is data of this shape; types, schema, questions,
+ * help pages and listings all follow from it.
+ */
+
+/** SI units a number fact is kept in. `1` is a plain ratio or count. */
+export type Unit = 'm' | 'ms' | 'Hz' | 'dB' | 'deg' | '1' | 'kg/m2' | 'Pa s/m' | '1/m2';
+
+/** How an answer was obtained, from the most to the least trustworthy. */
+export const HOWS = ['measured', 'read', 'recalled', 'guessed'] as const;
+export type How = (typeof HOWS)[number];
+
+/** Topics of the conversation, in the order in which an adviser would take them. */
+export const FAMILIES = [
+  'complaint',
+  'source',
+  'speakers',
+  'geometry',
+  'placement',
+  'upmix',
+  'entries',
+  'tone',
+  'bass',
+  'wiring',
+  'room',
+  'history',
+  'tests',
+] as const;
+export type Family = (typeof FAMILIES)[number];
+
+/** Facts that must hold before a question makes sense: id -> accepted choice values. */
+export type AskedWhen = Readonly<Record<string, readonly string[]>>;
+
+interface BaseSpec {
+  readonly family: Family;
+  /** Two to four words for tables and review screens: "center driver layout". */
+  readonly label: string;
+  /** The question, read aloud in one breath: at most 25 words, one fact. */
+  readonly ask: string;
+  /** One short line under the question, at most 80 characters. */
+  readonly hint: string;
+  /** Why it is asked, in plain words. */
+  readonly why: string;
+  /** How an owner finds out, step by step. */
+  readonly findOut: readonly string[];
+  /** Minutes it takes a typical owner to answer well. */
+  readonly minutes: number;
+  /** How an unqualified answer was most likely obtained. */
+  readonly usually: How;
+  /** The question is asked only where every one of these facts is known to have one of the values. */
+  readonly askedWhen?: AskedWhen;
+}
+
+export interface ChoiceSpec extends BaseSpec {
+  readonly kind: 'choice';
+  /** Value -> plain words. */
+  readonly choices: Readonly<Record<string, string>>;
+  /** Value used when the answer is not known. */
+  readonly assume?: { readonly value: string; readonly note: string };
+}
+
+export interface NumberSpec extends BaseSpec {
+  readonly kind: 'number';
+  readonly unit: Unit;
+  /** How the number is written for people; `length` follows the owner's unit system. */
+  readonly written: 'length' | 'small-length' | 'plain';
+  /** Anything outside cannot be right and is refused. */
+  readonly possible: readonly [number, number];
+  /** Anything outside is asked again, and told as a remark in a case file. */
+  readonly plausible: readonly [number, number];
+  /** Values that stand for the answers people give: used to weigh the question and to look for flips. */
+  readonly typical: readonly number[];
+  /** Value used when unknown; `spread` is one standard deviation of the natural logarithm of the value. */
+  readonly assume?: { readonly value: number; readonly spread: number; readonly note: string };
+}
+
+/** A measured response: the path of a plain text file beside the case. */
+export interface FileSpec extends BaseSpec {
+  readonly kind: 'file';
+}
+
+export type FactSpec = ChoiceSpec | NumberSpec | FileSpec;
+
+/** Keeps literal keys and choice values while checking the shape. */
+export function family<const T extends Readonly<Record<string, FactSpec>>>(specs: T): T {
+  return specs;
+}

@@ -1,0 +1,210 @@
+/** What a cause is: one file of data with its rules, confirming tests and remedies. */
+import type { Choice, ChoiceFactId, FactId, TestId } from '../facts/catalog.js';
+import type { ComplaintId } from '../facts/complaints.js';
+import type { CautionId } from './cautions.js';
+import { atLeast, atMost, type Condition, type LimitVar, type NumberVar, type VarId } from './condition.js';
+import type { DerivedNumberId } from './derived/table.js';
+import type { LimitId } from './limits.js';
+import { LIMITS } from './limits.js';
+import type { SourceId } from './sources.js';
+
+/** The 30 causes of the contract, in its order; ties in a ranking fall in this order. */
+export const CAUSE_IDS = [
+  'driver-layout',
+  'outer-tweeters',
+  'height',
+  'aim',
+  'cabinet-bay',
+  'set-back',
+  'near-surface',
+  'blocked-path',
+  'off-midline',
+  'delay',
+  'level',
+  'spread-off',
+  'fixed-extraction',
+  'ambience-setting',
+  'timbre',
+  'correction-mismatch',
+  'screen-loss',
+  'polarity',
+  'bass-management',
+  'driver-fault',
+  'routing',
+  'programme',
+  'twin-centers',
+  'mains-layout',
+  'room-acoustics',
+  'double-playback',
+  'surround-spill',
+  'overload',
+  'listener',
+  'preference',
+] as const;
+export type CauseId = (typeof CAUSE_IDS)[number];
+
+/** How bad it is if true: defined once, printed with the word. */
+export const SEVERITIES = {
+  taste: 'nothing is broken; a matter of liking',
+  mild: 'noticed in direct comparison',
+  clear: 'noticed by everyone who listens for it',
+  severe: 'speech or image is lost at one or more seats',
+  broken: 'something does not work at all',
+} as const;
+export type Severity = keyof typeof SEVERITIES;
+
+/**
+ * How strongly items of one evidence group repeat each other (rho): the same quantity 1, the same
+ * mechanism 0.7, remarks of one session 0.3, independent measurements 0.
+ */
+export const KINSHIP = {
+  'same-quantity': 1,
+  'same-mechanism': 0.7,
+  'same-session': 0.3,
+  independent: 0,
+} as const;
+export type Kinship = keyof typeof KINSHIP;
+
+/** The weight comes from a computed deviation: r = value / clear limit, W = 20 log10 r, clamped. */
+export interface Deviation {
+  readonly kind: 'deviation';
+  readonly of: NumberVar;
+  readonly limit: LimitVar | DerivedNumberId;
+  /** True when small values are bad: r = limit / value. */
+  readonly lowIsBad: boolean;
+  /** Count only what speaks for, or only what speaks against, the cause. */
+  readonly only?: 'for' | 'against';
+  /** Scales the deviation by how much of it can be heard (0 to 1), e.g. the shared content. */
+  readonly heard?: NumberVar;
+  /** Bound of |weight| in decibans when less than the general 20 dB is justified. */
+  readonly maxDb?: number;
+}
+/** The weight comes from an answer: tp = P(this answer | cause), fp = P(this answer | other causes). */
+export interface AnswerWeight {
+  readonly kind: 'answer';
+  readonly tp: number;
+  readonly fp: number;
+  /** Set to 'for' when the opposite answer says nothing, to 'against' when only the opposite speaks. */
+  readonly only?: 'for' | 'against';
+}
+export type Weigh = Deviation | AnswerWeight;
+
+/**
+ * The three outcomes in words. Templates may name any variable of the rule in braces: `{layoutDipDb}` or
+ * `{limit}` (the limit with unit); the renderer fills value and unit in the owner's units.
+ */
+export interface Says {
+  readonly yes: string;
+  readonly no: string;
+  /** What is missing, in plain words; the facts that would settle it are named by the program. */
+  readonly unknown: string;
+}
+
+export interface Rule {
+  /** Unique within its cause, kebab-case. */
+  readonly id: string;
+  /** Evidence group: the same quantity, measurement or remark. */
+  readonly group: string;
+  /** Where this is settled no, the rule does not bear on the case at all. */
+  readonly applies?: Condition;
+  readonly when: Condition;
+  readonly weigh: Weigh;
+  readonly says: Says;
+  /** The physics or the reason of the trade, one or two sentences. */
+  readonly because: string;
+  readonly source: SourceId;
+}
+
+export type Cost = 'free' | 'low' | 'medium' | 'high';
+export interface Remedy {
+  readonly id: string;
+  readonly title: string;
+  /** Shown only where this holds (or is unknown). */
+  readonly when?: Condition;
+  readonly steps: readonly [string, ...string[]];
+  readonly minutes: number;
+  readonly cost: Cost;
+  readonly reversible: boolean;
+  /** What will change; templates as in `Says`. */
+  readonly expect: string;
+  /** How to hear or measure that it worked. */
+  readonly verify: string;
+  readonly cautions: readonly CautionId[];
+  /** Facts whose answers may be out of date after this remedy. */
+  readonly changes: readonly FactId[];
+  /** How sure the advice cures the cause if the cause is true, 0 to 1. */
+  readonly cures: number;
+}
+
+export interface Confirm {
+  readonly test: TestId;
+  /** Outcomes that confirm the cause; the others speak against it or leave it open. */
+  readonly outcomes: readonly string[];
+}
+/** Typed so that a test's outcome must be one of its choices. */
+export const confirmedBy = <T extends TestId & ChoiceFactId>(test: T, ...outcomes: Choice<T>[]): Confirm => ({
+  test,
+  outcomes,
+});
+
+export interface Cause {
+  readonly id: CauseId;
+  readonly title: string;
+  readonly severity: Severity;
+  /** Prior in decibans (10 log10 of the odds), judgement on a 3 dB grid. */
+  readonly priorDb: number;
+  /** What happens and what the owner hears, in plain words. */
+  readonly story: string;
+  /** When it is wrongly blamed. */
+  readonly notWhen: string;
+  /** Settled no: the cause is not applicable to this system. */
+  readonly applies?: Condition;
+  /** Chance that the cause, if true, makes this complaint. */
+  readonly links: Partial<Record<ComplaintId, number>>;
+  readonly groups: Readonly<Record<string, Kinship>>;
+  readonly rules: readonly [Rule, ...Rule[]];
+  readonly confirm: readonly [Confirm, ...Confirm[]];
+  /** In order: free and reversible first. */
+  readonly remedies: readonly [Remedy, ...Remedy[]];
+}
+
+/** A cause whose rules may only use its own groups. */
+export function defineCause<const G extends Readonly<Record<string, Kinship>>>(
+  cause: Omit<Cause, 'groups' | 'rules'> & {
+    readonly groups: G;
+    readonly rules: readonly [Rule & { group: keyof G & string }, ...(Rule & { group: keyof G & string })[]];
+  },
+): Cause {
+  return cause;
+}
+
+type RuleWords = Omit<Rule, 'when' | 'weigh'>;
+/** A rule whose condition and weight are one computed deviation against the clear grade of a limit. */
+export function deviates(
+  words: RuleWords,
+  of: NumberVar,
+  limitId: LimitId | { readonly computed: DerivedNumberId; readonly lowIsBad?: boolean },
+  options: Pick<Deviation, 'only' | 'heard' | 'maxDb'> = {},
+): Rule {
+  const lowIsBad = typeof limitId === 'string' ? 'lowIsBad' in LIMITS[limitId] : (limitId.lowIsBad ?? false);
+  const limit: LimitVar | DerivedNumberId =
+    typeof limitId === 'string' ? `limit.${limitId}.clear` : limitId.computed;
+  const bound = (typeof limitId === 'string' ? limitId : { other: limitId.computed }) as never;
+  const when = lowIsBad ? atMost(of, bound) : atLeast(of, bound);
+  return { ...words, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
+}
+/** A rule that weighs an answer: tp is its chance if the cause is true, fp otherwise. */
+export function answers(
+  words: RuleWords,
+  when: Condition,
+  tp: number,
+  fp: number,
+  only?: 'for' | 'against',
+): Rule {
+  return { ...words, when, weigh: { kind: 'answer', tp, fp, ...(only ? { only } : {}) } };
+}
+
+export function ruleVariables(rule: Rule): VarId[] {
+  const weigh = rule.weigh;
+  return weigh.kind === 'deviation' ? [weigh.of, ...(weigh.heard ? [weigh.heard] : [])] : [];
+}

@@ -1,0 +1,42 @@
+/** One reading of an asked or derived fact, with where it came from. */
+import type { FactBook, Seat } from '../facts/book.js';
+import type { FactId } from '../facts/catalog.js';
+import type { How, Unit } from '../facts/spec.js';
+import type { VarId } from './condition.js';
+
+export interface Reading {
+  readonly id: VarId;
+  /** SI number, choice value, or undefined when it cannot be told yet. */
+  readonly value: number | string | undefined;
+  readonly unit: Unit;
+  /** Asked facts whose assumed default went into the value. */
+  readonly assumed: readonly FactId[];
+  /** Asked facts the value rests on, told or assumed. */
+  readonly facts: readonly FactId[];
+  /** Asked facts that are not known and would settle the value; empty when the value is known for sure. */
+  readonly missing: readonly FactId[];
+  /** The weakest way in which a fact it rests on was obtained; assumed defaults count as guessed. */
+  readonly how: How;
+  /** One standard deviation of the natural logarithm of the value, from the uncertainty of the facts. */
+  readonly spread: number;
+}
+
+/** What one seat hears: the seats table of the report. */
+export interface SeatResult {
+  readonly seat: Seat;
+  readonly azimuthDeg: number;
+  readonly distanceM: number;
+  readonly dipDb: number | undefined;
+  readonly dipHz: number | undefined;
+  readonly speechLossDb: number | undefined;
+  readonly centerMinusMainsMs: number | undefined;
+  readonly phantomPullDeg: number | undefined;
+}
+
+/** The facts of a case with everything computed from them, each value computed once when first read. */
+export interface View {
+  readonly book: FactBook;
+  readonly seats: readonly Seat[];
+  read(id: VarId): Reading;
+  seatResults(): readonly SeatResult[];
+}
