@@ -1,0 +1,187 @@
+/**
+ * Bass management: how center and subwoofer add around the crossover, given what the box does by itself.
+ * H = HP_e(f) box(f) +- LP(f) sub(f) e^(-j omega tau), LP the LR4 low-pass of the processor (common practice:
+ * 24 dB per octave). Box and sub are minimum-phase models, room and placement are left out.
+ */
+
+import { logGrid } from './bands.js';
+import { type Complex, mul } from './complex.js';
+import { butterworthHighPass, highPass, lowPass } from './crossover.js';
+import { oneOf, positive, within } from './input.js';
+
+export const ENCLOSURES = ['sealed', 'vented'] as const;
+/** `sealed`: second order, Q 0.707. `vented`: fourth-order Butterworth. Both from memory (textbook). */
+export type Enclosure = (typeof ENCLOSURES)[number];
+export const BASS_HIGH_PASSES = ['LR4', 'BW2'] as const;
+/** Electrical high-pass of the processor; BW2 counts on the second order of a sealed box. From memory. */
+export type BassHighPass = (typeof BASS_HIGH_PASSES)[number];
+
+/** Lower limit of the subwoofer, second-order Butterworth, Hz. Common practice, no source. */
+const SUB_LIMIT_HZ = 15;
+/** Range in which a hole is looked for, Hz. */
+const HOLE_FROM_HZ = 40;
+const HOLE_TO_HZ = 300;
+const CURVE_POINTS = 200;
+const REFINEMENTS = 40;
+const LONGEST_DELAY_MS = 1000;
+
+export type BassInput = {
+  readonly crossoverHz: number;
+  readonly enclosure: Enclosure;
+  /** -3 dB point of the box, Hz. */
+  readonly lowLimitHz: number;
+  readonly highPass?: BassHighPass | undefined;
+  /** Delay of the sub against the center, ms, positive: sub late. */
+  readonly subDelayMs?: number | undefined;
+  readonly subInverted?: boolean | undefined;
+};
+
+function checked(input: BassInput): Required<{ [K in keyof BassInput]: Exclude<BassInput[K], undefined> }> {
+  positive('crossoverHz', input.crossoverHz);
+  positive('lowLimitHz', input.lowLimitHz);
+  return {
+    crossoverHz: within('crossoverHz', input.crossoverHz, 10, 1000),
+    lowLimitHz: within('lowLimitHz', input.lowLimitHz, 1, 1000),
+    enclosure: oneOf('enclosure', input.enclosure, ENCLOSURES),
+    highPass: oneOf('highPass', input.highPass ?? 'LR4', BASS_HIGH_PASSES),
+    subDelayMs: within('subDelayMs', input.subDelayMs ?? 0, -LONGEST_DELAY_MS, LONGEST_DELAY_MS),
+    subInverted: input.subInverted ?? false,
+  };
+}
+
+/** Roll-off of the box alone. */
+export function boxResponse(enclosure: Enclosure, lowLimitHz: number, frequencyHz: number): Complex {
+  return butterworthHighPass(enclosure === 'sealed' ? 2 : 4, lowLimitHz, frequencyHz);
+}
+
+type Branches = { readonly main: Complex; readonly sub: Complex };
+
+/** The two branches before the sub's delay and polarity. */
+function branches(input: ReturnType<typeof checked>, frequencyHz: number): Branches {
+  const { crossoverHz, enclosure, lowLimitHz, highPass: electrical } = input;
+  return {
+    main: mul(
+      highPass(electrical, crossoverHz, frequencyHz),
+      boxResponse(enclosure, lowLimitHz, frequencyHz),
+    ),
+    sub: mul(lowPass('LR4', crossoverHz, frequencyHz), butterworthHighPass(2, SUB_LIMIT_HZ, frequencyHz)),
+  };
+}
+
+/** Squared magnitude of main + sign * sub turned by the delay. */
+function sumPower({ main, sub }: Branches, frequencyHz: number, subDelayMs: number, sign: 1 | -1): number {
+  const angle = (-2 * Math.PI * frequencyHz * subDelayMs) / 1000;
+  const cos = sign * Math.cos(angle);
+  const sin = sign * Math.sin(angle);
+  const re = main.re + sub.re * cos - sub.im * sin;
+  const im = main.im + sub.re * sin + sub.im * cos;
+  return re * re + im * im;
+}
+
+const signOf = (inverted: boolean): 1 | -1 => (inverted ? -1 : 1);
+
+/** Level of the sum in dB at each frequency (0: neither lost nor gained). */
+export function bassSumCurve(input: BassInput, frequenciesHz: readonly number[]): { levelDb: number[] } {
+  const known = checked(input);
+  return {
+    levelDb: frequenciesHz.map(
+      (hz) =>
+        10 *
+        Math.log10(
+          sumPower(
+            branches(known, positive('frequenciesHz', hz)),
+            hz,
+            known.subDelayMs,
+            signOf(known.subInverted),
+          ),
+        ),
+    ),
+  };
+}
+
+/** Deepest point of the sum between 40 and 300 Hz. `dipDb` is null when the two cancel completely. */
+export function bassSum(input: BassInput): BassHole {
+  const known = checked(input);
+  const sign = signOf(known.subInverted);
+  const power = (hz: number) => sumPower(branches(known, hz), hz, known.subDelayMs, sign);
+  const grid = logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, CURVE_POINTS);
+  const powers = grid.map(power);
+  const lowest = powers.indexOf(Math.min(...powers));
+  // Golden section between the neighbors: a grid alone would miss the bottom of a narrow null.
+  let from = grid[lowest - 1] ?? HOLE_FROM_HZ;
+  let to = grid[lowest + 1] ?? HOLE_TO_HZ;
+  const golden = (Math.sqrt(5) - 1) / 2;
+  for (let i = 0; i < REFINEMENTS; i += 1) {
+    const low = to - golden * (to - from);
+    const high = from + golden * (to - from);
+    if (power(low) <= power(high)) to = high;
+    else from = low;
+  }
+  const candidates = [grid[lowest] ?? HOLE_FROM_HZ, (from + to) / 2];
+  const dipHz = candidates.reduce((a, b) => (power(b) < power(a) ? b : a));
+  const deepest = power(dipHz);
+  return { dipDb: deepest > 0 ? Math.min(0, 10 * Math.log10(deepest)) : null, dipHz };
+}
+
+/** Delays tried when the sub is aligned, ms, and their step: what menus offer on either side. Common practice. */
+const ALIGN_FROM_MS = -15;
+const ALIGN_TO_MS = 15;
+const ALIGN_STEP_MS = 0.25;
+const ALIGN_POINTS = 80;
+
+export type BassHole = { readonly dipDb: number | null; readonly dipHz: number };
+export type AlignedHole = BassHole & { readonly subDelayMs: number; readonly subInverted: boolean };
+
+/** The shallowest hole that the sub's delay and polarity can bring about, and the setting that does. */
+export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>): AlignedHole {
+  const known = checked(input);
+  const grid = [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({
+    hz,
+    parts: branches(known, hz),
+  }));
+  let best = { power: -1, subDelayMs: 0, subInverted: false };
+  for (const subInverted of [false, true]) {
+    const sign = signOf(subInverted);
+    for (let subDelayMs = ALIGN_FROM_MS; subDelayMs <= ALIGN_TO_MS; subDelayMs += ALIGN_STEP_MS) {
+      let lowest = Number.POSITIVE_INFINITY;
+      for (const { hz, parts } of grid) {
+        lowest = Math.min(lowest, sumPower(parts, hz, subDelayMs, sign));
+        if (lowest <= best.power) break;
+      }
+      if (lowest > best.power) best = { power: lowest, subDelayMs, subInverted };
+    }
+  }
+  const { subDelayMs, subInverted } = best;
+  return { ...bassSum({ ...known, subDelayMs, subInverted }), subDelayMs, subInverted };
+}
+
+/** Crossovers processors offer, Hz. From memory (common practice). */
+export const CROSSOVER_CHOICES_HZ: readonly number[] = [40, 60, 80, 90, 100, 110, 120, 150, 200, 250];
+
+/**
+ * Lowest crossover of the usual choices from which on the hole stays within `maxHoleDb` (positive), Hz. Null
+ * when none does. `aligned`: the sub's delay and polarity are set for the best; otherwise as given by default.
+ */
+export function lowestCrossoverHz(input: {
+  enclosure: Enclosure;
+  lowLimitHz: number;
+  highPass?: BassHighPass;
+  maxHoleDb: number;
+  aligned?: boolean;
+}): number | null {
+  const { maxHoleDb, aligned = false, ...box } = input;
+  positive('maxHoleDb', maxHoleDb);
+  let lowest: number | null = null;
+  for (const crossoverHz of [...CROSSOVER_CHOICES_HZ].reverse()) {
+    const { dipDb } = aligned ? alignedHole({ ...box, crossoverHz }) : bassSum({ ...box, crossoverHz });
+    if (dipDb === null || -dipDb > maxHoleDb) break;
+    lowest = crossoverHz;
+  }
+  return lowest;
+}
+
+/** Level at the crossover of two ideal branches of equal level when one is late, dB: 20 lg |cos(pi f tau)|. */
+export function delayErrorAtCrossoverDb(crossoverHz: number, delayMs: number): number | null {
+  const level = Math.abs(Math.cos((Math.PI * positive('crossoverHz', crossoverHz) * delayMs) / 1000));
+  return level < 1e-12 ? null : 20 * Math.log10(level);
+}
