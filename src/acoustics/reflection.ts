@@ -1,0 +1,180 @@
+/**
+ * Reflections by the method of images (textbook): floor, wall behind the loudspeaker, and the power a
+ * loudspeaker gains near walls.
+ */
+import { C_AIR } from './air.js';
+import { gridStepDecades, logGrid, smoothPower } from './bands.js';
+import { notNegative, positive, within } from './input.js';
+import { SEATED_EAR_HEIGHT_M } from './practice.js';
+
+/** Depth of the first null, dB; null when both sounds are equal and nothing is left. */
+function nullDepth(ratio: number): number | null {
+  return ratio === 1 ? null : 20 * Math.log10(Math.abs(1 - ratio));
+}
+
+export type BounceGeometry = {
+  readonly sourceHeightM: number;
+  readonly earHeightM?: number;
+  /** Horizontal distance, above 0. */
+  readonly distanceM: number;
+};
+
+export type FloorBounce = {
+  /** Longer way over the floor, m. */
+  pathDifferenceM: number;
+  delayMs: number;
+  firstNullHz: number | null;
+  /** Where the ray meets the floor, m from the loudspeaker; null when both stand on the floor. */
+  specularM: number | null;
+  nullDepthDb: number | null;
+  /** Amplitude of the reflection over the direct sound at the ear. */
+  reflectionRatio: number;
+};
+
+/**
+ * Reflection off the floor or any large level plane (heights are then above that plane).
+ * @param input heights 0 or above; `reflection` 0 to 1, amplitude. Throws RangeError otherwise.
+ */
+export function floorBounce(input: BounceGeometry & { readonly reflection?: number }): FloorBounce {
+  const sourceM = notNegative('sourceHeightM', input.sourceHeightM);
+  const earM = notNegative('earHeightM', input.earHeightM ?? SEATED_EAR_HEIGHT_M.usual);
+  const distanceM = positive('distanceM', input.distanceM);
+  const reflection = within('reflection', input.reflection ?? 1, 0, 1);
+  const direct = Math.hypot(distanceM, sourceM - earM);
+  const bounced = Math.hypot(distanceM, sourceM + earM);
+  const pathDifferenceM = bounced - direct;
+  const reflectionRatio = (reflection * direct) / bounced;
+  return {
+    pathDifferenceM,
+    delayMs: (pathDifferenceM / C_AIR) * 1000,
+    firstNullHz: pathDifferenceM === 0 ? null : C_AIR / (2 * pathDifferenceM),
+    specularM: sourceM + earM === 0 ? null : (distanceM * sourceM) / (sourceM + earM),
+    nullDepthDb: nullDepth(reflectionRatio),
+    reflectionRatio,
+  };
+}
+
+export type FloorCover = 'bare' | 'carpet';
+/** Amplitude reflection of floors by frequency; from memory. Carpet: thick with a pad, lying on the reflection. */
+const FLOOR_REFLECTION: Record<FloorCover, readonly (readonly [frequencyHz: number, ratio: number])[]> = {
+  bare: [[250, 0.95]],
+  carpet: [
+    [250, 0.9],
+    [500, 0.8],
+    [1000, 0.6],
+    [2000, 0.5],
+  ],
+};
+
+/** Amplitude reflection of a floor, straight lines over log frequency between the table's points. */
+export function floorReflection(cover: FloorCover, frequencyHz: number): number {
+  return interpolateLog(FLOOR_REFLECTION[cover], frequencyHz);
+}
+
+/** Value of a table over log frequency, held at both ends. The table is in rising order. */
+export function interpolateLog(table: readonly (readonly [number, number])[], frequencyHz: number): number {
+  let [lowHz, lowValue] = table[0] ?? [1, 0];
+  if (frequencyHz <= lowHz) return lowValue;
+  for (const [highHz, highValue] of table) {
+    if (frequencyHz <= highHz) {
+      const part = Math.log(frequencyHz / lowHz) / Math.log(highHz / lowHz);
+      return lowValue + part * (highValue - lowValue);
+    }
+    [lowHz, lowValue] = [highHz, highValue];
+  }
+  return lowValue;
+}
+
+export type Extremes = { dipDb: number; dipHz: number; peakDb: number; peakHz: number };
+const RIPPLE_POINTS = 600;
+
+/**
+ * Deepest dip and highest peak, smoothed to a third octave, of `powerAt` between two frequencies.
+ * The grid reaches half a band beyond both.
+ */
+export function smoothedExtremes(
+  fromHz: number,
+  toHz: number,
+  powerAt: (frequencyHz: number) => number,
+): Extremes {
+  const margin = 10 ** 0.05;
+  const grid = logGrid(fromHz / margin, toHz * margin, RIPPLE_POINTS);
+  const smoothed = smoothPower(grid.map(powerAt), gridStepDecades(grid));
+  let [dip, peak] = [-1, -1];
+  for (let i = 0; i < grid.length; i += 1) {
+    const frequencyHz = grid[i] as number;
+    if (frequencyHz < fromHz || frequencyHz > toHz) continue;
+    if (dip < 0 || (smoothed[i] as number) < (smoothed[dip] as number)) dip = i;
+    if (peak < 0 || (smoothed[i] as number) > (smoothed[peak] as number)) peak = i;
+  }
+  const level = (index: number): number => 10 * Math.log10(smoothed[index] as number);
+  return {
+    dipDb: Math.min(0, level(dip)),
+    dipHz: grid[dip] as number,
+    peakDb: Math.max(0, level(peak)),
+    peakHz: grid[peak] as number,
+  };
+}
+
+/** The range in which a single reflection colors a voice, Hz. Below it the room's modes take over. */
+const RIPPLE_FROM_HZ = 100;
+const RIPPLE_TO_HZ = 8000;
+
+/** Third-octave-smoothed dip and peak that a floor of given cover leaves at the ear, 100 Hz to 8 kHz. */
+export function bounceRipple(geometry: BounceGeometry & { readonly cover: FloorCover }): Extremes {
+  const { pathDifferenceM, reflectionRatio } = floorBounce(geometry);
+  const wave = (2 * Math.PI * pathDifferenceM) / C_AIR;
+  return smoothedExtremes(RIPPLE_FROM_HZ, RIPPLE_TO_HZ, (frequencyHz) => {
+    const ratio = reflectionRatio * floorReflection(geometry.cover, frequencyHz);
+    return 1 + ratio * ratio + 2 * ratio * Math.cos(wave * frequencyHz);
+  });
+}
+
+/**
+ * Reflection off the wall behind the loudspeaker: first null c / (4 d) of its acoustic center's distance, with
+ * an omnidirectional source. `reflection` 0 to 1 also stands for the box's weaker sound to the rear.
+ */
+export function frontWall(input: {
+  wallDistanceM: number;
+  listeningDistanceM?: number;
+  reflection?: number;
+}): {
+  firstNullHz: number | null;
+  nullDepthDb: number | null;
+  reflectionRatio: number;
+} {
+  const wallM = notNegative('wallDistanceM', input.wallDistanceM);
+  const listeningM = positive('listeningDistanceM', input.listeningDistanceM ?? 3);
+  const reflection = within('reflection', input.reflection ?? 1, 0, 1);
+  const reflectionRatio = (reflection * listeningM) / (listeningM + 2 * wallM);
+  return {
+    firstNullHz: wallM === 0 ? null : C_AIR / (4 * wallM),
+    nullDepthDb: nullDepth(reflectionRatio),
+    reflectionRatio,
+  };
+}
+
+/**
+ * Power a small source gains from one to three walls at right angles, dB re free field (Waterhouse 1955, from
+ * memory): 10 lg of the sum over all images of sinc(2 k d). Limits 3.01, 6.02, 9.03 dB.
+ * @param distancesM to each wall, 0 or above, one to three of them. Throws RangeError otherwise.
+ */
+export function boundaryGainDb({
+  distancesM,
+  frequencyHz,
+}: {
+  distancesM: readonly number[];
+  frequencyHz: number;
+}): number {
+  within('distancesM.length', distancesM.length, 1, 3);
+  for (const [i, d] of distancesM.entries()) notNegative(`distancesM[${i}]`, d);
+  const k = (2 * Math.PI * positive('frequencyHz', frequencyHz)) / C_AIR;
+  // Squared distances of all images: each wall is either mirrored or not.
+  let imagesSquared = [0];
+  for (const d of distancesM) imagesSquared = imagesSquared.flatMap((s) => [s, s + d * d]);
+  const sum = imagesSquared.reduce((total, squared) => {
+    const argument = 2 * k * Math.sqrt(squared);
+    return total + (argument === 0 ? 1 : Math.sin(argument) / argument);
+  }, 0);
+  return 10 * Math.log10(sum);
+}
