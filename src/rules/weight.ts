@@ -1,0 +1,80 @@
+/**
+ * Weights of evidence in decibans, 10 log10 of a likelihood ratio (Good 1985). Pure formulas: no fact,
+ * rule or cause is known here.
+ */
+import type { How } from '../facts/spec.js';
+
+/** Slope s of the psychometric function in ln r: 2 gives 6 dB a doubling (judgement of this project). */
+export const SLOPE = 2;
+/** No computed deviation weighs more than this, in decibans (judgement: odds of 100 to 1). */
+export const CLAMP_DB = 20;
+
+/**
+ * Chance that an answer obtained in this way is wrong (judgement, coarse grid, no source): taped or read
+ * by laser, read off a menu or data sheet, recalled or what it sounds like, guessed.
+ */
+export const ERROR_RATE: Readonly<Record<How, number>> = {
+  measured: 0.02,
+  read: 0.05,
+  recalled: 0.1,
+  guessed: 0.2,
+};
+
+const decibans = (likelihoodRatio: number): number => 10 * Math.log10(likelihoodRatio);
+const within = (value: number, bound: number): number => Math.min(bound, Math.max(-bound, value));
+
+/** The most that evidence resting on such an answer can weigh: 10 log10((1 - e) / e) decibans. */
+export function capDb(how: How): number {
+  const e = ERROR_RATE[how];
+  return decibans((1 - e) / e);
+}
+
+/**
+ * Slope left when the deviation itself is uncertain: s / sqrt(1 + pi s^2 sigma^2 / 8), the probit-style
+ * approximation to the average of a logistic function (within 0.04 dB of the integral up to sigma 0.6).
+ * `spread` is one standard deviation of ln r, 0 or more.
+ */
+export function effectiveSlope(spread: number, slope = SLOPE): number {
+  return slope / Math.sqrt(1 + (Math.PI * slope ** 2 * spread ** 2) / 8);
+}
+
+/**
+ * Decibans of a deviation that is `ratio` times its threshold: 10 s_eff log10(ratio), so a fair coin at 1.
+ * Not bounded: 0 gives minus infinity. `ratio` 0 or more, `spread` as above.
+ */
+export function psychometricDb(ratio: number, spread = 0, slope = SLOPE): number {
+  return effectiveSlope(spread, slope) * decibans(ratio);
+}
+
+/** How many times its threshold a deviation is, from 0 to infinity. Magnitudes: a negative value counts as 0. */
+export function deviationRatio(value: number, limit: number, lowIsBad: boolean): number {
+  const [over, under] = lowIsBad ? [limit, Math.max(0, value)] : [Math.max(0, value), limit];
+  return under === 0 ? Number.POSITIVE_INFINITY : over / under;
+}
+
+/** The bounded weight of a computed deviation: within 20 dB, the cap of the weakest answer, and `maxDb`. */
+export function deviationDb(
+  ratio: number,
+  options: { readonly spread: number; readonly how: How; readonly maxDb?: number },
+): number {
+  const bound = Math.min(CLAMP_DB, capDb(options.how), options.maxDb ?? Number.POSITIVE_INFINITY);
+  return within(psychometricDb(ratio, options.spread), bound);
+}
+
+/** Chance of hearing an answer whose true chance is `p`, when answers are wrong with chance `e`. */
+const reported = (p: number, e: number): number => p * (1 - e) + (1 - p) * e;
+
+/**
+ * Weight of an answer that was given: tp is its chance if the cause is true, fp otherwise (0 to 1), and
+ * the error rate follows from how it was obtained. Bounded by the cap of `how` by construction.
+ */
+export function givenDb(tp: number, fp: number, how: How): number {
+  const e = ERROR_RATE[how];
+  return decibans(reported(tp, e) / reported(fp, e));
+}
+
+/** Weight of the same answer known not to hold: an absent sign speaks too. */
+export function absentDb(tp: number, fp: number, how: How): number {
+  const e = ERROR_RATE[how];
+  return decibans((1 - reported(tp, e)) / (1 - reported(fp, e)));
+}
