@@ -39,7 +39,7 @@ const ROUNDING_DB = 1e-9;
 
 /** Enough for the layouts, variants and angles of one audit; older entries leave. */
 const LOUDSPEAKERS_KEPT = 64;
-const RESULTS_KEPT = 4096;
+const RESULTS_KEPT = 1024;
 const analyses = boundedMemo<Analysis>(RESULTS_KEPT);
 const layouts = boundedMemo<Loudspeaker>(LOUDSPEAKERS_KEPT);
 const preparedOn = new Map<Grid, Memo<Prepared>>();
@@ -49,6 +49,9 @@ type Analysis = {
   readonly smoothed: Float64Array;
   readonly speechLossDb: number;
 };
+
+/** A seat may not sit on a driver: it stands this part of the box's extent farther out. */
+const NEAREST_MARGIN = 1e-6;
 
 type Loudspeaker = { readonly drivers: readonly Driver[]; readonly key: string };
 
@@ -91,6 +94,7 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
   const loudspeaker = loudspeakerOf(source);
   const compute = (): Analysis => {
     const prepared = preparedFor(loudspeaker, grid);
+    within('distanceM', distanceM, prepared.extentM * (1 + NEAREST_MARGIN), Number.MAX_VALUE);
     const azimuth = (azimuthDeg * Math.PI) / 180;
     const elevation = (elevationDeg * Math.PI) / 180;
     const point = {

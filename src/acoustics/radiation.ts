@@ -42,6 +42,8 @@ export type Group = {
 };
 /** A loudspeaker ready to be heard from anywhere. */
 export type Prepared = {
+  /** Distance of the outermost driver from the origin, m: a seat must be farther away. */
+  readonly extentM: number;
   readonly groups: readonly Group[];
   readonly reference: (distanceM: number, c: number) => Response;
 };
@@ -85,6 +87,14 @@ function checkDrivers(drivers: readonly Driver[]): void {
   });
 }
 
+/** A reference must have sound at every frequency: all levels are relative to it. */
+function audible(reference: Response): Response {
+  if (reference.power.every((power) => power > 0)) return reference;
+  throw new RangeError(
+    'drivers cancel on the design axis; accepted: drivers whose weights and filters add there at every frequency',
+  );
+}
+
 /** Checks the drivers and computes what does not depend on the seat. Throws RangeError for a bad driver. */
 export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
   checkDrivers(drivers);
@@ -111,9 +121,10 @@ export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
   const references = boundedMemo<Response>(REFERENCES_KEPT);
   return {
     groups,
+    extentM: Math.max(...drivers.map((driver) => Math.hypot(driver.xM, driver.yM ?? 0, driver.zM))),
     reference: (distanceM, c) =>
       references(`${distanceM} ${c}`, () =>
-        response(groups, grid, { x: 0, y: distanceM, z: 0 }, distanceM, c),
+        audible(response(groups, grid, { x: 0, y: distanceM, z: 0 }, distanceM, c)),
       ),
   };
 }

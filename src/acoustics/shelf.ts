@@ -99,17 +99,34 @@ function combinedPower(geometry: StripGeometry, strip: Strip): (frequencyHz: num
     power(add(complex(1), mul(reflectionAt(frequencyHz), polar(1, -wave * frequencyHz))));
 }
 
-/** Reflection ratio and resulting level of an exposed shelf at one frequency. */
-export function shelfStrip(input: ShelfInput & { readonly frequencyHz: number }): {
-  reflectionAbs: number;
-  levelDb: number;
-} {
-  positive('frequencyHz', input.frequencyHz);
-  const strip = shelfOf(input);
+export type StripLevel = { reflectionAbs: number; levelDb: number };
+
+function stripLevel(geometry: StripGeometry, strip: Strip, frequencyHz: number): StripLevel {
+  positive('frequencyHz', frequencyHz);
   return {
-    reflectionAbs: abs(stripReflection(input, strip)(input.frequencyHz)),
-    levelDb: 10 * Math.log10(combinedPower(input, strip)(input.frequencyHz)),
+    reflectionAbs: abs(stripReflection(geometry, strip)(frequencyHz)),
+    levelDb: 10 * Math.log10(combinedPower(geometry, strip)(frequencyHz)),
   };
+}
+
+/** Amplitude of the reflection and resulting level of an exposed shelf at one frequency. */
+export function shelfStrip(input: ShelfInput & { readonly frequencyHz: number }): StripLevel {
+  return stripLevel(input, shelfOf(input), input.frequencyHz);
+}
+
+type TableInput = StripGeometry & Strip;
+
+/** Edges in order and before the seat. */
+function tableOf(input: TableInput): Strip {
+  const nearEdgeM = notNegative('nearEdgeM', input.nearEdgeM);
+  within('farEdgeM', input.farEdgeM, nearEdgeM, positive('distanceM', input.distanceM));
+  if (input.widthM !== undefined) positive('widthM', input.widthM);
+  return input;
+}
+
+/** As `shelfStrip`, for a table between loudspeaker and seat: edges in m from the loudspeaker, `widthM` across. */
+export function tableStrip(input: TableInput & { readonly frequencyHz: number }): StripLevel {
+  return stripLevel(input, tableOf(input), input.frequencyHz);
 }
 
 /** The range over which the dip of a surface is judged, Hz: that of the boundary-element comparison. */
@@ -153,13 +170,7 @@ export function shelfEffect(input: ShelfInput): { dipDb: number; dipHz: number; 
   return { dipDb, dipHz, riseDb: reflects * interpolate(RISE_DB, strip.farEdgeM) };
 }
 
-/**
- * A table between loudspeaker and seat: dip and peak, smoothed to a third octave, 250 Hz to 7 kHz.
- * Edges in m from the loudspeaker, `widthM` across.
- */
-export function tableEffect(input: StripGeometry & Strip): Extremes {
-  const nearEdgeM = notNegative('nearEdgeM', input.nearEdgeM);
-  within('farEdgeM', input.farEdgeM, nearEdgeM, positive('distanceM', input.distanceM));
-  if (input.widthM !== undefined) positive('widthM', input.widthM);
-  return smoothedExtremes(EFFECT_FROM_HZ, EFFECT_TO_HZ, combinedPower(input, input));
+/** Dip and peak that a table leaves at the seat, smoothed to a third octave, 250 Hz to 7 kHz. */
+export function tableEffect(input: TableInput): Extremes {
+  return smoothedExtremes(EFFECT_FROM_HZ, EFFECT_TO_HZ, combinedPower(input, tableOf(input)));
 }
