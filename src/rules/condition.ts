@@ -6,9 +6,8 @@
 import type { Choice, ChoiceFactId, FactId, NumberFactId, UnitOf } from '../facts/catalog.js';
 import type { Unit } from '../facts/spec.js';
 import type { DERIVED, DerivedChoice, DerivedChoiceId, DerivedId, DerivedNumberId } from './derived/table.js';
-import type { LIMITS, LimitId } from './limits.js';
+import type { Grade, LIMITS, LimitId } from './limits.js';
 
-export type Grade = 'noticeable' | 'clear' | 'severe';
 /** What a leaf may read: an asked fact or a derived one. */
 export type VarId = FactId | DerivedId;
 export type NumberVar = NumberFactId | DerivedNumberId;

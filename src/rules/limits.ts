@@ -6,6 +6,8 @@
 import type { Unit } from '../facts/spec.js';
 import type { SourceId } from './sources.js';
 
+export type Grade = 'noticeable' | 'clear' | 'severe';
+
 export interface Limit {
   readonly label: string;
   readonly unit: Unit;

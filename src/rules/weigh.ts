@@ -1,0 +1,98 @@
+/** From a trace to a line of evidence: the weight is computed from the facts at that moment. */
+import type { FactId } from '../facts/catalog.js';
+import type { How } from '../facts/spec.js';
+import type { AnswerWeight, Cause, Deviation, Rule } from './cause.js';
+import { type LimitVar, type VarId, variablesOf } from './condition.js';
+import type { Evidence, Trace } from './evidence.js';
+import { limitValue } from './plain.js';
+import type { Reading, View } from './view.js';
+import { absentDb, deviationDb, deviationRatio, givenDb } from './weight.js';
+
+const NOTHING = { decibans: 0, facts: [], assumed: [] } as const;
+
+export function weigh(rule: Rule, trace: Trace, view: View): Evidence {
+  if (trace.outcome !== 'yes' && trace.outcome !== 'no') return { ...trace, ...NOTHING };
+  return rule.weigh.kind === 'deviation'
+    ? weighDeviation(rule.weigh, trace, view)
+    : weighAnswer(rule, rule.weigh, trace, view);
+}
+
+export function evidenceOf(causes: readonly Cause[], traces: readonly Trace[], view: View): Evidence[] {
+  const rules = new Map(
+    causes.flatMap((cause) => cause.rules.map((rule) => [`${cause.id}/${rule.id}`, rule])),
+  );
+  return traces.map((trace) => weigh(rules.get(`${trace.cause}/${trace.rule}`) as Rule, trace, view));
+}
+
+function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidence {
+  const reading = view.read(deviation.of);
+  const heard = deviation.heard ? view.read(deviation.heard) : undefined;
+  if (heard && typeof heard.value !== 'number')
+    return { ...trace, ...NOTHING, outcome: 'unknown', open: heard.missing };
+  const limit = limitOf(deviation.limit, view);
+  const rests = [reading, ...(heard ? [heard] : []), ...(limit.reading ? [limit.reading] : [])];
+  const value = reading.value as number;
+  const audible = value * ((heard?.value as number | undefined) ?? 1);
+  const ratio = deviationRatio(audible, limit.value, deviation.lowIsBad);
+  const decibans = deviationDb(ratio, {
+    spread: reading.spread,
+    how: weakest(rests),
+    ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
+  });
+  const outcome = ratio >= 1 ? 'yes' : 'no';
+  return {
+    ...trace,
+    outcome,
+    decibans: counted(outcome, decibans, deviation.only),
+    value,
+    threshold: limit.value,
+    ratio,
+    unit: reading.unit,
+    ...footing(rests),
+  };
+}
+
+function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View): Evidence {
+  const rests = decidingVariables(rule, trace).map((id) => view.read(id));
+  const weight = trace.outcome === 'yes' ? givenDb : absentDb;
+  const decibans = weight(answer.tp, answer.fp, weakest(rests));
+  return {
+    ...trace,
+    decibans: counted(trace.outcome as 'yes' | 'no', decibans, answer.only),
+    ...footing(rests),
+  };
+}
+
+/** Variables of the condition that are known: an unknown branch of a settled verdict decided nothing. */
+function decidingVariables(rule: Rule, trace: Trace): VarId[] {
+  const known = new Set(trace.leaves.filter((l) => l.outcome !== 'unknown').map((l) => l.leaf.fact));
+  return variablesOf(rule.when).filter((id) => known.has(id));
+}
+
+/** `only: 'for'` lets the yes outcome speak and silences the no, and the reverse for 'against'. */
+function counted(outcome: 'yes' | 'no', decibans: number, only: 'for' | 'against' | undefined): number {
+  if (only === 'for') return outcome === 'yes' ? decibans : 0;
+  if (only === 'against') return outcome === 'no' ? decibans : 0;
+  return decibans;
+}
+
+function limitOf(id: Deviation['limit'], view: View): { value: number; reading?: Reading } {
+  if (id.startsWith('limit.')) return { value: limitValue(id as LimitVar) };
+  const reading = view.read(id as VarId);
+  return { value: reading.value as number, reading };
+}
+
+const TRUST: readonly How[] = ['measured', 'read', 'recalled', 'guessed'];
+function weakest(readings: readonly Reading[]): How {
+  return readings.reduce<How>(
+    (worst, r) => (TRUST.indexOf(r.how) > TRUST.indexOf(worst) ? r.how : worst),
+    'measured',
+  );
+}
+
+function footing(readings: readonly Reading[]): { facts: readonly FactId[]; assumed: readonly FactId[] } {
+  return {
+    facts: [...new Set(readings.flatMap((r) => r.facts))],
+    assumed: [...new Set(readings.flatMap((r) => r.assumed))],
+  };
+}
