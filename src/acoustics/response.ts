@@ -121,9 +121,7 @@ function refuseBadLines(bad: readonly ResponseNotice[]): void {
 /** Ascending rows; equal frequencies become one row with the mean of their levels in dB. */
 function ordered(rows: readonly Row[], warnings: ResponseNotice[]): { hz: number; db: number }[] {
   const outOfOrder = rows.find((row, i) => i > 0 && row.hz < (rows[i - 1]?.hz ?? 0));
-  // A file that runs from high to low throughout is in order, only the other way.
-  const falling = rows.every((row, i) => i === 0 || row.hz <= (rows[i - 1]?.hz ?? row.hz));
-  if (outOfOrder !== undefined && !falling) {
+  if (outOfOrder !== undefined) {
     warnings.push({ line: outOfOrder.line, message: 'frequencies are out of order here; they were sorted' });
   }
   const sorted = [...rows].sort((a, b) => a.hz - b.hz || a.line - b.line);
