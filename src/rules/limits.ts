@@ -202,6 +202,43 @@ export const LIMITS = {
     source: 'practice',
     note: 'another lower voice in center and mains',
   },
+  sharedPart: {
+    label: 'part of the voice that center and mains play together',
+    unit: '1',
+    noticeable: 0.2,
+    clear: 0.5,
+    severe: 0.8,
+    source: 'shared-part',
+    note: 'below 0.2 an error between them is not heard',
+  },
+  entryRatioHigh: {
+    label: 'entered over true distance, too long',
+    unit: '1',
+    noticeable: 1.1,
+    clear: 2,
+    severe: 3,
+    source: 'geometry',
+    note: 'feet typed into a meter field give 3.28',
+  },
+  entryRatioLow: {
+    label: 'entered over true distance, too short',
+    unit: '1',
+    noticeable: 0.9,
+    clear: 0.5,
+    severe: 0.34,
+    lowIsBad: true,
+    source: 'geometry',
+    note: 'meters typed into a feet field give 0.305',
+  },
+  voiceFloorHz: {
+    label: 'lowest tone of the voice that is played',
+    unit: 'Hz',
+    noticeable: 90,
+    clear: 120,
+    severe: 160,
+    source: 'practice',
+    note: 'low male voices reach down to about 100 Hz',
+  },
 } as const satisfies Record<string, Limit>;
 
 export type LimitId = keyof typeof LIMITS;

@@ -102,6 +102,22 @@ export const SOURCES = {
     cite: 'a phantom voice is some 7 dB weaker near 1.6 to 2 kHz than a real center (rigid-sphere head model)',
     mark: 'computed',
   },
+  'owner-threads': {
+    cite: 'rough count over some eighty public threads and articles by owners and their helpers',
+    mark: 'read',
+  },
+  'real-center': {
+    cite: 'Shirley 2013: a real center improved the understanding of speech in babble by 5.9 percent (20 listeners)',
+    mark: 'read',
+  },
+  'direct-sound': {
+    cite: 'level of the direct sound falls 6 dB per doubling of distance, the sound of the room hardly',
+    mark: 'computed',
+  },
+  'shared-part': {
+    cite: 'judgement of this project: an error between loudspeakers counts only for what they play together, and is ignored below a share of 0.2',
+    mark: 'practice',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

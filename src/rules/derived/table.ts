@@ -89,6 +89,11 @@ export const DERIVED = {
     '1',
     'how far a centered voice moves to the near main at the worst seat, 0 to 1, with the present upmix',
   ),
+  upmixKind: choice('what kind of upmix it is (ambience assumed absent unless told)', [
+    'adjustable-center',
+    'fixed-center',
+    'ambience',
+  ] as const),
   // tone
   screenLossDb: number('dB', 'treble above 4 kHz lost in the screen and not given back'),
   screenMismatchDb: number('dB', 'treble difference of center and mains from the screen'),
@@ -96,6 +101,10 @@ export const DERIVED = {
   toneWorstBandHz: number('Hz', 'band of that difference'),
   toneRmsDb: number('dB', 'rms difference of center and mains, measured'),
   toneTrebleDb: number('dB', 'mean measured difference above 4 kHz, center minus mains'),
+  trebleDeficitDb: number(
+    'dB',
+    'measured treble of the center below the mains, above 4 kHz (0 if not below)',
+  ),
   toneBeforeWorstBandDb: number('dB', 'largest third-octave difference before equalisation, magnitude'),
   eqDamageDb: number('dB', 'by how much equalisation made the worst band worse (negative: better)'),
   // bass
@@ -103,6 +112,14 @@ export const DERIVED = {
   bassHoleHz: number('Hz', 'frequency of that hole'),
   safeCrossoverHz: number('Hz', 'lowest bass crossover that leaves no audible hole for this center'),
   crossoverGapHz: number('Hz', 'difference of the bass crossovers of center and mains'),
+  subReachHz: number(
+    'Hz',
+    'up to where the subwoofer plays the voice (0 without one, or with the center set large)',
+  ),
+  unplayedVoiceHz: number(
+    'Hz',
+    'low limit of a center set large: below it nobody plays the voice (0 if set small)',
+  ),
   // room
   reverbClarityMs: number('ms', 'reverberation time measured, or as the clap suggests'),
   // polarity
