@@ -178,14 +178,14 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>(
   return cause;
 }
 
-type RuleWords = Omit<Rule, 'when' | 'weigh'>;
+type RuleWords<G extends string> = Omit<Rule, 'when' | 'weigh' | 'group'> & { readonly group: G };
 /** A rule whose condition and weight are one computed deviation against the clear grade of a limit. */
-export function deviates(
-  words: RuleWords,
+export function deviates<const G extends string>(
+  words: RuleWords<G>,
   of: NumberVar,
   limitId: LimitId | { readonly computed: DerivedNumberId; readonly lowIsBad?: boolean },
   options: Pick<Deviation, 'only' | 'heard' | 'maxDb'> = {},
-): Rule {
+): Rule & { readonly group: G } {
   const lowIsBad = typeof limitId === 'string' ? 'lowIsBad' in LIMITS[limitId] : (limitId.lowIsBad ?? false);
   const limit: LimitVar | DerivedNumberId =
     typeof limitId === 'string' ? `limit.${limitId}.clear` : limitId.computed;
@@ -194,13 +194,13 @@ export function deviates(
   return { ...words, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
 }
 /** A rule that weighs an answer: tp is its chance if the cause is true, fp otherwise. */
-export function answers(
-  words: RuleWords,
+export function answers<const G extends string>(
+  words: RuleWords<G>,
   when: Condition,
   tp: number,
   fp: number,
   only?: 'for' | 'against',
-): Rule {
+): Rule & { readonly group: G } {
   return { ...words, when, weigh: { kind: 'answer', tp, fp, ...(only ? { only } : {}) } };
 }
 
