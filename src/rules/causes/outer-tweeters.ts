@@ -1,0 +1,251 @@
+/**
+ * Two tweeters (or two complete boxes) some hand widths apart play the same treble. Their paths are equal on one
+ * upright plane only; a hand width beside it the treble is full of narrow holes that move with the head.
+ * The owner hears treble that swishes, thins or turns phasey; words suffer less, because a fine comb averages out.
+ * Left out: room reflections, which smear the comb, and the ear's own smoothing of very fine teeth.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot, oneOf } from '../condition.js';
+
+export const outerTweeters = defineCause({
+  id: 'outer-tweeters',
+  title: 'Two tweeters apart play the same treble',
+  severity: 'clear',
+  // Rare as a product, common in systems where two small boxes are laid down as a center.
+  priorDb: -12,
+  story:
+    'The center has a tweeter at each end, or two boxes lie side by side. Only on the line exactly between them do both arrive together; everywhere else their treble interferes, and it changes with every inch of head movement.',
+  notWhen:
+    'Wrongly blamed for words that cannot be understood: a fine comb takes sparkle and steadiness, but costs little speech. Two cones with a single tweeter between them are another matter.',
+  applies: is('layoutKind', 'outer-tweeters'),
+  links: {
+    'swishes-with-head-movement': 0.7,
+    'voice-changes-tone': 0.4,
+    'voice-unclear-off-side': 0.4,
+    hollow: 0.4,
+    dull: 0.3,
+    harsh: 0.2,
+  },
+  groups: {
+    comb: 'same-quantity',
+    'head-movement': 'same-mechanism',
+    'where-heard': 'same-mechanism',
+    'near-by': 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'treble-dip-at-worst-seat',
+        group: 'comb',
+        says: {
+          yes: 'At the worst seat the two tweeters leave a hole of {tweeterDipDb} in the treble; {limit} is clearly audible.',
+          no: 'At the worst seat the two tweeters leave no more than {tweeterDipDb} of a hole; it takes {limit} to be clearly audible.',
+          unknown: 'The spacing of the tweeters and the seats are needed to compute the holes in the treble.',
+        },
+        because:
+          'A treble wave is a few centimeters long; tweeters a foot apart are out of step already two or three degrees beside the line between them.',
+        source: 'interference',
+      },
+      'tweeterDipDb',
+      'dipDb',
+    ),
+    deviates(
+      {
+        id: 'treble-dip-at-main-seat',
+        group: 'comb',
+        says: {
+          yes: 'Even in the main seat, a hand width to the side, the treble loses {tweeterDipMainDb}; nobody sits as still as that.',
+          no: 'In the main seat, a hand width to the side included, the treble loses only {tweeterDipMainDb}.',
+          unknown: 'The spacing of the tweeters is needed to compute the holes at the main seat.',
+        },
+        because:
+          'Even the best seat is served on a plane narrower than a head; moving sideways by a hand crosses the first hole.',
+        source: 'interference',
+      },
+      'tweeterDipMainDb',
+      'dipDb',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'steadier-with-one-covered',
+        group: 'head-movement',
+        says: {
+          yes: 'With one of the two tweeters covered the treble is steadier.',
+          no: 'With one of the two tweeters covered the treble is no steadier, so the two were not fighting audibly.',
+          unknown: 'Nobody has covered one of the two tweeters yet.',
+        },
+        because:
+          'With a single source left there is nothing to interfere, at the small price of some treble level.',
+        source: 'interference',
+      },
+      is('testCoverTweeter', 'steadier'),
+      0.9,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'hard-to-place-noise',
+        group: 'head-movement',
+        says: {
+          yes: 'Steady noise from the center is hollow and hard to place, as from two spots at once.',
+          no: 'Steady noise from the center is not hollow or hard to place, though two tweeters apart would make it so.',
+          unknown: 'Nobody has compared the three fronts with steady noise.',
+        },
+        because:
+          'Noise holds all frequencies at once, so the comb of two sources is heard as a hollow hiss that moves.',
+        source: 'comb',
+      },
+      is('testNoiseEach', 'phasey'),
+      0.6,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'worse-at-the-end',
+        group: 'where-heard',
+        applies: isNot('seating', 'single-seat'),
+        says: {
+          yes: 'It is clear in the middle and worse at the end of the row.',
+          no: 'It is not worse at the end of the row, where the two tweeters are out of step most.',
+          unknown: 'The middle seat and the end seat have not been compared.',
+        },
+        because: 'The narrow line on which the two agree passes through the middle seat at best.',
+        source: 'interference',
+      },
+      is('testSitMiddle', 'clear-in-middle'),
+      0.65,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'trouble-off-the-middle',
+        group: 'where-heard',
+        applies: isNot('seating', 'single-seat'),
+        says: {
+          yes: 'It is heard at the seats off the line between the two tweeters.',
+          no: 'It is not tied to the seats off the line between the two tweeters.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'Off the line the paths differ and the treble interferes; on it there is nothing wrong.',
+        source: 'interference',
+      },
+      oneOf('troubleSeats', 'off-middle', 'one-seat'),
+      0.7,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'good-close-up',
+        group: 'near-by',
+        says: {
+          yes: 'One meter in front the voice is good, though there the two tweeters differ more, not less.',
+          no: 'One meter in front the voice is not right either, as two sources seen from near would have it.',
+          unknown: 'Nobody has listened one meter in front of the center.',
+        },
+        because:
+          'Coming closer widens the angle between the two tweeters, so their comb gets coarser and plainer; a fault that goes away near by is the room or the path.',
+        source: 'comb',
+      },
+      is('testNearCenter', 'good-near'),
+      0.2,
+      0.45,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testCoverTweeter', 'steadier'),
+    confirmedBy('testSitMiddle', 'clear-in-middle'),
+    confirmedBy('testNoiseEach', 'phasey'),
+  ],
+  remedies: [
+    {
+      id: 'cover-one',
+      title: 'Damp one of the two tweeters for good',
+      when: oneOf('centerLayout', 'tweeter-mid-mid-tweeter', 'tweeter-mid-tweeter'),
+      steps: [
+        'Put a pad of thick felt behind the cloth in front of one tweeter, without touching the dome.',
+        'Listen with noise while you move your head sideways by a foot.',
+        'Raise the treble of the center by up to 3 dB if the voice has become dull.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The {tweeterDipDb} of holes in the treble at the outer seat go; up to 6 dB of treble level goes with them and can be given back in part.',
+      verify: 'The hiss of steady noise keeps its color while the head moves sideways.',
+      cautions: ['domes', 'test-noise', 'tweeter-power'],
+      changes: ['testCoverTweeter', 'testNoiseEach', 'testSitMiddle', 'toneAcrossPan'],
+      cures: 0.6,
+    },
+    {
+      id: 'use-one-box',
+      title: 'Use only one of the two boxes, standing upright in the middle',
+      when: is('centerLayout', 'paired-boxes'),
+      steps: [
+        'Switch the power off.',
+        'Disconnect one box and stand the other upright in the middle, tweeter toward the ears.',
+        'Set the center level again with the test noise.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect: 'The holes of {tweeterDipDb} at the outer seat go; level falls by up to 6 dB and is set again.',
+      verify: 'Walk along the row with steady noise on the center: no swishing.',
+      cautions: ['power-off-wires', 'test-noise', 'amplifier-load'],
+      changes: [
+        'centerLayout',
+        'centerTweeterSpacing',
+        'centerDriverSpacing',
+        'measuredCenterLevel',
+        'centerTrim',
+        'voiceLoudness',
+        'testSitMiddle',
+      ],
+      cures: 0.85,
+    },
+    {
+      id: 'stand-upright',
+      title: 'Stand the center on its end, middle at ear height',
+      when: isNot('centerLayout', 'paired-boxes'),
+      steps: [
+        'Stand the box on its end where the picture leaves room, and secure it.',
+        'Bring its middle to ear height, or tilt it so that it points at the ears.',
+        'Listen along the row.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The row hears both tweeters equally far away; the holes appear for people who stand up or slouch.',
+      verify: 'Steady noise keeps its color from one end of the row to the other.',
+      cautions: ['thin-display', 'lifting'],
+      changes: ['centerOrientation', 'centerTweeterHeight', 'centerTilt', 'testSitMiddle', 'testNoiseEach'],
+      cures: 0.6,
+    },
+    {
+      id: 'replace-layout',
+      title: 'Change to a center with a single tweeter',
+      steps: [
+        'Look for one tweeter above a mid, or inside a cone.',
+        'Put its figures into this case and compare the seats before you buy.',
+      ],
+      minutes: 60,
+      cost: 'high',
+      reversible: true,
+      expect: 'Treble that stays the same from seat to seat and under movement of the head.',
+      verify: 'Steady noise keeps its color while the head moves.',
+      cautions: ['power-off-wires'],
+      changes: [
+        'centerLayout',
+        'centerTweeterSpacing',
+        'centerDriverSpacing',
+        'centerCrossover',
+        'centerFamily',
+        'testSitMiddle',
+        'testNoiseEach',
+        'testCoverTweeter',
+      ],
+      cures: 0.9,
+    },
+  ],
+});
