@@ -1,0 +1,197 @@
+/**
+ * The center stands well below or above the mains and the picture, so voices come from the furniture or the
+ * ceiling and sink or jump as they pass the middle. Height is heard far more coarsely than side to side, and a
+ * picture draws the voice to itself, so some degrees are forgiven.
+ * Left out: the coloring by the outer ear that lets a bright voice seem higher than it is.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot, oneOf } from '../condition.js';
+
+export const height = defineCause({
+  id: 'height',
+  title: 'The center is at another height than mains and picture',
+  severity: 'clear',
+  // Most centers lie on furniture well below the ears.
+  priorDb: -9,
+  story:
+    'The center sits well below or above the left and right loudspeakers and the picture. The voice comes from there, and whatever moves across the front sinks or climbs in the middle.',
+  notWhen:
+    'Wrongly blamed for a few degrees, which the eye forgives, and for a voice that is merely dull: that is the aim of the box or the surface it lies on.',
+  links: {
+    'voice-low-or-high': 0.8,
+    'image-collapses-to-center': 0.15,
+    'voice-changes-tone': 0.15,
+    'just-prefer-two-channels': 0.05,
+  },
+  groups: {
+    angle: 'same-mechanism',
+    'where-heard': 'same-session',
+    lifted: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'apart-from-the-mains',
+        group: 'angle',
+        says: {
+          yes: 'Seen from the ear the center is {heightMismatchDeg} above or below the mains; {limit} is clearly noticed.',
+          no: 'Seen from the ear center and mains differ by {heightMismatchDeg} in height; it takes {limit} to be clearly noticed.',
+          unknown: 'The height of the center is needed to see how far it is from that of the mains.',
+        },
+        because:
+          'The best listeners tell about four degrees in height, a voice is placed to within some ten. A farther seat makes the same height a smaller angle.',
+        source: 'elevation-blur',
+      },
+      'heightMismatchDeg',
+      'heightDeg',
+    ),
+    deviates(
+      {
+        id: 'apart-from-the-picture',
+        group: 'angle',
+        applies: isNot('playedContent', 'two-channel-music'),
+        says: {
+          yes: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture; beyond {limit} voice and mouth part company.',
+          no: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture, which the eye forgives.',
+          unknown: 'The heights of center and picture are needed to compare them.',
+        },
+        because:
+          'A voice is expected at the mouth that speaks. The eye pulls it over some degrees, not over many.',
+        source: 'elevation-blur',
+      },
+      'pictureMismatchDeg',
+      'heightDeg',
+    ),
+    answers(
+      {
+        id: 'voice-from-below-or-above',
+        group: 'where-heard',
+        says: {
+          yes: 'With eyes closed the voice is heard {voiceDirection}.',
+          no: 'With eyes closed the voice is not heard from below or above the picture.',
+          unknown: 'Nobody has pointed at the voice with eyes closed.',
+        },
+        because:
+          'Closing the eyes takes the picture away; what is left is where the sound really comes from.',
+        source: 'elevation-blur',
+      },
+      oneOf('voiceDirection', 'low', 'high'),
+      0.75,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'voice-at-the-picture',
+        group: 'where-heard',
+        says: {
+          yes: 'With eyes closed the voice comes from the picture, so its height does no harm here.',
+          no: 'With eyes closed the voice does not come from the picture.',
+          unknown: 'Nobody has pointed at the voice with eyes closed.',
+        },
+        because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
+        source: 'practice',
+      },
+      is('voiceDirection', 'picture'),
+      0.1,
+      0.4,
+      'for',
+    ),
+    answers(
+      {
+        id: 'better-when-lifted',
+        group: 'lifted',
+        says: {
+          yes: 'Raised toward ear height for a moment, the image clearly improved.',
+          no: 'Raised toward ear height for a moment, the image stayed where it was.',
+          unknown: 'Nobody has raised the center for a moment yet.',
+        },
+        because:
+          'Raising the box changes its height for free; if the image does not follow, height was not the trouble.',
+        source: 'practice',
+      },
+      is('testLift', 'improves'),
+      0.8,
+      0.15,
+    ),
+  ],
+  confirm: [confirmedBy('testLift', 'improves')],
+  remedies: [
+    {
+      id: 'tilt-meanwhile',
+      title: 'Tilt the center toward the ears as a first help',
+      steps: [
+        'Put a wedge under the front edge if the box is low, under the back edge if it is high.',
+        'Secure it so that it cannot slide or tip.',
+        'Listen with eyes closed.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'A clearer voice; its place moves little, because the sound still comes from where the box stands.',
+      verify: 'Point at the voice with eyes closed, before and after.',
+      cautions: ['thin-display'],
+      changes: ['centerTilt', 'testTilt', 'voiceDirection'],
+      cures: 0.2,
+    },
+    {
+      id: 'share-with-mains',
+      title: 'Let the mains carry part of the voice',
+      when: is('upmixCenterControl', 'present'),
+      steps: [
+        'Open the center setting of the upmix and switch spread on, or open it halfway.',
+        'Listen in the main seat, then at the end of the row.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'In the main seat the voice rises toward the mains, for two-channel music only. Off the middle the three fronts no longer arrive together, so the outer seats pay with a hollow, shifting voice.',
+      verify: 'Point at the voice with eyes closed in the main seat.',
+      cautions: ['photograph-menu'],
+      changes: ['centerSpread', 'centerSpreadAmount', 'testSpreadOn', 'voiceDirection'],
+      cures: 0.3,
+    },
+    {
+      id: 'raise-or-lower',
+      title: 'Bring the center to the height of the mains, as near the picture as possible',
+      steps: [
+        'Use a firm stand or a raised shelf right under (or over) the picture.',
+        'Keep at least half of the mismatch out: {heightMismatchDeg} now, under 10 degrees is the aim.',
+        'Point the box at the ears again.',
+      ],
+      minutes: 30,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'The height difference to the mains falls from {heightMismatchDeg} to under 10 degrees, and voices no longer dip in the middle.',
+      verify: 'Let a voice cross the front with eyes closed: it keeps its height.',
+      cautions: ['thin-display', 'lifting', 'heat'],
+      changes: [
+        'centerTweeterHeight',
+        'centerTilt',
+        'centerPlacement',
+        'tapedCenter',
+        'voiceDirection',
+        'testLift',
+      ],
+      cures: 0.8,
+    },
+    {
+      id: 'lower-the-picture',
+      title: 'Lower the picture, or the mains, toward the center',
+      steps: [
+        'Where the center cannot move, bring picture and center closer together instead.',
+        'Leave the tweeters of the mains near ear height.',
+      ],
+      minutes: 60,
+      cost: 'low',
+      reversible: true,
+      expect: 'Voice and mouth come together; {pictureMismatchDeg} is the present gap.',
+      verify: 'Watch a newsreader and close the eyes: the voice does not jump.',
+      cautions: ['lifting', 'licensed-trade'],
+      changes: ['displayMiddleHeight', 'mainsTweeterHeight', 'voiceDirection'],
+      cures: 0.5,
+    },
+  ],
+});
