@@ -1,0 +1,196 @@
+/**
+ * The center is not pointed at the ears, and its drivers stand above each other or beam: above or below the axis
+ * mid and tweeter fall out of step around the crossover. The owner hears a dull or hollow voice in the whole row,
+ * better when standing up or crouching.
+ * The angle alone convicts nobody: a level pair with the tweeter in line, or a tweeter inside a cone, hardly minds
+ * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot } from '../condition.js';
+
+export const aim = defineCause({
+  id: 'aim',
+  title: 'The center is not aimed at the ears',
+  severity: 'clear',
+  // Low boxes lying flat are common, but most layouts forgive the angle.
+  priorDb: -12,
+  story:
+    'The center lies flat and low (or high), and its axis passes below or above the heads. Mid and tweeter above each other then reach the ears out of step, and the treble beams past them.',
+  notWhen:
+    'Wrongly blamed for a voice that comes from too low: tilting changes the tone, not the place. A lying box with cones and tweeter in one line loses almost nothing above and below its axis.',
+  links: {
+    dull: 0.5,
+    'voice-unclear-everywhere': 0.4,
+    'voice-changes-tone': 0.4,
+    hollow: 0.3,
+  },
+  groups: {
+    'off-axis': 'same-quantity',
+    tilted: 'independent',
+    tone: 'same-session',
+    'where-heard': 'same-mechanism',
+    'near-by': 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'dip-above-or-below-axis',
+        group: 'off-axis',
+        says: {
+          yes: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses {aimDipDb}; {limit} is clearly audible.',
+          no: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses only {aimDipDb}.',
+          unknown:
+            'The driver layout and the height of the center are needed to compute what the ears lose above or below its axis.',
+        },
+        because:
+          'Drivers above each other are equally far from the ears only on the axis. The angle is harmless where they share one height or one spot.',
+        source: 'interference',
+      },
+      'aimDipDb',
+      'dipDb',
+    ),
+    answers(
+      {
+        id: 'clearer-when-tilted',
+        group: 'tilted',
+        says: {
+          yes: 'Pointed at the ears with a wedge, the voice became clearer.',
+          no: 'Pointed at the ears with a wedge, the voice did not change.',
+          unknown: 'Nobody has wedged the center toward the ears yet.',
+        },
+        because: 'A wedge takes the whole angle away for nothing; a fault of aim must follow it.',
+        source: 'practice',
+      },
+      is('testTilt', 'clearer'),
+      0.9,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'noise-duller-in-center',
+        group: 'tone',
+        says: {
+          yes: 'Steady noise is duller from the center than from the mains, as when the treble passes over the heads.',
+          no: 'Steady noise is not duller from the center than from the mains.',
+          unknown: 'Nobody has compared the three fronts with steady noise.',
+        },
+        because: 'Treble is what beams, so a box that points past the ears loses treble first.',
+        source: 'practice',
+      },
+      is('testNoiseEach', 'duller'),
+      0.55,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'pan-duller-in-center',
+        group: 'tone',
+        says: {
+          yes: 'A voice that crosses the front gets duller as it passes the center.',
+          no: 'A voice that crosses the front does not get duller as it passes the center.',
+          unknown: 'It is not known what happens to a voice that crosses the front.',
+        },
+        because:
+          'Mains that point at the ears beside a center that does not make the treble drop in the middle.',
+        source: 'practice',
+      },
+      is('toneAcrossPan', 'duller'),
+      0.55,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'only-at-the-end-seats',
+        group: 'where-heard',
+        applies: isNot('seating', 'single-seat'),
+        says: {
+          yes: 'It is clear in the middle and worse at the end; a wrong tilt is shared by the whole row.',
+          no: 'It is not a matter of middle or end, as a wrong tilt would have it.',
+          unknown: 'The middle seat and the end seat have not been compared.',
+        },
+        because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
+        source: 'geometry',
+      },
+      is('testSitMiddle', 'clear-in-middle'),
+      0.12,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'bad-on-its-axis-too',
+        group: 'near-by',
+        says: {
+          yes: 'One meter in front, with the head at its height, the voice is as bad as at the seat.',
+          no: 'One meter in front, with the head at its height, the voice is better than at the seat.',
+          unknown: 'Nobody has listened one meter in front, with the head at its height.',
+        },
+        because: 'With the head at its height the listener is on the axis; a fault of aim is gone there.',
+        source: 'practice',
+      },
+      is('testNearCenter', 'still-bad'),
+      0.08,
+      0.35,
+    ),
+  ],
+  confirm: [confirmedBy('testTilt', 'clearer'), confirmedBy('testNoiseEach', 'duller')],
+  remedies: [
+    {
+      id: 'wedge',
+      title: 'Tilt the center so that it points at the ears',
+      steps: [
+        'Put rubber wedges under the front edge if the box is low, under the back edge if it is high.',
+        'Sight along the top of the box: it should point at the ears of the main seat.',
+        'Make sure that it cannot slide or tip.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip of {aimDipDb} goes.',
+      verify: 'The voice is as clear seated as when you bend down (or stand up) into its axis.',
+      cautions: ['thin-display'],
+      changes: ['centerTilt', 'testTilt', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.85,
+    },
+    {
+      id: 'turn-upside-down',
+      title: 'Turn the box over so that its good side faces the ears',
+      when: isNot('centerLayout', 'coaxial'),
+      steps: [
+        'Turn the box upside down and listen again.',
+        'Keep the position in which the voice is fuller at the seat.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Where mid and tweeter are not in step to begin with, one way up serves ears above the axis better than the other.',
+      verify: 'Steady noise from the center is closer to that of the mains.',
+      cautions: ['domes', 'thin-display'],
+      changes: ['centerOrientation', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.25,
+    },
+    {
+      id: 'raise-to-ears',
+      title: 'Raise or lower the center toward ear height',
+      steps: [
+        'Use a firm stand or shelf.',
+        'Aim for an axis that passes through the ears without a steep tilt.',
+      ],
+      minutes: 30,
+      cost: 'low',
+      reversible: true,
+      expect: 'The angle of {aimErrorDeg} shrinks, and the voice moves toward the picture as well.',
+      verify: 'Seated and standing the voice has the same tone.',
+      cautions: ['thin-display', 'lifting'],
+      changes: [
+        'centerTweeterHeight',
+        'centerTilt',
+        'centerPlacement',
+        'tapedCenter',
+        'testTilt',
+        'testLift',
+      ],
+      cures: 0.8,
+    },
+  ],
+});
