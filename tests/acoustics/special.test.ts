@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { abs, complex } from '../../src/acoustics/complex.js';
+import {
+  besselJ1,
+  besselJ1Fast,
+  besselJ1OverJ0,
+  fresnel,
+  jincFast,
+  legendre,
+  sphericalBessel,
+} from '../../src/acoustics/special.js';
+
+describe('Bessel functions', () => {
+  it('J1 has its textbook zeros', () => {
+    // First three zeros of J1. From memory (textbook).
+    for (const zero of [3.8317059702, 7.0155866698, 10.1734681351]) expect(besselJ1(zero)).toBeCloseTo(0, 9);
+  });
+
+  it('the rational form stays within 1e-7 of the integral over the whole range of use', () => {
+    let worst = 0;
+    for (let x = 0; x <= 100; x += 0.0137) worst = Math.max(worst, Math.abs(besselJ1Fast(x) - besselJ1(x)));
+    expect(worst).toBeLessThan(1e-7);
+  });
+
+  it('is odd, and its ratio to the argument is 1 at zero', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 60, noNaN: true }), (x) => {
+        expect(besselJ1(-x)).toBeCloseTo(-besselJ1(x), 12);
+        expect(besselJ1Fast(-x)).toBeCloseTo(-besselJ1Fast(x), 12);
+      }),
+    );
+    expect(jincFast(0)).toBeCloseTo(1, 8);
+  });
+
+  it('J1 / J0 of a real argument is that of the series', () => {
+    // J0(1) = 0.7651976866, J0(5) = -0.1775967713. From memory (textbook tables).
+    expect(besselJ1OverJ0(complex(1)).re).toBeCloseTo(besselJ1(1) / 0.7651976866, 8);
+    expect(besselJ1OverJ0(complex(5)).re).toBeCloseTo(besselJ1(5) / -0.1775967713, 7);
+  });
+
+  it('J1 / J0 far down the diagonal tends to -j or j, where the ratio alone stays finite', () => {
+    const ratio = besselJ1OverJ0(complex(300, -300));
+    expect(abs(ratio)).toBeCloseTo(1, 2);
+    expect(ratio.im).toBeCloseTo(-1, 2);
+  });
+});
+
+describe('Fresnel integrals', () => {
+  it('are odd and tend to one half', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 50, noNaN: true }), (v) => {
+        const plus = fresnel(v);
+        const minus = fresnel(-v);
+        expect(minus.c).toBeCloseTo(-plus.c, 12);
+        expect(minus.s).toBeCloseTo(-plus.s, 12);
+      }),
+    );
+    expect(fresnel(1e4).c).toBeCloseTo(0.5, 4);
+    expect(fresnel(Number.POSITIVE_INFINITY)).toEqual({ c: 0.5, s: 0.5 });
+  });
+
+  it('have the derivative cos(pi v^2 / 2), on both sides of the change of method', () => {
+    for (const v of [0.3, 1.2, 1.4999, 1.5001, 2.7, 6]) {
+      const h = 1e-5;
+      expect((fresnel(v + h).c - fresnel(v - h).c) / (2 * h)).toBeCloseTo(Math.cos((Math.PI / 2) * v * v), 6);
+      expect((fresnel(v + h).s - fresnel(v - h).s) / (2 * h)).toBeCloseTo(Math.sin((Math.PI / 2) * v * v), 6);
+    }
+  });
+});
+
+describe('spherical waves', () => {
+  it('obey the Wronskian j(n) y(n-1) - j(n-1) y(n) = 1 / x^2 at every order', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.05, max: 300, noNaN: true }), (x) => {
+        const { j, y } = sphericalBessel(12, x);
+        for (let n = 1; n <= 12; n += 1) {
+          const value = (j[n] ?? 0) * (y[n - 1] ?? 0) - (j[n - 1] ?? 0) * (y[n] ?? 0);
+          expect(value * x * x).toBeCloseTo(1, 6);
+        }
+      }),
+    );
+  });
+
+  it('Legendre polynomials are 1 at 1 and alternate at -1', () => {
+    const plus = legendre(9, 1);
+    const minus = legendre(9, -1);
+    for (let n = 0; n <= 9; n += 1) {
+      expect(plus[n]).toBeCloseTo(1, 12);
+      expect(minus[n]).toBeCloseTo(n % 2 === 0 ? 1 : -1, 12);
+    }
+    expect(legendre(2, 0.5)[2]).toBeCloseTo(-0.125, 12);
+  });
+});
