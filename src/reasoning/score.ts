@@ -1,0 +1,122 @@
+/**
+ * Layer 1 and 2 put together: for each cause final = prior + groups + shared complaints, in decibans, and
+ * the sum is exact.
+ */
+import type { ComplaintId } from '../facts/complaints.js';
+import type { Cause, CauseId } from '../rules/cause.js';
+import { KINSHIP } from '../rules/cause.js';
+import type { Evidence } from '../rules/evidence.js';
+import { probabilityOf } from './decibans.js';
+import { groupDb } from './group.js';
+import { type Heard, type NoisyOr, sharedDb } from './noisy-or.js';
+
+/** What the owner hears, and what he was asked about and does not hear. */
+export interface Complaints {
+  readonly present: readonly ComplaintId[];
+  readonly absent: readonly ComplaintId[];
+}
+export type Leaks = Readonly<Partial<Record<ComplaintId, { readonly leak: number }>>>;
+
+/** One line of the balance sheet: a group of evidence and what it adds, after the temperature. */
+export interface GroupLine {
+  readonly group: string;
+  readonly decibans: number;
+  readonly evidence: readonly Evidence[];
+}
+
+export interface Score {
+  readonly cause: CauseId;
+  readonly priorDb: number;
+  readonly groups: readonly GroupLine[];
+  /** What the complaints add after all causes competed to explain them. */
+  readonly sharedDb: number;
+  /** priorDb + groups + sharedDb; not capped. */
+  readonly decibans: number;
+  /** False where the gate of the cause is settled no: it takes no part then. */
+  readonly applies: boolean;
+}
+
+/** A cause that does not apply is set back by this much, so that no complaint can bring it up (judgement). */
+export const NOT_APPLICABLE_DB = -60;
+/** The group line under which that is written. */
+export const GATE_GROUP = 'applies';
+
+/** The groups of one cause, strongest first; groups that say nothing are left out. */
+export function groupLines(
+  cause: Cause,
+  evidence: readonly Evidence[],
+  temperature: number,
+): readonly GroupLine[] {
+  const groupOf = new Map(cause.rules.map((rule) => [rule.id, rule.group]));
+  const items = new Map<string, Evidence[]>();
+  for (const item of evidence) {
+    const group = item.decibans === 0 ? undefined : groupOf.get(item.rule);
+    if (group === undefined) continue;
+    const list = items.get(group);
+    if (list) list.push(item);
+    else items.set(group, [item]);
+  }
+  const lines = [...items].map(([group, list]): GroupLine => {
+    const rho = KINSHIP[cause.groups[group] ?? 'independent'];
+    const weights = list.map((item) => item.decibans);
+    return { group, decibans: groupDb(weights, rho) / temperature, evidence: list };
+  });
+  return lines.sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
+}
+
+/** True unless the gate of the cause is settled no, in which case every one of its rules says so. */
+export function causeApplies(cause: Cause, evidence: readonly Evidence[]): boolean {
+  return (
+    cause.applies === undefined ||
+    evidence.length === 0 ||
+    evidence.some((item) => item.outcome !== 'not-applicable')
+  );
+}
+
+/** Prior and own evidence of a cause, without what it shares with others. */
+export type OwnScore = Omit<Score, 'sharedDb' | 'decibans'> & { readonly ownDb: number };
+
+export function ownScore(cause: Cause, evidence: readonly Evidence[], temperature: number): OwnScore {
+  const applies = causeApplies(cause, evidence);
+  const groups = applies
+    ? groupLines(cause, evidence, temperature)
+    : [{ group: GATE_GROUP, decibans: NOT_APPLICABLE_DB, evidence: [] }];
+  const ownDb = groups.reduce((sum, line) => sum + line.decibans, cause.priorDb);
+  return { cause: cause.id, priorDb: cause.priorDb, groups, applies, ownDb };
+}
+
+/** The noisy-OR network over the complaints that were told, present first. */
+export function networkOf(
+  causes: readonly Cause[],
+  own: readonly OwnScore[],
+  complaints: Complaints,
+  leaks: Leaks,
+): { readonly net: NoisyOr; readonly heard: Heard } {
+  const ids = [...complaints.present, ...complaints.absent];
+  return {
+    net: {
+      p: own.map((score) => (score.applies ? probabilityOf(score.ownDb) : 0)),
+      links: causes.map((cause, i) => ids.map((id) => (own[i]?.applies ? (cause.links[id] ?? 0) : 0))),
+      leaks: ids.map((id) => leaks[id]?.leak ?? 0),
+    },
+    heard: {
+      present: complaints.present.map((_, j) => j),
+      absent: complaints.absent.map((_, j) => j + complaints.present.length),
+    },
+  };
+}
+
+/** Scores in the order of the causes. */
+export function scores(
+  causes: readonly Cause[],
+  own: readonly OwnScore[],
+  complaints: Complaints,
+  leaks: Leaks,
+): Score[] {
+  const { net, heard } = networkOf(causes, own, complaints, leaks);
+  const shared = sharedDb(net, heard);
+  return own.map(({ ownDb, ...score }, i) => {
+    const sharedDb = score.applies ? (shared[i] ?? 0) : 0;
+    return { ...score, sharedDb, decibans: ownDb + sharedDb };
+  });
+}
