@@ -70,6 +70,10 @@ export interface NumberSpec extends BaseSpec {
   readonly plausible: readonly [number, number];
   /** Values that stand for the answers people give: used to weigh the question and to look for flips. */
   readonly typical: readonly number[];
+  /** A count: fractions are refused. */
+  readonly whole?: true;
+  /** Words that stand for the sign, as in "30 cm left". */
+  readonly sides?: { readonly plus: string; readonly minus: string };
   /** Value used when unknown; `spread` is one standard deviation of the natural logarithm of the value. */
   readonly assume?: { readonly value: number; readonly spread: number; readonly note: string };
 }

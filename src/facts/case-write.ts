@@ -1,0 +1,100 @@
+/** A book of facts written as a case file that reads back as exactly the same book, and can be edited by hand. */
+import type { Answer, FactBook, UnitSystem } from './book.js';
+import { CASE_FORMAT, CASE_VERSION } from './case-limits.js';
+import { FACT_IDS, type FactId, factSpec } from './catalog.js';
+import { formatValue } from './format.js';
+import type { NumberSpec } from './spec.js';
+import { parseQuantity } from './units.js';
+
+/** What evaluation expects of a case. Cause ids are checked where causes are known. */
+export interface Expectation {
+  readonly top?: readonly string[];
+  readonly ruledOut?: readonly string[];
+  readonly undecided?: boolean;
+  readonly separates?: readonly string[];
+}
+
+/** Writes a case; keys always stand in the same order, one fact and one seat a line. */
+export function writeCase(book: FactBook, options: { readonly expect?: Expectation } = {}): string {
+  const facts = FACT_IDS.flatMap((id) => {
+    const answer = book.answers.get(id);
+    return answer === undefined ? [] : [`    ${json(id)}: ${answerText(id, answer, book.units)}`];
+  });
+  const seats = book.seats.map(
+    ({ name, xM, yM, row, earHeightM, main }) =>
+      `    ${spaced({ name, xM, yM, row, ...(earHeightM === undefined ? {} : { earHeightM }), ...(main ? { main } : {}) })}`,
+  );
+  const entries: [string, string][] = [
+    ['format', json(CASE_FORMAT)],
+    ['version', json(CASE_VERSION)],
+    ['units', json(book.units)],
+  ];
+  if (book.title !== undefined) entries.push(['title', json(book.title)]);
+  if (book.words !== undefined) entries.push(['words', json(book.words)]);
+  entries.push(['complaints', spaced(book.complaints)]);
+  if (book.absentComplaints.length > 0) entries.push(['absentComplaints', spaced(book.absentComplaints)]);
+  entries.push(['facts', facts.length === 0 ? '{}' : `{\n${facts.join(',\n')}\n  }`]);
+  if (seats.length > 0) entries.push(['seats', `[\n${seats.join(',\n')}\n  ]`]);
+  if (book.notes.length > 0) entries.push(['notes', lines(book.notes)]);
+  if (book.tried.length > 0) entries.push(['tried', spaced(book.tried)]);
+  if (options.expect !== undefined) entries.push(['expect', spaced(options.expect)]);
+  return `{\n${entries.map(([key, value]) => `  ${json(key)}: ${value}`).join(',\n')}\n}\n`;
+}
+
+const json = (value: unknown): string => JSON.stringify(value);
+
+function lines(texts: readonly string[]): string {
+  return `[\n${texts.map((text) => `    ${json(text)}`).join(',\n')}\n  ]`;
+}
+
+/** JSON in one line with spaces where people put them. */
+function spaced(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(spaced).join(', ')}]`;
+  if (typeof value !== 'object' || value === null) return json(value);
+  return `{ ${Object.entries(value)
+    .map(([key, each]) => `${json(key)}: ${spaced(each)}`)
+    .join(', ')} }`;
+}
+
+function answerText(id: FactId, answer: Answer, units: UnitSystem): string {
+  if (!('value' in answer)) return spaced(answer);
+  const spec = factSpec(id);
+  const value =
+    spec.kind === 'number' && typeof answer.value === 'number'
+      ? exactText(answer.value, spec, units)
+      : answer.value;
+  return answer.how === spec.usually ? json(value) : spaced({ value, how: answer.how });
+}
+
+/** The shortest common way of writing a number that reads back as the very same number. */
+function exactText(value: number, spec: NumberSpec, units: UnitSystem): string | number {
+  if (spec.unit === '1') return value;
+  if (spec.unit !== 'm') return `${value} ${UNIT_TEXT[spec.unit]}`;
+  const { written } = spec;
+  const metric = [`${short(value * 100)} cm`, `${short(value * 1000)} mm`];
+  const imperial = [`${short(value / 0.0254)} in`, `${short(value / 0.3048)} ft`];
+  const candidates = [
+    formatValue(value, 'm', { units, written, both: false }),
+    ...(units === 'imperial' ? imperial : Math.abs(value) < 1 ? metric : []),
+  ];
+  const same = candidates.find((text) => {
+    const read = parseQuantity(text, { unit: 'm', written, units });
+    return 'value' in read && read.value === value;
+  });
+  return same ?? `${value} m`;
+}
+
+const UNIT_TEXT: Readonly<Record<Exclude<NumberSpec['unit'], 'm' | '1'>, string>> = {
+  ms: 'ms',
+  Hz: 'Hz',
+  dB: 'dB',
+  deg: 'deg',
+  'kg/m2': 'kg/m2',
+  'Pa s/m': 'Pa s/m',
+  '1/m2': 'per m2',
+};
+
+/** Eight digits at most: enough for what a tape or a data sheet gives. */
+function short(value: number): string {
+  return String(Number(value.toPrecision(8)));
+}

@@ -1,0 +1,87 @@
+/** Quantities written for people: in the owner's units first, the other system in brackets. */
+import type { UnitSystem } from './book.js';
+import type { Unit } from './spec.js';
+
+export interface FormatOptions {
+  readonly units: UnitSystem;
+  /** As in the catalog; a length alone is written in feet and inches. Lengths default to `length`. */
+  readonly written?: 'length' | 'small-length' | 'plain';
+  /** Adds the other system in brackets (default) or leaves it out. */
+  readonly both?: boolean;
+  /** A plus sign before positive values: for trims and differences. */
+  readonly sign?: boolean;
+}
+
+/** Inches are written to a half in a length of feet, since no owner tapes closer. */
+const STEPS_PER_INCH = 2;
+const METERS_PER_INCH = 0.0254;
+
+/** A value in SI as people write it: `3.20 m (10 ft 6 in)`, `2.5 kHz`, `-1.5 dB`. */
+export function formatValue(value: number, unit: Unit, options: FormatOptions): string {
+  const text = unit === 'm' ? formatLength(value, options) : formatPlain(value, unit);
+  return options.sign && value > 0 ? `+${text}` : text;
+}
+
+function formatLength(valueM: number, { units, written, both }: FormatOptions): string {
+  const metric = metricLength(valueM);
+  const imperial = imperialLength(valueM, written === 'small-length');
+  const [first, second] = units === 'metric' ? [metric, imperial] : [imperial, metric];
+  return both === false ? first : `${first} (${second})`;
+}
+
+/** Meters to the centimeter, centimeters to the millimeter, small things in millimeters. */
+function metricLength(valueM: number): string {
+  const size = Math.abs(valueM);
+  if (size >= 0.9995) return `${fixed(valueM, 2)} m`;
+  if (size >= 0.00995 || size < 0.000005) return `${short(valueM * 100, 1)} cm`;
+  return `${short(valueM * 1000, 2)} mm`;
+}
+
+/** Feet and inches, inches alone below a foot, decimals of an inch for small lengths. */
+function imperialLength(valueM: number, small: boolean): string {
+  const inches = valueM / METERS_PER_INCH;
+  if (small) return `${short(inches, Math.abs(inches) < 0.95 ? 3 : 1)} in`;
+  const steps = Math.round(Math.abs(inches) * STEPS_PER_INCH);
+  const feet = Math.floor(steps / (12 * STEPS_PER_INCH));
+  const rest = steps - feet * 12 * STEPS_PER_INCH;
+  const whole = Math.floor(rest / STEPS_PER_INCH);
+  const half = rest % STEPS_PER_INCH === 1 ? '1/2' : '';
+  const inchText = [whole > 0 || half === '' ? String(whole) : '', half].filter(Boolean).join(' ');
+  const sign = valueM < 0 && steps > 0 ? '-' : '';
+  if (feet === 0) return `${sign}${inchText} in`;
+  return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${inchText} in`;
+}
+
+function formatPlain(value: number, unit: Exclude<Unit, 'm'>): string {
+  const size = Math.abs(value);
+  switch (unit) {
+    case 'ms':
+      return `${short(value, size < 10 ? 2 : 1)} ms`;
+    case 'Hz':
+      return size >= 999.5 ? `${short(value / 1000, size < 9995 ? 2 : 1)} kHz` : `${short(value, 0)} Hz`;
+    case 'dB':
+      return `${short(value, 1)} dB`;
+    case 'deg':
+      return `${short(value, 1)}°`;
+    case '1':
+      return short(value, 2);
+    case 'kg/m2':
+      return `${short(value, 3)} kg/m2`;
+    case 'Pa s/m':
+      return `${short(value, 1)} Pa s/m`;
+    case '1/m2':
+      return `${short(value, 0)} per m2`;
+  }
+}
+
+/** Fixed decimals without a minus before zero. */
+function fixed(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
+  return Number(text) === 0 ? (0).toFixed(decimals) : text;
+}
+
+/** At most so many decimals, trailing zeros dropped. */
+function short(value: number, decimals: number): string {
+  const rounded = Number(value.toFixed(decimals));
+  return String(rounded === 0 ? 0 : rounded);
+}
