@@ -197,7 +197,7 @@ export const routing = defineCause({
         id: 'voice-not-from-center',
         group: 'center-at-work',
         says: {
-          yes: 'With eyes closed the voice does not come from the center box but {voiceDirection}.',
+          yes: 'With eyes closed the voice does not stand in the center box: {voiceDirection}.',
           no: 'With eyes closed the voice comes from the center itself, so the signal reaches it.',
           unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
@@ -338,7 +338,7 @@ export const routing = defineCause({
       title: 'Walk the path of the signal, one device at a time',
       steps: [
         'Run the channel test of the receiver with the volume down: it proves everything after the receiver.',
-        'Play the same film scene from the receiver’s nearest source, then from each other one.',
+        'Play the same film scene from each source in turn.',
         'Where the format on the receiver changes to two channels, look in the sound menu of that device.',
       ],
       minutes: 15,

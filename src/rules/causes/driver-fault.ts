@@ -1,0 +1,230 @@
+/**
+ * A driver, a strap between terminals or a cable is dead or loose. The owner hears a dull, thin or
+ * scratching voice at every seat and at every volume, most often from one day to the next. The ear close
+ * to each driver settles it in three minutes. Left out: parts that only strain when loud (`overload`)
+ * and channels that never arrive (`routing`).
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { is, noneOf, oneOf } from '../condition.js';
+
+export const driverFault = defineCause({
+  id: 'driver-fault',
+  title: 'A driver, strap or cable of the center is dead or loose',
+  severity: 'broken',
+  // -15 dB: rarer than settings and placement, but quickly found.
+  priorDb: -15,
+  story:
+    'One part of the center no longer plays, or plays with scratches: a burnt tweeter, a cone that rubs, a strap missing between double terminals, a cable with a loose strand. The voice is dull, thin or comes and goes, at every seat and at every volume.',
+  notWhen:
+    'A voice that is clean when soft and strained when loud is overload. A rattle that stops when you press a hand on the furniture is the furniture. A wrong tone that was always there is the design or the place.',
+  links: {
+    rattles: 0.45,
+    dull: 0.4,
+    'voice-missing': 0.2,
+    'voice-too-quiet': 0.3,
+    'voice-unclear-everywhere': 0.4,
+    'voice-changes-tone': 0.4,
+    harsh: 0.2,
+    'distorts-when-loud': 0.2,
+    hollow: 0.1,
+  },
+  groups: {
+    drivers: 'same-quantity',
+    terminals: 'independent',
+    history: 'independent',
+    noise: 'independent',
+    swap: 'independent',
+    near: 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'driver-silent-or-scratching',
+        group: 'drivers',
+        says: {
+          yes: 'Close to the drivers one is not sound: {driversHeard}.',
+          no: 'Close to the drivers all of them play clean.',
+          unknown: 'It is not known whether every driver of the center plays.',
+        },
+        because: 'A driver that fails leaves its part of the voice out, and no setting brings it back.',
+        source: 'practice',
+      },
+      noneOf('driversHeard', 'all'),
+      0.85,
+      0.03,
+    ),
+    answers(
+      {
+        id: 'ear-finds-bad-driver',
+        group: 'drivers',
+        says: {
+          yes: 'With an ear close to each driver and the volume down, {testEarToDrivers}.',
+          no: 'With an ear close to each driver and the volume down, all play clean.',
+          unknown: 'Nobody has put an ear close to each driver yet.',
+        },
+        because: 'From a hand away one driver drowns the others, so a silent or scratching one cannot hide.',
+        source: 'direct-sound',
+      },
+      oneOf('testEarToDrivers', 'silent', 'rattles'),
+      0.85,
+      0.02,
+    ),
+    answers(
+      {
+        id: 'strap-or-clamp-loose',
+        group: 'terminals',
+        says: {
+          yes: 'At the terminals of the center {jumpers}.',
+          no: 'Clamps and straps of the center are tight and in place.',
+          unknown: 'It is not known whether clamps and straps of the center are tight.',
+        },
+        because: 'Double terminals feed two halves of the loudspeaker; without the strap one half is silent.',
+        source: 'practice',
+      },
+      is('jumpers', 'loose'),
+      0.35,
+      0.02,
+    ),
+    answers(
+      {
+        id: 'came-suddenly',
+        group: 'history',
+        says: {
+          yes: 'The trouble came suddenly.',
+          no: 'The trouble did not come suddenly.',
+          unknown: 'It is not known how the trouble began.',
+        },
+        because:
+          'Parts and contacts fail from one day to the next; layout and place were always what they are.',
+        source: 'practice',
+      },
+      is('onset', 'sudden'),
+      0.6,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'noise-differs-from-mains',
+        group: 'noise',
+        says: {
+          yes: 'On test noise the center sounds different from left and right.',
+          no: 'On test noise the center sounds like left and right, so no driver of it can be dead.',
+          unknown: 'Nobody has compared test noise on left, center and right yet.',
+        },
+        because:
+          'A dead driver takes octaves out of steady noise, which no ear misses; many other causes change it too.',
+        source: 'practice',
+      },
+      noneOf('testNoiseEach', 'alike'),
+      0.95,
+      0.75,
+    ),
+    answers(
+      {
+        id: 'does-not-follow-channel',
+        group: 'swap',
+        says: {
+          yes: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker: box, cable and place remain.',
+          no: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so box and cable of the center are sound.',
+          unknown: 'Left and center have not been swapped at the amplifier yet.',
+        },
+        because:
+          'The swap leaves box and cable of the center together; if it is gone from both, touching the wires made a loose contact good.',
+        source: 'practice',
+      },
+      oneOf('testSwapAtAmplifier', 'stays', 'gone'),
+      0.92,
+      0.5,
+    ),
+    answers(
+      {
+        id: 'not-good-near-by',
+        group: 'near',
+        says: {
+          yes: 'A meter in front of the center the voice is still not good.',
+          no: 'A meter in front of the center the voice is good, so its drivers do their work.',
+          unknown: 'Nobody has listened a meter in front of the center yet.',
+        },
+        because:
+          'Near by, room and path hardly matter, so a fault of the loudspeaker is heard at its plainest.',
+        source: 'direct-sound',
+      },
+      noneOf('testNearCenter', 'good-near'),
+      0.94,
+      0.6,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testEarToDrivers', 'silent', 'rattles'),
+    confirmedBy('testSwapAtAmplifier', 'stays', 'gone'),
+  ],
+  remedies: [
+    {
+      id: 'tighten-terminals',
+      title: 'Tighten clamps, straps and plugs of the center',
+      steps: [
+        'Switch the power off and photograph the terminals.',
+        'Tug each wire at the box and at the amplifier; strip and clamp again what moves.',
+        'See that the metal straps between double terminals sit tight.',
+        'Power on with the volume down and listen close to each driver.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect: 'If a contact was loose, the missing part of the voice is back at once.',
+      verify: 'Move the cable gently while noise plays: nothing crackles and every driver plays.',
+      cautions: ['power-off-wires', 'photograph-menu', 'volume-down', 'domes'],
+      changes: [
+        'jumpers',
+        'driversHeard',
+        'testEarToDrivers',
+        'testNoiseEach',
+        'testNearCenter',
+        'polarityMarks',
+      ],
+      cures: 0.4,
+    },
+    {
+      id: 'try-another-cable',
+      title: 'Put another cable on the center',
+      steps: [
+        'Switch the power off.',
+        'Connect the center with a cable that is known to be good, red to red and black to black.',
+        'Power on with the volume down and listen close to each driver.',
+      ],
+      minutes: 8,
+      cost: 'low',
+      reversible: true,
+      expect: 'A broken cable is ruled out; if the voice is whole again, the old one was it.',
+      verify: 'The test noise of the center no longer comes and goes.',
+      cautions: ['power-off-wires', 'volume-down'],
+      changes: ['driversHeard', 'testEarToDrivers', 'testSwapAtLoudspeakers', 'polarityMarks'],
+      cures: 0.3,
+    },
+    {
+      id: 'repair-driver',
+      title: 'Have the driver repaired or replaced',
+      when: noneOf('driversHeard', 'all'),
+      steps: [
+        'Write down which driver is silent or scratches and at what volume you listened.',
+        'Ask its maker or a repair shop for the same driver; another type changes the tone.',
+        'Until then set the center to none, so that left and right carry the voice.',
+      ],
+      minutes: 60,
+      cost: 'medium',
+      reversible: true,
+      expect: 'The whole voice range is back at every seat.',
+      verify: 'With an ear close and the volume down, every driver plays clean.',
+      cautions: ['powered-box', 'volume-down', 'domes', 'power-off-wires'],
+      changes: [
+        'driversHeard',
+        'testEarToDrivers',
+        'testNoiseEach',
+        'testNearCenter',
+        'responseCenter',
+        'centerMode',
+      ],
+      cures: 0.9,
+    },
+  ],
+});

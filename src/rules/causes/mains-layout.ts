@@ -1,0 +1,312 @@
+/**
+ * The triangle of mains and seat is out of shape: too wide, too narrow, off the middle, or left and right
+ * unequal. A sound that both mains share then leans toward the nearer or louder one (time and level law of
+ * the phantom image), and the center is blamed for it. Left out: reflections of unequal side walls, and the
+ * direction in which the mains are turned, which no fact asks for.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, any, atLeast, atMost, below, is, oneOf } from '../condition.js';
+
+export const mainsLayout = defineCause({
+  id: 'mains-layout',
+  title: 'Left and right stand wrong for the seat',
+  severity: 'clear',
+  // -12 dB: rooms bend the triangle often, but seldom so far that it is the main trouble.
+  priorDb: -12,
+  story:
+    'Left and right make the stage, and the center only holds its middle. If the mains stand very wide or very close, or a seat is much nearer to one of them, everything they share leans to the near one: the voice is pulled aside, or a loud near main covers it.',
+  notWhen:
+    'A voice that only the center plays cannot be pulled by the mains: in films the center holds it at every seat. A few degrees more or less than the textbook angle are no fault.',
+  links: {
+    'voice-pulled-aside': 0.55,
+    'no-middle': 0.3,
+    'voice-unclear-off-side': 0.25,
+    'image-collapses-to-center': 0.15,
+    'swishes-with-head-movement': 0.1,
+    hollow: 0.1,
+  },
+  groups: {
+    triangle: 'same-mechanism',
+    pull: 'same-mechanism',
+    direction: 'independent',
+    seats: 'independent',
+    'without-center': 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'base-too-wide',
+        group: 'triangle',
+        says: {
+          yes: 'From the main seat left and right are {mainsBaseDeg} apart, so wide that the stage tears.',
+          no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too wide.',
+          unknown: 'The angle between left and right is not known yet.',
+        },
+        because:
+          'About 60 degrees is the reference; much wider, sounds between center and mains lose their place and small moves of the head shift them.',
+        source: 'layout-standard',
+      },
+      atLeast('mainsBaseDeg', 'baseWideDeg'),
+      0.35,
+      0.06,
+      'for',
+    ),
+    answers(
+      {
+        id: 'base-too-narrow',
+        group: 'triangle',
+        says: {
+          yes: 'From the main seat left and right are only {mainsBaseDeg} apart, so the whole stage is hardly wider than the center.',
+          no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too narrow.',
+          unknown: 'The angle between left and right is not known yet.',
+        },
+        because:
+          'With the mains close together everything seems to come from the middle, with or without a center.',
+        source: 'layout-standard',
+      },
+      atMost('mainsBaseDeg', 'baseNarrowDeg'),
+      0.35,
+      0.06,
+      'for',
+    ),
+    answers(
+      {
+        id: 'triangle-is-ordinary',
+        group: 'triangle',
+        says: {
+          yes: 'The angle of {mainsBaseDeg} between left and right is close to the reference and the main seat is near the middle, so the triangle is innocent.',
+          no: 'The triangle of left, right and main seat departs from the reference.',
+          unknown: 'The triangle of left, right and main seat is not known yet.',
+        },
+        because:
+          'Close to 60 degrees and near the middle, left and right arrive together and the stage stands as it was mixed.',
+        source: 'layout-standard',
+      },
+      all(
+        atLeast('mainsBaseDeg', 'baseNarrowDeg.noticeable'),
+        atMost('mainsBaseDeg', 'baseWideDeg'),
+        below('mainSeatPullDeg', 'pullDeg'),
+      ),
+      0.12,
+      0.5,
+      'for',
+    ),
+    deviates(
+      {
+        id: 'main-seat-pulled',
+        group: 'pull',
+        says: {
+          yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
+          no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',
+          unknown: 'How far a shared sound leans at the main seat is not known yet.',
+        },
+        because:
+          'The ear follows the sound that comes first: a hand width off the middle already moves a shared voice by about ten degrees.',
+        source: 'time-image',
+      },
+      'mainSeatPullDeg',
+      'pullDeg',
+      { only: 'for' },
+    ),
+    deviates(
+      {
+        id: 'side-seat-pulled',
+        group: 'pull',
+        says: {
+          yes: 'At the worst seat what center and mains share leans by {mainsPullDeg} toward the near main.',
+          no: 'At every seat the center holds the shared sound well enough.',
+          unknown: 'How far a shared sound leans at the side seats is not known yet.',
+        },
+        because:
+          'Only sound that the mains play too can be pulled: the more of the voice is left to the center alone, the less it moves.',
+        source: 'time-image',
+      },
+      'mainsPullDeg',
+      'pullDeg',
+      // Nearly every sofa has such a seat, so that it tells little by itself.
+      { only: 'for', heard: 'sharedContent', maxDb: 4 },
+    ),
+    deviates(
+      {
+        id: 'left-right-unequal',
+        group: 'pull',
+        says: {
+          yes: 'At the seat left and right differ by {mainsLevelErrorDb}; {limit} clearly tilts the stage.',
+          no: 'At the seat left and right differ by {mainsLevelErrorDb}, too little to tilt the stage.',
+          unknown: 'The levels of left and right at the seat have not been measured.',
+        },
+        because: 'Each decibel between left and right moves a shared sound by some two degrees.',
+        source: 'time-image',
+      },
+      'mainsLevelErrorDb',
+      'mainsLevelDb',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'voice-heard-aside',
+        group: 'direction',
+        says: {
+          yes: 'With eyes closed the voice is off to one side.',
+          no: 'With eyes closed the voice is not off to one side.',
+          unknown: 'It is not known where the voice seems to come from with eyes closed.',
+        },
+        because: 'A bent triangle shifts the voice sideways; it does not make it low, dull or soft.',
+        source: 'azimuth-blur',
+      },
+      is('voiceDirection', 'aside'),
+      0.5,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'better-in-the-middle',
+        group: 'seats',
+        says: {
+          yes: 'In the middle the voice is clear and at the end of the row it is worse.',
+          no: 'The middle of the row is no better than its end.',
+          unknown: 'The middle and the end of the row have not been compared yet.',
+        },
+        because: 'The pull of the near main grows with every hand width off the middle.',
+        source: 'time-image',
+      },
+      is('testSitMiddle', 'clear-in-middle'),
+      0.65,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'stays-without-center',
+        group: 'without-center',
+        says: {
+          yes: 'With the center set to none the trouble stays or gets worse, so left, right and seat make it.',
+          no: 'With the center set to none the trouble is gone, so left, right and seat are sound.',
+          unknown: 'The center has not been set to none for a comparison yet.',
+        },
+        because: 'Without the center only the mains are left; a trouble of theirs cannot go with it.',
+        source: 'practice',
+      },
+      oneOf('testPhantom', 'same', 'worse'),
+      0.88,
+      0.4,
+    ),
+  ],
+  confirm: [confirmedBy('testPhantom', 'same', 'worse'), confirmedBy('testSitMiddle', 'clear-in-middle')],
+  remedies: [
+    {
+      id: 'main-seat-to-middle',
+      title: 'Move the main seat to the middle',
+      when: atLeast('mainSeatPullDeg', 'pullDeg.noticeable'),
+      steps: [
+        'Tape the distance from the seat to the left and to the right tweeter.',
+        'Move the seat sideways until both agree within a hand width, best within a finger.',
+        'Run the distances and levels of the setup again from that seat.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'The pull of {mainSeatPullDeg} at the main seat goes; the seats beside it keep theirs.',
+      verify: 'A singer recorded in the middle stands over the center with the upmix off.',
+      cautions: ['laser'],
+      changes: [
+        'mainSeatOffset',
+        'tapedMains',
+        'tapedCenter',
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'voiceDirection',
+        'testSitMiddle',
+        'testTape',
+      ],
+      cures: 0.7,
+    },
+    {
+      id: 'level-left-right',
+      title: 'Set left and right to equal level at the seat',
+      when: atLeast('mainsLevelErrorDb', 'mainsLevelDb.noticeable'),
+      steps: [
+        'Volume down, then start the test noise.',
+        'Hold a phone meter at ear height in the main seat.',
+        'Trim left and right until they read the same, then the center to match them.',
+      ],
+      minutes: 6,
+      cost: 'free',
+      reversible: true,
+      expect: 'The difference of {mainsLevelErrorDb} goes, and the stage stops leaning.',
+      verify: 'Mono speech over left and right only stands in the middle.',
+      cautions: ['photograph-menu', 'volume-down', 'test-noise'],
+      changes: [
+        'measuredLeftLevel',
+        'measuredRightLevel',
+        'measuredCenterLevel',
+        'centerTrim',
+        'voiceDirection',
+      ],
+      cures: 0.6,
+    },
+    {
+      id: 'reshape-triangle',
+      title: 'Bring left and right to about the distance of the seat',
+      when: any(atLeast('mainsBaseDeg', 'baseWideDeg'), atMost('mainsBaseDeg', 'baseNarrowDeg')),
+      steps: [
+        'Tape the distance from the main seat to the line between left and right.',
+        'Move left and right (or the seat) until the mains are about as far apart as each is from you.',
+        'Keep them alike to both sides, then run distances and levels again.',
+      ],
+      minutes: 30,
+      cost: 'free',
+      reversible: true,
+      expect: 'The angle goes from {mainsBaseDeg} toward 60 degrees; the stage closes up or opens.',
+      verify: 'With two-channel music the singer stands in the middle and the sides reach out to both mains.',
+      cautions: ['lifting'],
+      changes: [
+        'mainsBase',
+        'seatDistance',
+        'tapedMains',
+        'enteredLeft',
+        'enteredRight',
+        'testSitMiddle',
+        'testPhantom',
+      ],
+      cures: 0.6,
+    },
+    {
+      id: 'turn-mains-across',
+      title: 'Turn left and right so that they cross in front of the middle seat',
+      steps: [
+        'Turn each main inward until you see its outer side from the middle seat.',
+        'Play speech and sit at each end of the row.',
+        'Keep the angle at which the ends are best and the middle still good.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'At a side seat the far main gets louder against the near one, which takes back part of the pull; it cannot take back all of it, and the treble in the middle gets a little softer.',
+      verify: 'At the end seat a shared voice moves less toward the near main than before.',
+      cautions: [],
+      changes: ['testSitMiddle', 'testNoiseEach', 'voiceDirection', 'responseLeft', 'responseRight'],
+      cures: 0.35,
+    },
+    {
+      id: 'let-center-hold-voice',
+      title: 'Leave the voice to the center alone where side seats matter',
+      when: is('upmixCenterControl', 'present'),
+      steps: [
+        'Play a singer in the middle with the upmix on.',
+        'Turn the center spread down or off.',
+        'Listen at the end seat, then in the middle, and decide which seat counts.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The voice stays in place at the side seats; the price is a narrower stage for music in the middle seat.',
+      verify: 'From the end seat the singer stands at the picture and not in the near main.',
+      cautions: [],
+      changes: ['centerSpread', 'centerSpreadAmount', 'testSpreadOn', 'testSitMiddle', 'upmixCommonPart'],
+      cures: 0.4,
+    },
+  ],
+});

@@ -1,0 +1,209 @@
+/**
+ * The mix or its dynamics, not the system: the voice is soft in the recording, buried under music and
+ * effects, or recorded poorly. The owner hears it on some titles, at every seat and through any
+ * loudspeaker, while a newscast is clear. Left out: a wrong version sent by the source, which is
+ * `routing`, and a soft center on everything, which is `level`.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { is, noneOf, oneOf } from '../condition.js';
+
+export const programme = defineCause({
+  id: 'programme',
+  title: 'The program itself, not the system',
+  severity: 'clear',
+  // -9 dB: voices buried under effects are among the commonest remarks of owners.
+  priorDb: -9,
+  story:
+    'Many films keep voices far below music and effects, and some are mumbled or recorded poorly. Played at home level the soft parts sink, in any system. A plain newscast through the same center is clear.',
+  notWhen:
+    'If newscasts are hard to follow too, or every title has the trouble, the system has a fault. A center that is too soft on everything is a matter of level.',
+  links: {
+    'voice-too-quiet': 0.55,
+    'voice-unclear-everywhere': 0.45,
+    harsh: 0.15,
+    dull: 0.1,
+    boomy: 0.1,
+    echo: 0.05,
+    'out-of-step-with-picture': 0.1,
+  },
+  groups: {
+    titles: 'same-mechanism',
+    dynamics: 'same-mechanism',
+    near: 'independent',
+    'without-center': 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'news-clear-film-buried',
+        group: 'titles',
+        says: {
+          yes: 'Newscasts are clear while film voices are buried, so the system can carry a plain voice.',
+          no: 'Newscasts and films do not differ in this way, so the mix does not explain it.',
+          unknown: 'It is not known whether plain newscasts are clear.',
+        },
+        because:
+          'A newscast is a voice with nothing over it: loudspeaker, place and level treat it like any other voice.',
+        source: 'owner-threads',
+      },
+      is('speechOrder', 'news-clear-film-buried'),
+      0.8,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'some-titles-only',
+        group: 'titles',
+        says: {
+          yes: 'The trouble is heard on some titles only.',
+          no: 'The trouble is not tied to some titles.',
+          unknown: 'It is not known whether all titles have the trouble or only some.',
+        },
+        because: 'The system does not change from title to title; the mix does.',
+        source: 'practice',
+      },
+      is('troubleTitles', 'some'),
+      0.75,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'other-source-better',
+        group: 'titles',
+        says: {
+          yes: 'The same scene from another source is free of it, so that version is at fault.',
+          no: 'The same scene from another source is no better, which both the mix and the system can explain.',
+          unknown: 'The same scene has not been tried from another source.',
+        },
+        because: 'Services and discs carry different mixes of one film, some with squeezed or folded sound.',
+        source: 'practice',
+      },
+      is('testOtherSource', 'gone'),
+      0.4,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'dynamics-untouched',
+        group: 'dynamics',
+        says: {
+          yes: 'Night mode or dynamic compression is off, so soft voices stay as far below the effects as they were mixed.',
+          no: 'Night mode or dynamic compression is on and already lifts soft voices.',
+          unknown: 'It is not known whether a night mode or dynamic compression is on.',
+        },
+        because:
+          'Full dynamics suit a cinema level; at home level the soft end sinks into the noise of the room.',
+        source: 'practice',
+      },
+      is('dynamicCompression', 'off'),
+      0.85,
+      0.65,
+    ),
+    answers(
+      {
+        id: 'soft-listening',
+        group: 'dynamics',
+        says: {
+          yes: 'You listen softly, where quiet voices of a wide mix are the first thing to be lost.',
+          no: 'You do not listen softly, so voices of a wide mix should still carry.',
+          unknown: 'It is not known how loud you usually listen.',
+        },
+        because:
+          'Turning down moves the softest words below the noise of the room while the effects stay audible.',
+        source: 'practice',
+      },
+      is('listeningLevel', 'soft'),
+      0.45,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'no-better-near-by',
+        group: 'near',
+        says: {
+          yes: 'Even a meter in front of the center the voice is no better, so room and path are not to blame.',
+          no: 'A meter in front of the center the voice is better, so the mix is not all of it.',
+          unknown: 'Nobody has listened a meter in front of the center yet.',
+        },
+        because:
+          'Near by, room and path hardly matter: what stays wrong is the loudspeaker, its channel or the program.',
+        source: 'direct-sound',
+      },
+      is('testNearCenter', 'still-bad'),
+      0.7,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'same-without-center',
+        group: 'without-center',
+        says: {
+          yes: 'With the center set to none the trouble is still there, so the center does not make it.',
+          no: 'With the center set to none the trouble changes, so it does not lie in the mix.',
+          unknown: 'The center has not been set to none for a comparison yet.',
+        },
+        because: 'The mix is the same through any loudspeaker.',
+        source: 'practice',
+      },
+      oneOf('testPhantom', 'same'),
+      0.85,
+      0.3,
+    ),
+  ],
+  confirm: [confirmedBy('testOtherSource', 'gone'), confirmedBy('testPhantom', 'same')],
+  remedies: [
+    {
+      id: 'compress-dynamics',
+      title: 'Switch on night mode or dynamic compression for such titles',
+      when: noneOf('dynamicCompression', 'on'),
+      steps: [
+        'Play a scene with a buried voice.',
+        'Switch on night mode or dynamic compression in the receiver or the player, lightest step first.',
+        'Switch it off again for music.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Soft voices rise and loud effects fall; music can seem to pump, which is the price.',
+      verify: 'The remote stays on the table for the same scene.',
+      cautions: [],
+      changes: ['dynamicCompression', 'speechOrder'],
+      cures: 0.6,
+    },
+    {
+      id: 'choose-other-track',
+      title: 'Choose another sound track or version',
+      steps: [
+        'Open the audio menu of the title and try each track of your language.',
+        'Try the multichannel track first, then the two-channel one.',
+        'If the player offers a clearer-voice track, try it.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'Some versions carry the voice several decibels higher against the effects.',
+      verify: 'Compare the same minute on both tracks.',
+      cautions: [],
+      changes: ['testOtherSource', 'sourceFormat', 'speechOrder', 'troubleTitles'],
+      cures: 0.4,
+    },
+    {
+      id: 'raise-center-for-film',
+      title: 'Raise the center by 2 to 3 dB for such titles only',
+      steps: [
+        'Note the present level of the center.',
+        'Raise it by 2 dB with the quick level menu, then by 3 dB if needed.',
+        'Set it back for music and for titles that need no help.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The voice stands out by the smallest step that people notice in speech; left on for all, it would stick out.',
+      verify: 'Words of the same scene can be followed without the remote.',
+      cautions: ['photograph-menu'],
+      changes: ['centerTrim', 'measuredCenterLevel', 'voiceLoudness', 'triedTrim', 'speechOrder'],
+      cures: 0.5,
+    },
+  ],
+});

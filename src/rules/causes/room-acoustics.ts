@@ -1,0 +1,210 @@
+/**
+ * Speech is drowned by the room or by noise, at every seat and from any loudspeaker: bare walls keep
+ * syllables ringing, a fan or the street covers the soft ones. Near the center the direct voice wins and
+ * is clear. Left out: single reflections (`near-surface`) and the modes of the bass; the ring after a clap
+ * is a coarse stand-in for a measured reverberation time.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, any, atLeast, is, oneOf } from '../condition.js';
+
+export const roomAcoustics = defineCause({
+  id: 'room-acoustics',
+  title: 'The room or its noise drowns the voice',
+  severity: 'severe',
+  // -12 dB: hard, open rooms are common; carpets, curtains and sofas cure most of them.
+  priorDb: -12,
+  story:
+    'In a hard, empty or open room each syllable rings into the next, and noise covers the soft ones. Every loudspeaker suffers alike, also left and right, and so does a person speaking from the place of the picture. Close to the loudspeaker the voice is clear.',
+  notWhen:
+    'If the voice is as bad a meter in front of the center, the room is innocent. A voice unclear only at the side seats, or only through the center, is not the room.',
+  links: {
+    'voice-unclear-everywhere': 0.6,
+    echo: 0.35,
+    boomy: 0.25,
+    harsh: 0.25,
+    'voice-unclear-off-side': 0.15,
+    'voice-too-quiet': 0.2,
+    hollow: 0.15,
+  },
+  groups: {
+    ring: 'independent',
+    noise: 'independent',
+    near: 'same-quantity',
+    seats: 'independent',
+    'without-center': 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'room-rings',
+        group: 'ring',
+        says: {
+          yes: 'The room rings for about {reverbClarityMs}, and from {limit} on speech clearly suffers.',
+          no: 'The room rings for about {reverbClarityMs} only, and up to {limit} speech stays clear.',
+          unknown: 'It is not known how long the room rings.',
+        },
+        because:
+          'Ringing carries each syllable into the next; about half a second is usual in a furnished room.',
+        source: 'reverb-speech',
+      },
+      'reverbClarityMs',
+      'reverberationMs',
+      { maxDb: 12 },
+    ),
+    answers(
+      {
+        id: 'noise-covers-speech',
+        group: 'noise',
+        says: {
+          yes: 'With everything paused the room is noisy for the level you listen at: {backgroundNoise}.',
+          no: 'With everything paused the room is quiet enough for the level you listen at.',
+          unknown: 'It is not known how noisy the room is against your listening level.',
+        },
+        because: 'Words go under when their soft sounds fall below the noise, whatever the loudspeaker does.',
+        source: 'level-step',
+      },
+      any(is('backgroundNoise', 'loud'), all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft'))),
+      0.4,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'good-near-by',
+        group: 'near',
+        says: {
+          yes: 'A meter in front of the center the voice is good, so it gets lost on its way to the seat.',
+          no: 'A meter in front of the center the voice is not simply good.',
+          unknown: 'Nobody has listened a meter in front of the center yet.',
+        },
+        because:
+          'Near by, the direct voice outweighs the room: what is good there is spoiled by room or path, not by loudspeaker, channel or program.',
+        source: 'direct-sound',
+      },
+      is('testNearCenter', 'good-near'),
+      0.75,
+      0.25,
+      'for',
+    ),
+    answers(
+      {
+        id: 'as-bad-near-by',
+        group: 'near',
+        says: {
+          yes: 'A meter in front of the center the voice is as bad as at the seat, so the room is innocent.',
+          no: 'A meter in front of the center the voice is not as bad as at the seat.',
+          unknown: 'Nobody has listened a meter in front of the center yet.',
+        },
+        because: 'The room cannot spoil a voice before it has travelled through it.',
+        source: 'direct-sound',
+      },
+      is('testNearCenter', 'still-bad'),
+      0.08,
+      0.45,
+      'for',
+    ),
+    answers(
+      {
+        id: 'every-seat-alike',
+        group: 'seats',
+        says: {
+          yes: 'The trouble is the same at every seat.',
+          no: 'The trouble depends on the seat, and ringing or noise would not.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'Late sound and noise fill the whole room about evenly.',
+        source: 'direct-sound',
+      },
+      is('troubleSeats', 'everywhere'),
+      0.8,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'stays-without-center',
+        group: 'without-center',
+        says: {
+          yes: 'With the center set to none the trouble stays, as it must if the room makes it.',
+          no: 'With the center set to none the trouble is gone, so the room is innocent.',
+          unknown: 'The center has not been set to none for a comparison yet.',
+        },
+        because: 'The room treats left and right no better than the center.',
+        source: 'practice',
+      },
+      oneOf('testPhantom', 'same', 'worse'),
+      0.92,
+      0.4,
+    ),
+  ],
+  confirm: [confirmedBy('testNearCenter', 'good-near'), confirmedBy('testPhantom', 'same', 'worse')],
+  remedies: [
+    {
+      id: 'quiet-the-noise',
+      title: 'Quiet what makes the noise',
+      when: oneOf('backgroundNoise', 'some', 'loud'),
+      steps: [
+        'Pause everything and walk to each source: fans, projector, window, refrigerator.',
+        'Switch off or turn down one after the other and listen from the seat.',
+        'Move fans and boxes with fans away from the seat or behind a door with free air.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'Each 3 dB of noise less is a step in clarity that people notice.',
+      verify: 'Soft words of a newscast carry without raising the volume.',
+      cautions: ['ventilation'],
+      changes: ['backgroundNoise'],
+      cures: 0.5,
+    },
+    {
+      id: 'soft-things-for-a-trial',
+      title: 'Hang and lay soft things for one evening',
+      steps: [
+        'Lay a thick rug or blankets on the bare floor between seat and loudspeakers.',
+        'Close the curtains, or hang blankets over bare walls beside and behind the seats.',
+        'Clap at the main seat and compare.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect: 'The ring of about {reverbClarityMs} gets shorter, and the voice dries up at every seat.',
+      verify: 'The clap is gone sooner, and a newscast is clear at the far seats.',
+      cautions: ['heat'],
+      changes: ['clapRing', 'reverberationTime', 'floorCover', 'testCoverShelf'],
+      cures: 0.5,
+    },
+    {
+      id: 'sit-nearer',
+      title: 'Sit nearer, or bring the center nearer',
+      steps: [
+        'Move the seats forward by a good step, or the front loudspeakers toward you.',
+        'Run distances and levels again.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect: 'At half the distance the direct voice is 6 dB stronger against the room.',
+      verify: 'The voice at the seat comes closer to what you heard a meter in front of the center.',
+      cautions: ['lifting'],
+      changes: ['seatDistance', 'tapedCenter', 'tapedMains', 'enteredLeft', 'enteredCenter', 'enteredRight'],
+      cures: 0.4,
+    },
+    {
+      id: 'furnish-for-good',
+      title: 'Furnish the room for speech',
+      when: atLeast('reverbClarityMs', 'reverberationMs.noticeable'),
+      steps: [
+        'Choose a thick carpet with a pad, heavy curtains and full bookshelves for the largest bare areas.',
+        'Add thick sound-absorbing panels at the walls beside and behind the seats.',
+        'Let a professional fix heavy panels to walls and ceilings.',
+      ],
+      minutes: 240,
+      cost: 'medium',
+      reversible: true,
+      expect: 'Ringing comes down toward the usual half second, for the center and for everything else.',
+      verify: 'A clap at the main seat leaves no tail, and the voice is clear at the last row.',
+      cautions: ['fiber', 'heat', 'ventilation', 'lifting'],
+      changes: ['clapRing', 'reverberationTime', 'floorCover', 'measuredCenterLevel', 'responseCenter'],
+      cures: 0.75,
+    },
+  ],
+});
