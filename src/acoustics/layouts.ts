@@ -213,9 +213,14 @@ function withOverrides(layout: DriverLayout, overrides: LayoutOverrides): Layout
     const given = overrides[name];
     return given === undefined ? defaults[name] : positive(name, given);
   };
+  // With a single mid the only spacing there is lies between the domes, whichever name it was given.
+  const domesOnly =
+    layout === 'tweeter-mid-tweeter' &&
+    overrides.tweeterSpacingM === undefined &&
+    overrides.spacingM !== undefined;
   return {
     spacingM: dimension('spacingM'),
-    tweeterSpacingM: dimension('tweeterSpacingM'),
+    tweeterSpacingM: dimension(domesOnly ? 'spacingM' : 'tweeterSpacingM'),
     crossoverHz: dimension('crossoverHz'),
     lowCrossoverHz: dimension('lowCrossoverHz'),
     midRadiusM: dimension('midRadiusM'),

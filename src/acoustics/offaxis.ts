@@ -26,7 +26,9 @@ export type Seat = {
   readonly speedOfSound?: number;
 };
 
-export type OffAxis = { dipDb: number; dipHz: number | null; speechLossDb: number };
+export type OffAxis = Dip & { speechLossDb: number };
+/** Deepest point of a smoothed curve; the frequency is null where nothing dips. */
+export type Dip = { dipDb: number; dipHz: number | null };
 export type OffAxisCurve = { frequencyHz: Float64Array; levelDb: Float64Array; smoothedDb: Float64Array };
 
 /** Usual listening distance, m. Common practice, no source. */
@@ -47,6 +49,7 @@ const preparedOn = new Map<Grid, Memo<Prepared>>();
 type Analysis = {
   readonly ratio: Float64Array;
   readonly smoothed: Float64Array;
+  readonly dip: Dip;
   readonly speechLossDb: number;
 };
 
@@ -105,9 +108,11 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
     const reference = prepared.reference(distanceM, c);
     const seat = response(prepared.groups, grid, point, distanceM, c);
     const ratio = seat.power.map((power, i) => power / (reference.power[i] as number));
+    const smoothed = smoothPower(ratio, grid.stepDecades);
     return {
       ratio,
-      smoothed: smoothPower(ratio, grid.stepDecades),
+      smoothed,
+      dip: deepest(grid, smoothed, DIP_FROM_HZ, DIP_TO_HZ),
       speechLossDb: speechLoss({ bandLossDb: bandLossesDb(grid, reference, seat) }).lossDb,
     };
   };
@@ -116,12 +121,7 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
 }
 
 /** Deepest point of a smoothed power curve between two frequencies; the ends are interpolated. */
-function deepest(
-  grid: Grid,
-  smoothed: Float64Array,
-  fromHz: number,
-  toHz: number,
-): { dipDb: number; dipHz: number | null } {
+function deepest(grid: Grid, smoothed: Float64Array, fromHz: number, toHz: number): Dip {
   const from = indexOf(grid, fromHz);
   const to = indexOf(grid, toHz);
   let least = Number.POSITIVE_INFINITY;
@@ -151,14 +151,14 @@ function deepest(
  * Angles -90 to 90 degrees, distance above 0; throws RangeError otherwise.
  */
 export function offAxis(input: OffAxisSource & Seat, grid: Grid = COARSE_GRID): OffAxis {
-  const { smoothed, speechLossDb } = analyze(input, grid);
-  return { ...deepest(grid, smoothed, DIP_FROM_HZ, DIP_TO_HZ), speechLossDb };
+  const { dip, speechLossDb } = analyze(input, grid);
+  return { ...dip, speechLossDb };
 }
 
 /** Deepest smoothed dip between two frequencies within 160 Hz and 8 kHz: twin tweeters show theirs in the treble. */
 export function offAxisDip(
   input: OffAxisSource & Seat & { readonly fromHz: number; readonly toHz: number },
-): { dipDb: number; dipHz: number | null } {
+): Dip {
   within('fromHz', input.fromHz, 160, DIP_TO_HZ);
   within('toHz', input.toHz, input.fromHz, DIP_TO_HZ);
   return deepest(COARSE_GRID, analyze(input, COARSE_GRID).smoothed, input.fromHz, input.toHz);

@@ -20,6 +20,13 @@ describe('driver layouts', () => {
     expect(dome).toMatchObject({ xM: 0, zM: 0.09, weight: 1, highPass: lowPass });
   });
 
+  it('the spacing of a box with one mid is that of its domes', () => {
+    const [, left, right] = layoutDrivers('tweeter-mid-tweeter', { spacingM: 0.36 });
+    expect((right?.xM ?? 0) - (left?.xM ?? 0)).toBeCloseTo(0.36, 12);
+    const both = layoutDrivers('tweeter-mid-tweeter', { spacingM: 0.36, tweeterSpacingM: 0.24 });
+    expect(both[2]?.xM).toBeCloseTo(0.12, 12);
+  });
+
   it('a second-order Butterworth dome is inverted, or it would cancel the mids', () => {
     const dome = layoutDrivers('mid-tweeter-mid', { filter: 'BW2' })[2];
     expect(dome?.weight).toBe(-1);
