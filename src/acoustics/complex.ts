@@ -19,7 +19,6 @@ export const mul = (a: Complex, b: Complex): Complex => ({
   im: a.re * b.im + a.im * b.re,
 });
 export const scale = (a: Complex, factor: number): Complex => ({ re: a.re * factor, im: a.im * factor });
-export const conj = (a: Complex): Complex => ({ re: a.re, im: -a.im });
 
 export const div = (a: Complex, b: Complex): Complex => {
   const power = b.re * b.re + b.im * b.im;

@@ -35,7 +35,7 @@ export const COARSE_GRID = gridOf(
 export const FINE_GRID = gridOf(logGrid(80, 20000, 4800));
 
 /** Drivers that share their filters, with the filters' response on the grid. */
-export type Group = {
+type Group = {
   readonly drivers: readonly Driver[];
   readonly re: Float64Array;
   readonly im: Float64Array;

@@ -7,8 +7,8 @@ import { thirdOctaveCentersHz } from './bands.js';
 import { finite } from './input.js';
 
 /** First and last band of the speech range: 160 Hz and 8 kHz. */
-export const SPEECH_FIRST_BAND = -8;
-export const SPEECH_LAST_BAND = 9;
+const SPEECH_FIRST_BAND = -8;
+const SPEECH_LAST_BAND = 9;
 
 /** Exact centers of the 18 bands, Hz. */
 export const SPEECH_BANDS_HZ: readonly number[] = thirdOctaveCentersHz(SPEECH_FIRST_BAND, SPEECH_LAST_BAND);
