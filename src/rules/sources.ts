@@ -118,6 +118,10 @@ export const SOURCES = {
     cite: 'judgement of this project: an error between loudspeakers counts only for what they play together, and is ignored below a share of 0.2',
     mark: 'practice',
   },
+  'cone-travel': {
+    cite: 'arithmetic of a cone: at equal sound, travel grows fourfold per octave down; 10 dB more take ten times the power',
+    mark: 'computed',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

@@ -1,0 +1,217 @@
+/**
+ * A second device plays the same voice: the loudspeakers of the display, a portable box, another zone. Its
+ * copy comes a few hundredths of a second earlier or later; the owner hears an echo, a hollow voice, or a
+ * voice drawn to the display. Muting the display settles it in seconds. Left out: the size of the time
+ * difference, which owners cannot measure, and a delay of the whole sound, which is another fault.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { is, oneOf } from '../condition.js';
+
+export const doublePlayback = defineCause({
+  id: 'double-playback',
+  title: 'The display or a second device plays the voice too',
+  severity: 'clear',
+  // -15 dB: not common, but found and cured in a minute.
+  priorDb: -15,
+  story:
+    'The display, or another device, plays the same sound as the system. Display and receiver take different times to work on it, so the voice comes twice: close together it sounds hollow, further apart it is an echo, and it seems to sit in the display.',
+  notWhen:
+    'An echo that stays with the display muted is the room or the delay entries. Lips out of step with one single voice is a delay of the whole sound, which the lip-sync setting cures.',
+  links: {
+    echo: 0.7,
+    hollow: 0.45,
+    'voice-unclear-everywhere': 0.3,
+    'swishes-with-head-movement': 0.15,
+    harsh: 0.15,
+    // A delay of the whole sound is another fault; the copy from the display hints at one.
+    'out-of-step-with-picture': 0.25,
+  },
+  groups: {
+    'second-voice': 'same-mechanism',
+    picture: 'independent',
+    noise: 'independent',
+    'which-source': 'independent',
+    'without-center': 'independent',
+    history: 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'second-device-plays',
+        group: 'second-voice',
+        says: {
+          yes: 'The display or a second device plays the same sound.',
+          no: 'The display is silent and no second device plays.',
+          unknown: 'It is not known whether the display or a second device plays too.',
+        },
+        because:
+          'A copy some hundredths of a second apart colors the voice, and further apart it is heard as a second voice.',
+        source: 'echo',
+      },
+      is('displaySpeakers', 'playing'),
+      0.92,
+      0.03,
+    ),
+    answers(
+      {
+        id: 'gone-with-display-muted',
+        group: 'second-voice',
+        says: {
+          yes: 'With the display muted the trouble is gone.',
+          no: 'With the display muted the trouble is the same, so the display is innocent.',
+          unknown: 'The display has not been muted for a comparison yet.',
+        },
+        because: 'What stops with the display was in the display.',
+        source: 'practice',
+      },
+      is('testMuteDisplay', 'gone'),
+      0.9,
+      0.02,
+    ),
+    answers(
+      {
+        id: 'out-of-step',
+        group: 'picture',
+        says: {
+          yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, but it tells that display and receiver work at different speeds.',
+          no: 'Lips and voice are in step, so a copy from the display would come at nearly the same time.',
+          unknown: 'It is not known whether lips and voice are in step.',
+        },
+        because:
+          'A whole-system delay moves all loudspeakers alike and makes no echo by itself; with the display playing too, the same delay does.',
+        source: 'practice',
+      },
+      oneOf('lipSync', 'voice-late', 'voice-early'),
+      0.4,
+      0.18,
+    ),
+    answers(
+      {
+        id: 'noise-is-innocent',
+        group: 'noise',
+        says: {
+          yes: 'Test noise sounds alike from left, center and right, so the trouble is in what programs do and not in the loudspeakers.',
+          no: 'Test noise already shows the center to be different, and the display never plays that noise.',
+          unknown: 'Nobody has compared test noise on left, center and right yet.',
+        },
+        because: 'The receiver makes the test noise itself; a display or second device cannot copy it.',
+        source: 'practice',
+      },
+      is('testNoiseEach', 'alike'),
+      0.75,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'one-source-only',
+        group: 'which-source',
+        says: {
+          yes: 'It happens with one player or channel only, as when the sound of that one runs through the display.',
+          no: 'It is not tied to one player or channel.',
+          unknown: 'It is not known whether only one player or channel shows it.',
+        },
+        because: 'Programs received by the display itself are the ones it likes to play aloud.',
+        source: 'practice',
+      },
+      is('troubleTitles', 'one-source'),
+      0.25,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'stays-without-center',
+        group: 'without-center',
+        says: {
+          yes: 'With the center set to none the trouble stays, as it would if something else plays too.',
+          no: 'With the center set to none the trouble is gone, so no second device makes it.',
+          unknown: 'The center has not been set to none for a comparison yet.',
+        },
+        because: 'The display does not care how the loudspeakers of the receiver are set.',
+        source: 'practice',
+      },
+      oneOf('testPhantom', 'same', 'worse'),
+      0.92,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'began-with-display-or-source',
+        group: 'history',
+        says: {
+          yes: 'The last change before it began was {lastChange}, after which displays often play aloud again.',
+          no: 'The last change before it began does not touch the display or the players.',
+          unknown: 'It is not known what changed last before it began.',
+        },
+        because:
+          'A new display, a new player or an update sets the sound output back to its own loudspeakers.',
+        source: 'practice',
+      },
+      oneOf('lastChange', 'screen', 'source', 'settings'),
+      0.5,
+      0.25,
+    ),
+  ],
+  confirm: [confirmedBy('testMuteDisplay', 'gone')],
+  remedies: [
+    {
+      id: 'mute-display-for-good',
+      title: 'Switch the loudspeakers of the display off',
+      steps: [
+        'Open the sound menu of the display.',
+        'Set its sound output to the receiver or to external loudspeakers, not to both.',
+        'Mute the receiver: now nothing may speak any more.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'One voice is left; echo and hollowness go at once.',
+      verify: 'With the receiver muted the room is silent.',
+      cautions: ['photograph-menu'],
+      changes: [
+        'displaySpeakers',
+        'testMuteDisplay',
+        'lipSync',
+        'voiceDirection',
+        'testNearCenter',
+        'testPhantom',
+      ],
+      cures: 0.95,
+    },
+    {
+      id: 'silence-second-device',
+      title: 'Silence whatever else plays',
+      when: is('testMuteDisplay', 'same'),
+      steps: [
+        'Mute the receiver and the display, and follow your ears to what still speaks.',
+        'Look for portable boxes, a second zone of the receiver, and computers that play along.',
+        'Switch it off, or take it out of the group of playing devices.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The second voice stops.',
+      verify: 'With the receiver muted the room is silent.',
+      cautions: [],
+      changes: ['displaySpeakers', 'voiceDirection', 'lipSync'],
+      cures: 0.6,
+    },
+    {
+      id: 'set-lip-sync-after',
+      title: 'Then set picture and sound in step',
+      when: oneOf('lipSync', 'voice-late', 'voice-early'),
+      steps: [
+        'Do this only after a single voice is left: it is a matter of its own.',
+        'Watch a newsreader and change the audio delay of the receiver until lips and voice agree.',
+        'If the voice is late even at zero delay, switch the display to its fast or game picture mode.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'Lips and voice agree; the place of the voice does not change.',
+      verify: 'Words with b and p are seen and heard together.',
+      cautions: ['photograph-menu'],
+      changes: ['lipSync'],
+      cures: 0.1,
+    },
+  ],
+});

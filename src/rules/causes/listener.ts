@@ -1,0 +1,144 @@
+/**
+ * One person hears it at every seat and the others hear it nowhere. Ears differ with age, a cold or a
+ * hearing aid, and people differ in what they listen for; nobody is to blame and nothing is broken. It
+ * speaks only when two people have compared, best by exchanging seats. Left out: anything about hearing
+ * itself: this program gives no medical advice.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { is, isNot } from '../condition.js';
+
+export const listener = defineCause({
+  id: 'listener',
+  title: 'One person hears it, wherever that person sits',
+  severity: 'mild',
+  // -18 dB: said only where people have compared and nothing else explains it.
+  priorDb: -18,
+  story:
+    'People hear differently, and each of us differently from year to year. If the trouble goes along with one person from seat to seat while the others do not hear it, the system treats everyone alike, and it can be set to suit that person.',
+  notWhen:
+    'If only one person has ever listened, nothing can be said. The one who hears it may simply be the one who listens best: let two people compare before anything is concluded.',
+  links: {
+    'voice-unclear-everywhere': 0.4,
+    dull: 0.25,
+    harsh: 0.25,
+    'voice-too-quiet': 0.3,
+    'voice-too-loud': 0.1,
+    boomy: 0.1,
+  },
+  groups: { person: 'same-mechanism' },
+  rules: [
+    answers(
+      {
+        id: 'one-person-hears-it',
+        group: 'person',
+        // One listener cannot be compared with anyone: that answer says nothing either way.
+        applies: isNot('whoHears', 'only-me'),
+        says: {
+          yes: 'One person hears it at every seat and the others do not, so it is a matter of what suits that person.',
+          no: 'It is not one person alone who hears it.',
+          unknown: 'It is not known who hears it.',
+        },
+        because:
+          'Sound at a seat is the same for whoever sits there; what moves along with a person cannot be made by the place.',
+        source: 'practice',
+      },
+      is('whoHears', 'one-person'),
+      0.85,
+      0.04,
+    ),
+    answers(
+      {
+        id: 'goes-along-with-person',
+        group: 'person',
+        says: {
+          yes: 'With seats exchanged it goes along with the person.',
+          no: 'With seats exchanged it does not go along with the person.',
+          unknown: 'Nobody has exchanged seats for the same scene yet.',
+        },
+        because:
+          'Exchanging seats is the fair way to compare: it tells place from person and asks nobody to prove anything.',
+        source: 'practice',
+      },
+      is('testSwapSeats', 'goes-with-person'),
+      0.88,
+      0.03,
+    ),
+  ],
+  confirm: [confirmedBy('testSwapSeats', 'goes-with-person')],
+  remedies: [
+    {
+      id: 'set-it-for-that-person',
+      title: 'Set the voice so that it suits that person',
+      steps: [
+        'Let the person hold the remote and play plain speech.',
+        'Try the center up by 1 to 2 dB, then a voice boost or a little more or less treble, one thing at a time.',
+        'Keep what pleases, as long as the others are comfortable with it.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The voice gets easier to follow for the one who missed it; the others will hear it stand out a little.',
+      verify: 'Both are content with the same scene.',
+      cautions: ['photograph-menu', 'tweeter-power'],
+      changes: [
+        'centerTrim',
+        'measuredCenterLevel',
+        'voiceLoudness',
+        'voiceBoost',
+        'equalisation',
+        'speechOrder',
+      ],
+      cures: 0.5,
+    },
+    {
+      id: 'best-seat-and-words',
+      title: 'Give that person the seat with the clearest voice, and subtitles when wanted',
+      steps: [
+        'Find the seat with the clearest voice, most often the middle and nearest one.',
+        'Switch subtitles on for films that mumble.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'More words are understood without changing anything for the others.',
+      verify: 'The person follows a newscast with ease.',
+      cautions: [],
+      changes: ['whoHears', 'testSwapSeats'],
+      cures: 0.4,
+    },
+    {
+      id: 'headphones-or-near-box',
+      title: 'Offer headphones or a small loudspeaker near that seat',
+      steps: [
+        'Connect headphones or a small speech loudspeaker to a second output of the display or the receiver.',
+        'Set its volume by that person alone.',
+        'See that it plays in step with the system; if not, use the headphones only.',
+      ],
+      minutes: 15,
+      cost: 'low',
+      reversible: true,
+      expect: 'The voice can be as loud as that person likes while the others hear the system as before.',
+      verify: 'Everybody follows the same film at a volume they like.',
+      cautions: ['hearing'],
+      changes: ['displaySpeakers', 'whoHears', 'listeningLevel'],
+      cures: 0.6,
+    },
+    {
+      id: 'ask-who-knows-hearing',
+      title: 'If it happens elsewhere too, ask somebody who knows about hearing',
+      steps: [
+        'Notice whether speech is hard to follow in company or on the telephone as well.',
+        'If so, a hearing check is quick; with hearing aids, their fitting for television can be adjusted.',
+      ],
+      minutes: 60,
+      cost: 'low',
+      reversible: true,
+      expect: 'Often a small adjustment helps far beyond the living room.',
+      verify: 'Conversation gets easier, and so does the newscast.',
+      cautions: [],
+      changes: ['whoHears', 'testSwapSeats'],
+      cures: 0.4,
+    },
+  ],
+});

@@ -1,0 +1,258 @@
+/**
+ * Amplifier or box strains when loud: a small center set to large or crossed over too low moves its cones
+ * too far, or the amplifier runs out of voltage. The owner hears a clean voice when soft and a hard, torn
+ * one when loud, and the strain may have crept in with the years and the volume. Left out: the power of
+ * the amplifier and the sensitivity of the box, which few owners can state. Broken parts: `driver-fault`.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
+
+export const overload = defineCause({
+  id: 'overload',
+  title: 'The center or its amplifier strains when loud',
+  severity: 'clear',
+  // -15 dB: needs loud listening and a small box or a weak amplifier.
+  priorDb: -15,
+  story:
+    'At low volume the voice is clean. Turned up, a small box with too much bass, or an amplifier at its end, makes it hard, torn and tiring, and it no longer gets louder as the rest does. Nothing is broken yet.',
+  notWhen:
+    'A rattle, scratch or dull voice at low volume too is a broken part. A voice that is thin at any volume is not strain.',
+  links: {
+    'distorts-when-loud': 0.85,
+    harsh: 0.45,
+    rattles: 0.2,
+    'voice-too-quiet': 0.1,
+    'voice-unclear-everywhere': 0.15,
+    'image-collapses-to-center': 0.05,
+  },
+  groups: {
+    loudness: 'same-mechanism',
+    bass: 'same-mechanism',
+    history: 'same-quantity',
+    'soft-check': 'same-mechanism',
+  },
+  rules: [
+    answers(
+      {
+        id: 'only-when-loud',
+        group: 'loudness',
+        says: {
+          yes: 'It appears, or gets clearly worse, only when loud.',
+          no: 'It is the same at any volume, and strain would not be.',
+          unknown: 'It is not known whether it depends on the volume.',
+        },
+        because: 'Strain grows with level; geometry, timing and broken parts do not care how loud you play.',
+        source: 'practice',
+      },
+      is('troubleWhenLoud', 'yes'),
+      0.92,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'loud-listening',
+        group: 'loudness',
+        says: {
+          yes: 'You usually listen loud, which asks much of a center.',
+          no: 'You do not usually listen loud, so box and amplifier have reserves.',
+          unknown: 'It is not known how loud you usually listen.',
+        },
+        because: 'Each 10 dB more takes ten times the power, and the center carries most of a film.',
+        source: 'cone-travel',
+      },
+      is('listeningLevel', 'loud'),
+      0.7,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'small-box-set-to-large',
+        group: 'bass',
+        says: {
+          yes: 'The center is set to large though the box is much smaller than the mains, so it gets bass it cannot play.',
+          no: 'The center is not a small box that is set to large.',
+          unknown: 'It is not known whether a small center is set to large.',
+        },
+        because:
+          'A cone moves four times as far for each octave lower; bass that it cannot play uses up its travel and tears the voice.',
+        source: 'cone-travel',
+      },
+      all(is('centerBassSize', 'large'), is('centerSizeAgainstMains', 'smaller')),
+      0.4,
+      0.06,
+    ),
+    answers(
+      {
+        id: 'crossover-below-its-limit',
+        group: 'bass',
+        applies: is('centerBassSize', 'small'),
+        says: {
+          yes: 'The bass crossover of the center is {centerBassCrossover}, at or below the {centerLowLimit} down to which the box plays.',
+          no: 'The bass crossover of the center is {centerBassCrossover}, above the low limit of the box at {centerLowLimit}.',
+          unknown: 'Bass crossover and low limit of the center are not both known.',
+        },
+        because: 'Below its limit a box makes no more sound, only more travel of the cone.',
+        source: 'bass-sum',
+      },
+      atMost('centerBassCrossover', { other: 'centerLowLimit' }),
+      0.4,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'crept-in',
+        group: 'history',
+        says: {
+          yes: 'It crept in slowly, as when the volume rises with the years or a part ages.',
+          no: 'It did not creep in slowly.',
+          unknown: 'It is not known how the trouble began.',
+        },
+        because: 'People turn up little by little until the box reaches its end.',
+        source: 'practice',
+      },
+      is('onset', 'gradual'),
+      0.3,
+      0.1,
+      'for',
+    ),
+    answers(
+      {
+        id: 'came-at-once',
+        group: 'history',
+        says: {
+          yes: 'It came suddenly, which points to a broken part or a setting rather than to strain.',
+          no: 'It did not come suddenly, so strain remains possible.',
+          unknown: 'It is not known how the trouble began.',
+        },
+        because: 'A box that was strong enough yesterday is strong enough today unless something broke.',
+        source: 'practice',
+      },
+      is('onset', 'sudden'),
+      0.06,
+      0.2,
+      'for',
+    ),
+    answers(
+      {
+        id: 'clean-when-soft-and-near',
+        group: 'soft-check',
+        says: {
+          yes: 'A meter in front of the center, at low volume, the voice is better or good.',
+          no: 'A meter in front of the center, at low volume, the voice is still bad, so strain is not the reason.',
+          unknown: 'Nobody has listened a meter in front of the center yet.',
+        },
+        because: 'That test is made softly, and a box that strains has nothing to do at low volume.',
+        source: 'practice',
+      },
+      oneOf('testNearCenter', 'good-near', 'better'),
+      0.94,
+      0.6,
+    ),
+    answers(
+      {
+        id: 'drivers-clean-when-soft',
+        group: 'soft-check',
+        says: {
+          yes: 'At low volume every driver plays clean, so nothing is broken.',
+          no: 'Even at low volume one driver is not sound, so a part has failed.',
+          unknown: 'Nobody has put an ear close to each driver yet.',
+        },
+        because: 'Strain leaves the drivers whole; a broken one is heard at any volume.',
+        source: 'practice',
+      },
+      is('testEarToDrivers', 'all'),
+      0.95,
+      0.78,
+    ),
+  ],
+  confirm: [confirmedBy('testNearCenter', 'good-near', 'better'), confirmedBy('testEarToDrivers', 'all')],
+  remedies: [
+    {
+      id: 'send-bass-to-subwoofer',
+      title: 'Set the center to small and cross it over higher',
+      when: all(
+        noneOf('subwoofer', 'none'),
+        any(is('centerBassSize', 'large'), atMost('centerBassCrossover', { other: 'safeCrossoverHz' })),
+      ),
+      steps: [
+        'Photograph the loudspeaker page of the menu.',
+        'Set the center to small.',
+        'Set its crossover to {safeCrossoverHz} or the next step above.',
+        'Play the loud scene again at the same volume.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'The cones are relieved of bass, and the voice stays clean at a clearly higher volume.',
+      verify: 'The loudest scene you know no longer tears the voice.',
+      cautions: ['photograph-menu', 'hearing'],
+      changes: [
+        'centerBassSize',
+        'centerBassCrossover',
+        'troubleWhenLoud',
+        'testNearCenter',
+        'responseCenter',
+      ],
+      cures: 0.65,
+    },
+    {
+      id: 'take-boosts-back',
+      title: 'Take back bass, treble and voice boosts of the center',
+      steps: [
+        'Note the present settings.',
+        'Switch off voice boost and set tone controls to zero.',
+        'Look for equalizer boosts of more than a few decibels and halve them.',
+        'Play the loud scene again.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'Every 3 dB of boost less halves the power in that range.',
+      verify: 'The same scene at the same volume is less hard.',
+      cautions: ['photograph-menu', 'tweeter-power'],
+      changes: ['voiceBoost', 'equalisation', 'troubleWhenLoud', 'responseCenter', 'testEqBypass'],
+      cures: 0.35,
+    },
+    {
+      id: 'play-softer',
+      title: 'Play a little softer, or compress the dynamics',
+      steps: [
+        'Turn the volume down by 3 dB for one film.',
+        'If soft voices then get lost, switch on the light step of dynamic compression.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Half the power is asked of box and amplifier.',
+      verify: 'The voice stays clean through the loudest scene.',
+      cautions: ['hearing'],
+      changes: ['listeningLevel', 'dynamicCompression', 'troubleWhenLoud'],
+      cures: 0.6,
+    },
+    {
+      id: 'stronger-box-or-amplifier',
+      title: 'Use a larger center or a stronger amplifier for it',
+      steps: [
+        'First try a main in the place of the center: if it stays clean, the box was the limit; if not, the amplifier is.',
+        'Choose a center of the same series with larger cones, or an amplifier with more power at the load of your box.',
+        'Connect it with the power off and set the levels again.',
+      ],
+      minutes: 60,
+      cost: 'high',
+      reversible: true,
+      expect: 'Twice the power is 3 dB; a box of twice the cone area gives up to 6 dB in the bass.',
+      verify: 'The loudest scene you know stays clean at the same volume.',
+      cautions: ['power-off-wires', 'amplifier-load', 'lifting', 'hearing'],
+      changes: [
+        'centerLayout',
+        'centerFamily',
+        'centerSizeAgainstMains',
+        'centerLowLimit',
+        'measuredCenterLevel',
+        'troubleWhenLoud',
+        'testMainInPlace',
+      ],
+      cures: 0.75,
+    },
+  ],
+});

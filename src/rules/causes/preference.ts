@@ -1,0 +1,177 @@
+/**
+ * Nothing is wrong; the owner prefers two channels. A phantom voice floats between the mains, carries a
+ * little more bass and is weaker near 2 kHz, and many like it. The owner's own word leads here; that no
+ * fault was found is weighed elsewhere. Left out: why somebody likes what he likes.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { is, isNot, noneOf } from '../condition.js';
+
+export const preference = defineCause({
+  id: 'preference',
+  title: 'Nothing is wrong: two channels simply please more',
+  severity: 'taste',
+  // -15 dB: it should win only when nothing else stands and the owner says so.
+  priorDb: -15,
+  story:
+    'Two channels are a fine choice: most music was mixed on them, and a voice that floats between left and right is what its makers heard. The price is paid at the side seats, where a phantom voice moves into the near loudspeaker while a center would hold it at the picture.',
+  notWhen:
+    'If a voice is unclear, dull, missing or in the wrong place, there is a reason to be found, however much two channels please. Switching the center off hides a fault; it does not make it taste.',
+  links: {
+    'just-prefer-two-channels': 0.9,
+    'image-collapses-to-center': 0.15,
+  },
+  groups: {
+    'own-word': 'same-quantity',
+    'two-channels': 'same-mechanism',
+    'what-is-played': 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'likes-two-channels',
+        group: 'own-word',
+        says: {
+          yes: 'In your own words you simply like two channels better.',
+          no: 'You have not said that you simply like two channels better.',
+          unknown: 'You have not said yet whether something is wrong or two channels simply please more.',
+        },
+        because: 'Nobody knows better than the one who listens, and taste needs no repair.',
+        source: 'practice',
+      },
+      is('likesTwoChannel', 'like-two'),
+      0.85,
+      0.05,
+      'for',
+    ),
+    answers(
+      {
+        id: 'says-something-is-wrong',
+        group: 'own-word',
+        says: {
+          yes: 'In your own words something is wrong, so it is not a matter of taste.',
+          no: 'You have not said that something is plainly wrong.',
+          unknown: 'You have not said yet whether something is wrong or two channels simply please more.',
+        },
+        because: 'A heard fault deserves to be found before it is called taste.',
+        source: 'practice',
+      },
+      is('likesTwoChannel', 'something-wrong'),
+      0.05,
+      0.75,
+      'for',
+    ),
+    answers(
+      {
+        id: 'content-without-upmix',
+        group: 'two-channels',
+        says: {
+          yes: 'With the upmix off, in plain two channels, you are content.',
+          no: 'With the upmix off it is the same, so two channels do not please more.',
+          unknown: 'Two-channel music has not been compared with the upmix on and off yet.',
+        },
+        because:
+          'A phantom voice is weaker near 2 kHz and fuller in the bass, and some like it so; a wrong upmix setting gives the same answer, so that it says only a little.',
+        source: 'crosstalk',
+      },
+      isNot('testUpmixOff', 'same'),
+      0.92,
+      0.55,
+    ),
+    answers(
+      {
+        id: 'not-worse-without-center',
+        group: 'two-channels',
+        says: {
+          yes: 'In the middle seat you do not miss the center when it is set to none.',
+          no: 'In the middle seat it gets worse without the center, so you do not prefer to be without it.',
+          unknown: 'The center has not been set to none for a comparison yet.',
+        },
+        because:
+          'A real center made speech in babble a few percent easier to follow; who does not miss that may leave it to taste.',
+        source: 'real-center',
+      },
+      noneOf('testPhantom', 'worse'),
+      0.95,
+      0.75,
+    ),
+    answers(
+      {
+        id: 'about-two-channel-music',
+        group: 'what-is-played',
+        says: {
+          yes: 'It is about two-channel music, which was mixed without a center.',
+          no: 'It is not about two-channel music alone, and films are mixed with a center.',
+          unknown: 'It is not known what plays when the center disturbs you.',
+        },
+        because: 'Music in two channels is complete without a center; the voices of a film are not.',
+        source: 'practice',
+      },
+      is('playedContent', 'two-channel-music'),
+      0.65,
+      0.35,
+    ),
+  ],
+  confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testPhantom', 'gone', 'same')],
+  remedies: [
+    {
+      id: 'play-music-in-two-channels',
+      title: 'Play music in two channels and keep the center for films',
+      steps: [
+        'Put plain two-channel playback on a key of the remote, or as the default for music sources.',
+        'Leave the center on for films and television.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'Music sounds as you like it, and films keep their voice at the picture for every seat.',
+      verify: 'A song and a film scene, one after the other, both please without touching a menu.',
+      cautions: [],
+      changes: ['upmixUse', 'likesTwoChannel'],
+      cures: 0.9,
+    },
+    {
+      id: 'go-without-center',
+      title: 'Go without the center altogether, knowing the price',
+      steps: [
+        'Photograph the menu, then set the center to none, so that left and right carry its voice; do not just unplug it.',
+        'Watch a film for an evening, once from the middle and once from the end seat.',
+        'Set it back if the end seats miss the voice at the picture.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'In the middle the voice floats as in music. At the worst side seat it moves by {mainsPullDeg} toward the near loudspeaker, and speech in babble is a little harder to follow than from a real center.',
+      verify: 'Whoever sits at the end agrees that it is good enough.',
+      cautions: ['photograph-menu'],
+      changes: ['centerMode', 'voiceDirection', 'testPhantom', 'likesTwoChannel', 'troubleSeats'],
+      cures: 0.7,
+    },
+    {
+      id: 'try-shared-middle',
+      title: 'Try a middle that is shared by all three',
+      when: is('upmixCenterControl', 'present'),
+      steps: [
+        'Switch the upmix on with a singer in the middle.',
+        'Open the center spread to half, then fully.',
+        'Listen in the middle and at the end seat.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The middle seat keeps most of the width of two channels; off the middle, center and near main mix less evenly.',
+      verify: 'Switching the upmix on and off leaves the singer in the same place and about as loud.',
+      cautions: [],
+      changes: [
+        'centerSpread',
+        'centerSpreadAmount',
+        'upmixUse',
+        'upmixCommonPart',
+        'testSpreadOn',
+        'likesTwoChannel',
+      ],
+      cures: 0.4,
+    },
+  ],
+});
