@@ -239,6 +239,42 @@ export const LIMITS = {
     source: 'practice',
     note: 'low male voices reach down to about 100 Hz',
   },
+  shelfReach: {
+    label: 'bare shelf over the way to its mirror point',
+    unit: '1',
+    noticeable: 0.7,
+    clear: 1,
+    severe: 1.5,
+    source: 'shelf-strip',
+    note: 'a deep null exists only where the bare shelf reaches the mirror point',
+  },
+  floorRippleDb: {
+    label: 'ripple of the floor reflection, peak to dip',
+    unit: 'dB',
+    noticeable: 14,
+    clear: 18,
+    severe: 22,
+    source: 'floor-image',
+    note: '14 dB over carpet and 17 over a bare floor are usual; grades are practice',
+  },
+  floorNullRatio: {
+    label: 'pitch of the floor hole, center against mains',
+    unit: '1',
+    noticeable: 1.25,
+    clear: 1.6,
+    severe: 2.5,
+    source: 'floor-image',
+    note: '1.25 is a third of an octave; grades are practice',
+  },
+  wallDipDb: {
+    label: 'hole from the wall behind',
+    unit: 'dB',
+    noticeable: 6,
+    clear: 11,
+    severe: 15,
+    source: 'wall-image',
+    note: '9 to 11 dB at 30 to 60 cm is usual for any loudspeaker; grades are practice',
+  },
 } as const satisfies Record<string, Limit>;
 
 export type LimitId = keyof typeof LIMITS;
