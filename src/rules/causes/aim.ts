@@ -102,7 +102,6 @@ export const aim = defineCause({
       {
         id: 'only-at-the-end-seats',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'It is clear in the middle and worse at the end; a wrong tilt is shared by the whole row.',
           no: 'It is not a matter of middle or end, as a wrong tilt would have it.',

@@ -91,7 +91,6 @@ export const driverLayout = defineCause({
       {
         id: 'worse-off-the-middle',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'It is heard at the seats off to the side, where such a layout cancels.',
           no: 'It is not a matter of the seats off to the side, and only there does such a layout cancel.',
@@ -109,7 +108,6 @@ export const driverLayout = defineCause({
       {
         id: 'clear-in-the-middle',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'The same minute of speech is clear in the middle and worse at the end, as a cancellation by angle would have it.',
           no: 'The same minute of speech is no better in the middle, which a cancellation by angle cannot explain.',
@@ -127,7 +125,6 @@ export const driverLayout = defineCause({
       {
         id: 'stays-with-the-seat',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'After changing places the trouble stayed with the seat.',
           no: 'After changing places the trouble did not stay with the seat, so the angle of that seat is not it.',

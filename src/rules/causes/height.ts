@@ -24,11 +24,28 @@ export const height = defineCause({
     'just-prefer-two-channels': 0.05,
   },
   groups: {
-    angle: 'same-mechanism',
+    // Mains and picture are two ways to be out of place: the larger gap counts.
+    angle: 'same-quantity',
     'where-heard': 'same-session',
     lifted: 'independent',
   },
   rules: [
+    deviates(
+      {
+        id: 'apart-in-height',
+        group: 'angle',
+        says: {
+          yes: 'Seen from the ear the center is up to {heightApartDeg} away in height from mains or picture; {limit} is clearly noticed.',
+          no: 'Seen from the ear the center is within {heightApartDeg} of mains and picture in height; it takes {limit} to be clearly noticed.',
+          unknown: 'The height of the center is needed to compare it with mains and picture.',
+        },
+        because:
+          'Height is innocent only where the center is near to both the mains and the picture; one large gap is enough to tear the voice off.',
+        source: 'elevation-blur',
+      },
+      'heightApartDeg',
+      'heightDeg',
+    ),
     deviates(
       {
         id: 'apart-from-the-mains',
@@ -44,6 +61,7 @@ export const height = defineCause({
       },
       'heightMismatchDeg',
       'heightDeg',
+      { only: 'for' },
     ),
     deviates(
       {
@@ -61,6 +79,7 @@ export const height = defineCause({
       },
       'pictureMismatchDeg',
       'heightDeg',
+      { only: 'for' },
     ),
     answers(
       {

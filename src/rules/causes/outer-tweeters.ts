@@ -104,7 +104,6 @@ export const outerTweeters = defineCause({
       {
         id: 'worse-at-the-end',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'It is clear in the middle and worse at the end of the row.',
           no: 'It is not worse at the end of the row, where the two tweeters are out of step most.',
@@ -121,7 +120,6 @@ export const outerTweeters = defineCause({
       {
         id: 'trouble-off-the-middle',
         group: 'where-heard',
-        applies: isNot('seating', 'single-seat'),
         says: {
           yes: 'It is heard at the seats off the line between the two tweeters.',
           no: 'It is not tied to the seats off the line between the two tweeters.',
