@@ -1,0 +1,264 @@
+/**
+ * A box inside an open bay of furniture: the air in the gaps around it moves against the air behind it, like
+ * blowing over a bottle, and a recessed face speaks through a short tunnel. The owner hears a chesty, boxy voice
+ * at every seat. It is the bay's neck and volume that set the note, not a quarter wave of its depth.
+ * Flush with the furniture front and closed around, the same bay is the best place of all, given a low shelf cut.
+ * Left out: vibrating furniture panels and doors. The note is good to some 20 percent, the peak to its order.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot } from '../condition.js';
+
+export const cabinetBay = defineCause({
+  id: 'cabinet-bay',
+  title: 'The bay around the center resonates',
+  severity: 'clear',
+  // Open bays under a display are common; most are left open around the box.
+  priorDb: -9,
+  story:
+    'The center stands inside an open bay. The air in the gaps around it swings against the air behind it, and a face set back speaks through a tunnel. The lower voice gets a note of its own.',
+  notWhen:
+    'Wrongly blamed when the gaps are loosely filled, or when the face is flush with the furniture and closed around it: that is a good place which only asks for less bass.',
+  applies: is('centerPlacement', 'bay'),
+  links: {
+    boomy: 0.7,
+    hollow: 0.4,
+    'voice-unclear-everywhere': 0.4,
+    'voice-changes-tone': 0.4,
+    rattles: 0.15,
+    dull: 0.15,
+  },
+  groups: {
+    // Gaps and recess are two ways to the same chesty note: the louder one counts.
+    cavity: 'same-quantity',
+    tone: 'same-session',
+    moved: 'independent',
+    exchanged: 'independent',
+    'where-heard': 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'cavity-note',
+        group: 'cavity',
+        says: {
+          yes: 'As it stands now, the cavity adds a note of {cavityPeakDb} to the voice; {limit} is clearly audible.',
+          no: 'As it stands now, neither the gaps nor the recess add more than {cavityPeakDb}, so the bay is innocent.',
+          unknown: 'The inside of the bay, the recess and the filling are needed to compute its note.',
+        },
+        because:
+          'A bay harms by open gaps or by a recessed face. With both out of the way, filled or flush and closed, it is as good a place as any.',
+        source: 'bay-resonator',
+      },
+      'cavityPeakDb',
+      'resonanceDb',
+    ),
+    deviates(
+      {
+        id: 'bay-resonance',
+        group: 'cavity',
+        says: {
+          yes: 'The air around the box resonates near {bayResonanceHz} with a peak of {bayPeakDb}; {limit} is clearly audible.',
+          no: 'As the bay is now, its resonance near {bayResonanceHz} rises by {bayPeakDb} only.',
+          unknown: 'The inside of the bay and the filling of its gaps are needed to compute its resonance.',
+        },
+        because:
+          'The gaps are the neck and the space behind the box is the bottle. Loose filling in the gaps brakes the air, so a filled or closed bay is quiet.',
+        source: 'bay-resonator',
+      },
+      'bayPeakDb',
+      'resonanceDb',
+      { only: 'for' },
+    ),
+    deviates(
+      {
+        id: 'recess-resonance',
+        group: 'cavity',
+        says: {
+          yes: 'The recess in front of the box adds {recessPeakDb} near {recessResonanceHz}, a chesty note.',
+          no: 'The recess in front of the box adds no more than {recessPeakDb}.',
+          unknown: 'The recess of the face and the opening of the bay are needed to compute its note.',
+        },
+        because:
+          'A recessed face speaks through a short tunnel. Its open end counts as extra length, so 10 cm of recess already sounds near 300 Hz.',
+        source: 'bay-resonator',
+      },
+      'recessPeakDb',
+      'resonanceDb',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'boxy-noise',
+        group: 'tone',
+        says: {
+          yes: 'Steady noise from the center is boxy or boomy against the mains.',
+          no: 'Steady noise from the center is not boxy or boomy against the mains.',
+          unknown: 'Nobody has compared the three fronts with steady noise.',
+        },
+        because: 'A cavity adds its own note to everything the box plays, and steady noise shows it best.',
+        source: 'practice',
+      },
+      is('testNoiseEach', 'boxy'),
+      0.75,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'boxy-pan',
+        group: 'tone',
+        says: {
+          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
+          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
+          unknown: 'It is not known what happens to a voice that crosses the front.',
+        },
+        because:
+          'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
+        source: 'practice',
+      },
+      is('toneAcrossPan', 'boxier'),
+      0.7,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'clearer-pulled-forward',
+        group: 'moved',
+        says: {
+          yes: 'Pulled forward to the edge, the center became clearer.',
+          no: 'Pulled forward to the edge, the center sounded the same.',
+          unknown: 'Nobody has pulled the center forward to the edge yet.',
+        },
+        because:
+          'Pulling it forward takes the tunnel away and opens the gaps; a fault of the bay must follow.',
+        source: 'practice',
+      },
+      is('testPullForward', 'clearer'),
+      0.8,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'main-wrong-there-too',
+        group: 'exchanged',
+        says: {
+          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
+          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
+          unknown: 'Nobody has put one of the mains into the place of the center.',
+        },
+        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
+        source: 'practice',
+      },
+      is('testMainInPlace', 'wrong'),
+      0.85,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'only-off-the-middle',
+        group: 'where-heard',
+        says: {
+          yes: 'It is worse at the seats off to the side, while a bay colors every seat alike.',
+          no: 'It is not worse at the seats off to the side, as a bay would have it.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'The wave of the lower voice is far longer than the sofa, so all seats hear the same note.',
+        source: 'bay-resonator',
+      },
+      is('troubleSeats', 'off-middle'),
+      0.12,
+      0.35,
+    ),
+  ],
+  confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testMainInPlace', 'wrong')],
+  remedies: [
+    {
+      id: 'pull-forward',
+      title: 'Pull the center forward until its face is flush or a little proud',
+      steps: [
+        'Slide the box forward until its face is level with the furniture front or a finger beyond it.',
+        'Secure it so that it cannot tip.',
+        'Listen to the same minute of speech.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The recess note of {recessPeakDb} near {recessResonanceHz} goes; the air around the box may still sing near {bayResonanceHz} until the gaps are filled.',
+      verify: 'Steady noise from the center loses its boxy color.',
+      cautions: [],
+      changes: ['bayRecess', 'testPullForward', 'testNoiseEach', 'toneAcrossPan', 'tapedCenter'],
+      cures: 0.5,
+    },
+    {
+      id: 'fill-gaps',
+      title: 'Fill the gaps around the box loosely with soft material',
+      when: isNot('bayStuffing', 'sealed'),
+      steps: [
+        'Put loose polyester wadding beside, above and behind the box; a towel will do for the trial.',
+        'Keep ports and ventilation slots free.',
+        'Listen again.',
+      ],
+      minutes: 15,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'The peak of {bayPeakDb} near {bayResonanceHz} falls to about 1 dB: loose filling brakes the air in the gaps.',
+      verify: 'A low male voice stays even, no single note of it swells.',
+      cautions: ['ventilation', 'fiber', 'heat'],
+      changes: ['bayStuffing', 'testNoiseEach', 'toneAcrossPan', 'testPullForward'],
+      cures: 0.8,
+    },
+    {
+      id: 'close-flush',
+      title: 'Close the gaps flush with the furniture front and cut the bass a little',
+      steps: [
+        'Set the face flush with the front of the furniture.',
+        'Close the gaps with a thin panel or dense foam strips, level with the front; leave ports open.',
+        'Lower the bass of the center by 3 to 5 dB with a low shelf at 250 to 400 Hz, or run the equalisation again.',
+      ],
+      minutes: 90,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'The best placement in a bay: no cavity and no edges. The bass rises by up to 5 dB because the sound has only half the space to go to, hence the cut.',
+      verify: 'Steady noise from the center is close to that of the mains.',
+      cautions: ['ventilation', 'heat', 'photograph-menu'],
+      changes: [
+        'bayRecess',
+        'bayStuffing',
+        'equalisation',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'responseCenter',
+        'testPullForward',
+      ],
+      cures: 0.85,
+    },
+    {
+      id: 'move-out',
+      title: 'Move the center out of the bay, onto the top or a stand',
+      steps: [
+        'Set it on top of the furniture with its face at the front edge, or on a low stand in front.',
+        'Point it at the ears.',
+        'Measure its distance again and enter it.',
+      ],
+      minutes: 20,
+      cost: 'free',
+      reversible: true,
+      expect: 'The bay is out of play altogether.',
+      verify: 'The voice keeps its tone as it crosses the front.',
+      cautions: ['thin-display', 'lifting', 'heat'],
+      changes: [
+        'centerPlacement',
+        'shelfSetback',
+        'centerTweeterHeight',
+        'centerTilt',
+        'tapedCenter',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'testPullForward',
+      ],
+      cures: 0.8,
+    },
+  ],
+});
