@@ -1,0 +1,223 @@
+/**
+ * The face of the center stands behind the front edge of the shelf or cabinet top it lies on. The strip of shelf
+ * in front throws part of the voice up to the ears: a shallow wave from 1 to 4 kHz and a rise of some 3 to 4 dB
+ * around 400 Hz. The owner hears a slightly nasal, thick voice at every seat.
+ * The deep textbook null exists only where the strip reaches the mirror point, some 40 to 70 cm in front of the
+ * box; an ordinary set-back is mild. Left out: the finite width of the shelf.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is } from '../condition.js';
+
+export const setBack = defineCause({
+  id: 'set-back',
+  title: 'The center is pushed back on its shelf',
+  severity: 'mild',
+  // Very common as a habit, seldom the main trouble.
+  priorDb: -12,
+  story:
+    'The center stands some way behind the front edge of the shelf. The strip in front of it reflects part of the voice, thickens its low part and roughens its upper part.',
+  notWhen:
+    'Wrongly blamed for deep holes: an ordinary set-back of 10 or 20 cm makes a shallow wave. A shelf at or above ear height reflects nothing toward the ears.',
+  applies: is('centerPlacement', 'shelf-top'),
+  links: {
+    'voice-changes-tone': 0.4,
+    boomy: 0.3,
+    hollow: 0.3,
+    'voice-unclear-everywhere': 0.25,
+    harsh: 0.15,
+  },
+  groups: {
+    shelf: 'same-mechanism',
+    moved: 'same-mechanism',
+    tone: 'same-session',
+    exchanged: 'independent',
+    'where-heard': 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'shelf-dip',
+        group: 'shelf',
+        says: {
+          yes: 'The strip of shelf in front costs {shelfDipDb} in the voice range; {limit} is clearly audible.',
+          no: 'The strip of shelf in front costs {shelfDipDb}, a shallow wave; it takes {limit} to be clearly audible.',
+          unknown: 'The set-back and the height of the center are needed to compute what the shelf does.',
+        },
+        because:
+          'Only the part of the shelf in front of the face reflects. A short strip scatters a little of the voice and cannot cancel it.',
+        source: 'shelf-strip',
+      },
+      'shelfDipDb',
+      'dipDb',
+    ),
+    deviates(
+      {
+        id: 'shelf-rise',
+        group: 'shelf',
+        says: {
+          yes: 'The shelf in front lifts the voice by {shelfRiseDb} around 400 Hz; {limit} is clearly audible.',
+          no: 'The shelf in front lifts the voice by {shelfRiseDb} around 400 Hz, less than a clear {limit}.',
+          unknown: 'The set-back and the height of the center are needed to compute what the shelf does.',
+        },
+        because:
+          'For long waves even a short shelf is a wall that the low part of the voice cannot spread through, so it adds up.',
+        source: 'shelf-strip',
+      },
+      'shelfRiseDb',
+      'resonanceDb',
+      { maxDb: 6 },
+    ),
+    deviates(
+      {
+        id: 'reaches-the-mirror-point',
+        group: 'shelf',
+        says: {
+          yes: 'The bare shelf reaches the spot from which it mirrors the voice to the ears, so a deep cancellation exists.',
+          no: 'The bare shelf ends before the spot from which it would mirror the voice to the ears, so there is no deep cancellation.',
+          unknown:
+            'The set-back and the heights are needed to see whether the shelf reaches its mirror point.',
+        },
+        because:
+          'A plane mirrors sound at one spot only, some 40 to 70 cm in front of a center on furniture. Where the shelf ends before it, the textbook null does not exist.',
+        source: 'shelf-strip',
+      },
+      'shelfReach',
+      'shelfReach',
+      { only: 'for', maxDb: 6 },
+    ),
+    answers(
+      {
+        id: 'clearer-pulled-forward',
+        group: 'moved',
+        says: {
+          yes: 'Pulled forward to the edge, the center became clearer.',
+          no: 'Pulled forward to the edge, the center sounded the same, so the strip in front did no harm.',
+          unknown: 'Nobody has pulled the center forward to the edge yet.',
+        },
+        because: 'At the edge there is no strip left to reflect.',
+        source: 'practice',
+      },
+      is('testPullForward', 'clearer'),
+      0.8,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'clearer-with-blanket',
+        group: 'moved',
+        says: {
+          yes: 'With a folded blanket on the shelf the voice became clearer.',
+          no: 'With a folded blanket on the shelf the voice did not change.',
+          unknown: 'Nobody has covered the shelf in front of the center yet.',
+        },
+        because: 'Thick cloth swallows the upper part of the reflection while it lies there.',
+        source: 'practice',
+      },
+      is('testCoverShelf', 'clearer'),
+      0.7,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'boxy-pan',
+        group: 'tone',
+        says: {
+          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
+          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
+          unknown: 'It is not known what happens to a voice that crosses the front.',
+        },
+        because:
+          'The mains have no shelf in front of them, so the added lower voice is heard in the middle only.',
+        source: 'practice',
+      },
+      is('toneAcrossPan', 'boxier'),
+      0.5,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'main-wrong-there-too',
+        group: 'exchanged',
+        says: {
+          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
+          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
+          unknown: 'Nobody has put one of the mains into the place of the center.',
+        },
+        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
+        source: 'practice',
+      },
+      is('testMainInPlace', 'wrong'),
+      0.75,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'only-off-the-middle',
+        group: 'where-heard',
+        says: {
+          yes: 'It is worse at the seats off to the side, while a shelf colors every seat alike.',
+          no: 'It is not worse at the seats off to the side, as a shelf would have it.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'The height of the box and of the ears decides, and that is the same along a row.',
+        source: 'geometry',
+      },
+      is('troubleSeats', 'off-middle'),
+      0.15,
+      0.35,
+    ),
+  ],
+  confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testCoverShelf', 'clearer')],
+  remedies: [
+    {
+      id: 'pull-forward',
+      title: 'Pull the center to the front edge, a finger beyond it',
+      steps: [
+        'Slide the box forward until its face is flush with the edge or a finger over it.',
+        'Secure it so that it cannot tip.',
+        'Measure its distance again and enter it if it moved by more than 5 cm.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'The {shelfDipDb} wave and the {shelfRiseDb} rise around 400 Hz go.',
+      verify: 'Slide it back and forth once while somebody reads the news.',
+      cautions: [],
+      changes: ['shelfSetback', 'testPullForward', 'testCoverShelf', 'toneAcrossPan', 'tapedCenter'],
+      cures: 0.9,
+    },
+    {
+      id: 'cover-strip',
+      title: 'Lay something soft on the strip in front',
+      steps: [
+        'Lay thick felt or a folded blanket on the shelf in front of the center.',
+        'Keep it clear of ports, vents and heat.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The wave from 1 to 4 kHz shrinks to a third; the rise around 400 Hz mostly stays.',
+      verify: 'Take the cloth away and put it back while a voice plays.',
+      cautions: ['heat', 'ventilation'],
+      changes: ['testCoverShelf', 'toneAcrossPan'],
+      cures: 0.5,
+    },
+    {
+      id: 'raise-and-tilt',
+      title: 'Raise the box off the shelf and tilt it to the ears',
+      steps: [
+        'Put firm blocks or a wedge under the front edge.',
+        'Make sure that it cannot slide or tip.',
+        'Listen again.',
+      ],
+      minutes: 5,
+      cost: 'low',
+      reversible: true,
+      expect: 'Less treble meets the shelf; about half of the wave goes.',
+      verify: 'The voice is closer to that of the mains in steady noise.',
+      cautions: ['thin-display'],
+      changes: ['centerAboveShelf', 'centerTweeterHeight', 'centerTilt', 'toneAcrossPan', 'testTilt'],
+      cures: 0.4,
+    },
+  ],
+});
