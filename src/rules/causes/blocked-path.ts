@@ -1,0 +1,240 @@
+/**
+ * A seat row, a table or an object stands in the line from the center to a seat and shades its treble, or mirrors
+ * it from just below the line. The owner hears a dull voice at that seat, often the second row.
+ * A single head in front costs next to nothing, for sound goes around it on all sides; a wide edge already costs
+ * some 5 dB of treble when it only touches the line. Left out: upholstery that absorbs, sound off walls and
+ * ceiling that fills the shadow.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot, oneOf } from '../condition.js';
+
+export const blockedPath = defineCause({
+  id: 'blocked-path',
+  title: 'Something stands between the center and a seat',
+  severity: 'clear',
+  // Rare in one row with a clear view, the rule in second rows behind a low center.
+  priorDb: -12,
+  story:
+    'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
+  notWhen:
+    'Wrongly blamed when one head is in front, which costs half a decibel at most, and when everything in the way is well below the line from the center to the ear.',
+  applies: isNot('obstacle', 'none'),
+  links: {
+    dull: 0.5,
+    'voice-unclear-everywhere': 0.3,
+    'voice-unclear-off-side': 0.25,
+    'voice-changes-tone': 0.3,
+    'voice-too-quiet': 0.2,
+    hollow: 0.15,
+  },
+  groups: {
+    shade: 'same-quantity',
+    'where-heard': 'same-session',
+    tone: 'independent',
+    'near-by': 'same-mechanism',
+    history: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'speech-in-the-shade',
+        group: 'shade',
+        says: {
+          yes: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; {limit} is clear.',
+          no: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; it takes {limit} to be clear.',
+          unknown: 'The height and place of what is in the way are needed to compute its shade.',
+        },
+        because:
+          'Only a wide edge shades: at the line it already takes 5 dB, deeper in the shadow much more. A single head lets the sound around on all sides.',
+        source: 'barrier',
+      },
+      'blockedSpeechLossDb',
+      'barrierDb',
+    ),
+    answers(
+      {
+        id: 'one-place-suffers',
+        group: 'where-heard',
+        says: {
+          yes: 'Whoever sits in a certain place hears it, as with a shadow.',
+          no: 'It is not tied to a certain place, as a shadow would be.',
+          unknown: 'It is not known who hears the trouble, and where.',
+        },
+        because: 'A shadow belongs to a place; it moves neither with the person nor with the title.',
+        source: 'geometry',
+      },
+      is('whoHears', 'one-place'),
+      0.6,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'single-seat-trouble',
+        group: 'where-heard',
+        says: {
+          yes: 'It is heard at one seat and no other, as behind an obstacle.',
+          no: 'It is not confined to one seat.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'Only the seats behind the obstacle lose treble.',
+        source: 'geometry',
+      },
+      is('troubleSeats', 'one-seat'),
+      0.4,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'duller-noise',
+        group: 'tone',
+        says: {
+          yes: 'Steady noise from the center is duller than from the mains, as in a shadow.',
+          no: 'Steady noise from the center is not duller than from the mains, and a shadow takes treble first.',
+          unknown: 'Nobody has compared the three fronts with steady noise.',
+        },
+        because: 'Short waves are shaded first; the lower voice bends around furniture.',
+        source: 'barrier',
+      },
+      is('testNoiseEach', 'duller'),
+      0.65,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'good-in-front-of-it',
+        group: 'near-by',
+        says: {
+          yes: 'One meter from the center, with nothing in between, the voice is good.',
+          no: 'One meter from the center, with nothing in between, the voice is still not right.',
+          unknown: 'Nobody has listened one meter in front of the center.',
+        },
+        because:
+          'Close up the obstacle is behind the listener or out of the line; what is still wrong there is not a shadow.',
+        source: 'practice',
+      },
+      is('testNearCenter', 'good-near'),
+      0.85,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'better-when-lifted',
+        group: 'near-by',
+        says: {
+          yes: 'Raised for a moment, the center became clearly better.',
+          no: 'Raised for a moment, the center did not become clearly better.',
+          unknown: 'Nobody has raised the center for a moment yet.',
+        },
+        because: 'Raising the box lifts the line to the ears over whatever stands in it.',
+        source: 'practice',
+      },
+      is('testLift', 'improves'),
+      0.75,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'new-furniture',
+        group: 'history',
+        says: {
+          yes: 'Furniture, seats or floor changed before it began.',
+          no: 'Something else, or nothing, changed before it began.',
+          unknown: 'It is not known what changed before it began.',
+        },
+        because: 'What stands in the way now may have come with the last change of the room.',
+        source: 'practice',
+      },
+      is('lastChange', 'furniture'),
+      0.35,
+      0.1,
+      'for',
+    ),
+  ],
+  confirm: [confirmedBy('testLift', 'improves'), confirmedBy('testNearCenter', 'good-near')],
+  remedies: [
+    {
+      id: 'clear-the-line',
+      title: 'Take what is in the way out of the line',
+      when: oneOf('obstacle', 'table', 'object'),
+      steps: [
+        'Sit in the seat that suffers and look at the center.',
+        'Move the table, lid or object until you see the whole face of the box, with a hand of air below the line.',
+        'Listen to the same minute again.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The {blockedSpeechLossDb} of speech lost at that seat come back.',
+      verify: 'Put it back for a moment: the voice dulls again.',
+      cautions: ['lifting'],
+      changes: [
+        'obstacle',
+        'obstacleHeight',
+        'obstacleDistance',
+        'troubleSeats',
+        'whoHears',
+        'testNoiseEach',
+      ],
+      cures: 0.85,
+    },
+    {
+      id: 'cover-table',
+      title: 'Lay a thick cloth on the table',
+      when: is('obstacle', 'table'),
+      steps: [
+        'Fold a thick blanket over the table top, up to the edge that faces the center.',
+        'Listen again.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'What the table mirrors gets weaker; what it shades stays shaded.',
+      verify: 'Take the cloth away and put it back while a voice plays.',
+      cautions: [],
+      changes: ['testNoiseEach', 'testCoverShelf'],
+      cures: 0.3,
+    },
+    {
+      id: 'raise-center',
+      title: 'Raise the center until the worst seat sees it',
+      steps: [
+        'Raise it in steps, or move it above the picture and point it down at the ears.',
+        'Check the line from the worst seat; it lacks {sightClearanceM} of clearance where this figure is negative.',
+        'Secure the box.',
+      ],
+      minutes: 45,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'The line clears the obstacle and the {blockedSpeechLossDb} of speech come back; the voice moves up with the box.',
+      verify: 'The back seat hears the same voice as the front seat.',
+      cautions: ['thin-display', 'lifting', 'heat'],
+      changes: [
+        'centerTweeterHeight',
+        'centerTilt',
+        'centerPlacement',
+        'obstacle',
+        'tapedCenter',
+        'testLift',
+      ],
+      cures: 0.7,
+    },
+    {
+      id: 'raise-back-row',
+      title: 'Raise the back row',
+      when: isNot('seating', 'single-seat'),
+      steps: [
+        'Build a firm riser under the second row.',
+        'Behind a center below the picture it takes about half a meter; with a higher center a third of a meter.',
+      ],
+      minutes: 480,
+      cost: 'high',
+      reversible: true,
+      expect: 'The line from a higher center clears the first row; a very low center stays in its shade.',
+      verify: 'From the back row the whole face of the center is in view.',
+      cautions: ['lifting'],
+      changes: ['rowRiser', 'obstacle', 'obstacleHeight', 'troubleSeats', 'whoHears'],
+      cures: 0.5,
+    },
+  ],
+});
