@@ -1,0 +1,175 @@
+/**
+ * The center stands to the side of the middle between the mains and of the line to the main seat. The voice comes
+ * from there, away from the picture and from the phantom middle of the music. Its arrival hardly changes, a few
+ * centimeters at most, so entries do not cure it; the place itself is heard.
+ * Left out: an asymmetrical room, which can pull an image aside with everything in its place.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, oneOf } from '../condition.js';
+
+export const offMidline = defineCause({
+  id: 'off-midline',
+  title: 'The center stands off the middle',
+  severity: 'clear',
+  // Seldom far enough to matter: six degrees are 30 cm at a seat 3 m away.
+  priorDb: -15,
+  story:
+    'The center is not on the line between the middle of the mains and the main seat. The voice comes from its side, while picture and phantom middle stay where they are.',
+  notWhen:
+    'Wrongly blamed for a few centimeters, and for a pull that stays when the center is silent: then the mains, their wiring or the seat are to blame.',
+  links: {
+    'voice-pulled-aside': 0.8,
+    'voice-changes-tone': 0.1,
+  },
+  groups: {
+    offset: 'same-quantity',
+    'where-heard': 'same-session',
+    silenced: 'independent',
+    person: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'seen-from-the-seat',
+        group: 'offset',
+        says: {
+          yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; picture and voice part company from {limit}.',
+          no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; it takes {limit} to be clearly noticed.',
+          unknown: 'The sideways offset of the center is needed to see how far off the middle it is.',
+        },
+        because:
+          'The ear places a voice sideways to within some six degrees, and a picture hides less than that. The arrival changes by centimeters only.',
+        source: 'azimuth-blur',
+      },
+      'centerOffsetDeg',
+      'offsetDeg',
+    ),
+    answers(
+      {
+        id: 'voice-to-one-side',
+        group: 'where-heard',
+        says: {
+          yes: 'With eyes closed the voice is heard off to one side.',
+          no: 'With eyes closed the voice is not heard off to one side.',
+          unknown: 'Nobody has pointed at the voice with eyes closed.',
+        },
+        because: 'A real loudspeaker off the middle is heard where it stands.',
+        source: 'azimuth-blur',
+      },
+      is('voiceDirection', 'aside'),
+      0.8,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'voice-at-the-picture',
+        group: 'where-heard',
+        says: {
+          yes: 'With eyes closed the voice comes from the picture, so its offset does no harm.',
+          no: 'With eyes closed the voice does not come from the picture.',
+          unknown: 'Nobody has pointed at the voice with eyes closed.',
+        },
+        because: 'Whatever the tape says, a voice that is heard at the picture is near enough to the middle.',
+        source: 'practice',
+      },
+      is('voiceDirection', 'picture'),
+      0.15,
+      0.4,
+      'for',
+    ),
+    answers(
+      {
+        id: 'straight-without-center',
+        group: 'silenced',
+        says: {
+          yes: 'With the center set to none the voice came back to the middle.',
+          no: 'With the center set to none the trouble stayed, so the place of the center is not it.',
+          unknown: 'Nobody has set the center to none for a moment.',
+        },
+        because:
+          'Left and right alone put the voice midway; a pull that stays comes from them or from the seat.',
+        source: 'practice',
+      },
+      is('testPhantom', 'gone'),
+      0.85,
+      0.3,
+    ),
+    answers(
+      {
+        id: 'goes-with-the-person',
+        group: 'person',
+        says: {
+          yes: 'After changing places the trouble went with the person, not with the place.',
+          no: 'After changing places the trouble did not go with the person.',
+          unknown: 'Nobody has changed places to see whether the trouble stays with the seat.',
+        },
+        because: 'The place of a box is the same for everybody who sits in that seat.',
+        source: 'practice',
+      },
+      oneOf('testSwapSeats', 'goes-with-person', 'no-one'),
+      0.08,
+      0.2,
+    ),
+  ],
+  confirm: [confirmedBy('testPhantom', 'gone')],
+  remedies: [
+    {
+      id: 'move-to-middle',
+      title: 'Move the center to the middle between the mains',
+      steps: [
+        'Mark the middle between the two mains on the furniture or floor.',
+        'Set the tweeter of the center on that mark; a lying box with its tweeter to one side goes by the tweeter.',
+        'Measure its distance again.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'The offset of {centerOffsetDeg} goes, and the voice stands in the middle.',
+      verify: 'Point at the voice with eyes closed, then at the middle of the picture.',
+      cautions: ['thin-display', 'lifting'],
+      changes: ['centerSideOffset', 'voiceDirection', 'tapedCenter', 'testPhantom'],
+      cures: 0.9,
+    },
+    {
+      id: 'move-the-rest',
+      title: 'Move mains, picture or main seat so that their middle meets the center',
+      steps: [
+        'Where the center cannot move, shift both mains sideways by the same amount, or the main seat.',
+        'Keep left and right equally far from the main seat.',
+        'Measure and enter the distances again.',
+      ],
+      minutes: 30,
+      cost: 'free',
+      reversible: true,
+      expect: 'The offset of {centerOffsetDeg} shrinks without touching the center.',
+      verify: 'The phantom middle of a song and the voice of the center fall on the same spot.',
+      cautions: ['lifting'],
+      changes: [
+        'centerSideOffset',
+        'mainSeatOffset',
+        'mainsBase',
+        'tapedCenter',
+        'tapedMains',
+        'voiceDirection',
+      ],
+      cures: 0.7,
+    },
+    {
+      id: 'do-without',
+      title: 'Set the center to none where it can only stand far to the side',
+      steps: [
+        'Photograph the loudspeaker page.',
+        'Set the center to none, so left and right carry the voice.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The voice stands in the middle for the main seat; outer seats hear it from the nearer main instead.',
+      verify: 'The voice is at the picture in the main seat.',
+      cautions: ['photograph-menu'],
+      changes: ['centerMode', 'voiceDirection', 'testPhantom'],
+      cures: 0.6,
+    },
+  ],
+});
