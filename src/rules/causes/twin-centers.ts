@@ -1,0 +1,212 @@
+/**
+ * Two center boxes play the same signal, side by side or above and below the picture. At any place that is not
+ * equally far from both, one arrives later and the two comb each other. The owner hears a hollow voice that
+ * changes from seat to seat or from sitting to standing. In return the voice can seem to stand on the picture,
+ * which is why people keep them. Left out: boxes of different type, and reflections that smear the comb.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, oneOf } from '../condition.js';
+
+export const twinCenters = defineCause({
+  id: 'twin-centers',
+  title: 'Two centers share one signal',
+  severity: 'clear',
+  // Few systems have two, and where there are two they usually interfere.
+  priorDb: -12,
+  story:
+    'Two center loudspeakers play the same voice. Only where both are equally far do they work as one; elsewhere one is late and cancels parts of the other.',
+  notWhen:
+    'Wrongly blamed where the second box is silent, or where every listener is equally far from both. Two boxes above and below can lift the voice onto the picture, at a price in tone.',
+  applies: is('centerCount', 'two'),
+  links: {
+    hollow: 0.6,
+    'swishes-with-head-movement': 0.4,
+    'voice-changes-tone': 0.4,
+    'voice-unclear-off-side': 0.35,
+    'voice-unclear-everywhere': 0.25,
+    'voice-low-or-high': 0.1,
+    'voice-too-loud': 0.15,
+  },
+  groups: {
+    comb: 'same-quantity',
+    'head-movement': 'same-mechanism',
+    'where-heard': 'independent',
+    history: 'independent',
+    drivers: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'dip-between-the-two',
+        group: 'comb',
+        says: {
+          yes: 'At the worst seat the two boxes cancel by {twinCenterDipDb}; {limit} is clearly audible.',
+          no: 'At the worst seat the two boxes cancel by no more than {twinCenterDipDb}; it takes {limit} to be clearly audible.',
+          unknown: 'The places of the two boxes and the seats are needed to compute how they cancel.',
+        },
+        because:
+          'The same voice from two places arrives twice. Where the paths differ by half a wave it cancels, at many pitches at once.',
+        source: 'comb',
+      },
+      'twinCenterDipDb',
+      'dipDb',
+    ),
+    answers(
+      {
+        id: 'hollow-noise',
+        group: 'head-movement',
+        says: {
+          yes: 'Steady noise from the center is hollow and hard to place.',
+          no: 'Steady noise from the center is not hollow or hard to place, though two boxes would make it so.',
+          unknown: 'Nobody has compared the three fronts with steady noise.',
+        },
+        because: 'Two equal sources comb steady noise into a hollow hiss that shifts with the head.',
+        source: 'comb',
+      },
+      is('testNoiseEach', 'phasey'),
+      0.7,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'steadier-with-one-covered',
+        group: 'head-movement',
+        says: {
+          yes: 'With one of the two boxes covered the treble is steadier.',
+          no: 'With one of the two boxes covered the treble is no steadier.',
+          unknown: 'Nobody has covered one of the two boxes yet.',
+        },
+        because: 'With a single source left there is nothing to interfere.',
+        source: 'comb',
+      },
+      is('testCoverTweeter', 'steadier'),
+      0.85,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'differs-from-seat-to-seat',
+        group: 'where-heard',
+        says: {
+          yes: 'It differs between the middle and the end of the row, as the paths from the two boxes do.',
+          no: 'It is the same in the middle and at the end of the row.',
+          unknown: 'The middle seat and the end seat have not been compared.',
+        },
+        because:
+          'Side by side the two agree in the middle only; above and below they disagree at any seat not level with both.',
+        source: 'geometry',
+      },
+      oneOf('testSitMiddle', 'clear-in-middle', 'worse-in-middle'),
+      0.6,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'since-the-second-box',
+        group: 'history',
+        says: {
+          yes: 'It began with a new or moved loudspeaker, such as the second box.',
+          no: 'It did not begin with a new or moved loudspeaker.',
+          unknown: 'It is not known what changed before it began.',
+        },
+        because:
+          'Two boxes rarely come together: what was good with one and is not with two tells its cause.',
+        source: 'practice',
+      },
+      is('lastChange', 'loudspeaker'),
+      0.4,
+      0.12,
+      'for',
+    ),
+    answers(
+      {
+        id: 'one-stays-silent',
+        group: 'drivers',
+        says: {
+          yes: 'An ear at the drivers finds one silent, and a silent box interferes with nothing.',
+          no: 'An ear at the drivers finds them playing.',
+          unknown: 'Nobody has put an ear to each driver yet.',
+        },
+        because: 'Interference needs two sources; a dead one points to a cable or a driver instead.',
+        source: 'practice',
+      },
+      is('testEarToDrivers', 'silent'),
+      0.03,
+      0.12,
+      'for',
+    ),
+  ],
+  confirm: [confirmedBy('testCoverTweeter', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
+  remedies: [
+    {
+      id: 'use-one',
+      title: 'Disconnect one of the two and keep the better placed one',
+      steps: [
+        'Switch the power off.',
+        'Disconnect the box that is farther from ear height or from the picture, and insulate its wires.',
+        'Power on at low volume and set the center level and distance again.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The cancellation of {twinCenterDipDb} goes; the level falls by 3 to 6 dB and is set again. The voice moves to the box that is left.',
+      verify: 'Walk along the row and stand up while somebody reads the news: the voice keeps its tone.',
+      cautions: ['power-off-wires', 'amplifier-load', 'test-noise'],
+      changes: [
+        'centerCount',
+        'centerTweeterHeight',
+        'enteredCenter',
+        'tapedCenter',
+        'centerTrim',
+        'measuredCenterLevel',
+        'voiceLoudness',
+        'voiceDirection',
+        'testNoiseEach',
+        'testSitMiddle',
+        'testCoverTweeter',
+      ],
+      cures: 0.9,
+    },
+    {
+      id: 'close-together',
+      title: 'Put the two boxes together, drivers above each other',
+      steps: [
+        'Switch the power off before you move them.',
+        'Stack them tweeter to tweeter, one upside down, and secure them.',
+        'Bring the pair to ear height or point it at the ears.',
+      ],
+      minutes: 20,
+      cost: 'free',
+      reversible: true,
+      expect: 'The row hears both equally far away; people who stand up still hear the two cancel.',
+      verify: 'Steady noise keeps its color along the row.',
+      cautions: ['power-off-wires', 'lifting', 'thin-display'],
+      changes: ['centerTweeterHeight', 'centerTilt', 'tapedCenter', 'testNoiseEach', 'testSitMiddle'],
+      cures: 0.5,
+    },
+    {
+      id: 'one-larger-center',
+      title: 'Replace the pair by one center that matches the mains',
+      steps: [
+        'Choose a box with its voice drivers above each other or in one spot.',
+        'Place it as near the picture as possible and point it at the ears.',
+      ],
+      minutes: 60,
+      cost: 'high',
+      reversible: true,
+      expect: 'One source, one arrival, the same tone at every seat.',
+      verify: 'The voice sounds alike in the middle and at the end of the row.',
+      cautions: ['power-off-wires', 'lifting'],
+      changes: [
+        'centerCount',
+        'centerLayout',
+        'centerFamily',
+        'testNoiseEach',
+        'testSitMiddle',
+        'voiceDirection',
+      ],
+      cures: 0.85,
+    },
+  ],
+});
