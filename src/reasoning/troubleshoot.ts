@@ -1,0 +1,101 @@
+/**
+ * Decision-theoretic troubleshooting (Heckerman, Breese & Rommelse 1995): the expected minutes until the
+ * fault is found and put right, the best order of checks, and what a question is worth. Causes are taken
+ * as excluding each other here: probabilities sum to 1 at most, the rest being a cause that is not listed.
+ */
+
+export interface Suspect {
+  /** Probability that this is the cause. */
+  readonly p: number;
+  /** Minutes to confirm or clear it (Co), above 0. */
+  readonly confirmMinutes: number;
+  /** Minutes to put it right once found (Cr). */
+  readonly repairMinutes: number;
+  /** Minutes to check afterwards (Cp). */
+  readonly checkMinutes: number;
+}
+
+/** Index order by p / Co, the best one for independent costs and perfect checks; ties stay as given. */
+export function checkOrder(suspects: readonly Suspect[]): number[] {
+  const worth = (i: number): number => (suspects[i]?.p ?? 0) / (suspects[i]?.confirmMinutes ?? 1);
+  return suspects.map((_, i) => i).sort((a, b) => worth(b) - worth(a) || a - b);
+}
+
+/**
+ * Expected cost of repair in minutes: sum_i (1 - sum_{j<i} p_j) Co_i + p_i (Cr_i + Cp_i) along the order.
+ * Removing a cleared suspect scales all others alike, so the order by p / Co stays the order re-ranked
+ * after every result. `otherMinutes` is paid when it was none of them.
+ */
+export function repairMinutes(
+  suspects: readonly Suspect[],
+  order: readonly number[] = checkOrder(suspects),
+  otherMinutes = 0,
+): number {
+  let left = 1;
+  let minutes = 0;
+  for (const i of order) {
+    const s = suspects[i];
+    if (!s) throw new RangeError(`no suspect ${i}`);
+    minutes += left * s.confirmMinutes + s.p * (s.repairMinutes + s.checkMinutes);
+    left -= s.p;
+  }
+  return minutes + Math.max(0, left) * otherMinutes;
+}
+
+/** An action of a plan: it takes minutes and ends the trouble with a chance that depends on the cause. */
+export interface Action {
+  readonly minutes: number;
+  /** `cures[i]`: chance that it ends the trouble when cause i is the one, 0 to 1. */
+  readonly cures: readonly number[];
+}
+
+/**
+ * Expected minutes of actions carried out in turn until the trouble is over. Actions may overlap (one may
+ * cure several causes) and may fail. `p` may sum to less than 1: the rest is never cured.
+ */
+export function sequenceMinutes(p: readonly number[], actions: readonly Action[]): number {
+  const open = [...p];
+  let rest = Math.max(0, 1 - p.reduce((a, b) => a + b, 0));
+  if (rest < 1e-12) rest = 0;
+  let minutes = 0;
+  for (const action of actions) {
+    minutes += action.minutes * (rest + open.reduce((a, b) => a + b, 0));
+    open.forEach((value, i) => {
+      open[i] = value * (1 - (action.cures[i] ?? 0));
+    });
+  }
+  return minutes;
+}
+
+export interface AnswerOutlook {
+  readonly p: number;
+  readonly posterior: readonly number[];
+  readonly value: number;
+}
+export interface Outlook {
+  /** Value with what is known now. */
+  readonly now: number;
+  readonly answers: readonly AnswerOutlook[];
+  /** Expected gain from the answer, cost of asking left out; never negative for a best-choice value. */
+  readonly gain: number;
+}
+
+/**
+ * Expected value of asking: `likelihood[a][i]` is P(answer a | state i), columns summing to 1 over the
+ * answers; `worth` is the value of acting on a distribution (minutes are negative values).
+ */
+export function outlook(
+  prior: readonly number[],
+  likelihood: readonly (readonly number[])[],
+  worth: (p: readonly number[]) => number,
+): Outlook {
+  const now = worth(prior);
+  const answers = likelihood.map((row): AnswerOutlook => {
+    const joint = prior.map((q, i) => q * (row[i] ?? 0));
+    const p = joint.reduce((a, b) => a + b, 0);
+    const posterior = joint.map((q) => (p > 0 ? q / p : 0));
+    return { p, posterior, value: p > 0 ? worth(posterior) : 0 };
+  });
+  const later = answers.reduce((sum, a) => sum + a.p * a.value, 0);
+  return { now, answers, gain: later - now };
+}
