@@ -1,0 +1,120 @@
+/** Distances and units that do not fit together. */
+import { type FactBook, told } from '../book.js';
+import type { NumberFactId } from '../catalog.js';
+import { formatValue } from '../format.js';
+import { type Check, clash, numberOf, toldMainSeat, withNumbers } from './clash.js';
+
+/** Feet in a meter; a unit mixed up shows as this ratio. Computed: 1 / 0.3048. */
+const FEET_PER_METER = 1 / 0.3048;
+/** How far from that ratio still counts, since tape and entry differ a little anyway. Judgement. */
+const UNIT_TOLERANCE = 0.12;
+/** Taped and laid-out distance may differ by so much before it is told. Judgement: a pace or a slanted tape. */
+const TAPE_SHARE = 0.15;
+const TAPE_LEAST_M = 0.3;
+/** Entries compared with the tape "agree within 10 cm" in the home test. */
+const AGREE_M = 0.1;
+
+function unitRatio(entered: number, real: number): 'three' | 'third' | undefined {
+  if (entered <= 0 || real <= 0) return undefined;
+  const near = (ratio: number): boolean => Math.abs(ratio / FEET_PER_METER - 1) <= UNIT_TOLERANCE;
+  if (near(entered / real)) return 'three';
+  return near(real / entered) ? 'third' : undefined;
+}
+
+const UNIT_NOTES = {
+  three: 'The one is about three times the other, as when feet are typed where meters are meant.',
+  third: 'The one is about a third of the other, as when meters are typed where feet are meant.',
+} as const;
+
+/** The distance an entry is held against: taped, or else straight from seat to loudspeaker line. */
+function realDistance(
+  book: FactBook,
+  entry: NumberFactId,
+): { valueM: number; fact?: NumberFactId } | undefined {
+  const taped = entry === 'enteredCenter' ? 'tapedCenter' : 'tapedMains';
+  const tapedM = numberOf(book, taped);
+  if (tapedM !== undefined) return { valueM: tapedM, fact: taped };
+  const seat = toldMainSeat(book);
+  if (seat === undefined) return undefined;
+  const halfBase = entry === 'enteredCenter' ? 0 : (numberOf(book, 'mainsBase') ?? 0) / 2;
+  return { valueM: Math.hypot(seat.yM, halfBase), ...quotable(book) };
+}
+
+export const wrongUnit: Check = (book) => {
+  const entries = ['enteredLeft', 'enteredCenter', 'enteredRight'] as const;
+  return entries.flatMap((entry) => {
+    const entered = numberOf(book, entry);
+    const real = realDistance(book, entry);
+    if (entered === undefined || real === undefined) return [];
+    const ratio = unitRatio(entered, real.valueM);
+    return ratio === undefined
+      ? []
+      : [
+          clash(
+            book,
+            `wrong-unit-${entry}`,
+            'hard',
+            real.fact === undefined ? [entry] : [entry, real.fact],
+            UNIT_NOTES[ratio],
+          ),
+        ];
+  });
+};
+
+/** The told distance, to be quoted, where seats are not listed one by one. */
+function quotable(book: FactBook): { fact?: NumberFactId } {
+  return told(book, 'seatDistance') === undefined ? {} : { fact: 'seatDistance' };
+}
+
+export const mixedUnits: Check = (book) =>
+  withNumbers(book, ['enteredCenter', 'enteredLeft'], (center, left) => {
+    const ratio = unitRatio(center ?? 0, left ?? 0);
+    return ratio === undefined
+      ? []
+      : [clash(book, 'mixed-units', 'hard', ['enteredCenter', 'enteredLeft'], UNIT_NOTES[ratio])];
+  });
+
+export const tapeAgainstLayout: Check = (book) =>
+  withNumbers(book, ['tapedCenter'], (tapedM = 0) => {
+    const seat = toldMainSeat(book);
+    if (seat === undefined) return [];
+    const depthM = seat.yM + (numberOf(book, 'centerBehindMains') ?? 0);
+    const sideM = seat.xM - (numberOf(book, 'centerSideOffset') ?? 0);
+    const earM = seat.earHeightM ?? numberOf(book, 'earHeight');
+    const heightM = (numberOf(book, 'centerTweeterHeight') ?? earM ?? 0) - (earM ?? 0);
+    const laidOutM = Math.hypot(depthM, sideM, earM === undefined ? 0 : heightM);
+    const apartM = Math.abs(tapedM - laidOutM);
+    if (apartM < TAPE_LEAST_M || apartM < laidOutM * TAPE_SHARE) return [];
+    const way = tapedM < laidOutM ? 'shorter' : 'longer';
+    const should = formatValue(laidOutM, 'm', { units: book.units });
+    const note = `The tape is ${way} than the ${should} that follows from where seat and center are.`;
+    const { fact } = quotable(book);
+    const facts = fact === undefined ? (['tapedCenter'] as const) : (['tapedCenter', fact] as const);
+    return [clash(book, 'tape-against-layout', 'soft', facts, note)];
+  });
+
+export const tapeTest: Check = (book) =>
+  withNumbers(
+    book,
+    ['tapedCenter', 'tapedMains', 'enteredCenter', 'enteredLeft'],
+    (tapedC = 0, tapedL = 0, enteredC = 0, enteredL = 0) => {
+      const errorM = Math.abs(tapedC - tapedL - (enteredC - enteredL));
+      const outcome = told(book, 'testTape');
+      const facts = ['testTape', 'tapedCenter', 'tapedMains', 'enteredCenter', 'enteredLeft'] as const;
+      const shown = formatValue(errorM, 'm', { units: book.units, written: 'small-length' });
+      const note = `By these figures the center differs from the mains by ${shown}.`;
+      if (outcome === 'agrees' && errorM > 2 * AGREE_M) {
+        return [clash(book, 'tape-test-agrees-figures-not', 'hard', facts, note)];
+      }
+      return outcome === 'off' && errorM < AGREE_M / 2
+        ? [clash(book, 'tape-test-off-figures-agree', 'hard', facts, note)]
+        : [];
+    },
+  );
+
+export const obstacleBeyondSeat: Check = (book) =>
+  withNumbers(book, ['obstacleDistance', 'seatDistance'], (obstacle = 0, seat = 0) =>
+    obstacle > seat + (numberOf(book, 'centerBehindMains') ?? 0) + (numberOf(book, 'rowSpacing') ?? 0)
+      ? [clash(book, 'obstacle-beyond-seat', 'hard', ['obstacleDistance', 'seatDistance'])]
+      : [],
+  );
