@@ -1,9 +1,9 @@
-/** Everything that is wrong with a case file, each with place, what is accepted and an example. */
+/** Everything that is wrong with a case file, each with its place, what is accepted and an example. */
+import { type Problem, problemText, UserError } from './user-error.js';
 
-export interface Problem {
+export interface CaseProblem extends Problem {
   /** `facts.seatDistance`, `seats.1.xM`; '' for the file as a whole. */
   readonly path: string;
-  readonly what: string;
   readonly accepted: string;
   readonly example: string;
   readonly line?: number;
@@ -18,41 +18,50 @@ export interface CaseWarning {
 
 /** Collects what is wrong and what is worth telling while a case is read. */
 export interface Findings {
-  readonly problems: Problem[];
+  readonly problems: CaseProblem[];
   readonly warnings: CaseWarning[];
 }
 
 /** Problems told one by one before the rest is only counted. */
 const TOLD = 20;
 
-export class CaseError extends Error {
-  readonly problems: readonly Problem[];
-  /** The first problem's parts, for callers that show one. */
-  readonly path: string;
-  readonly what: string;
-  readonly accepted: string;
-  readonly example: string;
+export class CaseError extends UserError {
+  override readonly problems: readonly [CaseProblem, ...CaseProblem[]];
 
-  constructor(problems: readonly [Problem, ...Problem[]]) {
-    const told = problems.slice(0, TOLD).map(problemText);
-    const more = problems.length - told.length;
-    super([...told, ...(more > 0 ? [`and ${more} more`] : [])].join('\n'));
+  constructor(first: CaseProblem, ...rest: CaseProblem[]) {
+    super(first, ...rest);
     this.name = 'CaseError';
-    this.problems = problems;
-    [{ path: this.path, what: this.what, accepted: this.accepted, example: this.example }] = problems;
+    this.problems = [first, ...rest];
+    const more = this.problems.length - TOLD;
+    const told = this.problems.slice(0, TOLD).map(problemText);
+    this.message = [...told, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
+  }
+
+  /** The parts of the first problem, for callers that show one. */
+  get path(): string {
+    return this.problems[0].path;
+  }
+  get what(): string {
+    return this.problems[0].what;
+  }
+  get accepted(): string {
+    return this.problems[0].accepted;
+  }
+  get example(): string {
+    return this.problems[0].example;
   }
 }
 
-/** One problem in one or two lines. */
-export function problemText({ path, what, accepted, example, line, column }: Problem): string {
-  const place = [path, line === undefined ? '' : `line ${line}, column ${column ?? 1}`]
-    .filter(Boolean)
-    .join(', ');
-  const start = place === '' ? '' : `${place}: `;
-  const such = example === '' ? '' : `, for example ${example}`;
-  return `${start}${what}\n  accepted: ${accepted}${such}`;
+export function problem(path: string, what: string, accepted: string, example = ''): CaseProblem {
+  return placed({ path, what, accepted, example });
 }
 
-export function problem(path: string, what: string, accepted: string, example = ''): Problem {
-  return { path, what, accepted, example };
+/** A problem with its place in words: the path, and line and column where they are known. */
+export function placed(
+  each: CaseProblem,
+  place?: { readonly line: number; readonly column: number },
+): CaseProblem {
+  const spot = place === undefined ? '' : `line ${place.line}, column ${place.column}`;
+  const where = [each.path, spot].filter((part) => part !== '').join(', ');
+  return { ...each, ...place, ...(where === '' ? {} : { where }) };
 }

@@ -4,7 +4,14 @@
  */
 import { type AnswerResult, acceptedAnswer, parseAnswer } from './answer.js';
 import type { Answer, FactBook, UnitSystem } from './book.js';
-import { CaseError, type CaseWarning, type Findings, type Problem, problem } from './case-error.js';
+import {
+  CaseError,
+  type CaseProblem,
+  type CaseWarning,
+  type Findings,
+  placed,
+  problem,
+} from './case-error.js';
 import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
 import { type RawCase, readRaw } from './case-text.js';
 import type { Expectation } from './case-write.js';
@@ -17,7 +24,7 @@ import { type ShapeIssue, shapeIssues } from './schema.js';
 import { readSeats } from './seat-list.js';
 import { HOWS, type How } from './spec.js';
 
-export { CaseError, type CaseWarning, type Problem, problemText } from './case-error.js';
+export { CaseError, type CaseProblem, type CaseWarning } from './case-error.js';
 export { MAX_CASE_BYTES } from './case-limits.js';
 export { decodeCase } from './case-text.js';
 export { type Expectation, writeCase } from './case-write.js';
@@ -46,7 +53,7 @@ export function readCase(text: string, options: { readonly folder?: string } = {
     ? []
     : readSeats(raw.seats, units, found);
   const [first, ...rest] = withPlaces(found.problems, placeOf);
-  if (first !== undefined) throw new CaseError([first, ...rest]);
+  if (first !== undefined) throw new CaseError(first, ...rest);
 
   if (raw.units === undefined && found.warnings.some((warning) => warning.text.includes('without a unit'))) {
     found.warnings.push({ path: 'units', text: 'no unit system is given; metric is taken' });
@@ -72,19 +79,19 @@ export function readCase(text: string, options: { readonly folder?: string } = {
 
 /** Problems in the order of the file, each with line and column of the nearest value that is there. */
 function withPlaces(
-  problems: readonly Problem[],
+  problems: readonly CaseProblem[],
   placeOf: (path: string) => { line: number; column: number } | undefined,
-): Problem[] {
-  const placed = problems.map((each) => {
+): CaseProblem[] {
+  const found = problems.map((each) => {
     let path = each.path;
     let place = placeOf(path);
     while (place === undefined && path !== '') {
       path = path.slice(0, Math.max(0, path.lastIndexOf('.')));
       place = placeOf(path);
     }
-    return { ...each, ...place };
+    return placed(each, place);
   });
-  return placed.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
+  return found.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
 }
 
 function readAnswers(
@@ -177,7 +184,7 @@ function knownKeys(path: ShapeIssue['path']): readonly string[] {
 }
 
 /** Turns what zod found into problems with words, accepted values and an example. */
-function shapeProblems(issue: ShapeIssue, raw: RawCase, units: UnitSystem): Problem[] {
+function shapeProblems(issue: ShapeIssue, raw: RawCase, units: UnitSystem): CaseProblem[] {
   const path = issue.path.join('.');
   const [top, second] = issue.path;
   const both = top === 'facts' && issue.path.length === 2 && issue.unknownKeys.includes('value');
@@ -199,7 +206,7 @@ function shapeProblems(issue: ShapeIssue, raw: RawCase, units: UnitSystem): Prob
   return [problem(path, missing, form?.accepted ?? 'another kind of value', form?.example)];
 }
 
-function unknownKeyProblems(issue: ShapeIssue): Problem[] {
+function unknownKeyProblems(issue: ShapeIssue): CaseProblem[] {
   const known = knownKeys(issue.path);
   return issue.unknownKeys.map((key) => {
     const path = [...issue.path, plainLine(key).slice(0, CASE_LIMITS.idLetters)].join('.');
@@ -211,7 +218,7 @@ function unknownKeyProblems(issue: ShapeIssue): Problem[] {
   });
 }
 
-function factProblem(id: FactId, raw: RawCase, units: UnitSystem): Problem {
+function factProblem(id: FactId, raw: RawCase, units: UnitSystem): CaseProblem {
   const path = `facts.${id}`;
   const spec = factSpec(id);
   const entry = isObject(raw.facts) ? raw.facts[id] : undefined;

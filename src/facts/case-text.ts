@@ -1,5 +1,5 @@
 /** From bytes to the raw value of a case file: size, encoding, JSON, format and version. */
-import { CaseError, problem } from './case-error.js';
+import { CaseError, placed, problem } from './case-error.js';
 import { CASE_FORMAT, CASE_VERSION, MAX_CASE_BYTES, MAX_CASE_DEPTH } from './case-limits.js';
 import { type Json, JsonFault, type JsonText, parseJson } from './json-text.js';
 import { quoted } from './sanitize.js';
@@ -13,7 +13,7 @@ export type RawCase = { [key: string]: Json };
 const MIGRATIONS: ReadonlyMap<number, (raw: RawCase) => RawCase> = new Map();
 
 function fail(what: string, accepted: string, example = ''): never {
-  throw new CaseError([problem('', what, accepted, example)]);
+  throw new CaseError(problem('', what, accepted, example));
 }
 
 /** Bytes of a file into text. Throws CaseError for what is too large or no UTF-8 text. */
@@ -51,7 +51,7 @@ function parseText(text: string): JsonText {
     return parseJson(text, MAX_CASE_DEPTH);
   } catch (error) {
     if (!(error instanceof JsonFault)) throw error;
-    throw new CaseError([{ ...problem('', error.what, error.accepted), ...error.place }]);
+    throw new CaseError(placed(problem('', error.what, error.accepted), error.place));
   }
 }
 
@@ -59,18 +59,18 @@ function migrated(raw: RawCase): RawCase {
   const { format, version } = raw;
   if (format !== undefined && format !== CASE_FORMAT) {
     const given = typeof format === 'string' ? quoted(format) : 'something else';
-    throw new CaseError([problem('format', `the format is ${given}`, `"${CASE_FORMAT}"`)]);
+    throw new CaseError(problem('format', `the format is ${given}`, `"${CASE_FORMAT}"`));
   }
   if (version === undefined) return raw;
   const accepted = `a version up to ${CASE_VERSION}`;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    throw new CaseError([
+    throw new CaseError(
       problem('version', 'this is no version of a case file', accepted, String(CASE_VERSION)),
-    ]);
+    );
   }
   if (version > CASE_VERSION) {
     const what = `the file has version ${version}, which is newer than this program reads; a newer program is needed`;
-    throw new CaseError([problem('version', what, accepted, String(CASE_VERSION))]);
+    throw new CaseError(problem('version', what, accepted, String(CASE_VERSION)));
   }
   let current = raw;
   for (let from = version; from < CASE_VERSION; from++) {
