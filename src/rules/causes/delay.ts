@@ -1,0 +1,281 @@
+/**
+ * Center and mains play the same content, and the center comes early or late: the entries do not match the
+ * true arrival times. The owner hears a hollow voice, an image that jumps to whichever comes first, or no
+ * firm middle. It is judged at the seat the entries were made for, from the larger of center against left
+ * and center against right: elsewhere even perfect entries leave half a millisecond. Left out: the room,
+ * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { any, atLeast, atMost, is, oneOf } from '../condition.js';
+
+const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
+
+export const delay = defineCause({
+  id: 'delay',
+  title: 'distance or delay entries do not match the true arrival times',
+  severity: 'clear',
+  priorDb: -9,
+  story:
+    'The center plays its part of a shared sound too early or too late. The two copies comb: the voice turns hollow, or the stage jumps to the loudspeaker that comes first.',
+  notWhen:
+    'It is blamed for unclear speech in films. A voice that only the center plays has nothing to be early or late against. At seats off the middle every system is out of step by half a millisecond or more, however good the entries are.',
+  links: {
+    hollow: 0.4,
+    'image-collapses-to-center': 0.3,
+    'voice-changes-tone': 0.3,
+    'no-middle': 0.15,
+    'voice-pulled-aside': 0.12,
+    'swishes-with-head-movement': 0.1,
+    'voice-unclear-everywhere': 0.12,
+    echo: 0.08,
+  },
+  groups: {
+    arrival: 'same-quantity',
+    origin: 'same-session',
+    switching: 'same-mechanism',
+    where: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'arrival-error',
+        group: 'arrival',
+        says: {
+          yes: 'At the main seat the center and a main are {delayErrorMs} apart in what they play together; {limit} is clearly heard.',
+          no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share (share {sharedContent}, 0 to 1).',
+          unknown: 'How far apart center and mains arrive cannot be computed yet.',
+        },
+        because:
+          'Within the first millisecond each tenth shifts the image of a shared sound by about four degrees, and the two copies cancel at half the inverse of the delay. Only what both play can do so.',
+        source: 'time-image',
+      },
+      'delayErrorMs',
+      'delayMs',
+      { heard: 'sharedContent' },
+    ),
+    answers(
+      {
+        id: 'tape-disagrees',
+        group: 'arrival',
+        says: {
+          yes: 'Tape and entries disagree about center against mains.',
+          no: 'Tape and entries agree about center against mains, within a hand width.',
+          unknown: 'The entries have not been compared with a tape.',
+        },
+        because:
+          'Only the difference between center and mains counts. Ten centimeters are 0.3 ms, just above what is clearly heard.',
+        source: 'geometry',
+      },
+      oneOf('testTape', 'off', 'wrong-unit'),
+      0.92,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'something-is-shared',
+        group: 'arrival',
+        says: {
+          yes: 'Center and mains play part of the voice together (share {sharedContent}, 0 to 1), so a delay error can be heard.',
+          no: 'Center and mains hardly share any of the voice (share {sharedContent}, 0 to 1), so a delay error cannot be heard in it.',
+          unknown: 'Whether center and mains share any of the voice is not known.',
+        },
+        because:
+          'Two copies are needed for a comb or for a shift of the image; a voice from one box has one.',
+        source: 'shared-part',
+      },
+      atLeast('sharedContent', 'sharedPart.noticeable'),
+      0.97,
+      0.55,
+      'against',
+    ),
+    answers(
+      {
+        id: 'wrong-unit',
+        group: 'arrival',
+        says: {
+          yes: 'The entry of the center is {entryRatio} times its true distance: it looks like feet in a meter field, or the reverse.',
+          no: 'The entry of the center is in the right unit ({entryRatio} times the true distance).',
+          unknown: 'Entered and taped distance of the center are not both known.',
+        },
+        because: 'A foot is 0.305 m: one channel typed in the wrong unit ends up 6 to 20 ms from the others.',
+        source: 'geometry',
+      },
+      WRONG_UNIT,
+      0.2,
+      0.01,
+      'for',
+    ),
+    answers(
+      {
+        id: 'nobody-set-them',
+        group: 'origin',
+        says: {
+          yes: 'Nobody has set the distances.',
+          no: 'The distances were set by somebody or by the automatic setup.',
+          unknown: 'It is not known who set the distances.',
+        },
+        because:
+          'With all distances equal, a center on the line between the mains comes about a millisecond early in a common room.',
+        source: 'geometry',
+      },
+      is('alignmentBy', 'nobody'),
+      0.4,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'measured-elsewhere',
+        group: 'origin',
+        says: {
+          yes: 'The setup was not run at the main seat as it is now.',
+          no: 'The setup was run at the main seat, and nothing has moved since.',
+          unknown: 'Where the setup microphone stood is not known.',
+        },
+        because: 'Arrival times hold for the spot where they were measured: 30 cm to the side are 0.4 ms.',
+        source: 'geometry',
+      },
+      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+      0.6,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'phantom-cures',
+        group: 'switching',
+        says: {
+          yes: 'With the center set to none the trouble is gone in the middle seat.',
+          no: 'With the center set to none the trouble stays in the middle seat, so center against mains is not its cause.',
+          unknown: 'The middle seat has not been heard with the center set to none.',
+        },
+        because: 'Without a center nothing is left to be early or late against the mains.',
+        source: 'comb',
+      },
+      is('testPhantom', 'gone'),
+      0.9,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'middle-suffers-too',
+        group: 'where',
+        says: {
+          yes: 'The middle seat suffers as much as the end, or more.',
+          no: 'The middle seat is clear, the end is not: wrong entries would be heard in the middle first.',
+          unknown: 'Middle and end seat have not been compared.',
+        },
+        because:
+          'Entries are made for the middle seat, so an error shows there. Trouble at the ends alone belongs to angles, or to the distance between loudspeakers, not to entries.',
+        source: 'comb',
+      },
+      oneOf('testSitMiddle', 'same-everywhere', 'worse-in-middle'),
+      0.85,
+      0.5,
+    ),
+  ],
+  confirm: [confirmedBy('testTape', 'off', 'wrong-unit'), confirmedBy('testPhantom', 'gone')],
+  remedies: [
+    {
+      id: 'correct-unit',
+      title: 'Type the center distance in the unit of the menu',
+      when: WRONG_UNIT,
+      steps: [
+        'Photograph the distance page.',
+        'See which unit the page is in.',
+        'Tape from your ear to the tweeter of the center and type that value in this unit.',
+        'Check left and right in the same way.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect: 'The center moves by {delayErrorMs} into step with the mains.',
+      verify: 'Play a voice that center and mains share: it becomes firm and full at the main seat.',
+      cautions: ['photograph-menu'],
+      changes: ['enteredLeft', 'enteredCenter', 'enteredRight', 'testTape', 'testPhantom', 'voiceDirection'],
+      cures: 0.95,
+    },
+    {
+      id: 'enter-taped-distances',
+      title: 'Tape all three distances and enter them',
+      steps: [
+        'Photograph the distance page.',
+        'Sit in the main seat and measure from your ear to the tweeter of left, center and right.',
+        'Enter all three. Only their differences matter, so measure all three the same way.',
+        'With a powered center add its latency as distance: 1 ms is 13.5 in (34 cm).',
+        'If the menu counts in whole feet, round so that the differences come out best.',
+      ],
+      minutes: 12,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The error at the main seat falls from {delayErrorMs} to what the step of the entries leaves, at most {entryStepErrorMs}. Seats off the middle still hear a comb in what is shared ({offSeatCombDb} at the worst seat); no entry can remove that.',
+      verify:
+        'Switch the upmix on and off with a singer in the middle: at the main seat the voice stays in its place and keeps its body.',
+      cautions: ['photograph-menu', 'laser'],
+      changes: [
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'delayLeft',
+        'delayCenter',
+        'delayRight',
+        'testTape',
+        'testPhantom',
+        'testPolarity',
+        'voiceDirection',
+      ],
+      cures: 0.9,
+    },
+    {
+      id: 'run-setup-again',
+      title: 'Run the automatic setup again, first position at the main seat',
+      steps: [
+        'Photograph every page of the present settings.',
+        'Put the microphone on a stand at ear height in the main seat, away from the seat back.',
+        'Run the setup in a quiet room.',
+        'Compare its distances with a tape: center against left and right.',
+      ],
+      minutes: 25,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Distances of loudspeakers without their own processing come out within a few centimeters. A powered center may show a longer distance than the tape: that is its latency, leave it.',
+      verify: 'The differences between the new entries match the tape, latency aside.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: [
+        'alignmentBy',
+        'calibrationSpot',
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'delayLeft',
+        'delayCenter',
+        'delayRight',
+        'centerTrim',
+        'measuredCenterLevel',
+        'measuredLeftLevel',
+        'measuredRightLevel',
+        'testTape',
+        'equalisation',
+      ],
+      cures: 0.8,
+    },
+    {
+      id: 'empty-the-mains',
+      title: 'Where the error cannot be set right: share less of the voice',
+      when: is('centerSpread', 'on'),
+      steps: [
+        'Close the center spread, so that the voice plays from the center alone.',
+        'Listen at the main seat and at the end seat.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Nothing is left to comb at any seat. The price is a narrower stage for two-channel music: up to a third of its width.',
+      verify: 'The voice is full at every seat; decide whether the narrower stage is worth it.',
+      cautions: [],
+      changes: ['centerSpread', 'centerSpreadAmount', 'upmixCommonPart', 'testUnplugged'],
+      cures: 0.6,
+    },
+  ],
+});
