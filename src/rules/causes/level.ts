@@ -1,0 +1,283 @@
+/**
+ * The center is too soft or too loud at the seats. Too soft, the voice drowns and the remote stays in the
+ * hand; too loud, the stage shrinks into the middle. What counts is the level at the seat: a trim of any
+ * size proves nothing, since it may just make up for an insensitive box or a longer distance. Left out:
+ * tone (a dull center is often called soft) and the mix, which may bury the voice by itself.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot, noneOf, oneOf } from '../condition.js';
+
+export const level = defineCause({
+  id: 'level',
+  title: 'center too soft or too loud at the seats',
+  severity: 'clear',
+  priorDb: -9,
+  story:
+    'The center plays several decibels below or above the mains at the seat. The voice drowns in the rest, or it sticks out and draws the whole stage to itself.',
+  notWhen:
+    'A large trim is no fault by itself: it may be just what makes the levels equal. A voice that is loud enough and still unclear is not cured by level. And an upmix that leaves the singer in the mains adds the center on top, 3 to 5 dB more voice, with every trim right.',
+  links: {
+    'voice-too-quiet': 0.6,
+    'voice-too-loud': 0.5,
+    'image-collapses-to-center': 0.25,
+    'voice-unclear-everywhere': 0.2,
+    'no-middle': 0.12,
+  },
+  groups: {
+    'level-at-seat': 'same-quantity',
+    turned: 'same-session',
+    origin: 'same-session',
+    switching: 'same-mechanism',
+    boost: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'level-error',
+        group: 'level-at-seat',
+        says: {
+          yes: 'At the seat the center differs from the mains by {levelErrorDb}; {limit} is clearly heard.',
+          no: 'At the seat the center is within {levelErrorDb} of the mains.',
+          unknown: 'The levels of left, center and right at the seat have not been measured.',
+        },
+        because:
+          'A step of 3 dB between speech and the rest is the smallest that changes how well it is understood; the same step to the loud side takes about a fifth of the stage width.',
+        source: 'level-step',
+      },
+      'levelErrorDb',
+      'levelDb',
+    ),
+    answers(
+      {
+        id: 'by-ear',
+        group: 'level-at-seat',
+        says: {
+          yes: 'With test noise the center is clearly softer or louder than the mains, by ear.',
+          no: 'With test noise the center is about as loud as the mains, by ear.',
+          unknown: 'Center and mains have not been compared by ear with test noise.',
+        },
+        because: 'The ear finds two or three decibels between loudspeakers without a meter.',
+        source: 'level-step',
+      },
+      oneOf('voiceLoudness', 'softer', 'louder'),
+      0.85,
+      0.15,
+    ),
+    answers(
+      {
+        id: 'noise-differs',
+        group: 'level-at-seat',
+        says: {
+          yes: 'Stepping test noise through the channels, the center does not sound like the mains.',
+          no: 'Stepping test noise through the channels, the center sounds like the mains, so its level is right.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because:
+          'Level is the first thing that steady noise gives away; a change of tone may go along with it.',
+        source: 'level-step',
+      },
+      noneOf('testNoiseEach', 'alike'),
+      0.85,
+      0.55,
+      'against',
+    ),
+    answers(
+      {
+        id: 'turning-up-cured',
+        group: 'turned',
+        applies: isNot('triedTrim', 'not-tried'),
+        says: {
+          yes: 'Turning the center up cured it.',
+          no: 'Turning the center up made it louder and no clearer, so level is not what is missing.',
+          unknown: 'It is not known whether turning the center up helped.',
+        },
+        because: 'Level cures a level fault and hardly anything else.',
+        source: 'practice',
+      },
+      is('triedTrim', 'cured'),
+      0.75,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'nobody-set-levels',
+        group: 'origin',
+        says: {
+          yes: 'Nobody has set the levels.',
+          no: 'The levels were set by somebody or by the automatic setup.',
+          unknown: 'It is not known who set the levels.',
+        },
+        because: 'Boxes differ in sensitivity by several decibels; untouched trims leave that difference.',
+        source: 'practice',
+      },
+      is('alignmentBy', 'nobody'),
+      0.4,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'levels-set-elsewhere',
+        group: 'origin',
+        says: {
+          yes: 'The levels were measured somewhere else, or things have moved since.',
+          no: 'The levels were measured at the main seat as it is now.',
+          unknown: 'Where the setup microphone stood is not known.',
+        },
+        because: 'Near one loudspeaker the microphone finds that one too loud and turns it down.',
+        source: 'direct-sound',
+      },
+      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+      0.45,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'without-center-gone',
+        group: 'switching',
+        says: {
+          yes: 'With the center set to none the voice is as loud as it should be.',
+          no: 'With the center set to none the voice is just as soft or loud, so the level of the center is not the cause.',
+          unknown: 'The voice has not been heard with the center set to none.',
+        },
+        because:
+          'Left and right then carry the voice at their own level. What stays the same comes from the mix or the source.',
+        source: 'practice',
+      },
+      is('testPhantom', 'gone'),
+      0.9,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'follows-the-channel',
+        group: 'switching',
+        says: {
+          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel.',
+          no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the trim of the channel is not the cause.',
+          unknown: 'Left and center have not been swapped at the amplifier.',
+        },
+        because: 'A wrong trim stays with its channel, whichever box hangs on it.',
+        source: 'practice',
+      },
+      is('testSwapAtAmplifier', 'moves-left'),
+      0.7,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'voice-boost',
+        group: 'boost',
+        says: {
+          yes: 'A voice boost is on somewhere in the chain; it raises the center on top of its trim.',
+          no: 'No voice boost is on.',
+          unknown: 'It is not known whether a voice boost is on.',
+        },
+        because:
+          'A boost in the player, the display or the receiver adds to the trim, and two of them add up.',
+        source: 'practice',
+      },
+      is('voiceBoost', 'on'),
+      0.25,
+      0.1,
+      'for',
+    ),
+  ],
+  confirm: [
+    confirmedBy('testPhantom', 'gone'),
+    confirmedBy('testNoiseEach', 'duller', 'brighter', 'boxy', 'thin', 'phasey'),
+    confirmedBy('testSwapAtAmplifier', 'moves-left'),
+  ],
+  remedies: [
+    {
+      id: 'boost-off',
+      title: 'Switch the voice boost off',
+      when: is('voiceBoost', 'on'),
+      steps: [
+        'Look for a voice or dialog boost in the receiver, the display and the player.',
+        'Switch each of them off and listen to plain speech.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'The voice falls back to the level of the mix.',
+      verify: 'Speech sits among the other sounds instead of in front of them.',
+      cautions: ['photograph-menu'],
+      changes: ['voiceBoost', 'voiceLoudness', 'measuredCenterLevel'],
+      cures: 0.5,
+    },
+    {
+      id: 'trim-to-the-mains',
+      title: 'Set the center level at the seat, with test noise',
+      steps: [
+        'Photograph the level page.',
+        'Hold a meter or a phone at ear height in the main seat.',
+        'Step test noise left, center, right and note the three figures.',
+        'Change the center trim until it reads the mean of left and right. Without a meter, match by ear.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The center is now {levelErrorDb} off and comes level with the mains. A trim that ends up far from zero is no fault, as long as it is not at its stop.',
+      verify:
+        'Switch the upmix on and off with a singer in the middle: the voice stays about equally loud, within 1 dB. A little firmer with a little less bass is normal for a real center.',
+      cautions: ['photograph-menu', 'volume-down', 'test-noise'],
+      changes: [
+        'centerTrim',
+        'measuredCenterLevel',
+        'voiceLoudness',
+        'testPhantom',
+        'testNoiseEach',
+        'testSwapAtAmplifier',
+      ],
+      cures: 0.9,
+    },
+    {
+      id: 'taste-trim',
+      title: 'Raise the voice by taste, in small steps',
+      when: is('voiceLoudness', 'equal'),
+      steps: [
+        'Raise the center by 1 dB for one evening, then by another.',
+        'Stop where the stage begins to shrink toward the middle with music.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Up to 2 or 3 dB more voice for films. The price is stage width with upmixed music, about a fifth at 3 dB.',
+      verify: 'Film speech is easy to follow, and a song still spans from left to right.',
+      cautions: [],
+      changes: ['centerTrim', 'measuredCenterLevel', 'voiceLoudness'],
+      cures: 0.4,
+    },
+    {
+      id: 'setup-at-main-seat',
+      title: 'Run the automatic setup again at the main seat',
+      when: oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+      steps: [
+        'Photograph every page of the present settings.',
+        'Put the microphone on a stand at ear height in the main seat.',
+        'Run the setup in a quiet room, then check the three levels by ear with test noise.',
+      ],
+      minutes: 25,
+      cost: 'free',
+      reversible: true,
+      expect: 'Levels within about 1 dB at the main seat.',
+      verify: 'Test noise steps left, center, right without a jump in loudness.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: [
+        'alignmentBy',
+        'calibrationSpot',
+        'centerTrim',
+        'measuredCenterLevel',
+        'measuredLeftLevel',
+        'measuredRightLevel',
+        'voiceLoudness',
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+      ],
+      cures: 0.8,
+    },
+  ],
+});
