@@ -1,0 +1,233 @@
+/**
+ * An upmix with an adjustable center takes the common part out of the mains, and its spread is off: with
+ * two-channel music everything in the middle comes from one small box. By energy vectors the stage loses a
+ * third of its width; by velocity vectors, below some 700 Hz, hardly any. Half spread does not halve the
+ * matter off the middle: shared parts comb there and the voice leans to the near main. Left out: ambience,
+ * which a good extraction leaves in the mains.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { all, any, is, oneOf } from '../condition.js';
+
+export const spreadOff = defineCause({
+  id: 'spread-off',
+  title: 'the upmix empties the mains, and its center spread is off',
+  severity: 'clear',
+  priorDb: -9,
+  story:
+    'With two-channel music the upmix takes everything common to both channels out of the mains and gives it to the center alone. The stage shrinks into one small box, although a control for it is there.',
+  notWhen:
+    'It is not at work in films with their own center channel, where no upmix shares anything out. For a row of seats the closed setting is often the right one: it is the only one that keeps the voice in the middle for everybody.',
+  applies: all(
+    oneOf('upmixUse', 'on', 'sometimes'),
+    is('upmixCommonPart', 'takes-out'),
+    is('upmixKind', 'adjustable-center'),
+  ),
+  links: {
+    'image-collapses-to-center': 0.85,
+    'voice-changes-tone': 0.12,
+    'just-prefer-two-channels': 0.2,
+  },
+  groups: {
+    setting: 'same-quantity',
+    switching: 'same-mechanism',
+    emptied: 'same-quantity',
+    heard: 'same-session',
+    content: 'same-session',
+  },
+  rules: [
+    answers(
+      {
+        id: 'spread-is-off',
+        group: 'setting',
+        says: {
+          yes: 'Center spread is off; set this way the upmix takes {widthLossPct} percent of the stage width.',
+          no: 'Center spread is on.',
+          unknown: 'It is not known whether center spread is on.',
+        },
+        because:
+          'Full extraction pulls half-panned sounds toward the middle: by energy vectors a third of the width goes.',
+        source: 'upmix-arithmetic',
+      },
+      is('centerSpread', 'off'),
+      0.96,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'spread-opens-stage',
+        group: 'switching',
+        says: {
+          yes: 'With center spread on the stage opens up.',
+          no: 'Center spread does not open the stage, so the empty mains are not the trouble.',
+          unknown: 'The music has not been heard with center spread on.',
+        },
+        because: 'Spread puts part of the common sound back into the mains and nothing else changes.',
+        source: 'stage-width',
+      },
+      is('testSpreadOn', 'opens'),
+      0.92,
+      0.08,
+    ),
+    answers(
+      {
+        id: 'upmix-off-cures',
+        group: 'switching',
+        says: {
+          yes: 'With the upmix off the trouble is gone.',
+          no: 'With the upmix off the trouble stays, so the upmix does not make it.',
+          unknown: 'The music has not been heard with the upmix off.',
+        },
+        because:
+          'What the upmix makes goes with it. So do faults of the center itself, which then plays no music: this alone does not tell the two apart.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUpmixOff', 'gone'),
+      0.95,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'mains-are-empty',
+        group: 'emptied',
+        says: {
+          yes: 'With the center silenced at the loudspeaker the singer is gone: the mains carry nothing of the middle.',
+          no: 'With the center silenced the singer is still there: the mains are not empty.',
+          unknown: 'It has not been heard what the mains carry with the center silenced.',
+        },
+        because: 'What is left when the center is silent is what the upmix leaves in the mains.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUnplugged', 'voice-gone'),
+      0.9,
+      0.3,
+    ),
+    answers(
+      {
+        id: 'from-the-small-box',
+        group: 'heard',
+        says: {
+          yes: 'The voice is heard from the center box itself, small.',
+          no: 'The voice is not heard from the center box itself.',
+          unknown: 'It is not known where the voice seems to be.',
+        },
+        because: 'One source alone has no width of its own; shared with the mains it spreads.',
+        source: 'stage-width',
+      },
+      is('voiceDirection', 'center-box'),
+      0.8,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'two-channels-come-in',
+        group: 'content',
+        says: {
+          yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
+          no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
+          unknown: 'The incoming format at the time of the trouble is not known.',
+        },
+        because: 'An upmix shares out two channels; a discrete center channel passes by it.',
+        source: 'upmix-arithmetic',
+      },
+      is('sourceFormat', 'two-channel'),
+      0.96,
+      0.5,
+      'against',
+    ),
+    answers(
+      {
+        id: 'music-is-played',
+        group: 'content',
+        says: {
+          yes: 'The trouble is heard with two-channel music.',
+          no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
+          unknown: 'It is not known what plays when the trouble is heard.',
+        },
+        because: 'Only two-channel music has a wide stage for the upmix to shrink.',
+        source: 'upmix-arithmetic',
+      },
+      oneOf('playedContent', 'two-channel-music', 'everything'),
+      0.95,
+      0.4,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testSpreadOn', 'opens'),
+    confirmedBy('testUpmixOff', 'gone'),
+    confirmedBy('testUnplugged', 'voice-gone'),
+  ],
+  remedies: [
+    {
+      id: 'spread-for-one-seat',
+      title: 'Switch center spread on, for the seat in the middle',
+      when: is('seating', 'single-seat'),
+      steps: [
+        'Switch the upmix on and play a singer in the middle.',
+        'Open its settings and switch center spread on; on a scale, start at half.',
+        'Listen from the middle seat and go up or down by taste.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Now {widthLossPct} percent of the stage is lost; half spread brings about half of that back, full spread all of it. In the one seat in the middle this costs nothing, as long as the distances are right.',
+      verify:
+        'Switch the upmix off and on: the stage keeps nearly its width and the singer stays in the middle.',
+      cautions: [],
+      changes: ['centerSpread', 'centerSpreadAmount', 'upmixCommonPart', 'testUpmixOff', 'testUnplugged'],
+      cures: 0.9,
+    },
+    {
+      id: 'spread-for-a-row',
+      title: 'Open center spread a little, and know whom it serves',
+      when: oneOf('seating', 'one-row', 'several-rows'),
+      steps: [
+        'Switch the upmix on and play a singer in the middle.',
+        'Open center spread to a fifth, not to half: half leaves most of the off-side trouble.',
+        'Let one person sit in the middle and one at the end, and agree on a setting.',
+      ],
+      minutes: 6,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'It serves the middle seat, where part of the lost width ({widthLossPct} percent) comes back. The end seats pay: what center and mains share combs there, and the singer leans to the near main. At the present setting the worst seat hears a comb of {offSeatCombDb} and the singer moves {offSeatImageShare} of the way to the near main (0 to 1); both grow with spread.',
+      verify:
+        'In the middle the stage opens; at the end the singer must still stand in the middle. If not, close it again.',
+      cautions: [],
+      changes: ['centerSpread', 'centerSpreadAmount', 'upmixCommonPart', 'testUpmixOff', 'testUnplugged'],
+      cures: 0.7,
+    },
+    {
+      id: 'two-channels-for-music',
+      title: 'Play music for one listener in two channels, and keep the upmix for company',
+      steps: [
+        'Put plain two-channel playback on one key and the upmix on another.',
+        'Use the first alone in the middle seat, the second when the sofa is full.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Full width for the middle seat. At the ends the phantom singer goes to the near main; with company the upmix holds the middle for all.',
+      verify:
+        'Alone in the middle the stage spans both mains; with company everybody hears the singer in the middle.',
+      cautions: [],
+      changes: ['upmixUse', 'testUpmixOff'],
+      cures: 0.75,
+    },
+    {
+      id: 'trim-check',
+      title: 'Check that the center is not too loud as well',
+      when: any(is('testSpreadOn', 'same'), is('voiceLoudness', 'louder')),
+      steps: ['Step test noise left, center, right.', 'Match the center to the mains by ear or meter.'],
+      minutes: 6,
+      cost: 'free',
+      reversible: true,
+      expect: 'Each decibel too much in the center shrinks the stage further.',
+      verify: 'Test noise steps across without a jump in loudness.',
+      cautions: ['volume-down', 'test-noise'],
+      changes: ['centerTrim', 'measuredCenterLevel', 'voiceLoudness'],
+      cures: 0.3,
+    },
+  ],
+});
