@@ -1,0 +1,187 @@
+/**
+ * The upmix offers no center control and is used on two-channel music: what is common to both channels goes
+ * to the center, and nothing can be set about it. The stage narrows by energy vectors (a third of its width
+ * with full extraction), hardly by velocity vectors, so it is heard in the middle and high range. A crude
+ * subtraction of the middle puts the sides out of phase instead: hollow rather than narrow. Left out: which
+ * of the two ways a given upmix works, since owners cannot know.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, is, isNot, oneOf } from '../condition.js';
+
+export const fixedExtraction = defineCause({
+  id: 'fixed-extraction',
+  title: 'an upmix without a center control is used on two-channel music',
+  severity: 'clear',
+  priorDb: -12,
+  story:
+    'The mode in use draws the middle of the music into the center and has no setting for how much. The stage narrows toward one box, or turns hollow at the sides.',
+  notWhen:
+    'In films with their own center channel it does nothing. A mode that leaves the singer in the mains takes hardly any width, whatever it adds in the center. For seats off the middle the firm center is a gain, not a fault.',
+  applies: all(
+    oneOf('upmixUse', 'on', 'sometimes'),
+    is('upmixKind', 'fixed-center'),
+    oneOf('playedContent', 'two-channel-music', 'everything'),
+  ),
+  links: {
+    'image-collapses-to-center': 0.75,
+    hollow: 0.15,
+    'voice-changes-tone': 0.15,
+    'voice-too-loud': 0.1,
+    'just-prefer-two-channels': 0.25,
+  },
+  groups: {
+    width: 'same-mechanism',
+    switching: 'same-mechanism',
+    heard: 'same-session',
+    content: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'width-lost',
+        group: 'width',
+        says: {
+          yes: 'The upmix takes {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
+          no: 'The upmix takes {widthLossPct} percent of the stage width, which is not clearly heard.',
+          unknown: 'What the upmix leaves in the mains is not known.',
+        },
+        because:
+          'Half-panned sounds move toward the middle when their common part is taken out of the mains: computed by energy vectors, which rule above some 700 Hz.',
+        source: 'stage-width',
+      },
+      'widthLossPct',
+      'widthLossPct',
+    ),
+    answers(
+      {
+        id: 'mains-are-empty',
+        group: 'width',
+        says: {
+          yes: 'With the center silenced at the loudspeaker the singer is gone: the mains carry nothing of the middle.',
+          no: 'With the center silenced the singer is still there: the mains are not empty.',
+          unknown: 'It has not been heard what the mains carry with the center silenced.',
+        },
+        because: 'What is left when the center is silent is what the upmix leaves in the mains.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUnplugged', 'voice-gone'),
+      0.85,
+      0.3,
+    ),
+    answers(
+      {
+        id: 'upmix-off-cures',
+        group: 'switching',
+        says: {
+          yes: 'With the upmix off the trouble is gone.',
+          no: 'With the upmix off the trouble stays, so the upmix does not make it.',
+          unknown: 'The music has not been heard with the upmix off.',
+        },
+        because:
+          'What the upmix makes goes with it. So do faults of the center itself, which then plays no music.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUpmixOff', 'gone'),
+      0.95,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'from-the-small-box',
+        group: 'heard',
+        says: {
+          yes: 'The voice is heard from the center box itself, small.',
+          no: 'The voice is not heard from the center box itself.',
+          unknown: 'It is not known where the voice seems to be.',
+        },
+        because: 'One source alone has no width of its own; shared with the mains it spreads.',
+        source: 'stage-width',
+      },
+      is('voiceDirection', 'center-box'),
+      0.75,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'two-channels-come-in',
+        group: 'content',
+        says: {
+          yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
+          no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
+          unknown: 'The incoming format at the time of the trouble is not known.',
+        },
+        because: 'An upmix shares out two channels; a discrete center channel passes by it.',
+        source: 'upmix-arithmetic',
+      },
+      is('sourceFormat', 'two-channel'),
+      0.96,
+      0.5,
+      'against',
+    ),
+  ],
+  confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
+  remedies: [
+    {
+      id: 'another-mode',
+      title: 'Use an upmix with a center setting for music',
+      steps: [
+        'Play a singer in the middle and step through the listening modes.',
+        'In each, look for a setting of the center such as spread, width or image.',
+        'With one seat in the middle, open it to half or more. With a row, open it a little and listen at the end as well.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The middle seat gets back up to all of the lost width ({widthLossPct} percent). The end seats pay for every bit of spread: at the present setting the worst one hears a comb of {offSeatCombDb} in what is shared, and the singer moves {offSeatImageShare} of the way to the near main (0 to 1).',
+      verify:
+        'Switch the mode off and on at the middle seat: the stage keeps its width and the singer stays in place.',
+      cautions: [],
+      changes: [
+        'upmixUse',
+        'upmixCenterControl',
+        'centerSpread',
+        'upmixCommonPart',
+        'upmixAmbience',
+        'testUpmixOff',
+        'testUnplugged',
+      ],
+      cures: 0.7,
+    },
+    {
+      id: 'music-in-two-channels',
+      title: 'Play two-channel music in two channels, films as before',
+      steps: [
+        'Choose plain two-channel playback for music inputs.',
+        'Leave films and television as they are: there the center plays what the mix gives it.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Full stage width at the middle seat. The price: at seats off the middle the singer goes to the near main.',
+      verify: 'From the middle seat a song spans both mains; check the end seats before you keep it.',
+      cautions: [],
+      changes: ['upmixUse', 'testUpmixOff', 'playedContent'],
+      cures: 0.85,
+    },
+    {
+      id: 'lower-center-for-music',
+      title: 'Turn the center down for music only',
+      when: isNot('seating', 'single-seat'),
+      steps: [
+        'Find a level trim that is kept per input or per mode.',
+        'Lower the center by 2 to 3 dB for the music input only.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'A somewhat wider stage for the middle seat, and the end seats keep a singer in the middle. The price is a softer singer.',
+      verify: 'The song opens a little and the singer is not lost at the end seat.',
+      cautions: ['photograph-menu'],
+      changes: ['centerTrim', 'measuredCenterLevel', 'voiceLoudness'],
+      cures: 0.3,
+    },
+  ],
+});
