@@ -1,0 +1,192 @@
+/**
+ * A listening mode that adds ambience has its size set too small, and so takes the common part out of the
+ * mains: the music shrinks to the center with some hall around it. At a large size such a mode leaves the
+ * mains full and is innocent of a narrow stage, though it may blur. Left out: the ambience itself; a voice
+ * that is wide, vague and wet has too much of it, which is the opposite setting.
+ */
+import { answers, confirmedBy, defineCause } from '../cause.js';
+import { all, is, noneOf, oneOf } from '../condition.js';
+
+export const ambienceSetting = defineCause({
+  id: 'ambience-setting',
+  title: 'the size of an ambience mode is set too small',
+  severity: 'clear',
+  priorDb: -12,
+  story:
+    'The mode adds a hall of its own. Set small, it also moves the middle of the music out of the mains into the center, and the stage shrinks.',
+  notWhen:
+    'At a large size the mains stay full, and the mode does not shrink the stage. A voice that is wide and vague instead of small has too much ambience, not too little.',
+  applies: all(oneOf('upmixUse', 'on', 'sometimes'), is('upmixKind', 'ambience')),
+  links: {
+    'image-collapses-to-center': 0.7,
+    hollow: 0.15,
+    'just-prefer-two-channels': 0.2,
+  },
+  groups: {
+    setting: 'same-quantity',
+    emptied: 'same-mechanism',
+    switching: 'independent',
+    heard: 'same-session',
+    content: 'same-session',
+  },
+  rules: [
+    answers(
+      {
+        id: 'size-small',
+        group: 'setting',
+        says: {
+          yes: 'The size of the ambience mode is set to small.',
+          no: 'The size of the ambience mode is not set to small.',
+          unknown: 'The size setting of the ambience mode is not known.',
+        },
+        because: 'In such modes the size also decides how much of the middle is drawn out of the mains.',
+        source: 'practice',
+      },
+      is('ambienceSize', 'small'),
+      0.85,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'singer-leaves-the-mains',
+        group: 'emptied',
+        says: {
+          yes: 'With the mode on the singer is almost gone from the mains.',
+          no: 'With the mode on the singer is still in the mains.',
+          unknown: 'It has not been heard whether the singer stays in the mains with the mode on.',
+        },
+        because: 'A stage can shrink only when its middle is taken out of the mains.',
+        source: 'upmix-arithmetic',
+      },
+      is('upmixCommonPart', 'takes-out'),
+      0.9,
+      0.3,
+    ),
+    answers(
+      {
+        id: 'mains-are-empty',
+        group: 'emptied',
+        says: {
+          yes: 'With the center silenced at the loudspeaker the singer is gone from the mains.',
+          no: 'With the center silenced the singer is still there: the mains are not empty.',
+          unknown: 'It has not been heard what the mains carry with the center silenced.',
+        },
+        because: 'What is left when the center is silent is what the mode leaves in the mains.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUnplugged', 'voice-gone'),
+      0.85,
+      0.3,
+    ),
+    answers(
+      {
+        id: 'mode-off-cures',
+        group: 'switching',
+        says: {
+          yes: 'With the mode off the trouble is gone.',
+          no: 'With the mode off the trouble stays, so the mode does not make it.',
+          unknown: 'The music has not been heard with the mode off.',
+        },
+        because: 'What the mode makes goes with it.',
+        source: 'upmix-arithmetic',
+      },
+      is('testUpmixOff', 'gone'),
+      0.95,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'not-vague',
+        group: 'heard',
+        says: {
+          yes: 'The voice is in some definite place.',
+          no: 'The voice is wide and vague: that is too much ambience or another fault, not a size set too small.',
+          unknown: 'It is not known where the voice seems to be.',
+        },
+        because: 'A middle taken out of the mains is small and firm, never vague.',
+        source: 'stage-width',
+      },
+      noneOf('voiceDirection', 'nowhere'),
+      0.96,
+      0.8,
+      'against',
+    ),
+    answers(
+      {
+        id: 'music-is-played',
+        group: 'content',
+        says: {
+          yes: 'The trouble is heard with two-channel music.',
+          no: 'The trouble is heard with films or television, where the middle belongs to the center.',
+          unknown: 'It is not known what plays when the trouble is heard.',
+        },
+        because: 'Only two-channel music has a wide stage for the mode to shrink.',
+        source: 'upmix-arithmetic',
+      },
+      oneOf('playedContent', 'two-channel-music', 'everything'),
+      0.95,
+      0.4,
+    ),
+  ],
+  confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
+  remedies: [
+    {
+      id: 'size-up',
+      title: 'Set the size one step larger',
+      steps: [
+        'Play a singer in the middle with the mode on.',
+        'Open its settings and set the size one step larger, then listen; go on to large if it helps.',
+        'If the hall gets too much, look for a separate level of the ambience and lower that.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The singer comes back into the mains and the middle seat gets its stage back (now {widthLossPct} percent is lost). The price off the middle: what center and mains then share combs, {offSeatCombDb} at the worst seat as it is set now, and the singer leans to the near main ({offSeatImageShare} of the way, 0 to 1).',
+      verify:
+        'Switch the mode off and on at the middle seat: the stage keeps its width. Check the end seat too.',
+      cautions: [],
+      changes: ['ambienceSize', 'upmixCommonPart', 'testUpmixOff', 'testUnplugged', 'voiceDirection'],
+      cures: 0.8,
+    },
+    {
+      id: 'mode-without-ambience',
+      title: 'Use an upmix without ambience, with its center opened',
+      steps: [
+        'Step to a plain upmix and look for its center setting.',
+        'Open it to half for a single seat in the middle; for a row leave it nearly closed.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Width can be set without a hall in the music. Opening serves the middle seat; the end seats keep a firm singer only while it is nearly closed.',
+      verify:
+        'The song spans the mains at the middle seat, and the end seat still hears the singer in the middle.',
+      cautions: [],
+      changes: [
+        'upmixAmbience',
+        'ambienceSize',
+        'upmixCenterControl',
+        'centerSpread',
+        'upmixCommonPart',
+        'testUpmixOff',
+        'testUnplugged',
+      ],
+      cures: 0.75,
+    },
+    {
+      id: 'mode-off-for-music',
+      title: 'Switch the mode off for music',
+      steps: ['Choose plain two-channel playback for the music inputs.'],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Full width for the middle seat; off the middle the singer goes to the near main.',
+      verify: 'From the middle seat a song spans both mains.',
+      cautions: [],
+      changes: ['upmixUse', 'testUpmixOff'],
+      cures: 0.85,
+    },
+  ],
+});
