@@ -1,0 +1,308 @@
+/**
+ * Center and mains are loudspeakers of another family or type: a voice changes its tone as it crosses the
+ * front, at equal level and with every setting right. The owner hears it best with steady noise stepping
+ * from box to box. A real center is also a little unlike a phantom one (crosstalk between the ears), and
+ * that is no fault. Left out: the place, which can make two equal boxes sound unlike.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { is, isNot, noneOf, oneOf } from '../condition.js';
+
+export const timbre = defineCause({
+  id: 'timbre',
+  title: 'the center is a loudspeaker of another family than the mains',
+  severity: 'mild',
+  priorDb: -9,
+  story:
+    'Other drivers, other crossovers, another size or way of radiating: the same voice has another tone in the center than in left and right, and moving sounds step as they cross the front.',
+  notWhen:
+    'An identical box that sounds unlike stands in another place or under other settings: the box is innocent. A real center sounds firmer, with a little less bass and more presence, than the same voice as a phantom between two perfectly equal mains. And speech that only the center plays may sound fine whatever the mains are.',
+  links: {
+    'voice-changes-tone': 0.75,
+    dull: 0.15,
+    harsh: 0.2,
+    boomy: 0.1,
+    hollow: 0.08,
+    'voice-unclear-everywhere': 0.1,
+    'just-prefer-two-channels': 0.1,
+  },
+  groups: {
+    family: 'same-mechanism',
+    'tone-heard': 'same-mechanism',
+    'tone-measured': 'same-quantity',
+    exchange: 'independent',
+    where: 'same-session',
+  },
+  rules: [
+    answers(
+      {
+        id: 'not-the-same-box',
+        group: 'family',
+        says: {
+          yes: 'The center is not the same model as the mains.',
+          no: 'The center is the same model as the mains: what sounds unlike is its place or its settings.',
+          unknown: 'It is not known whether center and mains belong together.',
+        },
+        because:
+          'Three equal boxes have one tone. In unlike places or under unlike settings they sound unlike all the same.',
+        source: 'practice',
+      },
+      isNot('centerFamily', 'identical-box'),
+      0.995,
+      0.7,
+      'against',
+    ),
+    answers(
+      {
+        id: 'other-family',
+        group: 'family',
+        applies: isNot('centerFamily', 'identical-box'),
+        says: {
+          yes: 'Center and mains do not come from the same series.',
+          no: 'Center and mains come from the same series, which makes a gross difference of tone unlikely.',
+          unknown: 'It is not known whether center and mains belong together.',
+        },
+        because:
+          'A series shares its tweeter and its tuning. Its matching center is still another layout, so alike does not mean equal.',
+        source: 'practice',
+      },
+      oneOf('centerFamily', 'same-maker', 'unrelated'),
+      0.85,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'other-way-of-radiating',
+        group: 'family',
+        says: {
+          yes: 'The mains are panels, horns or another special type, which spread sound unlike a common center.',
+          no: 'The mains spread sound much like a common center.',
+          unknown: 'The type of the mains is not known.',
+        },
+        because:
+          'Two loudspeakers alike on their axis still differ in the room when one of them lights it otherwise.',
+        source: 'practice',
+      },
+      is('mainsKind', 'panel-or-horn'),
+      0.25,
+      0.07,
+      'for',
+    ),
+    answers(
+      {
+        id: 'much-smaller',
+        group: 'family',
+        says: {
+          yes: 'The center is much smaller than the mains.',
+          no: 'The center has cones about the size of those in the mains.',
+          unknown: 'It is not known how the center compares in size.',
+        },
+        because: 'A much smaller box is thinner in the lower voice, also above any crossover to a subwoofer.',
+        source: 'practice',
+      },
+      is('centerSizeAgainstMains', 'smaller'),
+      0.5,
+      0.3,
+    ),
+    deviates(
+      {
+        id: 'measured-difference',
+        group: 'tone-measured',
+        says: {
+          yes: 'Measured at the seat, center and mains differ by {toneWorstBandDb} around {toneWorstBandHz}; {limit} is clearly heard.',
+          no: 'Measured at the seat, center and mains stay within {toneWorstBandDb} in every third of an octave.',
+          unknown: 'The responses of left, center and right have not all been measured.',
+        },
+        because:
+          'The ear judges tone by the band that differs most, after the levels are matched. A measurement at the seat shows box, place and settings together, so it points less to the box than an exchange does.',
+        source: 'band-match',
+      },
+      'toneWorstBandDb',
+      'bandDb',
+      { maxDb: 8 },
+    ),
+    answers(
+      {
+        id: 'tone-steps-across',
+        group: 'tone-heard',
+        says: {
+          yes: 'A moving sound changes its tone as it passes the center.',
+          no: 'A moving sound keeps its tone across the front, so center and mains match well enough.',
+          unknown: 'It has not been heard whether a moving sound changes its tone.',
+        },
+        because: 'One sound on three loudspeakers is the direct comparison.',
+        source: 'band-match',
+      },
+      noneOf('toneAcrossPan', 'no-change'),
+      0.92,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'noise-differs',
+        group: 'tone-heard',
+        says: {
+          yes: 'Steady noise has another tone in the center than in the mains.',
+          no: 'Steady noise sounds alike in center and mains, so their tone matches.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because: 'Steady noise shows differences of tone that speech hides.',
+        source: 'band-match',
+      },
+      oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+      0.92,
+      0.4,
+    ),
+    answers(
+      {
+        id: 'main-sounds-right-there',
+        group: 'exchange',
+        says: {
+          yes: 'A main in the place of the center sounds right there: the box makes the difference, not the place.',
+          no: 'A main in the place of the center sounds as wrong: the place or the channel makes the difference.',
+          unknown: 'No main has been tried in the place of the center.',
+        },
+        because: 'With place and channel unchanged, only the box has been exchanged.',
+        source: 'practice',
+      },
+      is('testMainInPlace', 'right'),
+      0.9,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'stays-with-the-box',
+        group: 'exchange',
+        says: {
+          yes: 'With left and center swapped at the amplifier the trouble stays with the center box.',
+          no: 'With left and center swapped at the amplifier the trouble does not stay with the box.',
+          unknown: 'Left and center have not been swapped at the amplifier.',
+        },
+        because: 'The tone of a box goes where the box is, whatever channel feeds it.',
+        source: 'practice',
+      },
+      is('testSwapAtAmplifier', 'stays'),
+      0.85,
+      0.5,
+    ),
+    answers(
+      {
+        id: 'still-there-near-by',
+        group: 'where',
+        says: {
+          yes: 'Near by, at one meter, the voice is not right either.',
+          no: 'Near by, at one meter, the voice is good: room and place color it, not the box.',
+          unknown: 'The center has not been heard from one meter.',
+        },
+        because: 'At one meter the box itself is heard with hardly any room.',
+        source: 'direct-sound',
+      },
+      oneOf('testNearCenter', 'still-bad', 'better'),
+      0.8,
+      0.5,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+    confirmedBy('testMainInPlace', 'right'),
+    confirmedBy('testSwapAtAmplifier', 'stays'),
+  ],
+  remedies: [
+    {
+      id: 'know-what-is-normal',
+      title: 'Compare like with like before anything is bought',
+      steps: [
+        'Step test noise left, center, right. Match the levels first, then compare the tone.',
+        'Do not compare the voice with the center on and off: a phantom voice has up to 3 dB more bass and some 7 dB less around 1.6 to 2 kHz even between perfect mains.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'What remains different with noise is the true mismatch.',
+      verify:
+        'If noise is alike in all three, the center matches: a firmer voice is how a real center sounds.',
+      cautions: ['volume-down', 'test-noise'],
+      changes: ['testNoiseEach', 'toneAcrossPan'],
+      cures: 0.2,
+    },
+    {
+      id: 'equalise-alike',
+      title: 'Let the equalisation bring all three to one target',
+      steps: [
+        'Photograph the sound pages.',
+        'Run the automatic equalisation with the same target for left, center and right.',
+        'Step test noise across and judge. Undo it if the step got larger.',
+        'By hand: lower what sticks out, boost little; a narrow dip is best left alone.',
+      ],
+      minutes: 30,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Broad differences shrink, often to 1 or 2 dB. How a box lights the room and what it loses off its axis stay as they are.',
+      verify: 'Noise steps across with less change of tone than before.',
+      cautions: ['photograph-menu', 'test-noise', 'tweeter-power'],
+      changes: [
+        'equalisation',
+        'equalisationReach',
+        'testNoiseEach',
+        'testEqBypass',
+        'toneAcrossPan',
+        'responseLeft',
+        'responseCenter',
+        'responseRight',
+      ],
+      cures: 0.5,
+    },
+    {
+      id: 'place-alike',
+      title: 'Give the center surroundings like those of the mains',
+      steps: [
+        'Bring its face flush with the edge of what it stands on, at or near the height of the mains.',
+        'Aim it at the ears.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'The share of the mismatch that comes from shelf, bay or floor goes.',
+      verify: 'Step test noise across again.',
+      cautions: ['lifting', 'thin-display'],
+      changes: [
+        'centerPlacement',
+        'shelfSetback',
+        'centerTilt',
+        'centerTweeterHeight',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'responseCenter',
+      ],
+      cures: 0.3,
+    },
+    {
+      id: 'matching-center',
+      title: 'Replace the center by one of the family of the mains, or by a third main',
+      when: noneOf('centerFamily', 'same-series'),
+      steps: [
+        'Try a main in the place of the center first; it costs nothing.',
+        'If that sounds right, look for the matching center, or for a single box like the mains, second hand too.',
+        'For more than one seat prefer a layout that holds its tone off the axis.',
+      ],
+      minutes: 60,
+      cost: 'high',
+      reversible: true,
+      expect: 'The same drivers give nearly the same tone; three equal boxes at one height give the same.',
+      verify: 'Noise steps across without a change of tone.',
+      cautions: ['power-off-wires', 'lifting'],
+      changes: [
+        'centerFamily',
+        'centerLayout',
+        'centerSizeAgainstMains',
+        'toneAcrossPan',
+        'testNoiseEach',
+        'testMainInPlace',
+        'testSwapAtAmplifier',
+        'testNearCenter',
+        'responseCenter',
+      ],
+      cures: 0.85,
+    },
+  ],
+});
