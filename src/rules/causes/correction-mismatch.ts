@@ -1,0 +1,272 @@
+/**
+ * Equalisation has left center and mains unlike each other: it was measured in the wrong spot, it reaches
+ * only some of the channels, or it fought a hole that cannot be filled. The owner hears a step of tone that
+ * is gone with the equalisation bypassed. The proof is before against after: a mismatch that was there
+ * before and is smaller now is the box or the place, and the equalisation is innocent. Left out: the mean
+ * level; a narrow dip, which is far less audible than a peak of the same size.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { any, is, isNot, noneOf, oneOf } from '../condition.js';
+
+export const correctionMismatch = defineCause({
+  id: 'correction-mismatch',
+  title: 'equalisation left center and mains unlike each other',
+  severity: 'clear',
+  priorDb: -12,
+  story:
+    'The equalisation bends the center and the mains to different results, or bends only one of them. Voices change their tone between center and sides although the loudspeakers themselves match.',
+  notWhen:
+    'A mismatch that is just as large with the equalisation bypassed belongs to the box or its place. A narrow dip in a curve looks bad and is hardly heard; a peak of the same size is.',
+  applies: any(isNot('equalisation', 'none'), oneOf('testEqBypass', 'better', 'same', 'worse')),
+  links: {
+    'voice-changes-tone': 0.65,
+    dull: 0.25,
+    harsh: 0.25,
+    boomy: 0.12,
+    hollow: 0.08,
+    'voice-unclear-everywhere': 0.15,
+  },
+  groups: {
+    'before-after': 'same-quantity',
+    reach: 'independent',
+    'tone-heard': 'same-mechanism',
+    origin: 'same-session',
+    exchange: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'made-it-worse',
+        group: 'before-after',
+        says: {
+          yes: 'Equalisation made the worst band worse by {eqDamageDb}.',
+          no: 'Equalisation did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
+          unknown: 'There are no curves with and without the equalisation.',
+        },
+        because:
+          'The band that differs most decides how unlike two loudspeakers sound; before against after tells who made the difference.',
+        source: 'band-match',
+      },
+      'eqDamageDb',
+      'bandDb',
+    ),
+    answers(
+      {
+        id: 'better-bypassed',
+        group: 'before-after',
+        says: {
+          yes: 'With the equalisation bypassed the voice matches better.',
+          no: 'Bypassing the equalisation does not help the match, so it is not the cause.',
+          unknown: 'The equalisation has not been bypassed for comparison.',
+        },
+        because: 'Nothing else changes in that comparison.',
+        source: 'band-match',
+      },
+      is('testEqBypass', 'better'),
+      0.92,
+      0.06,
+    ),
+    answers(
+      {
+        id: 'reaches-only-some',
+        group: 'reach',
+        says: {
+          yes: 'The equalisation works on the center or on the mains, and leaves the other alone.',
+          no: 'The equalisation works on left, center and right alike.',
+          unknown: 'It is not known which channels the equalisation works on.',
+        },
+        because: 'A center bent to a target beside mains left as they are no longer matches them.',
+        source: 'practice',
+      },
+      oneOf('equalisationReach', 'center-only', 'mains-only'),
+      0.5,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'noise-differs',
+        group: 'tone-heard',
+        says: {
+          yes: 'Steady noise has another tone in the center than in the mains.',
+          no: 'Steady noise sounds alike in center and mains, so the equalisation has left them alike.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because: 'Steady noise shows differences of tone that speech hides.',
+        source: 'band-match',
+      },
+      oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+      0.92,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'tone-steps-across',
+        group: 'tone-heard',
+        says: {
+          yes: 'A moving sound changes its tone as it passes the center.',
+          no: 'A moving sound keeps its tone across the front.',
+          unknown: 'It has not been heard whether a moving sound changes its tone.',
+        },
+        because: 'One sound on three loudspeakers is the direct comparison.',
+        source: 'band-match',
+      },
+      noneOf('toneAcrossPan', 'no-change'),
+      0.9,
+      0.45,
+    ),
+    answers(
+      {
+        id: 'measured-elsewhere',
+        group: 'origin',
+        says: {
+          yes: 'The equalisation was measured away from the main seat, or things have moved since.',
+          no: 'The equalisation was measured at the main seat as it is now.',
+          unknown: 'Where the setup microphone stood is not known.',
+        },
+        because:
+          'On a table or against a wall the microphone hears reflections that no ear hears, and the filters answer to them.',
+        source: 'practice',
+      },
+      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+      0.55,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'began-with-calibration',
+        group: 'origin',
+        says: {
+          yes: 'It began with a new automatic setup.',
+          no: 'It did not begin with a new automatic setup.',
+          unknown: 'It is not known what changed last.',
+        },
+        because: 'What begins with a change most often comes from it.',
+        source: 'practice',
+      },
+      is('lastChange', 'calibration'),
+      0.35,
+      0.05,
+    ),
+    answers(
+      {
+        id: 'follows-the-channel',
+        group: 'exchange',
+        says: {
+          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
+          no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',
+          unknown: 'Left and center have not been swapped at the amplifier.',
+        },
+        because: 'Filters stay with their channel, whichever box hangs on it.',
+        source: 'practice',
+      },
+      is('testSwapAtAmplifier', 'moves-left'),
+      0.7,
+      0.15,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testEqBypass', 'better'),
+    confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+    confirmedBy('testSwapAtAmplifier', 'moves-left'),
+  ],
+  remedies: [
+    {
+      id: 'bypass',
+      title: 'Switch the equalisation off and live with it for an evening',
+      steps: [
+        'Photograph the sound pages.',
+        'Switch the equalisation off, levels and distances unchanged.',
+        'Step test noise across, then listen to speech and music.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The step of tone that the equalisation made is gone ({eqDamageDb} in the worst band). The price: bass that it had tamed may boom again.',
+      verify: 'Noise keeps its tone from left to center to right.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: [
+        'equalisation',
+        'testEqBypass',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'responseLeft',
+        'responseCenter',
+        'responseRight',
+      ],
+      cures: 0.75,
+    },
+    {
+      id: 'all-three-alike',
+      title: 'Let it work on all three alike',
+      when: oneOf('equalisationReach', 'center-only', 'mains-only'),
+      steps: [
+        'Look for an option that bypasses left and right, or only the center.',
+        'Choose one target for all three, or none for all three.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'Center and mains are bent to the same result.',
+      verify: 'Noise steps across without a change of tone.',
+      cautions: ['photograph-menu'],
+      changes: ['equalisationReach', 'testNoiseEach', 'toneAcrossPan', 'testEqBypass'],
+      cures: 0.7,
+    },
+    {
+      id: 'limit-its-range',
+      title: 'Let it work on the bass only',
+      steps: [
+        'Look for an upper limit of the equalisation.',
+        'Set it to about 300 Hz for all three and listen again.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'Room resonances stay tamed, and the voice range is again what the loudspeakers make of it.',
+      verify: 'Noise steps across without a change of tone, and bass does not boom.',
+      cautions: ['photograph-menu'],
+      changes: [
+        'testNoiseEach',
+        'toneAcrossPan',
+        'testEqBypass',
+        'responseCenter',
+        'responseLeft',
+        'responseRight',
+      ],
+      cures: 0.65,
+    },
+    {
+      id: 'measure-again',
+      title: 'Run the automatic setup again with the microphone where heads are',
+      steps: [
+        'Photograph every page of the present settings.',
+        'Put the microphone on a stand at ear height, first at the main seat, never on a cushion or table.',
+        'Take the other positions within a head or two of it, in a quiet room.',
+        'Step test noise across. If the step of tone is no smaller than without equalisation, leave it off.',
+      ],
+      minutes: 30,
+      cost: 'free',
+      reversible: true,
+      expect: 'All three come within about 2 dB of each other in the voice range, narrow dips aside.',
+      verify: 'Noise keeps its tone across; bypassing makes it no better.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: [
+        'alignmentBy',
+        'calibrationSpot',
+        'equalisation',
+        'testEqBypass',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'centerTrim',
+        'enteredCenter',
+        'enteredLeft',
+        'enteredRight',
+        'responseLeft',
+        'responseCenter',
+        'responseRight',
+      ],
+      cures: 0.7,
+    },
+  ],
+});
