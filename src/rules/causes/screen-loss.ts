@@ -1,0 +1,267 @@
+/**
+ * A projection screen in front of the center takes treble away, and nothing gives it back. In front of the
+ * center only, it makes center and mains differ; in front of all three it is no mismatch, but dulls all. The
+ * loss follows from hole size, hole count and thickness, or from the flow resistance of a cloth; a published
+ * open area is often wrong by half or more. Tilting the sheet costs nothing. Left out: moire, the edges of
+ * the box, and the color of the back wave beyond its mean.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { below, is, not, oneOf } from '../condition.js';
+
+export const screenLoss = defineCause({
+  id: 'screen-loss',
+  title: 'treble lost in the screen and not given back',
+  severity: 'clear',
+  priorDb: -9,
+  story:
+    'The sheet between center and seat passes the lower voice and holds back the treble. The voice sounds covered, and duller than mains that stand free beside the screen.',
+  notWhen:
+    'A fine or open weave costs less than one decibel and is innocent. A screen in front of all three cannot make center and mains differ. A slanted screen loses no more than an upright one. Above 12 kHz some loss is part of how films are made to be heard.',
+  applies: oneOf('screenKind', 'perforated', 'woven', 'solid'),
+  links: {
+    dull: 0.75,
+    'voice-unclear-everywhere': 0.3,
+    'voice-changes-tone': 0.4,
+  },
+  groups: {
+    loss: 'same-mechanism',
+    'treble-heard': 'same-mechanism',
+    exchange: 'independent',
+    origin: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'treble-lost',
+        group: 'loss',
+        says: {
+          yes: 'Above 4 kHz the screen takes {screenLossDb} that nothing gives back; {limit} is clearly heard.',
+          no: 'Above 4 kHz the screen takes {screenLossDb} after what is given back, which is not clearly heard.',
+          unknown:
+            'The data of the screen are not known: hole size and count, or the resistance of the cloth.',
+        },
+        because:
+          'Air in small holes is a mass that blocks high tones, the more the fewer the holes. Hole size and count tell; a stated open area often does not fit its own count.',
+        source: 'screen-sheet',
+      },
+      'screenLossDb',
+      'trebleDb',
+    ),
+    deviates(
+      {
+        id: 'center-against-mains',
+        group: 'loss',
+        says: {
+          yes: 'The screen makes the center {screenMismatchDb} duller than the mains.',
+          no: 'The screen makes center and mains differ by {screenMismatchDb} only: it can dull them, not tear them apart.',
+          unknown: 'It is not known whether the screen covers all three loudspeakers.',
+        },
+        because: 'Only a sheet in front of one and not of the other makes a difference between them.',
+        source: 'screen-sheet',
+      },
+      'screenMismatchDb',
+      'trebleDb',
+      { only: 'for' },
+    ),
+    deviates(
+      {
+        id: 'treble-measured',
+        group: 'loss',
+        applies: is('screenCovers', 'center-only'),
+        says: {
+          yes: 'Measured above 4 kHz, the center is {trebleDeficitDb} below the mains.',
+          no: 'Measured above 4 kHz, the center is {trebleDeficitDb} below the mains, which is not clearly heard.',
+          unknown: 'Center and mains have not been measured.',
+        },
+        because:
+          'With the mains beside the screen, what the sheet takes shows as missing treble of the center.',
+        source: 'treble-shelf',
+      },
+      'trebleDeficitDb',
+      'trebleDb',
+    ),
+    answers(
+      {
+        id: 'noise-duller',
+        group: 'treble-heard',
+        applies: is('screenCovers', 'center-only'),
+        says: {
+          yes: 'Steady noise is duller in the center than in the mains beside the screen.',
+          no: 'Steady noise is not duller in the center than in the mains beside the screen.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because: 'Treble lost in front of one loudspeaker alone is heard as soon as noise steps to the next.',
+        source: 'treble-shelf',
+      },
+      is('testNoiseEach', 'duller'),
+      0.9,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'pan-duller',
+        group: 'treble-heard',
+        applies: is('screenCovers', 'center-only'),
+        says: {
+          yes: 'A moving sound gets duller as it passes behind the screen.',
+          no: 'A moving sound does not get duller as it passes behind the screen.',
+          unknown: 'It has not been heard whether a moving sound gets duller in the center.',
+        },
+        because: 'Treble lost in front of one loudspeaker alone is heard as a sound moves past it.',
+        source: 'treble-shelf',
+      },
+      is('toneAcrossPan', 'duller'),
+      0.9,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'main-is-dull-there-too',
+        group: 'exchange',
+        applies: is('screenCovers', 'center-only'),
+        says: {
+          yes: 'A main behind the screen sounds as wrong as the center did: what stands in front is to blame.',
+          no: 'A main behind the screen sounds right there: the screen is not to blame, the center is.',
+          unknown: 'No main has been tried behind the screen.',
+        },
+        because: 'The sheet takes the same treble from whatever stands behind it.',
+        source: 'screen-sheet',
+      },
+      is('testMainInPlace', 'wrong'),
+      0.9,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'began-with-screen',
+        group: 'origin',
+        says: {
+          yes: 'It began when the screen changed.',
+          no: 'It did not begin with a change of the screen.',
+          unknown: 'It is not known what changed last.',
+        },
+        because: 'What begins with a change most often comes from it.',
+        source: 'practice',
+      },
+      is('lastChange', 'screen'),
+      0.4,
+      0.05,
+      'for',
+    ),
+  ],
+  confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
+  remedies: [
+    {
+      id: 'hear-it-without',
+      title: 'Hear it once without the screen',
+      steps: [
+        'Roll the screen up or take it off, or lift the center in front of it for five minutes.',
+        'Play the same minute of speech with and without the sheet in between.',
+        'Note hole size and holes per square inch while you are there: a stated open area is often wrong.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect: 'The treble above 4 kHz comes up by about {screenLossDb}.',
+      verify: 'S sounds and breath are there without the sheet and covered with it.',
+      cautions: ['lifting', 'thin-display'],
+      changes: ['screenHoleDiameter', 'screenHolesPerArea'],
+      cures: 0.1,
+    },
+    {
+      id: 'give-treble-back',
+      title: 'Give the treble back with a shelf, alike for all that stand behind the screen',
+      when: not(is('screenKind', 'solid')),
+      steps: [
+        'Photograph the tone page of the center channel.',
+        'Raise a high shelf by about the computed loss, at most 6 dB.',
+        'Do the same for left and right if they stand behind the screen too; leave them alone if not.',
+        'Do not try to restore the last octave above 12 kHz.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'Of the {screenLossDb} missing, up to 6 dB come back. The price is tweeter power: 3 dB are twice, 6 dB four times as much.',
+      verify: 'Noise steps from main to center without turning dull, and loud speech stays clean.',
+      cautions: ['photograph-menu', 'tweeter-power'],
+      changes: ['screenCompensation', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
+      cures: 0.75,
+    },
+    {
+      id: 'absorb-the-back-wave',
+      title: 'Quiet the space between sheet and box',
+      when: below('screenLossDb', 'trebleDb.severe'),
+      steps: [
+        'Leave 4 to 12 in (10 to 30 cm) between sheet and box.',
+        'Cover the hard front around the drivers and the wall beside it with a thin layer of soft material.',
+        'Keep ports, vents and domes free.',
+      ],
+      minutes: 40,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'What the sheet throws back no longer bounces off the box: the ripple on top of the treble shrinks to a third or less. The mean loss stays.',
+      verify: 'Noise on the center loses its metallic edge.',
+      cautions: ['domes', 'fiber', 'heat'],
+      changes: ['screenGap', 'testNoiseEach', 'responseCenter'],
+      cures: 0.2,
+    },
+    {
+      id: 'move-out',
+      title: 'Move the center out from behind a solid screen',
+      when: is('screenKind', 'solid'),
+      steps: [
+        'Put the center under or above the screen, as near to the picture as it goes, aimed at the ears.',
+        'Enter its new distance and set its level again.',
+      ],
+      minutes: 40,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'All of the treble is back. The price is height: the voice comes from below or above the picture.',
+      verify: 'Speech is clear; close your eyes and point to check the height.',
+      cautions: ['lifting', 'thin-display', 'photograph-menu'],
+      changes: [
+        'screenKind',
+        'screenCovers',
+        'centerPlacement',
+        'centerTweeterHeight',
+        'centerTilt',
+        'enteredCenter',
+        'tapedCenter',
+        'measuredCenterLevel',
+        'testNoiseEach',
+        'testMainInPlace',
+      ],
+      cures: 0.85,
+    },
+    {
+      id: 'other-cloth',
+      title: 'Change to a more open cloth, or bring all three behind the same one',
+      steps: [
+        'Ask for the measured loss at 8 and 16 kHz, or for hole size and count, not for the open area.',
+        'A fine or open weave loses less than one decibel.',
+        'All three behind one sheet match each other at least.',
+      ],
+      minutes: 240,
+      cost: 'high',
+      reversible: false,
+      expect: 'The loss falls from {screenLossDb} to below 1 dB with a good weave.',
+      verify: 'Noise on the center sounds the same with the cloth held in front and taken away.',
+      cautions: ['lifting'],
+      changes: [
+        'screenKind',
+        'screenCovers',
+        'screenFlowResistance',
+        'screenHoleDiameter',
+        'screenHolesPerArea',
+        'screenThickness',
+        'testNoiseEach',
+        'toneAcrossPan',
+        'responseCenter',
+      ],
+      cures: 0.9,
+    },
+  ],
+});
