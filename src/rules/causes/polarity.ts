@@ -1,0 +1,273 @@
+/**
+ * The center, or one main, is connected with reversed polarity: what it shares with the others cancels in
+ * the low voice and has no place. A voice that only the center plays sounds perfectly normal reversed, and
+ * so does any one channel alone. A delay error imitates it, so delay is put right first: the test with both
+ * polarities is not counted while center and mains are far out of step. Left out: boxes whose drivers are
+ * partly reversed by design.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, below, is, isNot, noneOf, oneOf } from '../condition.js';
+
+export const polarity = defineCause({
+  id: 'polarity',
+  title: 'center or one main connected with reversed polarity',
+  severity: 'severe',
+  priorDb: -12,
+  story:
+    'One of the three pushes while the others pull. What they play together thins out in the low voice and hangs in no place, wide and vague or inside the head.',
+  notWhen:
+    'Dialog that the mix sends to the center alone sounds the same either way. One channel by itself cannot show it: noise that is hollow on the center alone points inside the box. A delay error sounds much alike and is commoner: the distances come first. And a message of the automatic setup is a hint only; some good loudspeakers trigger it.',
+  links: {
+    hollow: 0.5,
+    'no-middle': 0.65,
+    'voice-unclear-everywhere': 0.15,
+    'voice-too-quiet': 0.12,
+    'voice-pulled-aside': 0.08,
+    'voice-changes-tone': 0.1,
+  },
+  groups: {
+    wiring: 'same-session',
+    pairing: 'independent',
+    'could-it-be-heard': 'independent',
+    heard: 'same-session',
+    switching: 'independent',
+    origin: 'independent',
+  },
+  rules: [
+    answers(
+      {
+        id: 'fuller-swapped',
+        group: 'pairing',
+        applies: isNot('testPolarity', 'no-difference'),
+        says: {
+          yes: 'With the wires of the center swapped, center and left together have the fuller low voice.',
+          no: 'As wired, center and left together have the fuller low voice: center and left agree.',
+          unknown: 'Center and left have not been compared in both polarities.',
+        },
+        because:
+          'Two loudspeakers that push together add 6 dB where their sound arrives together; reversed they cancel, most of all in the low voice. A delay error cancels too, a little higher, and can pass for it.',
+        source: 'polarity',
+      },
+      is('testPolarity', 'fuller-swapped'),
+      0.9,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'no-delay-error-imitates-it',
+        group: 'pairing',
+        applies: is('testPolarity', 'fuller-swapped'),
+        says: {
+          yes: 'Tape and entries agree, so no delay error imitates reversed polarity.',
+          no: 'Tape and entries disagree: a delay error can imitate reversed polarity. Put the distances right, then repeat the test.',
+          unknown:
+            'The distances have not been checked with a tape, and a delay error imitates reversed polarity.',
+        },
+        because:
+          'A center late by a millisecond cancels at 500 Hz just as a reversed one does below; with the entries right only polarity is left.',
+        source: 'polarity',
+      },
+      is('testTape', 'agrees'),
+      0.9,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'marks-crossed',
+        group: 'wiring',
+        says: {
+          yes: 'Red and black are crossed at one of the three front loudspeakers.',
+          no: 'Red goes to red and black to black at all three.',
+          unknown: 'The marks at the terminals have not been checked.',
+        },
+        because: 'A crossed pair is the whole fault; it takes four minutes to look.',
+        source: 'practice',
+      },
+      oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
+      0.9,
+      0.02,
+    ),
+    answers(
+      {
+        id: 'setup-complained',
+        group: 'wiring',
+        says: {
+          yes: 'The automatic setup complained about polarity; such messages are sometimes wrong.',
+          no: 'The automatic setup did not complain about polarity.',
+          unknown: 'It is not known whether the automatic setup complained.',
+        },
+        because:
+          'Crossovers that turn the phase, and reflections at the microphone, trigger the message in loudspeakers that are wired right.',
+        source: 'practice',
+      },
+      oneOf('polarityMessage', 'center', 'main'),
+      0.7,
+      0.15,
+    ),
+    deviates(
+      {
+        id: 'could-be-heard',
+        group: 'could-it-be-heard',
+        applies: all(isNot('polarityMarks', 'main-crossed'), isNot('polarityMessage', 'main')),
+        says: {
+          yes: 'A reversed center would cost {polarityLossDb} of the shared voice here, so it would be heard.',
+          no: 'A reversed center would cost only {polarityLossDb} of the shared voice here, so it cannot explain what is heard.',
+          unknown: 'How much of the voice center and mains share is not known.',
+        },
+        because:
+          'Only what two loudspeakers play together can cancel. A voice from the center alone does not change at all when its wires are swapped.',
+        source: 'polarity',
+      },
+      'polarityLossDb',
+      'levelDb',
+      { only: 'against' },
+    ),
+    answers(
+      {
+        id: 'no-place',
+        group: 'heard',
+        says: {
+          yes: 'The voice comes from nowhere in particular, wide and vague.',
+          no: 'The voice has a definite place, which shared sound in opposite polarity has not.',
+          unknown: 'It is not known where the voice seems to be.',
+        },
+        because: 'Sound in opposite polarity gives the two ears directions that no real source can have.',
+        source: 'polarity',
+      },
+      is('voiceDirection', 'nowhere'),
+      0.75,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'one-channel-is-normal',
+        group: 'heard',
+        says: {
+          yes: 'The center alone plays noise without hollowness, as it does in either polarity.',
+          no: 'The center alone is hollow with noise: that is inside the box or its place, not its polarity against the mains.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because: 'Polarity is a matter between two loudspeakers; one alone sounds the same either way.',
+        source: 'polarity',
+      },
+      noneOf('testNoiseEach', 'phasey'),
+      0.97,
+      0.85,
+      'against',
+    ),
+    answers(
+      {
+        id: 'more-voice-without',
+        group: 'switching',
+        says: {
+          yes: 'With the center silenced at the loudspeaker the voice is still there as before.',
+          no: 'With the center silenced the voice is weaker or gone.',
+          unknown: 'The voice has not been heard with the center silenced at the loudspeaker.',
+        },
+        because:
+          'A center that works against the mains takes voice away: silencing it loses nothing. In step it adds 3 dB or more.',
+        source: 'polarity',
+      },
+      is('testUnplugged', 'voice-full'),
+      0.6,
+      0.12,
+    ),
+    answers(
+      {
+        id: 'began-with-wiring',
+        group: 'origin',
+        says: {
+          yes: 'It began with a change of cables or loudspeakers.',
+          no: 'It did not begin with a change of cables or loudspeakers.',
+          unknown: 'It is not known what changed last.',
+        },
+        because: 'Wires cross when they are reconnected, not by themselves.',
+        source: 'practice',
+      },
+      oneOf('lastChange', 'wiring', 'loudspeaker'),
+      0.5,
+      0.15,
+    ),
+  ],
+  confirm: [confirmedBy('testPolarity', 'fuller-swapped'), confirmedBy('testUnplugged', 'voice-full')],
+  remedies: [
+    {
+      id: 'distances-first',
+      title: 'Put the distances right before judging polarity',
+      when: noneOf('testTape', 'agrees'),
+      steps: [
+        'Compare taped and entered distances, center against left and right.',
+        'Correct the entries, then listen again before touching a wire.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'If the trouble was a delay error ({delayErrorMs} at the main seat) that imitated reversed polarity, it is gone.',
+      verify: 'A voice shared by center and mains becomes firm.',
+      cautions: ['photograph-menu', 'laser'],
+      changes: ['enteredLeft', 'enteredCenter', 'enteredRight', 'testTape', 'testPolarity', 'voiceDirection'],
+      cures: 0.15,
+    },
+    {
+      id: 'uncross',
+      title: 'Put the wires right at the loudspeaker that is crossed',
+      when: below('delayErrorMs', 'delayMs.severe'),
+      steps: [
+        'Switch the power off and photograph the terminals.',
+        'Follow the marked wire of each of the three from amplifier to loudspeaker.',
+        'Where red meets black, swap the pair at that loudspeaker only, at one end only.',
+        'Power on at low volume.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The shared low voice comes back by {polarityLossDb} and the middle gets a place. A voice that the center plays alone does not change.',
+      verify:
+        'Mono noise on center and left together is fuller than with the pair swapped again. Then the same for right.',
+      cautions: ['power-off-wires', 'volume-down', 'photograph-menu'],
+      changes: [
+        'polarityMarks',
+        'polarityMessage',
+        'testPolarity',
+        'testUnplugged',
+        'voiceDirection',
+        'testPhantom',
+      ],
+      cures: 0.95,
+    },
+    {
+      id: 'set-it-in-the-menu',
+      title: 'Turn the polarity in the menu, where a powered box has no wires to swap',
+      when: noneOf('centerPowered', 'no'),
+      steps: [
+        'Look for a phase or polarity switch on the center or in the menu of the receiver.',
+        'Turn it for the center only and repeat the test with center and left.',
+        'Leave it where the low voice is fuller.',
+      ],
+      minutes: 6,
+      cost: 'free',
+      reversible: true,
+      expect: 'The same as swapping the wires, without opening anything.',
+      verify: 'Center and left together are fuller than with the switch the other way.',
+      cautions: ['powered-box', 'photograph-menu'],
+      changes: ['testPolarity', 'testUnplugged', 'voiceDirection'],
+      cures: 0.8,
+    },
+    {
+      id: 'accept-the-message',
+      title: 'If the marks match and the test agrees, skip the message',
+      when: all(is('polarityMarks', 'all-match'), oneOf('polarityMessage', 'center', 'main')),
+      steps: ['Choose skip or ignore when the setup complains, and finish it.'],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Nothing changes in the sound; the setup can be finished.',
+      verify: 'Center and left together are fuller as wired.',
+      cautions: [],
+      changes: ['polarityMessage'],
+      cures: 0.05,
+    },
+  ],
+});
