@@ -1,0 +1,289 @@
+/**
+ * Crossover, size setting or subwoofer timing leave a hole or a boom in the low voice, or let the voice
+ * follow the subwoofer. A crossover at the low limit is harmless with a closed box and a 12 dB high-pass,
+ * and deadly with a port and 24 dB, unless the subwoofer is timed to it. It is judged with the subwoofer
+ * aligned unless its timing is known to be wrong. Left out: room resonances, which boom with any setting. A
+ * real center has up to 3 dB less bass than a phantom voice: that is crosstalk at the ears, not this.
+ */
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { above, all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+
+export const bassManagement = defineCause({
+  id: 'bass-management',
+  title: 'bass crossover, size or subwoofer timing spoils the low voice',
+  severity: 'clear',
+  priorDb: -12,
+  story:
+    'Around the crossover center and subwoofer cancel, or nobody plays the lowest part of the voice, or the subwoofer reaches so high that the voice is heard from its corner.',
+  notWhen:
+    'A voice that is a little leaner and firmer than without the center is normal: between two mains the same voice gets up to 3 dB more bass at the ears. A crossover right at the low limit is harmless with a closed box and a gentle high-pass. Large is harmless for the voice where the box plays down to 100 Hz.',
+  links: {
+    boomy: 0.45,
+    hollow: 0.15,
+    'voice-changes-tone': 0.3,
+    'voice-unclear-everywhere': 0.15,
+    'voice-pulled-aside': 0.12,
+    'voice-too-quiet': 0.08,
+    'voice-low-or-high': 0.05,
+  },
+  groups: {
+    crossover: 'same-mechanism',
+    reach: 'same-mechanism',
+    bottom: 'independent',
+    'tone-heard': 'same-mechanism',
+    exchange: 'independent',
+  },
+  rules: [
+    deviates(
+      {
+        id: 'hole-at-crossover',
+        group: 'crossover',
+        says: {
+          yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
+          no: 'Center and subwoofer add up with a hole of {bassHoleDb} at most.',
+          unknown: 'Crossover, low limit or enclosure of the center are not known.',
+        },
+        because:
+          'Near its low limit a box turns the phase of what it plays, one with a port twice as far. Where the crossover sits there, center and subwoofer cancel instead of adding.',
+        source: 'bass-sum',
+      },
+      'bassHoleDb',
+      'bassHoleDb',
+    ),
+    deviates(
+      {
+        id: 'subwoofer-reaches-high',
+        group: 'reach',
+        says: {
+          yes: 'The subwoofer plays up to {subReachHz}, where it can be heard as a place.',
+          no: 'The subwoofer plays up to {subReachHz} only, too low to be heard as a place.',
+          unknown: 'Size setting and crossover of the center are not known.',
+        },
+        because:
+          'Below some 80 to 100 Hz the ear hardly finds a subwoofer; above 130 Hz the low voice comes from where it stands.',
+        source: 'practice',
+      },
+      'subReachHz',
+      'subLocalHz',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'voice-from-subwoofer',
+        group: 'reach',
+        says: {
+          yes: 'The low part of the voice is heard from the subwoofer.',
+          no: 'The voice is not heard from the subwoofer.',
+          unknown: 'It is not known where the voice seems to be.',
+        },
+        because:
+          'The low voice is heard from the subwoofer only where the crossover, or its level, is too high.',
+        source: 'practice',
+      },
+      is('voiceDirection', 'subwoofer'),
+      0.35,
+      0.01,
+    ),
+    deviates(
+      {
+        id: 'another-low-voice',
+        group: 'crossover',
+        says: {
+          yes: 'The bass crossovers of center and mains are {crossoverGapHz} apart.',
+          no: 'The bass crossovers of center and mains are {crossoverGapHz} apart, too little to matter.',
+          unknown: 'The bass crossovers of center and mains are not both known.',
+        },
+        because: 'Filters far apart give center and mains another phase and another low voice.',
+        source: 'practice',
+      },
+      'crossoverGapHz',
+      'crossoverGapHz',
+      { only: 'for', maxDb: 4 },
+    ),
+    deviates(
+      {
+        id: 'nobody-plays-the-bottom',
+        group: 'bottom',
+        says: {
+          yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: nobody plays the bottom of the voice.',
+          no: 'The bottom of the voice is played, by the subwoofer or by a center that reaches low enough.',
+          unknown: 'Size setting and low limit of the center are not known.',
+        },
+        because:
+          'Set to large, a center gets all of the bass, and what it cannot play is lost. Low voices reach down to about 100 Hz.',
+        source: 'practice',
+      },
+      'unplayedVoiceHz',
+      'voiceFloorHz',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'noise-thin-or-boxy',
+        group: 'tone-heard',
+        says: {
+          yes: 'Steady noise is thin or boomy in the center, compared with the mains.',
+          no: 'Steady noise is neither thin nor boomy in the center, compared with the mains.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because:
+          'Loudspeaker against loudspeaker, one at a time, the ears play no trick; center on against center off they do.',
+        source: 'crosstalk',
+      },
+      oneOf('testNoiseEach', 'thin', 'boxy'),
+      0.75,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'pan-thin-or-boxy',
+        group: 'tone-heard',
+        says: {
+          yes: 'A moving sound gets thin or boomy as it passes the center.',
+          no: 'A moving sound gets neither thin nor boomy as it passes the center.',
+          unknown: 'It has not been heard whether a moving sound changes its tone.',
+        },
+        because: 'A hole or a boom at the crossover of the center alone shows where a sound moves past it.',
+        source: 'bass-sum',
+      },
+      oneOf('toneAcrossPan', 'thinner', 'boxier'),
+      0.7,
+      0.25,
+    ),
+    answers(
+      {
+        id: 'follows-the-channel',
+        group: 'exchange',
+        says: {
+          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: a setting of the channel makes it.',
+          no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker.',
+          unknown: 'Left and center have not been swapped at the amplifier.',
+        },
+        because:
+          'Size and crossover stay with their channel. A hole that needs box and crossover together may vanish from both.',
+        source: 'bass-sum',
+      },
+      oneOf('testSwapAtAmplifier', 'moves-left', 'gone'),
+      0.8,
+      0.3,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testNoiseEach', 'thin', 'boxy'),
+    confirmedBy('testSwapAtAmplifier', 'moves-left', 'gone'),
+  ],
+  remedies: [
+    {
+      id: 'hear-what-is-normal',
+      title: 'Compare center with a main, not center on with center off',
+      steps: [
+        'Step test noise left, center, right.',
+        'Judge the low part of the center against one main alone.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'A voice between two mains has up to 3 dB more bass at the ears than one from a center. That difference is normal and no setting should chase it.',
+      verify: 'If center and main alone are alike in the low part, nothing is wrong with the bass.',
+      cautions: ['volume-down', 'test-noise'],
+      changes: ['testNoiseEach'],
+      cures: 0.1,
+    },
+    {
+      id: 'set-small',
+      title: 'Set the center to small, with a crossover that fits it',
+      when: is('centerBassSize', 'large'),
+      steps: [
+        'Photograph the loudspeaker pages.',
+        'Set the center to small and its crossover to {safeCrossoverHz} or the next step above.',
+        'Step test noise across and listen to low voices.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The bass that a small box cannot play goes to the subwoofer, and the box strains less.',
+      verify: 'A low male voice has the same body in center and mains.',
+      cautions: ['photograph-menu'],
+      changes: ['centerBassSize', 'centerBassCrossover', 'testNoiseEach', 'toneAcrossPan', 'troubleWhenLoud'],
+      cures: 0.8,
+    },
+    {
+      id: 'raise-crossover',
+      title: 'Raise the crossover away from the low limit of the box',
+      when: any(
+        atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
+        above('safeCrossoverHz', { other: 'centerBassCrossover' }),
+      ),
+      steps: [
+        'Photograph the crossover page.',
+        'Set the crossover of the center to {safeCrossoverHz} or the next step above.',
+        'Use the same for left and right if they sound thin there too.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The hole of {bassHoleDb} near {bassHoleHz} fills. Above 120 Hz the price is a subwoofer that may be heard as a place.',
+      verify: 'Noise on the center has as much body as on the mains.',
+      cautions: ['photograph-menu'],
+      changes: ['centerBassCrossover', 'testNoiseEach', 'toneAcrossPan', 'testSwapAtAmplifier'],
+      cures: 0.75,
+    },
+    {
+      id: 'lower-crossover',
+      title: 'Lower the crossover until the voice leaves the subwoofer',
+      when: atLeast('subReachHz', 'subLocalHz.noticeable'),
+      steps: [
+        'Photograph the crossover page.',
+        'Lower the crossover of the center step by step, but not below {safeCrossoverHz}.',
+        'If the limit of the box forbids that, move the subwoofer near the center instead.',
+      ],
+      minutes: 6,
+      cost: 'free',
+      reversible: true,
+      expect: 'The low part of the voice comes back to the center.',
+      verify: 'With eyes closed the voice comes from the front and not from the subwoofer.',
+      cautions: ['photograph-menu', 'lifting'],
+      changes: ['centerBassCrossover', 'voiceDirection', 'testNoiseEach'],
+      cures: 0.8,
+    },
+    {
+      id: 'time-the-subwoofer',
+      title: 'Time the subwoofer to the center',
+      when: all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')),
+      steps: [
+        'Note the present distance and phase of the subwoofer.',
+        'Play low speech or noise on the center at the main seat.',
+        'Let somebody flip the phase switch: keep the fuller position.',
+        'Then change the distance of the subwoofer in steps of 1 ft (30 cm) and keep the fullest.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'With a ported box crossed at its limit a hole of over 20 dB shrinks to 2 or 3 dB. With a closed box there is little to gain.',
+      verify: 'The low voice is fuller than in any neighboring position.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: ['subTiming', 'subDelay', 'subPolarity', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.6,
+    },
+    {
+      id: 'same-crossovers',
+      title: 'Give center and mains crossovers that are close together',
+      when: atLeast('crossoverGapHz', 'crossoverGapHz.noticeable'),
+      steps: [
+        'Photograph the crossover page.',
+        'Set left, center and right to the same crossover, the one the smallest of them needs.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'Center and mains hand over to the subwoofer alike; a voice keeps its body as it moves.',
+      verify: 'Noise steps across with the same low part.',
+      cautions: ['photograph-menu'],
+      changes: ['centerBassCrossover', 'mainsBassCrossover', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.4,
+    },
+  ],
+});
