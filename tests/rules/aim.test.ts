@@ -1,0 +1,109 @@
+import { aim } from '../../src/rules/causes/aim.js';
+import { testCause } from '../support/testCause.js';
+
+const low = { centerTweeterHeight: 0.4, earHeight: 1.05, seatDistance: 2, seating: 'single-seat' } as const;
+const upright = {
+  centerLayout: 'vertical-two-way',
+  centerDriverSpacing: 0.15,
+  centerCrossover: 2500,
+} as const;
+
+testCause(aim, {
+  fires: [
+    {
+      name: 'a low upright two-way lying flat loses its crossover range at ears 18 degrees above its axis',
+      facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 0 },
+      rules: ['dip-above-or-below-axis'],
+    },
+    {
+      name: 'a lying pair turned on its end cancels upward instead of sideways',
+      facts: {
+        ...low,
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        centerOrientation: 'upright',
+        centerTilt: 0,
+      },
+      rules: ['dip-above-or-below-axis'],
+    },
+    {
+      name: 'a wedge makes it clearer, noise and pans are duller',
+      facts: { testTilt: 'clearer', testNoiseEach: 'duller', toneAcrossPan: 'duller' },
+      rules: ['clearer-when-tilted', 'noise-duller-in-center', 'pan-duller-in-center'],
+    },
+    {
+      name: 'worse at the end only, or bad on its axis: not a matter of tilt',
+      facts: { testSitMiddle: 'clear-in-middle', testNearCenter: 'still-bad' },
+      rules: ['only-at-the-end-seats', 'bad-on-its-axis-too'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a lying pair with the tweeter in line does not mind eighteen degrees up',
+      facts: {
+        ...low,
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        centerOrientation: 'level',
+        centerTilt: 0,
+      },
+      rules: ['dip-above-or-below-axis'],
+    },
+    {
+      name: 'tilted to the ears even an upright two-way is innocent',
+      facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 18 },
+      rules: ['dip-above-or-below-axis'],
+    },
+    {
+      name: 'a tweeter inside a cone forgives the angle',
+      facts: { ...low, centerLayout: 'coaxial', centerOrientation: 'level', centerTilt: 0 },
+      rules: ['dip-above-or-below-axis'],
+    },
+    {
+      name: 'no change with a wedge, nothing duller, the same along the row, good close up',
+      facts: {
+        testTilt: 'same',
+        testNoiseEach: 'alike',
+        toneAcrossPan: 'no-change',
+        testSitMiddle: 'same-everywhere',
+        testNearCenter: 'good-near',
+      },
+      rules: [
+        'clearer-when-tilted',
+        'noise-duller-in-center',
+        'pan-duller-in-center',
+        'only-at-the-end-seats',
+        'bad-on-its-axis-too',
+      ],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'without layout and height nothing can be computed',
+      facts: {},
+      rule: 'dip-above-or-below-axis',
+      asks: ['centerLayout', 'centerTweeterHeight'],
+    },
+    { name: 'nobody has wedged it', facts: {}, rule: 'clearer-when-tilted', asks: ['testTilt'] },
+    { name: 'no noise compared', facts: {}, rule: 'noise-duller-in-center', asks: ['testNoiseEach'] },
+    { name: 'no pan listened to', facts: {}, rule: 'pan-duller-in-center', asks: ['toneAcrossPan'] },
+    {
+      name: 'middle and end not compared',
+      facts: {},
+      rule: 'only-at-the-end-seats',
+      asks: ['testSitMiddle'],
+    },
+    { name: 'nobody close up', facts: {}, rule: 'bad-on-its-axis-too', asks: ['testNearCenter'] },
+  ],
+  boundary: [
+    {
+      name: 'four decibels off the axis are clear',
+      rule: 'dip-above-or-below-axis',
+      derived: { aimDipDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

@@ -1,0 +1,111 @@
+import { blockedPath } from '../../src/rules/causes/blocked-path.js';
+import { testCause } from '../support/testCause.js';
+
+const low = { centerTweeterHeight: 0.5, earHeight: 1.05, seatDistance: 3 } as const;
+const row = { obstacle: 'seat-row' } as const;
+
+testCause(blockedPath, {
+  fires: [
+    {
+      name: 'the backs of a first row cut the second row off from a low center',
+      facts: {
+        ...low,
+        ...row,
+        seating: 'several-rows',
+        seatCount: 4,
+        rowSpacing: 1.2,
+        rowRiser: 0,
+        obstacleHeight: 1.1,
+        obstacleDistance: 3,
+      },
+      rules: ['speech-in-the-shade'],
+    },
+    {
+      name: 'one place suffers, one seat, dull noise, good in front of it, better lifted, since the furniture came',
+      facts: {
+        ...row,
+        whoHears: 'one-place',
+        troubleSeats: 'one-seat',
+        testNoiseEach: 'duller',
+        testNearCenter: 'good-near',
+        testLift: 'improves',
+        lastChange: 'furniture',
+      },
+      rules: [
+        'one-place-suffers',
+        'single-seat-trouble',
+        'duller-noise',
+        'good-in-front-of-it',
+        'better-when-lifted',
+        'new-furniture',
+      ],
+    },
+  ],
+  silent: [
+    {
+      name: 'a clear view cannot shade anything',
+      facts: { ...low, obstacle: 'none', testLift: 'improves', whoHears: 'one-place' },
+      rules: ['speech-in-the-shade', 'better-when-lifted', 'one-place-suffers'],
+    },
+    {
+      name: 'an object well below the line costs nothing',
+      facts: {
+        ...low,
+        obstacle: 'object',
+        obstacleHeight: 0.2,
+        obstacleDistance: 1.5,
+        seating: 'single-seat',
+      },
+      rules: ['speech-in-the-shade'],
+    },
+    {
+      name: 'everyone hears it, everywhere, noise is alike, still bad close up, no better lifted',
+      facts: {
+        ...row,
+        whoHears: 'everyone',
+        troubleSeats: 'everywhere',
+        testNoiseEach: 'alike',
+        testNearCenter: 'still-bad',
+        testLift: 'same',
+        lastChange: 'nothing',
+      },
+      rules: [
+        'one-place-suffers',
+        'single-seat-trouble',
+        'duller-noise',
+        'good-in-front-of-it',
+        'better-when-lifted',
+        'new-furniture',
+      ],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'the size and place of the obstacle are not told',
+      facts: { ...low, obstacle: 'object' },
+      rule: 'speech-in-the-shade',
+      asks: ['obstacleHeight', 'obstacleDistance'],
+    },
+    { name: 'who hears it is not told', facts: row, rule: 'one-place-suffers', asks: ['whoHears'] },
+    { name: 'seats not told', facts: row, rule: 'single-seat-trouble', asks: ['troubleSeats'] },
+    { name: 'no noise compared', facts: row, rule: 'duller-noise', asks: ['testNoiseEach'] },
+    { name: 'nobody close up', facts: row, rule: 'good-in-front-of-it', asks: ['testNearCenter'] },
+    {
+      name: 'not lifted, and the view not told',
+      facts: {},
+      rule: 'better-when-lifted',
+      asks: ['obstacle', 'testLift'],
+    },
+    { name: 'the last change is not told', facts: row, rule: 'new-furniture', asks: ['lastChange'] },
+  ],
+  boundary: [
+    {
+      name: 'two decibels of speech are clear',
+      rule: 'speech-in-the-shade',
+      facts: row,
+      derived: { blockedSpeechLossDb: 2 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

@@ -1,0 +1,154 @@
+import { cabinetBay } from '../../src/rules/causes/cabinet-bay.js';
+import { testCause } from '../support/testCause.js';
+
+const bay = {
+  centerPlacement: 'bay',
+  bayWidth: 0.6,
+  bayHeight: 0.22,
+  bayDepth: 0.45,
+  centerWidth: 0.5,
+  centerHeight: 0.18,
+  centerDepth: 0.3,
+} as const;
+
+testCause(cabinetBay, {
+  fires: [
+    {
+      name: 'open gaps in front of a hollow resonate like a bottle',
+      facts: { ...bay, bayRecess: 0, bayStuffing: 'open' },
+      rules: ['cavity-note', 'bay-resonance'],
+    },
+    {
+      name: 'twenty centimeters of recess speak through a tunnel, filled gaps or not',
+      facts: { ...bay, bayRecess: 0.2, bayDepth: 0.55, bayStuffing: 'filled' },
+      rules: ['cavity-note', 'recess-resonance'],
+    },
+    {
+      name: 'boxy noise and pans, clearer at the edge, a main sounds wrong there too',
+      facts: {
+        centerPlacement: 'bay',
+        testNoiseEach: 'boxy',
+        toneAcrossPan: 'boxier',
+        testPullForward: 'clearer',
+        testMainInPlace: 'wrong',
+      },
+      rules: ['boxy-noise', 'boxy-pan', 'clearer-pulled-forward', 'main-wrong-there-too'],
+    },
+    {
+      name: 'a bay colors every seat alike, so trouble at the end seats speaks against it',
+      facts: { centerPlacement: 'bay', troubleSeats: 'off-middle' },
+      rules: ['only-off-the-middle'],
+    },
+  ],
+  silent: [
+    {
+      name: 'loose filling in the gaps cures the resonance',
+      facts: { ...bay, bayRecess: 0, bayStuffing: 'filled' },
+      rules: ['cavity-note', 'bay-resonance', 'recess-resonance'],
+    },
+    {
+      name: 'flush with the furniture and closed around, a bay is the best place',
+      facts: { ...bay, bayRecess: 0, bayStuffing: 'sealed' },
+      rules: ['cavity-note', 'bay-resonance', 'recess-resonance'],
+    },
+    {
+      name: 'a tight bay barely sings',
+      facts: { ...bay, bayWidth: 0.52, bayHeight: 0.19, bayRecess: 0, bayStuffing: 'open' },
+      rules: ['bay-resonance'],
+    },
+    {
+      name: 'on a stand there is no bay, whatever the tests say',
+      facts: { centerPlacement: 'stand', testNoiseEach: 'boxy', testPullForward: 'clearer' },
+      rules: ['cavity-note', 'boxy-noise', 'clearer-pulled-forward'],
+    },
+    {
+      name: 'noise alike, no change at the edge, a main is right there, the same everywhere',
+      facts: {
+        centerPlacement: 'bay',
+        testNoiseEach: 'alike',
+        toneAcrossPan: 'no-change',
+        testPullForward: 'same',
+        testMainInPlace: 'right',
+        troubleSeats: 'everywhere',
+      },
+      rules: [
+        'boxy-noise',
+        'boxy-pan',
+        'clearer-pulled-forward',
+        'main-wrong-there-too',
+        'only-off-the-middle',
+      ],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'the inside of the bay and the recess are not told',
+      facts: { centerPlacement: 'bay' },
+      rule: 'cavity-note',
+      asks: ['bayWidth', 'bayHeight', 'bayDepth', 'bayRecess'],
+    },
+    {
+      name: 'the resonance needs all three sizes of the bay and the recess',
+      facts: { centerPlacement: 'bay', bayWidth: 0.6, bayHeight: 0.22 },
+      rule: 'bay-resonance',
+      asks: ['bayDepth', 'bayRecess'],
+    },
+    {
+      name: 'the recess needs its own depth and the opening',
+      facts: { centerPlacement: 'bay' },
+      rule: 'recess-resonance',
+      asks: ['bayWidth', 'bayHeight', 'bayRecess'],
+    },
+    {
+      name: 'no noise compared',
+      facts: { centerPlacement: 'bay' },
+      rule: 'boxy-noise',
+      asks: ['testNoiseEach'],
+    },
+    { name: 'no pan heard', facts: { centerPlacement: 'bay' }, rule: 'boxy-pan', asks: ['toneAcrossPan'] },
+    {
+      name: 'not pulled forward, and the place not told',
+      facts: {},
+      rule: 'clearer-pulled-forward',
+      asks: ['centerPlacement', 'testPullForward'],
+    },
+    {
+      name: 'no main put in its place',
+      facts: { centerPlacement: 'bay' },
+      rule: 'main-wrong-there-too',
+      asks: ['testMainInPlace'],
+    },
+    {
+      name: 'seats not told',
+      facts: { centerPlacement: 'bay' },
+      rule: 'only-off-the-middle',
+      asks: ['troubleSeats'],
+    },
+  ],
+  boundary: [
+    {
+      name: 'a note of 4 dB is clear',
+      rule: 'cavity-note',
+      facts: { centerPlacement: 'bay' },
+      derived: { cavityPeakDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'from the gaps',
+      rule: 'bay-resonance',
+      facts: { centerPlacement: 'bay' },
+      derived: { bayPeakDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'from the recess',
+      rule: 'recess-resonance',
+      facts: { centerPlacement: 'bay' },
+      derived: { recessPeakDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

@@ -1,0 +1,115 @@
+import { nearSurface } from '../../src/rules/causes/near-surface.js';
+import { testCause } from '../support/testCause.js';
+
+const room = { seatDistance: 3, earHeight: 1.05, mainsTweeterHeight: 1, mainsBase: 2.6 } as const;
+
+testCause(nearSurface, {
+  fires: [
+    {
+      name: 'a center near a bare floor has its floor hole in the middle of the voice, the mains below it',
+      facts: { ...room, centerTweeterHeight: 0.3, floorCover: 'bare' },
+      rules: ['floor-ripple', 'another-pitch-than-the-mains'],
+    },
+    {
+      name: 'the wall 45 cm behind a wide box takes a hole out of the lower voice',
+      facts: { wallDistance: 0.45, centerWidth: 0.3, seatDistance: 4, centerPlacement: 'floor' },
+      rules: ['wall-behind'],
+    },
+    {
+      name: 'a blanket helps, lifting changes the tone only, noise is thin, close up it is better',
+      facts: {
+        centerPlacement: 'floor',
+        testCoverShelf: 'clearer',
+        testLift: 'tone-only',
+        testNoiseEach: 'thin',
+        testNearCenter: 'better',
+      },
+      rules: ['clearer-with-blanket', 'tone-changes-when-lifted', 'thin-or-boxy-noise', 'good-close-up'],
+    },
+    {
+      name: 'floor and wall color a row alike, so trouble at the end seats speaks against them',
+      facts: { troubleSeats: 'off-middle' },
+      rules: ['only-off-the-middle'],
+    },
+  ],
+  silent: [
+    {
+      name: 'center and mains at one height over one floor are colored alike: no mismatch',
+      facts: { ...room, centerTweeterHeight: 1, floorCover: 'carpet' },
+      rules: ['floor-ripple', 'another-pitch-than-the-mains'],
+    },
+    {
+      name: 'right at the wall the hole lies where the box hardly radiates backward',
+      facts: { wallDistance: 0.1, centerWidth: 0.5, centerPlacement: 'wall' },
+      rules: ['wall-behind'],
+    },
+    {
+      name: 'on a shelf a blanket tests the shelf, not the floor',
+      facts: { centerPlacement: 'shelf-top', testCoverShelf: 'clearer' },
+      rules: ['clearer-with-blanket'],
+    },
+    {
+      name: 'lifting moves the image, noise is alike, still bad close up, the same everywhere',
+      facts: {
+        testLift: 'improves',
+        testNoiseEach: 'alike',
+        testNearCenter: 'still-bad',
+        troubleSeats: 'everywhere',
+      },
+      rules: ['tone-changes-when-lifted', 'thin-or-boxy-noise', 'good-close-up', 'only-off-the-middle'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'the height of the center and the floor cover are not told',
+      facts: room,
+      rule: 'floor-ripple',
+      asks: ['centerTweeterHeight', 'floorCover'],
+    },
+    {
+      name: 'without its height its floor hole has no pitch',
+      facts: room,
+      rule: 'another-pitch-than-the-mains',
+      asks: ['centerTweeterHeight'],
+    },
+    {
+      name: 'the distance to the wall is not told',
+      facts: { centerPlacement: 'floor' },
+      rule: 'wall-behind',
+      asks: ['wallDistance'],
+    },
+    {
+      name: 'no blanket tried',
+      facts: { centerPlacement: 'floor' },
+      rule: 'clearer-with-blanket',
+      asks: ['testCoverShelf'],
+    },
+    { name: 'not lifted', facts: {}, rule: 'tone-changes-when-lifted', asks: ['testLift'] },
+    { name: 'no noise compared', facts: {}, rule: 'thin-or-boxy-noise', asks: ['testNoiseEach'] },
+    { name: 'nobody close up', facts: {}, rule: 'good-close-up', asks: ['testNearCenter'] },
+    { name: 'seats not told', facts: {}, rule: 'only-off-the-middle', asks: ['troubleSeats'] },
+  ],
+  boundary: [
+    {
+      name: 'only a ripple above the usual counts',
+      rule: 'floor-ripple',
+      derived: { floorRippleDb: 18 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'two thirds of an octave apart is clear',
+      rule: 'another-pitch-than-the-mains',
+      derived: { floorNullRatio: 1.6 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'only a wall hole deeper than usual counts',
+      rule: 'wall-behind',
+      derived: { wallDipDb: 11 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

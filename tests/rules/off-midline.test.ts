@@ -1,0 +1,65 @@
+import { offMidline } from '../../src/rules/causes/off-midline.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(offMidline, {
+  fires: [
+    {
+      name: 'half a meter to the side at 3 m is nine degrees: voice and picture part company',
+      facts: { centerSideOffset: 0.5, seatDistance: 3 },
+      rules: ['seen-from-the-seat'],
+    },
+    {
+      name: 'a voice to one side that comes back to the middle without the center',
+      facts: { voiceDirection: 'aside', testPhantom: 'gone' },
+      rules: ['voice-to-one-side', 'straight-without-center'],
+    },
+    {
+      name: 'heard at the picture, or gone with the person: not the place of the box',
+      facts: { voiceDirection: 'picture', testSwapSeats: 'goes-with-person' },
+      rules: ['voice-at-the-picture', 'goes-with-the-person'],
+    },
+  ],
+  silent: [
+    {
+      name: 'ten centimeters are under two degrees',
+      facts: { centerSideOffset: 0.1, seatDistance: 3 },
+      rules: ['seen-from-the-seat'],
+    },
+    {
+      name: 'distance forgives: thirty centimeters are mild from 4 m',
+      facts: { centerSideOffset: -0.3, seatDistance: 4 },
+      rules: ['seen-from-the-seat'],
+    },
+    {
+      name: 'a pull that stays without the center comes from the mains',
+      facts: { testPhantom: 'same', voiceDirection: 'low', testSwapSeats: 'stays-with-seat' },
+      rules: ['straight-without-center', 'voice-to-one-side', 'voice-at-the-picture', 'goes-with-the-person'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'nobody has pointed at the voice',
+      facts: {},
+      rule: 'voice-to-one-side',
+      asks: ['voiceDirection'],
+    },
+    { name: 'nor at the picture', facts: {}, rule: 'voice-at-the-picture', asks: ['voiceDirection'] },
+    { name: 'center not set to none yet', facts: {}, rule: 'straight-without-center', asks: ['testPhantom'] },
+    { name: 'no seats exchanged', facts: {}, rule: 'goes-with-the-person', asks: ['testSwapSeats'] },
+    {
+      name: 'a system without a center has no center off the middle',
+      facts: { centerCount: 'none' },
+      rule: 'seen-from-the-seat',
+      asks: [],
+    },
+  ],
+  boundary: [
+    {
+      name: 'six degrees are clear',
+      rule: 'seen-from-the-seat',
+      derived: { centerOffsetDeg: 6 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

@@ -1,0 +1,128 @@
+import { setBack } from '../../src/rules/causes/set-back.js';
+import { testCause } from '../support/testCause.js';
+
+const shelf = {
+  centerPlacement: 'shelf-top',
+  centerAboveShelf: 0.12,
+  centerTweeterHeight: 0.67,
+  earHeight: 1.05,
+  seatDistance: 3,
+} as const;
+const place = { centerPlacement: 'shelf-top' } as const;
+
+testCause(setBack, {
+  fires: [
+    {
+      name: 'a meter of bare top reaches the mirror point: there the textbook null exists',
+      facts: { ...shelf, shelfSetback: 1 },
+      rules: ['shelf-dip', 'shelf-rise', 'reaches-the-mirror-point'],
+    },
+    {
+      name: 'clearer at the edge and with a blanket, boxy pans, a main sounds wrong there too',
+      facts: {
+        ...place,
+        testPullForward: 'clearer',
+        testCoverShelf: 'clearer',
+        toneAcrossPan: 'boxier',
+        testMainInPlace: 'wrong',
+      },
+      rules: ['clearer-pulled-forward', 'clearer-with-blanket', 'boxy-pan', 'main-wrong-there-too'],
+    },
+    {
+      name: 'a shelf colors every seat alike, so trouble at the end seats speaks against it',
+      facts: { ...place, troubleSeats: 'off-middle' },
+      rules: ['only-off-the-middle'],
+    },
+  ],
+  silent: [
+    {
+      name: 'ten centimeters of set-back make a shallow wave and no null',
+      facts: { ...shelf, shelfSetback: 0.1 },
+      rules: ['shelf-dip', 'shelf-rise', 'reaches-the-mirror-point'],
+    },
+    {
+      name: 'flush with the edge there is no strip',
+      facts: { ...shelf, shelfSetback: 0 },
+      rules: ['shelf-dip', 'shelf-rise', 'reaches-the-mirror-point'],
+    },
+    {
+      name: 'a shelf above the ears reflects nothing toward them',
+      facts: { ...shelf, centerTweeterHeight: 1.7, shelfSetback: 0.6 },
+      rules: ['shelf-dip', 'shelf-rise'],
+    },
+    {
+      name: 'no change at the edge or with a blanket, a main is right there',
+      facts: {
+        ...place,
+        testPullForward: 'same',
+        testCoverShelf: 'same',
+        toneAcrossPan: 'no-change',
+        testMainInPlace: 'right',
+        troubleSeats: 'everywhere',
+      },
+      rules: [
+        'clearer-pulled-forward',
+        'clearer-with-blanket',
+        'boxy-pan',
+        'main-wrong-there-too',
+        'only-off-the-middle',
+      ],
+    },
+    {
+      name: 'in a bay it is the bay, not the set-back',
+      facts: { centerPlacement: 'bay', testPullForward: 'clearer' },
+      rules: ['clearer-pulled-forward'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'the set-back and the height are not told',
+      facts: place,
+      rule: 'shelf-dip',
+      asks: ['shelfSetback', 'centerTweeterHeight'],
+    },
+    {
+      name: 'the rise needs the set-back and the height',
+      facts: place,
+      rule: 'shelf-rise',
+      asks: ['shelfSetback', 'centerTweeterHeight'],
+    },
+    {
+      name: 'the mirror point needs them too',
+      facts: place,
+      rule: 'reaches-the-mirror-point',
+      asks: ['shelfSetback', 'centerTweeterHeight'],
+    },
+    { name: 'not pulled forward', facts: place, rule: 'clearer-pulled-forward', asks: ['testPullForward'] },
+    { name: 'not covered', facts: place, rule: 'clearer-with-blanket', asks: ['testCoverShelf'] },
+    { name: 'no pan heard', facts: place, rule: 'boxy-pan', asks: ['toneAcrossPan'] },
+    { name: 'no main in its place', facts: place, rule: 'main-wrong-there-too', asks: ['testMainInPlace'] },
+    { name: 'seats not told', facts: place, rule: 'only-off-the-middle', asks: ['troubleSeats'] },
+  ],
+  boundary: [
+    {
+      name: 'a dip of 4 dB is clear',
+      rule: 'shelf-dip',
+      facts: place,
+      derived: { shelfDipDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'a rise of 4 dB is clear',
+      rule: 'shelf-rise',
+      facts: place,
+      derived: { shelfRiseDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'a null exists from the mirror point on',
+      rule: 'reaches-the-mirror-point',
+      facts: place,
+      derived: { shelfReach: 1 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
