@@ -270,10 +270,10 @@ export const LIMITS = {
     label: 'hole from the wall behind',
     unit: 'dB',
     noticeable: 6,
-    clear: 11,
-    severe: 15,
+    clear: 9,
+    severe: 13,
     source: 'wall-image',
-    note: '9 to 11 dB at 30 to 60 cm is usual for any loudspeaker; grades are practice',
+    note: '6 to 8 dB is usual for a box 30 to 80 cm from the wall; grades are practice',
   },
 } as const satisfies Record<string, Limit>;
 

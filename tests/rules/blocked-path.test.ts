@@ -48,6 +48,11 @@ testCause(blockedPath, {
       rules: ['speech-in-the-shade', 'better-when-lifted', 'one-place-suffers'],
     },
     {
+      name: 'a single head in front costs the second row next to nothing',
+      facts: { ...low, seating: 'several-rows', seatCount: 3, rowSpacing: 1.5, rowRiser: 0 },
+      rules: ['speech-in-the-shade'],
+    },
+    {
       name: 'an object well below the line costs nothing',
       facts: {
         ...low,
@@ -94,7 +99,7 @@ testCause(blockedPath, {
       name: 'not lifted, and the view not told',
       facts: {},
       rule: 'better-when-lifted',
-      asks: ['obstacle', 'testLift'],
+      asks: ['obstacle', 'seating', 'testLift'],
     },
     { name: 'the last change is not told', facts: row, rule: 'new-furniture', asks: ['lastChange'] },
   ],

@@ -107,7 +107,7 @@ testCause(nearSurface, {
     {
       name: 'only a wall hole deeper than usual counts',
       rule: 'wall-behind',
-      derived: { wallDipDb: 11 },
+      derived: { wallDipDb: 9 },
       at: 'yes',
       below: 'no',
     },

@@ -6,7 +6,7 @@
  * ceiling that fills the shadow.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, oneOf } from '../condition.js';
+import { any, is, isNot, oneOf } from '../condition.js';
 
 export const blockedPath = defineCause({
   id: 'blocked-path',
@@ -18,7 +18,8 @@ export const blockedPath = defineCause({
     'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
   notWhen:
     'Wrongly blamed when one head is in front, which costs half a decibel at most, and when everything in the way is well below the line from the center to the ear.',
-  applies: isNot('obstacle', 'none'),
+  // With several rows the heads in front are computed even where nobody has looked along the line.
+  applies: any(isNot('obstacle', 'none'), is('seating', 'several-rows')),
   links: {
     dull: 0.5,
     'voice-unclear-everywhere': 0.3,
