@@ -180,13 +180,13 @@ export const PAIRS: readonly Pair[] = [
     note: 'If muting it cures the trouble, it was playing.',
   },
   {
-    id: 'no-equalisation-but-reach',
+    id: 'no-equalization-but-reach',
     kind: 'soft',
     a: { fact: 'equalisation', is: ['none'] },
     b: { fact: 'equalisationReach', is: 'told' },
   },
   {
-    id: 'no-equalisation-but-bypass-matters',
+    id: 'no-equalization-but-bypass-matters',
     kind: 'soft',
     a: { fact: 'equalisation', is: ['none'] },
     b: { fact: 'testEqBypass', is: ['better', 'worse'] },

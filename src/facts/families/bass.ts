@@ -48,7 +48,7 @@ export const bassFacts = family({
     family: 'bass',
     label: 'bass crossover, mains',
     ask: 'At what frequency is the bass crossover of left and right set?',
-    hint: '0 if they are set to large.',
+    hint: 'For example 80 Hz; 0 if they are set to large.',
     why: 'Very different crossovers give center and mains another lower voice.',
     findOut: ['Open the crossover page of the setup menu.'],
     minutes: 1,
@@ -154,7 +154,7 @@ export const bassFacts = family({
     kind: 'choice',
     family: 'bass',
     label: 'polarity of the subwoofer',
-    ask: 'With bass-heavy speech playing, is the low voice fuller with the phase switch of the subwoofer at 0 or at 180?',
+    ask: 'With a deep voice playing, is it fuller with the phase switch of the subwoofer as it is, or the other way?',
     hint: 'Let somebody flip it while you sit.',
     why: 'The fuller position is right; the other one cancels.',
     findOut: [

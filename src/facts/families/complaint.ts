@@ -44,7 +44,7 @@ export const complaintFacts = family({
     kind: 'choice',
     family: 'complaint',
     label: 'titles with the trouble',
-    ask: 'Is it heard on everything you play, or only on some titles or one channel?',
+    ask: 'Is it heard on everything you play, only on some titles, or only from one player or channel?',
     hint: 'One film that is hard to follow is not the system.',
     why: 'Trouble on a few titles only is the mix; trouble on everything is the system.',
     findOut: ['Play three titles from different makers.', 'A newscast is a good plain voice to compare.'],

@@ -44,7 +44,7 @@ export const historyFacts = family({
     kind: 'choice',
     family: 'history',
     label: 'turning the center up',
-    ask: 'Have you turned the center up, and did that cure it?',
+    ask: 'If you have tried turning the center up, what did it do?',
     hint: 'A few decibels in the level menu.',
     why: 'Level cures a level fault, and hardly anything else.',
     findOut: ['Raise the center by 3 dB for one evening.'],

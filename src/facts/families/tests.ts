@@ -98,14 +98,14 @@ export const testFacts = family({
   },
   testEqBypass: {
     ...TEST,
-    label: 'equalisation bypassed',
-    ask: 'Switch the equalisation off: does the voice match left and right better, the same, or worse?',
+    label: 'equalization bypassed',
+    ask: 'Switch the equalization off: does the voice match left and right better, the same, or worse?',
     hint: 'Let the test noise step left, center, right.',
-    why: 'It tells whether the equalisation makes the mismatch or hides it.',
+    why: 'It tells whether the equalization makes the mismatch or hides it.',
     findOut: [
       'Note the present state.',
       'Step test noise left, center, right.',
-      'Switch the equalisation off and compare.',
+      'Switch the equalization off and compare.',
       'Set it back.',
     ],
     minutes: 3,
@@ -114,7 +114,7 @@ export const testFacts = family({
   testTape: {
     ...TEST,
     label: 'tape check of the distances',
-    ask: 'Compare taped and entered distances: is the center wrong against the mains, and by how much?',
+    ask: 'Compare taped and entered distances: do they agree on how much nearer or farther the center is than the mains?',
     hint: 'Compare differences, not the figures themselves.',
     why: 'Only the difference between center and mains matters.',
     findOut: [

@@ -23,7 +23,7 @@ export const upmixFacts = family({
     family: 'upmix',
     label: 'what happens to the common part',
     ask: 'With the upmix on, put an ear to a main: is the singer still there, weaker, or gone?',
-    hint: 'Play a singer who stands in the middle.',
+    hint: 'Volume down first. Play a singer who stands in the middle.',
     why: 'If the common part is taken out of the mains, everything in the middle shrinks to one box.',
     findOut: [
       'Volume down first.',

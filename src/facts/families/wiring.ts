@@ -55,7 +55,7 @@ export const wiringFacts = family({
     kind: 'choice',
     family: 'wiring',
     label: 'terminals and straps',
-    ask: 'Are the cable clamps of the center tight, and the straps between double terminals in place?',
+    ask: 'Are all wires, clamps and straps at the terminals of the center tight and in place?',
     hint: 'Power off before touching them.',
     why: 'A loose strap silences half of the loudspeaker.',
     findOut: [
