@@ -139,9 +139,12 @@ export function testCause(cause: Cause, tests: CauseTests): void {
         ),
         'never silent',
       ).toEqual([]);
+      // A rule whose facts all have defaults is settled from the start, on assumed values.
+      const empty = viewOf(bookOf({}));
+      const openAtFirst = ids.filter((id) => evidence(cause, id, empty).outcome === 'unknown');
       expect(
         missing(
-          ids,
+          openAtFirst,
           tests.cannotTell.map((t) => t.rule),
         ),
         'never unknown',

@@ -106,25 +106,26 @@ export const mainsLayout = defineCause({
       },
       'mainSeatPullDeg',
       'pullDeg',
-      { only: 'for' },
+      // Every sofa with an even number of places has it; in films the center keeps the voice from it.
+      { only: 'for', maxDb: 8 },
     ),
     deviates(
       {
         id: 'side-seat-pulled',
         group: 'pull',
         says: {
-          yes: 'At the worst seat what center and mains share leans by {mainsPullDeg} toward the near main.',
+          yes: 'At the worst seat what the mains share leans by {mainsPullDeg} toward the near one, and the center does not hold it.',
           no: 'At every seat the center holds the shared sound well enough.',
           unknown: 'How far a shared sound leans at the side seats is not known yet.',
         },
         because:
-          'Only sound that the mains play too can be pulled: the more of the voice is left to the center alone, the less it moves.',
+          'Only sound that the mains play can be pulled: a voice left to the center alone does not move at all.',
         source: 'time-image',
       },
       'mainsPullDeg',
       'pullDeg',
       // Nearly every sofa has such a seat, so that it tells little by itself.
-      { only: 'for', heard: 'sharedContent', maxDb: 4 },
+      { only: 'for', heard: 'offSeatImageShare', maxDb: 4 },
     ),
     deviates(
       {

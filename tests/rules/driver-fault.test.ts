@@ -1,0 +1,75 @@
+import { driverFault } from '../../src/rules/causes/driver-fault.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(driverFault, {
+  fires: [
+    {
+      name: 'a silent tweeter is a broken part, found with an ear close by',
+      facts: { driversHeard: 'tweeter-silent', testEarToDrivers: 'silent' },
+      rules: ['driver-silent-or-scratching', 'ear-finds-bad-driver'],
+    },
+    {
+      name: 'a voice that crackles with the cable is a contact',
+      facts: { driversHeard: 'crackles', jumpers: 'loose', testSwapAtAmplifier: 'gone' },
+      rules: ['driver-silent-or-scratching', 'strap-or-clamp-loose', 'does-not-follow-channel'],
+    },
+    {
+      name: 'parts fail from one day to the next',
+      facts: { onset: 'sudden' },
+      rules: ['came-suddenly'],
+    },
+    {
+      name: 'a dead driver shows on steady noise, at the amplifier swap and near by',
+      facts: { testNoiseEach: 'duller', testSwapAtAmplifier: 'stays', testNearCenter: 'still-bad' },
+      rules: ['noise-differs-from-mains', 'does-not-follow-channel', 'not-good-near-by'],
+    },
+  ],
+  silent: [
+    {
+      name: 'drivers that all play clean, tight clamps and a voice good near by clear the parts',
+      facts: {
+        driversHeard: 'all',
+        testEarToDrivers: 'all',
+        jumpers: 'tight',
+        testNearCenter: 'good-near',
+        testNoiseEach: 'alike',
+      },
+      rules: [
+        'driver-silent-or-scratching',
+        'ear-finds-bad-driver',
+        'strap-or-clamp-loose',
+        'not-good-near-by',
+        'noise-differs-from-mains',
+      ],
+    },
+    {
+      name: 'what was always there is the layout, not a failed part',
+      facts: { onset: 'always' },
+      rules: ['came-suddenly'],
+    },
+    {
+      name: 'a trouble that moves with the channel leaves box and cable sound',
+      facts: { testSwapAtAmplifier: 'moves-left' },
+      rules: ['does-not-follow-channel'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'nobody went close',
+      facts: {},
+      rule: 'driver-silent-or-scratching',
+      asks: ['driversHeard'],
+    },
+    { name: 'no ear to the drivers', facts: {}, rule: 'ear-finds-bad-driver', asks: ['testEarToDrivers'] },
+    { name: 'terminals not looked at', facts: {}, rule: 'strap-or-clamp-loose', asks: ['jumpers'] },
+    { name: 'history not told', facts: {}, rule: 'came-suddenly', asks: ['onset'] },
+    { name: 'noise not compared', facts: {}, rule: 'noise-differs-from-mains', asks: ['testNoiseEach'] },
+    {
+      name: 'no swap at the amplifier',
+      facts: {},
+      rule: 'does-not-follow-channel',
+      asks: ['testSwapAtAmplifier'],
+    },
+    { name: 'nobody sat near', facts: {}, rule: 'not-good-near-by', asks: ['testNearCenter'] },
+  ],
+});

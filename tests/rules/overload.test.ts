@@ -1,0 +1,90 @@
+import { overload } from '../../src/rules/causes/overload.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(overload, {
+  fires: [
+    {
+      name: 'strain appears with level and with those who listen loud',
+      facts: { troubleWhenLoud: 'yes', listeningLevel: 'loud' },
+      rules: ['only-when-loud', 'loud-listening'],
+    },
+    {
+      name: 'a small box set to large gets bass it cannot play',
+      facts: { centerBassSize: 'large', centerSizeAgainstMains: 'smaller' },
+      rules: ['small-box-set-to-large'],
+    },
+    {
+      name: 'a crossover below the low limit of the box wastes its travel',
+      facts: { centerBassSize: 'small', centerBassCrossover: 60, centerLowLimit: 90 },
+      rules: ['crossover-below-its-limit'],
+    },
+    {
+      name: 'strain creeps in with the volume',
+      facts: { onset: 'gradual' },
+      rules: ['crept-in'],
+    },
+    {
+      name: 'what comes from one day to the next is not strain',
+      facts: { onset: 'sudden' },
+      rules: ['came-at-once'],
+    },
+    {
+      name: 'clean when soft and near leaves strain possible',
+      facts: { testNearCenter: 'good-near', testEarToDrivers: 'all' },
+      rules: ['clean-when-soft-and-near', 'drivers-clean-when-soft'],
+    },
+  ],
+  silent: [
+    {
+      name: 'the same at any volume is not strain',
+      facts: { troubleWhenLoud: 'no', listeningLevel: 'soft', onset: 'always' },
+      rules: ['only-when-loud', 'loud-listening', 'crept-in', 'came-at-once'],
+    },
+    {
+      name: 'a small box set to small is spared the bass',
+      facts: { centerBassSize: 'small', centerBassCrossover: 120, centerLowLimit: 70 },
+      rules: ['small-box-set-to-large', 'crossover-below-its-limit'],
+    },
+    {
+      name: 'a center as large as the mains may be set to large',
+      facts: { centerBassSize: 'large', centerSizeAgainstMains: 'similar' },
+      rules: ['small-box-set-to-large', 'crossover-below-its-limit'],
+    },
+    {
+      name: 'a voice bad at low volume near by, and a rattling driver, are no strain',
+      facts: { testNearCenter: 'still-bad', testEarToDrivers: 'rattles' },
+      rules: ['clean-when-soft-and-near', 'drivers-clean-when-soft'],
+    },
+  ],
+  cannotTell: [
+    { name: 'volume not varied', facts: {}, rule: 'only-when-loud', asks: ['troubleWhenLoud'] },
+    { name: 'level not told', facts: {}, rule: 'loud-listening', asks: ['listeningLevel'] },
+    {
+      name: 'set to large, the size of the box is not known',
+      facts: { centerBassSize: 'large' },
+      rule: 'small-box-set-to-large',
+      asks: ['centerSizeAgainstMains'],
+    },
+    {
+      name: 'set to small, its crossover was not read',
+      facts: { centerBassSize: 'small', centerLowLimit: 80 },
+      rule: 'crossover-below-its-limit',
+      asks: ['centerBassCrossover'],
+    },
+    { name: 'history not told', facts: {}, rule: 'crept-in', asks: ['onset'] },
+    { name: 'onset not told', facts: {}, rule: 'came-at-once', asks: ['onset'] },
+    { name: 'nobody sat near', facts: {}, rule: 'clean-when-soft-and-near', asks: ['testNearCenter'] },
+    { name: 'no ear to the drivers', facts: {}, rule: 'drivers-clean-when-soft', asks: ['testEarToDrivers'] },
+  ],
+  boundary: [
+    {
+      name: 'a crossover just at the low limit of the box is too low, just above it is not',
+      rule: 'crossover-below-its-limit',
+      facts: { centerBassSize: 'small' },
+      derived: { centerBassCrossover: 80, centerLowLimit: 80 },
+      at: 'yes',
+      below: 'no',
+      lowIsBad: true,
+    },
+  ],
+});

@@ -1,0 +1,58 @@
+import { programme } from '../../src/rules/causes/programme.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(programme, {
+  fires: [
+    {
+      name: 'clear news and buried film voices blame the mix',
+      facts: { speechOrder: 'news-clear-film-buried' },
+      rules: ['news-clear-film-buried'],
+    },
+    {
+      name: 'trouble on some titles only is not the system',
+      facts: { troubleTitles: 'some', testOtherSource: 'gone' },
+      rules: ['some-titles-only', 'other-source-better'],
+    },
+    {
+      name: 'full dynamics at a soft level sink the quiet words',
+      facts: { dynamicCompression: 'off', listeningLevel: 'soft' },
+      rules: ['dynamics-untouched', 'soft-listening'],
+    },
+    {
+      name: 'a bad mix is as bad near by and without the center',
+      facts: { testNearCenter: 'still-bad', testPhantom: 'same' },
+      rules: ['no-better-near-by', 'same-without-center'],
+    },
+  ],
+  silent: [
+    {
+      name: 'news that is hard to follow too clears the mix',
+      facts: { speechOrder: 'both-unclear', troubleTitles: 'all', testOtherSource: 'same' },
+      rules: ['news-clear-film-buried', 'some-titles-only', 'other-source-better'],
+    },
+    {
+      name: 'compressed and loud, a soft mix no longer hides',
+      facts: { dynamicCompression: 'on', listeningLevel: 'loud' },
+      rules: ['dynamics-untouched', 'soft-listening'],
+    },
+    {
+      name: 'a voice good near by, or cured without the center, was mixed well',
+      facts: { testNearCenter: 'good-near', testPhantom: 'gone' },
+      rules: ['no-better-near-by', 'same-without-center'],
+    },
+  ],
+  cannotTell: [
+    { name: 'no newscast compared', facts: {}, rule: 'news-clear-film-buried', asks: ['speechOrder'] },
+    { name: 'titles not compared', facts: {}, rule: 'some-titles-only', asks: ['troubleTitles'] },
+    { name: 'no other source tried', facts: {}, rule: 'other-source-better', asks: ['testOtherSource'] },
+    {
+      name: 'night mode not looked at',
+      facts: {},
+      rule: 'dynamics-untouched',
+      asks: ['dynamicCompression'],
+    },
+    { name: 'level not told', facts: {}, rule: 'soft-listening', asks: ['listeningLevel'] },
+    { name: 'nobody sat near', facts: {}, rule: 'no-better-near-by', asks: ['testNearCenter'] },
+    { name: 'center not set to none', facts: {}, rule: 'same-without-center', asks: ['testPhantom'] },
+  ],
+});

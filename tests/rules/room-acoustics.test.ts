@@ -1,0 +1,81 @@
+import { roomAcoustics } from '../../src/rules/causes/room-acoustics.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(roomAcoustics, {
+  fires: [
+    {
+      name: 'a room that rings for more than a second drowns speech',
+      facts: { reverberationTime: 1200 },
+      rules: ['room-rings'],
+    },
+    {
+      name: 'a clearly noisy room covers words at any level',
+      facts: { backgroundNoise: 'loud' },
+      rules: ['noise-covers-speech'],
+    },
+    {
+      name: 'some hum is enough for those who listen softly',
+      facts: { backgroundNoise: 'some', listeningLevel: 'soft' },
+      rules: ['noise-covers-speech'],
+    },
+    {
+      name: 'a voice good near by, bad at every seat and through any loudspeaker, is the room',
+      facts: { testNearCenter: 'good-near', troubleSeats: 'everywhere', testPhantom: 'same' },
+      rules: ['good-near-by', 'every-seat-alike', 'stays-without-center'],
+    },
+    {
+      name: 'a voice as bad near by clears the room',
+      facts: { testNearCenter: 'still-bad' },
+      rules: ['as-bad-near-by'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a dry and quiet room is innocent',
+      facts: { reverberationTime: 350, backgroundNoise: 'quiet' },
+      rules: ['room-rings', 'noise-covers-speech'],
+    },
+    {
+      name: 'some hum does not cover loud speech',
+      facts: { backgroundNoise: 'some', listeningLevel: 'loud' },
+      rules: ['noise-covers-speech'],
+    },
+    {
+      name: 'ringing does not pick the side seats',
+      facts: { troubleSeats: 'off-middle', testPhantom: 'gone' },
+      rules: ['every-seat-alike', 'stays-without-center'],
+    },
+    {
+      name: 'better but not good near by says neither',
+      facts: { testNearCenter: 'better' },
+      rules: ['good-near-by', 'as-bad-near-by'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'a hum is known, the listening level is not',
+      facts: { backgroundNoise: 'some' },
+      rule: 'noise-covers-speech',
+      asks: ['listeningLevel'],
+    },
+    { name: 'nobody sat near', facts: {}, rule: 'good-near-by', asks: ['testNearCenter'] },
+    { name: 'nobody sat near the center', facts: {}, rule: 'as-bad-near-by', asks: ['testNearCenter'] },
+    { name: 'seats not told', facts: {}, rule: 'every-seat-alike', asks: ['troubleSeats'] },
+    { name: 'center not set to none', facts: {}, rule: 'stays-without-center', asks: ['testPhantom'] },
+    {
+      name: 'nobody clapped and nobody measured',
+      facts: {},
+      rule: 'room-rings',
+      asks: ['clapRing', 'reverberationTime'],
+    },
+  ],
+  boundary: [
+    {
+      name: 'speech suffers from the clear grade of ringing on',
+      rule: 'room-rings',
+      derived: { reverbClarityMs: 700 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});

@@ -1,0 +1,136 @@
+import { routing } from '../../src/rules/causes/routing.js';
+import { testCause } from '../support/testCause.js';
+
+testCause(routing, {
+  fires: [
+    {
+      name: 'a center set to none gets nothing to play',
+      facts: { centerMode: 'none' },
+      rules: ['center-set-to-none'],
+    },
+    {
+      name: 'test noise from another loudspeaker blames outputs and cables, whatever the source',
+      facts: { channelCheck: 'swapped' },
+      rules: ['noise-from-wrong-place'],
+    },
+    {
+      name: 'a silent center on test noise is a routing suspect',
+      facts: { channelCheck: 'silent' },
+      rules: ['noise-from-wrong-place'],
+    },
+    {
+      name: 'what moves with the channel at the amplifier is the signal, not the box',
+      facts: { testSwapAtAmplifier: 'moves-left' },
+      rules: ['trouble-follows-channel'],
+    },
+    {
+      name: 'a film that arrives in two channels has lost its center on the way',
+      facts: { playedContent: 'multichannel-film', sourceFormat: 'two-channel' },
+      rules: ['film-arrives-as-two-channels'],
+    },
+    {
+      name: 'two channels played straight leave the center without a task',
+      facts: { sourceFormat: 'two-channel', upmixUse: 'off' },
+      rules: ['two-channels-played-straight'],
+    },
+    {
+      name: 'trouble from one player only is the setting of that player',
+      facts: { troubleTitles: 'one-source', testOtherSource: 'gone' },
+      rules: ['one-source-only', 'gone-from-other-source'],
+    },
+    {
+      name: 'a voice as full with the center silenced never went through it',
+      facts: { testUnplugged: 'voice-full', testNearCenter: 'still-bad', voiceDirection: 'nowhere' },
+      rules: ['center-carried-nothing', 'not-good-near-center', 'voice-not-from-center'],
+    },
+    {
+      name: 'channels get lost at resets, updates and moved cables',
+      facts: { lastChange: 'settings' },
+      rules: ['began-with-settings'],
+    },
+    {
+      name: 'lips out of step hint at a device that works on the sound',
+      facts: { lipSync: 'voice-late' },
+      rules: ['out-of-step'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a center that is set, tested and heard is not misrouted',
+      facts: {
+        centerMode: 'present',
+        channelCheck: 'right',
+        testSwapAtAmplifier: 'stays',
+        testUnplugged: 'voice-gone',
+        testNearCenter: 'good-near',
+        voiceDirection: 'center-box',
+        lipSync: 'in-step',
+        lastChange: 'furniture',
+      },
+      rules: [
+        'center-set-to-none',
+        'noise-from-wrong-place',
+        'trouble-follows-channel',
+        'center-carried-nothing',
+        'not-good-near-center',
+        'voice-not-from-center',
+        'out-of-step',
+        'began-with-settings',
+      ],
+    },
+    {
+      name: 'a film that arrives in many channels brings its center along',
+      facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
+      rules: ['film-arrives-as-two-channels', 'two-channels-played-straight'],
+    },
+    {
+      name: 'two-channel music that arrives in two channels is as it should be',
+      facts: { playedContent: 'two-channel-music', sourceFormat: 'two-channel' },
+      rules: ['film-arrives-as-two-channels'],
+    },
+    {
+      name: 'an upmix gives the center work from two channels',
+      facts: { sourceFormat: 'two-channel', upmixUse: 'on' },
+      rules: ['two-channels-played-straight'],
+    },
+    {
+      name: 'trouble on everything and from every source clears the players',
+      facts: { troubleTitles: 'all', testOtherSource: 'same' },
+      rules: ['one-source-only', 'gone-from-other-source'],
+    },
+  ],
+  cannotTell: [
+    { name: 'the menu was not looked at', facts: {}, rule: 'center-set-to-none', asks: ['centerMode'] },
+    { name: 'no test noise was played', facts: {}, rule: 'noise-from-wrong-place', asks: ['channelCheck'] },
+    {
+      name: 'no swap at the amplifier',
+      facts: {},
+      rule: 'trouble-follows-channel',
+      asks: ['testSwapAtAmplifier'],
+    },
+    {
+      name: 'a film plays, its incoming format was not read',
+      facts: { playedContent: 'multichannel-film' },
+      rule: 'film-arrives-as-two-channels',
+      asks: ['sourceFormat'],
+    },
+    {
+      name: 'two channels come in, the listening mode is not known',
+      facts: { sourceFormat: 'two-channel' },
+      rule: 'two-channels-played-straight',
+      asks: ['upmixUse'],
+    },
+    { name: 'titles not compared', facts: {}, rule: 'one-source-only', asks: ['troubleTitles'] },
+    { name: 'no other source tried', facts: {}, rule: 'gone-from-other-source', asks: ['testOtherSource'] },
+    {
+      name: 'the center was not silenced',
+      facts: {},
+      rule: 'center-carried-nothing',
+      asks: ['testUnplugged'],
+    },
+    { name: 'nobody went near', facts: {}, rule: 'not-good-near-center', asks: ['testNearCenter'] },
+    { name: 'nobody closed the eyes', facts: {}, rule: 'voice-not-from-center', asks: ['voiceDirection'] },
+    { name: 'history not told', facts: {}, rule: 'began-with-settings', asks: ['lastChange'] },
+    { name: 'lips not watched', facts: {}, rule: 'out-of-step', asks: ['lipSync'] },
+  ],
+});
