@@ -37,8 +37,8 @@ export function distanceM(from: Point, to: Point): number {
 
 /** Delays a processor adds for the entered distances, ms. Nothing entered means no delay. */
 export function entryDelaysMs(entered: Triple<number> | undefined, processorSpeed = C_AIR): Triple<number> {
-  if (entered === undefined) return { left: 0, center: 0, right: 0 };
   positive('processorSpeed', processorSpeed);
+  if (entered === undefined) return { left: 0, center: 0, right: 0 };
   const longest = Math.max(
     within('entered.left', entered.left, 0, LARGEST_M),
     within('entered.center', entered.center, 0, LARGEST_M),

@@ -26,14 +26,16 @@ const AUDIBLE_FROM_HZ = 20;
 const AUDIBLE_TO_HZ = 20_000;
 /** Every how many grid points the fit looks: twelve points an octave. */
 const FIT_STRIDE = GRID_PER_OCTAVE / 12;
+/** Where a measurement ends that reaches the end of the range. */
+const LAST_POINT_HZ = AUDIBLE_TO_HZ * 2 ** (-FIT_STRIDE / GRID_PER_OCTAVE);
 /** Weights of a boost that is not allowed, and of harm done outside the fit range. Our own choice. */
 const FORBIDDEN_WEIGHT = 5;
 const HARM_WEIGHT = 0.5;
 /** Boost that counts as none, dB. Our own choice: the skirt of a filter never ends. */
 const NEGLIGIBLE_BOOST_DB = 0.25;
 /** A filter must better the rms by this to be worth setting, dB; below the second value there is nothing to do. */
-const WORTHWHILE_DB = 0.05;
-const GOOD_ENOUGH_DB = 0.3;
+const WORTHWHILE_DB = 0.03;
+const GOOD_ENOUGH_DB = 0.25;
 /** All bands within this: indistinguishable for practical purposes (recommended thresholds), no correction. */
 const MATCHED_BAND_DB = 1;
 
@@ -56,7 +58,7 @@ export function responseOfFilters(filters: readonly Filter[]): (frequencyHz: num
 type Spot = {
   readonly hz: number;
   readonly wantedDb: number;
-  readonly kind: 'fit' | 'spare' | 'unmeasured';
+  readonly kind: 'fit' | 'spare' | 'unmeasured' | 'edge';
   readonly allowedDb: number;
 };
 
@@ -74,6 +76,11 @@ function spots({ first, wantedDb, lowLimitHz }: FitInput): Spot[] {
       kind: fit ? 'fit' : measured ? 'spare' : 'unmeasured',
       allowedDb: measured && hz >= lowLimitHz ? MOST_BOOST_DB : 0,
     });
+  }
+  // The very edges of what may be boosted: the points above may lie a twelfth of an octave away from them.
+  for (const hz of [lowLimitHz, gridHz(first - 1), gridHz(last + 1)]) {
+    if (hz < AUDIBLE_FROM_HZ || hz > AUDIBLE_TO_HZ) continue;
+    list.push({ hz, wantedDb: 0, kind: 'edge', allowedDb: 0 });
   }
   return list;
 }
@@ -121,7 +128,8 @@ function fitFilters(
   where: readonly Spot[],
   bounds: Bounds,
 ): { filters: Filter[]; cost: number } {
-  const base = where.map(({ hz }) => responseOfFilters(fixed)(hz));
+  const settled = responseOfFilters(fixed);
+  const base = where.map(({ hz }) => settled(hz));
   const types = moving.map(({ type }) => type);
   const { values, cost } = leastSquares(
     (trial) => {
@@ -191,13 +199,13 @@ export function proposeFilters(input: FitInput): Filter[] {
   const where = spots(input);
   const fitted = where.filter(({ kind }) => kind === 'fit').length;
   if (fitted === 0) return [];
-  const measured = where.filter(({ kind }) => kind !== 'unmeasured');
+  const measured = where.filter(({ kind }) => kind === 'fit' || kind === 'spare');
   const bounds: Bounds = {
     fromHz: where.find(({ kind }) => kind === 'fit')?.hz ?? FIT_FROM_HZ,
     toHz: where.findLast(({ kind }) => kind === 'fit')?.hz ?? FIT_TO_HZ,
     // A shelf that lifts goes on lifting to the end of the range: only where the end itself may be lifted.
     low: Math.max(input.lowLimitHz, measured[0]?.hz ?? AUDIBLE_TO_HZ) <= AUDIBLE_FROM_HZ ? MOST_BOOST_DB : 0,
-    high: where.at(-1)?.kind === 'unmeasured' ? 0 : MOST_BOOST_DB,
+    high: (measured.at(-1)?.hz ?? 0) < LAST_POINT_HZ ? 0 : MOST_BOOST_DB,
   };
   const rmsOf = (cost: number) => Math.sqrt(cost / fitted);
   let filters: Filter[] = [];
