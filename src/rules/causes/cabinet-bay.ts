@@ -58,7 +58,7 @@ export const cabinetBay = defineCause({
         group: 'cavity',
         says: {
           yes: 'The air around the box resonates near {bayResonanceHz} with a peak of {bayPeakDb}; {limit} is clearly audible.',
-          no: 'As the bay is now, its resonance near {bayResonanceHz} rises by {bayPeakDb} only.',
+          no: 'As the gaps are now, the air around the box adds {bayPeakDb} only.',
           unknown: 'The inside of the bay and the filling of its gaps are needed to compute its resonance.',
         },
         because:

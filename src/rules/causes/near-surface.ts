@@ -73,7 +73,7 @@ export const nearSurface = defineCause({
         group: 'wall',
         says: {
           yes: 'The wall behind takes {wallDipDb} out of the lower voice near {wallNullHz}; beyond {limit} it stands out.',
-          no: 'The wall behind takes no more than {wallDipDb} out of the lower voice near {wallNullHz}.',
+          no: 'The wall behind takes no more than {wallDipDb} out of the lower voice, as walls do everywhere.',
           unknown: 'The distance to the wall behind is needed to compute its reflection.',
         },
         because:
