@@ -81,6 +81,12 @@ testCause(mainsLayout, {
   ],
   cannotTell: [
     {
+      name: 'nobody said what plays, so who carries the voice is open',
+      facts: {},
+      rule: 'side-seat-pulled',
+      asks: ['playedContent', 'sourceFormat'],
+    },
+    {
       name: 'levels of left and right were not measured',
       facts: {},
       rule: 'left-right-unequal',
@@ -116,7 +122,7 @@ testCause(mainsLayout, {
     {
       name: 'a side seat is pulled from the clear grade on where no center holds it',
       rule: 'side-seat-pulled',
-      derived: { mainsPullDeg: 10, offSeatImageShare: 1 },
+      derived: { mainsPullDeg: 10 },
       at: 'yes',
       below: 'no',
     },

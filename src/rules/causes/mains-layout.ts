@@ -125,7 +125,7 @@ export const mainsLayout = defineCause({
       'mainsPullDeg',
       'pullDeg',
       // Nearly every sofa has such a seat, so that it tells little by itself.
-      { only: 'for', heard: 'offSeatImageShare', maxDb: 4 },
+      { only: 'for', maxDb: 4 },
     ),
     deviates(
       {

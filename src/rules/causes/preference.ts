@@ -141,7 +141,7 @@ export const preference = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'In the middle the voice floats as in music. At the worst side seat it moves by {mainsPullDeg} toward the near loudspeaker, and speech in babble is a little harder to follow than from a real center.',
+        'In the middle the voice floats as in music. Two hand widths off the middle it moves most of the way into the near loudspeaker, and speech in babble is a little harder to follow than from a real center.',
       verify: 'Whoever sits at the end agrees that it is good enough.',
       cautions: ['photograph-menu'],
       changes: ['centerMode', 'voiceDirection', 'testPhantom', 'likesTwoChannel', 'troubleSeats'],
