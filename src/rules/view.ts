@@ -13,9 +13,15 @@ export interface Reading {
   readonly assumed: readonly FactId[];
   /** Asked facts the value rests on, told or assumed. */
   readonly facts: readonly FactId[];
-  /** Asked facts that are not known and would settle the value; empty when the value is known for sure. */
+  /**
+   * Asked facts that are not known and would settle the value, those that decide whether others are asked
+   * first. Empty when there is a value, and when the value does not exist for this system.
+   */
   readonly missing: readonly FactId[];
-  /** The weakest way in which a fact it rests on was obtained; assumed defaults count as guessed. */
+  /**
+   * The weakest way in which a fact it rests on was obtained; assumed defaults count as guessed. Numbers that
+   * hardly move the value do not count, and choices that are so in nearly every home count as recalled.
+   */
   readonly how: How;
   /** One standard deviation of the natural logarithm of the value, from the uncertainty of the facts. */
   readonly spread: number;
@@ -39,4 +45,6 @@ export interface View {
   readonly seats: readonly Seat[];
   read(id: VarId): Reading;
   seatResults(): readonly SeatResult[];
+  /** What could not be computed because the facts as told cannot be true together, or a file cannot be read. */
+  remarks(): readonly string[];
 }

@@ -1,0 +1,123 @@
+/** Center and subwoofer around their crossover. */
+import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
+import { LIMITS } from '../limits.js';
+import { requireCenter } from './places.js';
+import { derive, type Reader } from './reader.js';
+
+/** The room fills deeper holes than this, dB. */
+const DEEPEST_DB = 20;
+
+const BOX_FACTS = [
+  'centerCount',
+  'centerLowLimit',
+  'centerLowLimitDrop',
+  'centerEnclosure',
+  'highPassSlope',
+] as const;
+type BoxFact = (typeof BOX_FACTS)[number];
+
+/** Order of the roll-off of a box; textbook. */
+const ORDER = { sealed: 2, vented: 4 } as const;
+
+/**
+ * -3 dB point of a Butterworth roll-off of order n that is `dropDb` down at `limitHz`:
+ * 10^(drop/10) = 1 + (f3/f)^2n.
+ */
+function minus3Hz(limitHz: number, dropDb: number, order: number): number {
+  const at = (db: number): number => 10 ** (db / 10) - 1;
+  return limitHz * (at(dropDb) / at(3)) ** (1 / (2 * order));
+}
+
+function box(r: Reader<BoxFact>) {
+  requireCenter(r);
+  const enclosure = r.choice('centerEnclosure');
+  const [limitHz, dropDb] = r.numbers('centerLowLimit', 'centerLowLimitDrop');
+  const highPass = r.choice('highPassSlope') === '24' ? ('LR4' as const) : ('BW2' as const);
+  return { enclosure, lowLimitHz: minus3Hz(limitHz, dropDb, ORDER[enclosure]), highPass };
+}
+
+const TIMING_FACTS = ['subTiming', 'subDelay', 'subPolarity'] as const;
+/** The sub counts as aligned unless its timing is known to be wrong. */
+function timingKnown(r: Reader<(typeof TIMING_FACTS)[number]>): {
+  readonly delayMs: number | undefined;
+  readonly reversed: boolean;
+} {
+  const delayMs = r.toldNumber('subDelay');
+  const untouched = r.toldChoice('subTiming') === 'untouched';
+  return {
+    delayMs: delayMs ?? (untouched ? 0 : undefined),
+    reversed: r.toldChoice('subPolarity') === 'fuller-other-way',
+  };
+}
+
+const HOLE_FACTS = [
+  ...BOX_FACTS,
+  ...TIMING_FACTS,
+  'subwoofer',
+  'centerBassSize',
+  'centerBassCrossover',
+] as const;
+type HoleFact = (typeof HOLE_FACTS)[number];
+
+/** Crossover of center and subwoofer, or undefined where there is none. */
+function crossover(r: Reader<HoleFact>): number | undefined {
+  if (r.choice('subwoofer') === 'none') return undefined;
+  return r.choice('centerBassSize') === 'large' ? undefined : r.number('centerBassCrossover');
+}
+
+function hole(r: Reader<HoleFact>): { readonly dipDb: number; readonly dipHz: number } | undefined {
+  const crossoverHz = r.from(crossover);
+  if (crossoverHz === undefined) return undefined;
+  const input = { ...r.from(box), crossoverHz };
+  const { delayMs, reversed } = r.from(timingKnown);
+  if (delayMs !== undefined) return depth(bassSum({ ...input, subDelayMs: delayMs, subInverted: reversed }));
+  const best = alignedHole(input);
+  return depth(
+    reversed ? bassSum({ ...input, subDelayMs: best.subDelayMs, subInverted: !best.subInverted }) : best,
+  );
+}
+
+function depth({ dipDb, dipHz }: { readonly dipDb: number | null; readonly dipHz: number }) {
+  return { dipDb: Math.min(DEEPEST_DB, Math.abs(dipDb ?? DEEPEST_DB)), dipHz };
+}
+
+/** A hole shallower than this has no frequency worth naming, dB. Our own choice. */
+const NAMED_HOLE_DB = 0.5;
+
+/** What a main set to large plays down to counts as the lowest crossover processors offer, Hz. Common practice. */
+const LARGE_AS_HZ = Math.min(...CROSSOVER_CHOICES_HZ);
+/** Where no choice leaves a shallow hole. */
+const HIGHEST_HZ = Math.max(...CROSSOVER_CHOICES_HZ);
+
+const GAP_FACTS = ['centerCount', 'centerBassSize', 'centerBassCrossover', 'mainsBassCrossover'] as const;
+
+export const bass = {
+  bassHoleDb: derive(HOLE_FACTS, (r) => r.from(hole)?.dipDb ?? 0),
+  bassHoleHz: derive(HOLE_FACTS, (r) => {
+    const found = r.from(hole);
+    return found && found.dipDb >= NAMED_HOLE_DB ? found.dipHz : undefined;
+  }),
+  safeCrossoverHz: derive([...BOX_FACTS, ...TIMING_FACTS], (r) => {
+    const { delayMs, reversed } = r.from(timingKnown);
+    const aligned = delayMs === undefined && !reversed;
+    const lowest = lowestCrossoverHz({
+      ...r.from(box),
+      maxHoleDb: LIMITS.bassHoleDb.noticeable,
+      aligned,
+    });
+    return lowest ?? HIGHEST_HZ;
+  }),
+  crossoverGapHz: derive(GAP_FACTS, (r) => {
+    requireCenter(r);
+    const size = r.toldChoice('centerBassSize');
+    const centerHz = size === 'large' ? LARGE_AS_HZ : r.number('centerBassCrossover');
+    return Math.abs(Math.max(LARGE_AS_HZ, centerHz) - Math.max(LARGE_AS_HZ, r.number('mainsBassCrossover')));
+  }),
+  subReachHz: derive(['subwoofer', 'centerBassSize', 'centerBassCrossover'], (r) => {
+    if (r.choice('subwoofer') === 'none') return 0;
+    return r.choice('centerBassSize') === 'large' ? 0 : r.number('centerBassCrossover');
+  }),
+  unplayedVoiceHz: derive(['centerBassSize', 'centerLowLimit'], (r) =>
+    r.choice('centerBassSize') === 'large' ? r.number('centerLowLimit') : 0,
+  ),
+};

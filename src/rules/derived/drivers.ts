@@ -1,0 +1,88 @@
+/** The drivers of this very center, from what is told and the usual dimensions of its layout. */
+import {
+  type Driver,
+  type DriverLayout,
+  LAYOUT_DEFAULTS,
+  layoutDrivers,
+  PISTON_RADIUS_M,
+} from '../../acoustics/layouts.js';
+import { METERS_PER_INCH } from '../../acoustics/practice.js';
+import { interpolate } from '../../acoustics/shelf.js';
+import { requireCenter } from './places.js';
+import type { Reader } from './reader.js';
+
+export const DRIVER_FACTS = [
+  'centerCount',
+  'centerLayout',
+  'centerOrientation',
+  'fullRangeMidSide',
+  'centerDriverSpacing',
+  'centerTweeterSpacing',
+  'centerMidSize',
+  'centerCrossover',
+  'centerLowCrossover',
+] as const;
+export type DriverFact = (typeof DRIVER_FACTS)[number];
+
+/** Nominal driver size, inch, to piston radius, m: the table of the layouts, proportional beyond its ends. */
+const RADIUS_BY_INCH: readonly (readonly [inch: number, radiusM: number])[] = [
+  [0, 0],
+  [3, PISTON_RADIUS_M.inch3],
+  [4, PISTON_RADIUS_M.inch4],
+  [5.25, PISTON_RADIUS_M.inch5],
+  [6.5, PISTON_RADIUS_M.inch6],
+  [8, PISTON_RADIUS_M.inch8],
+  [80, 10 * PISTON_RADIUS_M.inch8],
+];
+
+/** How much these dimensions vary from model to model, as log-sd: the ranges of the table of layouts. */
+const SPACING_SPREAD = 0.2;
+const MID_SIZE_SPREAD = 0.2;
+/** Nominal size of the voice cones where nobody told, inch: with the radius in the table of layouts. */
+const USUAL_MID_INCH: Partial<Record<DriverLayout, number>> = {
+  'woofer-mid-tweeter-woofer': 4,
+  'full-range': 3,
+};
+const COMMONEST_MID_INCH = 5.25;
+
+function midRadiusM(r: Reader<'centerMidSize'>, layout: DriverLayout): number {
+  const usualInch = USUAL_MID_INCH[layout] ?? COMMONEST_MID_INCH;
+  const nominalM = r.numberOr('centerMidSize', {
+    value: usualInch * METERS_PER_INCH,
+    spread: MID_SIZE_SPREAD,
+  });
+  return interpolate(RADIUS_BY_INCH, nominalM / METERS_PER_INCH);
+}
+
+export function drivers(r: Reader<DriverFact>): readonly Driver[] {
+  requireCenter(r);
+  const layout = r.choice('centerLayout');
+  const usual = LAYOUT_DEFAULTS[layout];
+  const spacing = (value: number) => ({ value, spread: SPACING_SPREAD });
+  return layoutDrivers(
+    layout,
+    given({
+      spacingM: r.numberOr('centerDriverSpacing', spacing(usual.spacingM)),
+      tweeterSpacingM: r.numberOr('centerTweeterSpacing', spacing(usual.tweeterSpacingM)),
+      crossoverHz: usual.crossoverHz === 0 ? 0 : r.number('centerCrossover'),
+      lowCrossoverHz: usual.lowCrossoverHz === 0 ? 0 : r.number('centerLowCrossover'),
+      midRadiusM: midRadiusM(r, layout),
+    }),
+    r.choice('centerOrientation'),
+    layout === 'two-and-a-half-way' ? r.choice('fullRangeMidSide') : 'right',
+  );
+}
+
+/** Zero stands where a layout has no such dimension; it is left out. */
+function given<T extends Readonly<Record<string, number>>>(values: T): Partial<T> {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value > 0)) as Partial<T>;
+}
+
+/** Only the dome's size matters here: boxes are taken as small sources. */
+export function twinBoxes(spacingM: number): readonly Driver[] {
+  const box = { xM: 0, radiusM: PISTON_RADIUS_M.dome, weight: 0.5 };
+  return [
+    { ...box, zM: -spacingM / 2 },
+    { ...box, zM: spacingM / 2 },
+  ];
+}

@@ -1,0 +1,72 @@
+/** Angles between seats, loudspeakers and picture. */
+import { azimuthDeg, elevation } from '../../acoustics/elevation.js';
+import { BEARING_FACTS, bearings, mainBearing, mainHead, requireCenter } from './places.js';
+import { derive, mainSeatIn, type Reader, SEAT_FACTS } from './reader.js';
+
+const HEIGHT_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
+
+function centerElevation(r: Reader<(typeof HEIGHT_FACTS)[number]>): number {
+  requireCenter(r);
+  const sourceHeightM = r.number('centerTweeterHeight');
+  const { distanceM } = r.from(mainBearing);
+  const { earHeightM } = r.from(mainHead);
+  return elevation({ sourceHeightM, earHeightM, distanceM }).elevationDeg;
+}
+
+const AGAINST_MAINS_FACTS = [...HEIGHT_FACTS, 'mainsBase', 'mainsTweeterHeight'] as const;
+function heightMismatch(r: Reader<(typeof AGAINST_MAINS_FACTS)[number]>): number {
+  const centerDeg = r.from(centerElevation);
+  const [baseM, sourceHeightM] = r.numbers('mainsBase', 'mainsTweeterHeight');
+  const { xM, yM, earHeightM } = r.from(mainHead);
+  const mainDeg = (sideM: number) =>
+    elevation({ sourceHeightM, earHeightM, distanceM: Math.hypot(sideM - xM, yM) }).elevationDeg;
+  return Math.abs(centerDeg - (mainDeg(-baseM / 2) + mainDeg(baseM / 2)) / 2);
+}
+
+const AGAINST_PICTURE_FACTS = [...HEIGHT_FACTS, 'displayMiddleHeight'] as const;
+function pictureMismatch(r: Reader<(typeof AGAINST_PICTURE_FACTS)[number]>): number {
+  const centerDeg = r.from(centerElevation);
+  const sourceHeightM = r.number('displayMiddleHeight');
+  const { distanceM } = r.from(mainBearing);
+  const { earHeightM } = r.from(mainHead);
+  return Math.abs(centerDeg - elevation({ sourceHeightM, earHeightM, distanceM }).elevationDeg);
+}
+
+export const geometry = {
+  seatAngleMaxDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
+    requireCenter(r);
+    return Math.max(...r.from(bearings).map((b) => Math.abs(b.azimuthDeg)));
+  }),
+  seatAngleMainDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
+    requireCenter(r);
+    return Math.abs(r.from(mainBearing).azimuthDeg);
+  }),
+  mainsBaseDeg: derive([...SEAT_FACTS, 'mainsBase'], (r) => {
+    const halfM = r.number('mainsBase') / 2;
+    const { xM, yM } = mainSeatIn(r);
+    return (
+      azimuthDeg({ offsetM: halfM + xM, distanceM: yM }) + azimuthDeg({ offsetM: halfM - xM, distanceM: yM })
+    );
+  }),
+  centerElevationDeg: derive(HEIGHT_FACTS, (r) => r.from(centerElevation)),
+  heightMismatchDeg: derive(AGAINST_MAINS_FACTS, heightMismatch),
+  pictureMismatchDeg: derive(AGAINST_PICTURE_FACTS, pictureMismatch),
+  heightApartDeg: derive([...AGAINST_MAINS_FACTS, ...AGAINST_PICTURE_FACTS, 'playedContent'], (r) => {
+    const fromMainsDeg = r.from(heightMismatch);
+    // Two-channel music has no picture to be at.
+    if (r.toldChoice('playedContent') === 'two-channel-music') return fromMainsDeg;
+    return Math.max(fromMainsDeg, r.from(pictureMismatch));
+  }),
+  centerOffsetDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
+    requireCenter(r);
+    const { seat, azimuthDeg: ofSeat, aheadM } = r.from(mainBearing);
+    return Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM, distanceM: aheadM }));
+  }),
+  aimErrorDeg: derive([...HEIGHT_FACTS, 'centerTilt'], (r) => {
+    requireCenter(r);
+    const [sourceHeightM, tiltUpDeg] = r.numbers('centerTweeterHeight', 'centerTilt');
+    const { distanceM } = r.from(mainBearing);
+    const { earHeightM } = r.from(mainHead);
+    return Math.abs(elevation({ sourceHeightM, earHeightM, distanceM, tiltUpDeg }).offAxisDeg);
+  }),
+};

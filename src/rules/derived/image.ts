@@ -1,0 +1,86 @@
+/** The image between the mains, and what a reversed center takes away. */
+import { arrival, distanceM } from '../../acoustics/arrival.js';
+import { phantom } from '../../acoustics/phantom.js';
+import { sharedPolarityChangeDb } from '../../acoustics/polarity.js';
+import {
+  type Head,
+  headAt,
+  mainHead,
+  POINT_FACTS,
+  type PointFact,
+  type Points,
+  pointOf,
+  points,
+} from './places.js';
+import { derive, type Reader, seatsIn } from './reader.js';
+import { SHARING_FACTS, voiceBy, voiceGains } from './sharing.js';
+import { ARRIVAL_FACTS, arrivalAtMainSeat } from './time.js';
+
+/** Level of left over right from equal loudspeakers, by distance alone, dB. */
+function levelDb({ left, right }: Points, head: Head): number {
+  const seat = pointOf(head);
+  return 20 * Math.log10(distanceM(right, seat) / distanceM(left, seat));
+}
+
+function halfAngleDeg(r: Reader<PointFact>, head: Head): number {
+  return (Math.atan2(r.number('mainsBase') / 2, head.yM) * 180) / Math.PI;
+}
+
+/** Pull at a seat with levels and arrivals right at the main seat, magnitude. */
+export function pullAt(r: Reader<PointFact>, head: Head): number {
+  const places = r.from(points);
+  const main = r.from(mainHead);
+  const late = (at: Head): number => arrival({ ...places, seat: pointOf(at) }).leftMinusRightMs;
+  const { imageDeg } = phantom({
+    levelDb: levelDb(places, head) - levelDb(places, main),
+    timeMs: late(main) - late(head),
+    halfAngleDeg: halfAngleDeg(r, head),
+  });
+  return Math.abs(imageDeg);
+}
+
+const PULL_FACTS = [...POINT_FACTS, ...SHARING_FACTS] as const;
+/** Only where the mains carry the voice: alone, or with all of it left in them. */
+export function mainsCarryVoice(r: Reader<(typeof SHARING_FACTS)[number]>): boolean {
+  const by = r.from(voiceBy);
+  return by === 'mains' || (by !== 'center' && by.law === 'add');
+}
+
+const MAIN_PULL_FACTS = [...ARRIVAL_FACTS, 'measuredLeftLevel', 'measuredRightLevel'] as const;
+/** As set up now: nobody's entries leave the distances as they are, somebody's are taken as told or as right. */
+function mainSeatPull(r: Reader<(typeof MAIN_PULL_FACTS)[number]>): number {
+  const head = r.from(mainHead);
+  const entriesTold = r.toldNumber('enteredLeft') !== undefined || r.toldNumber('delayLeft') !== undefined;
+  const by = r.toldChoice('alignmentBy');
+  const untouched = by === undefined || by === 'nobody';
+  const timeMs = entriesTold
+    ? -r.from(arrivalAtMainSeat).leftMinusRightMs
+    : untouched
+      ? -arrival({ ...r.from(points), seat: pointOf(head) }).leftMinusRightMs
+      : 0;
+  const leftDb = r.toldNumber('measuredLeftLevel');
+  const rightDb = r.toldNumber('measuredRightLevel');
+  const level =
+    leftDb !== undefined && rightDb !== undefined
+      ? leftDb - rightDb
+      : untouched
+        ? levelDb(r.from(points), head)
+        : 0;
+  return Math.abs(phantom({ levelDb: level, timeMs, halfAngleDeg: halfAngleDeg(r, head) }).imageDeg);
+}
+
+/** What is left of a fully canceled voice is room sound, dB. Our own bound. */
+const MOST_LOSS_DB = 20;
+
+export const image = {
+  mainsPullDeg: derive(PULL_FACTS, (r) => {
+    if (!mainsCarryVoice(r)) return 0;
+    return Math.max(...seatsIn(r).map((seat) => pullAt(r, headAt(r, seat))));
+  }),
+  mainSeatPullDeg: derive(MAIN_PULL_FACTS, mainSeatPull),
+  polarityLossDb: derive(SHARING_FACTS, (r) => {
+    const { side, center } = r.from(voiceGains);
+    const { changeDb } = sharedPolarityChangeDb({ sideGain: side, centerGain: center });
+    return Math.min(MOST_LOSS_DB, changeDb === null ? MOST_LOSS_DB : Math.abs(changeDb));
+  }),
+};

@@ -1,0 +1,167 @@
+/** What the driver layout of the center does at the seats, sideways and vertically. */
+import { elevation } from '../../acoustics/elevation.js';
+import type { Driver } from '../../acoustics/layouts.js';
+import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
+import { LIMITS } from '../limits.js';
+import { DRIVER_FACTS, drivers, twinBoxes } from './drivers.js';
+import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
+import { derive, type Reader } from './reader.js';
+
+export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
+export type LayoutFact = (typeof LAYOUT_FACTS)[number];
+
+/** The room fills deeper holes than this, dB: the validity of the off-axis model. */
+const DEEPEST_DB = 20;
+/** A dip shallower than this has no frequency worth naming, dB. Our own choice. */
+const NAMED_DIP_DB = 0.5;
+/** Stands for "at no angle a seat can have". */
+const NEVER_DEG = 90;
+/** Treble, where tweeters play: our own bounds within the range of the off-axis model, Hz. */
+const TREBLE_FROM_HZ = 2000;
+const TREBLE_TO_HZ = 8000;
+/** Nobody holds the head still to less than this, m to each side. Our own choice. */
+const HEAD_SWAY_M = 0.05;
+
+const depth = (dipDb: number): number => Math.min(DEEPEST_DB, Math.abs(dipDb));
+
+export interface SeatDip {
+  readonly bearing: Bearing;
+  readonly dipDb: number;
+  readonly dipHz: number | undefined;
+  readonly speechLossDb: number;
+}
+
+function dipAt(box: readonly Driver[], bearing: Bearing): SeatDip {
+  const { azimuthDeg, distanceM } = bearing;
+  const found = offAxis({ drivers: box, azimuthDeg, distanceM });
+  const dipDb = depth(found.dipDb);
+  return {
+    bearing,
+    dipDb,
+    dipHz: dipDb >= NAMED_DIP_DB ? (found.dipHz ?? undefined) : undefined,
+    speechLossDb: found.speechLossDb,
+  };
+}
+
+/** Sideways only: what height does to it is the matter of the aim. */
+export function layoutAtSeats(r: Reader<LayoutFact>): readonly SeatDip[] {
+  const box = r.from(drivers);
+  return r.from(bearings).map((bearing) => dipAt(box, bearing));
+}
+
+function worstSeat(r: Reader<LayoutFact>): SeatDip {
+  const seats = r.from(layoutAtSeats);
+  return seats.reduce((worst, seat) => (seat.dipDb > worst.dipDb ? seat : worst));
+}
+
+type Apart = 'tweeters' | 'shared-band' | 'none';
+/** What lies side by side in a box that lies as its maker meant it. */
+const SIDE_BY_SIDE: Record<string, Apart> = {
+  'tweeter-mid-mid-tweeter': 'tweeters',
+  'tweeter-mid-tweeter': 'tweeters',
+  'paired-boxes': 'tweeters',
+  'mid-tweeter-mid': 'shared-band',
+  'nested-mid-tweeter-mid': 'shared-band',
+  'two-and-a-half-way': 'shared-band',
+  'woofer-mid-tweeter-woofer': 'shared-band',
+  'horizontal-two-way': 'shared-band',
+};
+
+const KIND_FACTS = ['centerCount', 'centerLayout', 'centerOrientation'] as const;
+function layoutKind(r: Reader<(typeof KIND_FACTS)[number]>) {
+  requireCenter(r);
+  const layout = r.choice('centerLayout');
+  if (layout === 'coaxial' || layout === 'full-range') return 'point';
+  const upright = r.choice('centerOrientation') === 'upright';
+  if (layout === 'vertical-two-way') return upright ? 'shared-band-side-by-side' : 'vertical';
+  if (upright) return 'vertical';
+  return SIDE_BY_SIDE[layout] === 'tweeters' ? 'outer-tweeters' : 'shared-band-side-by-side';
+}
+
+function trebleDip(box: readonly Driver[], { azimuthDeg, distanceM }: Bearing): number {
+  const dip = offAxisDip({
+    drivers: box,
+    azimuthDeg,
+    distanceM,
+    fromHz: TREBLE_FROM_HZ,
+    toHz: TREBLE_TO_HZ,
+  });
+  return depth(dip.dipDb);
+}
+
+/** The same place, the head moved sideways. */
+function beside(bearing: Bearing, swayM: number): Bearing {
+  const offsetM = bearing.distanceM * Math.sin((bearing.azimuthDeg * Math.PI) / 180) + swayM;
+  const azimuthDeg = (Math.atan2(offsetM, bearing.aheadM) * 180) / Math.PI;
+  return { ...bearing, azimuthDeg, distanceM: Math.hypot(offsetM, bearing.aheadM) };
+}
+
+const TWIN_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight', 'displayMiddleHeight'] as const;
+/** Two boxes are not both within this of the middle of the picture, m: a box is that high itself. Our own choice. */
+const LEAST_TWIN_SPACING_M = 0.3;
+
+/** One below and one above the picture, at equal distances from its middle. */
+function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
+  const count = r.choice('centerCount');
+  if (count === 'none') return r.stop();
+  if (count === 'one') return 0;
+  const [firstM, middleM] = r.numbers('centerTweeterHeight', 'displayMiddleHeight');
+  const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
+  const dips = r.from(bearings).map(({ seat, azimuthDeg, distanceM }) => {
+    const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
+    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }).dipDb);
+  });
+  return Math.max(...dips);
+}
+
+const AIM_FACTS = [...LAYOUT_FACTS, 'centerTweeterHeight', 'centerTilt'] as const;
+function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
+  const box = r.from(drivers);
+  const [sourceHeightM, tiltUpDeg] = r.numbers('centerTweeterHeight', 'centerTilt');
+  const dips = r.from(bearings).map(({ seat, aheadM }) => {
+    const { offAxisDeg } = elevation({
+      sourceHeightM,
+      earHeightM: headAt(r, seat).earHeightM,
+      distanceM: aheadM,
+      tiltUpDeg,
+    });
+    const elevationDeg = Math.max(-NEVER_DEG, Math.min(NEVER_DEG, offAxisDeg));
+    return depth(offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }).dipDb);
+  });
+  return Math.max(...dips);
+}
+
+/** At the usual distance: between 2 and 5 m the angle hardly depends on it. */
+function failAngle(r: Reader<(typeof DRIVER_FACTS)[number]>): number {
+  const box = r.from(drivers);
+  const sides = (['left', 'right'] as const).map(
+    (side) =>
+      thresholdAngle({ drivers: box, targetDipDb: LIMITS.dipDb.clear, plane: 'horizontal', side }) ??
+      NEVER_DEG,
+  );
+  return Math.min(...sides);
+}
+
+export const layout = {
+  layoutKind: derive(KIND_FACTS, layoutKind),
+  layoutDipDb: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipDb),
+  layoutDipHz: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipHz),
+  layoutDipMainDb: derive(LAYOUT_FACTS, (r) => dipAt(r.from(drivers), r.from(mainBearing)).dipDb),
+  layoutSpeechLossDb: derive(LAYOUT_FACTS, (r) =>
+    Math.max(0, ...r.from(layoutAtSeats).map((seat) => seat.speechLossDb)),
+  ),
+  layoutFailDeg: derive(DRIVER_FACTS, failAngle),
+  tweeterDipDb: derive(LAYOUT_FACTS, (r) => {
+    if (r.from(layoutKind) !== 'outer-tweeters') return 0;
+    const box = r.from(drivers);
+    return Math.max(...r.from(bearings).map((bearing) => trebleDip(box, bearing)));
+  }),
+  tweeterDipMainDb: derive(LAYOUT_FACTS, (r) => {
+    if (r.from(layoutKind) !== 'outer-tweeters') return 0;
+    const box = r.from(drivers);
+    const bearing = r.from(mainBearing);
+    return Math.max(...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM))));
+  }),
+  twinCenterDipDb: derive(TWIN_FACTS, twinCenterDip),
+  aimDipDb: derive(AIM_FACTS, aimDip),
+};

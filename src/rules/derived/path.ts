@@ -1,0 +1,83 @@
+/** What stands between the center and the seats. */
+import {
+  barrierLossAtSeat,
+  headLossAtSeat,
+  type SightlineInput,
+  sightline,
+} from '../../acoustics/barrier.js';
+import type { Seat } from '../../facts/book.js';
+import { BEARING_FACTS, bearings, headAt, requireCenter } from './places.js';
+import { derive, type Reader, seatsIn } from './reader.js';
+
+const PATH_FACTS = [
+  ...BEARING_FACTS,
+  'centerCount',
+  'centerTweeterHeight',
+  'obstacle',
+  'obstacleHeight',
+  'obstacleDistance',
+] as const;
+type PathFact = (typeof PATH_FACTS)[number];
+
+/** From the ear to the top of the head, m. From memory. */
+const HEAD_TOP_ABOVE_EAR_M = 0.14;
+
+interface Crossing {
+  readonly line: SightlineInput;
+  /** A single head lets sound pass around it, a wide edge does not. */
+  readonly wide: boolean;
+}
+
+/** The seat of another row that is nearest to the line between the center and this seat. */
+function seatInLine(seats: readonly Seat[], behind: Seat, sideM: number, behindM: number) {
+  const before = seats.filter((seat) => seat.row < behind.row && seat.yM < behind.yM);
+  const aside = (seat: Seat): number => {
+    const share = (seat.yM + behindM) / (behind.yM + behindM);
+    return Math.abs(seat.xM - (sideM + share * (behind.xM - sideM)));
+  };
+  return before.reduce<Seat | undefined>(
+    (nearest, seat) => (nearest === undefined || aside(seat) < aside(nearest) ? seat : nearest),
+    undefined,
+  );
+}
+
+/** Lines of sight that something crosses; none where nothing is in the way. */
+function crossings(r: Reader<PathFact>): readonly Crossing[] {
+  requireCenter(r);
+  const obstacle = r.toldChoice('obstacle');
+  if (obstacle === 'none') return [];
+  const sourceHeightM = r.number('centerTweeterHeight');
+  const [sideM, behindM] = r.numbers('centerSideOffset', 'centerBehindMains');
+  const seats = seatsIn(r);
+  const rows = seats.flatMap((seat): Crossing[] => {
+    const before = seatInLine(seats, seat, sideM, behindM);
+    if (!before) return [];
+    // The owner who sees seat backs sees something wide up to the ears; heads alone are not.
+    const wide = obstacle === 'seat-row';
+    const headTopM = headAt(r, before).earHeightM + (wide ? 0 : HEAD_TOP_ABOVE_EAR_M);
+    const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: seat.yM + behindM };
+    return [{ line: { ...ends, headDistanceM: before.yM + behindM, headTopM }, wide }];
+  });
+  if (obstacle === undefined) return rows.length > 0 ? rows : r.stop('obstacle');
+  if (obstacle === 'seat-row' && r.toldNumber('obstacleHeight') === undefined && rows.length > 0) return rows;
+  const [headTopM, headDistanceM] = r.numbers('obstacleHeight', 'obstacleDistance');
+  return r.from(bearings).flatMap(({ seat, aheadM }): Crossing[] => {
+    if (headDistanceM >= aheadM) return [];
+    const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: aheadM };
+    return [{ line: { ...ends, headDistanceM, headTopM }, wide: true }];
+  });
+}
+
+export const path = {
+  sightClearanceM: derive(PATH_FACTS, (r) => {
+    const found = r.from(crossings);
+    if (found.length === 0) return undefined;
+    return Math.min(...found.map(({ line }) => sightline(line).clearanceM));
+  }),
+  blockedSpeechLossDb: derive(PATH_FACTS, (r) => {
+    const losses = r
+      .from(crossings)
+      .map(({ line, wide }) => (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb);
+    return Math.max(0, ...losses);
+  }),
+};

@@ -1,0 +1,172 @@
+/** What floor, shelf, bay and wall do to the center. */
+import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
+import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
+import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
+import { derive, type Reader, SEAT_FACTS } from './reader.js';
+
+/** The room fills deeper holes than this, dB. */
+const DEEPEST_DB = 20;
+
+const BOUNCE_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
+function centerBounce(r: Reader<(typeof BOUNCE_FACTS)[number]>) {
+  requireCenter(r);
+  const sourceHeightM = r.number('centerTweeterHeight');
+  const { distanceM } = r.from(mainBearing);
+  return { sourceHeightM, earHeightM: r.from(mainHead).earHeightM, distanceM };
+}
+
+const centerNullHz = (r: Reader<(typeof BOUNCE_FACTS)[number]>): number | undefined =>
+  floorBounce(r.from(centerBounce)).firstNullHz ?? undefined;
+
+const MAINS_BOUNCE_FACTS = [...SEAT_FACTS, 'mainsBase', 'mainsTweeterHeight'] as const;
+/** Of the nearer main. */
+function mainsNullHz(r: Reader<(typeof MAINS_BOUNCE_FACTS)[number]>): number | undefined {
+  const [baseM, sourceHeightM] = r.numbers('mainsBase', 'mainsTweeterHeight');
+  const { xM, yM, earHeightM } = r.from(mainHead);
+  const distanceM = Math.hypot(Math.abs(xM) - baseM / 2, yM);
+  return floorBounce({ sourceHeightM, earHeightM, distanceM }).firstNullHz ?? undefined;
+}
+
+/** A thin rug does little at the frequencies of the null: it counts as a bare floor (acoustic model, 2b). */
+const COVER = { bare: 'bare', rug: 'bare', carpet: 'carpet' } as const;
+
+const SHELF_FACTS = [
+  ...BEARING_FACTS,
+  'centerCount',
+  'centerPlacement',
+  'centerTweeterHeight',
+  'centerAboveShelf',
+  'shelfSetback',
+] as const;
+type ShelfFact = (typeof SHELF_FACTS)[number];
+function shelfGeometry(r: Reader<ShelfFact>) {
+  requireCenter(r);
+  if (r.choice('centerPlacement') !== 'shelf-top') return r.stop();
+  const [exposedDepthM, heightAboveShelfM, tweeterM] = r.numbers(
+    'shelfSetback',
+    'centerAboveShelf',
+    'centerTweeterHeight',
+  );
+  const { distanceM } = r.from(mainBearing);
+  const earAboveShelfM = r.from(mainHead).earHeightM - (tweeterM - heightAboveShelfM);
+  return { heightAboveShelfM, earAboveShelfM, distanceM, exposedDepthM };
+}
+
+const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry));
+
+const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
+const BAY_FACTS = [
+  ...MOUTH_FACTS,
+  'bayDepth',
+  'bayStuffing',
+  'centerWidth',
+  'centerHeight',
+  'centerDepth',
+] as const;
+
+function requireBay(r: Reader<'centerCount' | 'centerPlacement'>): void {
+  requireCenter(r);
+  if (r.choice('centerPlacement') !== 'bay') r.stop();
+}
+
+/** A box whose size nobody told fits its bay: at most this part of it. Our own choice. */
+const FITTING_PART = 0.95;
+/** Loose polyester filling, Pa s/m2: middle of 1000 to 3000, from memory. */
+const LOOSE_FILLING = 2000;
+
+function bayInput(r: Reader<(typeof BAY_FACTS)[number]>) {
+  requireBay(r);
+  const [bayWidthM, bayHeightM, bayDepthM] = r.numbers('bayWidth', 'bayHeight', 'bayDepth');
+  const fitting = (id: 'centerWidth' | 'centerHeight' | 'centerDepth', roomM: number): number =>
+    r.toldNumber(id) ?? Math.min(r.number(id), FITTING_PART * roomM);
+  return {
+    bayWidthM,
+    bayHeightM,
+    bayDepthM,
+    speakerWidthM: fitting('centerWidth', bayWidthM),
+    speakerHeightM: fitting('centerHeight', bayHeightM),
+    speakerDepthM: fitting('centerDepth', bayDepthM),
+    recessM: r.numberOr('bayRecess', { value: 0, spread: USUAL_RECESS_M }),
+  };
+}
+
+/** Lip where nobody told, m: one standard deviation about flush. Our own choice. */
+const USUAL_RECESS_M = 0.03;
+/** What the line model of gap and cavity may be off, as log-sd: an order of magnitude (acoustic model, 2d). */
+const BAY_DOUBT = 0.4;
+
+function bayPeak(r: Reader<(typeof BAY_FACTS)[number]>): number {
+  requireBay(r);
+  const filling = r.choice('bayStuffing');
+  if (filling === 'sealed') return 0;
+  const input = r.from(bayInput);
+  r.doubt(BAY_DOUBT);
+  return bayResponse({ ...input, stuffingPaSPerM2: filling === 'filled' ? LOOSE_FILLING : 0 }).peakDb;
+}
+
+function mouth(r: Reader<(typeof MOUTH_FACTS)[number]>) {
+  requireBay(r);
+  const [recessM, mouthWidthM, mouthHeightM] = r.numbers('bayRecess', 'bayWidth', 'bayHeight');
+  return recess({ recessM, mouthWidthM, mouthHeightM });
+}
+
+/** Above 115 / W Hz a box of width W m sends less to the rear, by a first-order fall. From memory. */
+const REAR_FALL_HZ_M = 115;
+const USUAL_BOX_WIDTH = { value: 0.5, spread: 0.15 } as const;
+
+const WALL_FACTS = [
+  ...BEARING_FACTS,
+  'centerCount',
+  'centerPlacement',
+  'centerWidth',
+  'wallDistance',
+] as const;
+function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefined; dipDb: number } {
+  requireCenter(r);
+  const wallDistanceM = r.number('wallDistance');
+  const widthM = r.numberOr('centerWidth', USUAL_BOX_WIDTH);
+  const { distanceM: listeningDistanceM } = r.from(mainBearing);
+  const { firstNullHz } = frontWall({ wallDistanceM, listeningDistanceM });
+  if (firstNullHz === null) return { nullHz: undefined, dipDb: 0 };
+  const reflection = 1 / Math.hypot(1, (firstNullHz * widthM) / REAR_FALL_HZ_M);
+  const { nullDepthDb } = frontWall({ wallDistanceM, listeningDistanceM, reflection });
+  return { nullHz: firstNullHz, dipDb: Math.min(DEEPEST_DB, Math.abs(nullDepthDb ?? DEEPEST_DB)) };
+}
+
+export const placement = {
+  floorRippleDb: derive([...BOUNCE_FACTS, 'floorCover'], (r) => {
+    const geometry = r.from(centerBounce);
+    const { dipDb, peakDb } = bounceRipple({ ...geometry, cover: COVER[r.choice('floorCover')] });
+    return peakDb - dipDb;
+  }),
+  floorNullHz: derive(BOUNCE_FACTS, (r) => r.from(centerNullHz)),
+  floorNullMainsHz: derive(MAINS_BOUNCE_FACTS, (r) => r.from(mainsNullHz)),
+  floorNullRatio: derive([...BOUNCE_FACTS, ...MAINS_BOUNCE_FACTS], (r) => {
+    const nulls = [r.from(centerNullHz), r.from(mainsNullHz)];
+    const [lower, higher] = nulls.map((hz) => hz ?? 0).sort((a, b) => a - b);
+    return lower && higher ? higher / lower : undefined;
+  }),
+  shelfDipDb: derive(SHELF_FACTS, (r) => Math.min(DEEPEST_DB, Math.abs(r.from(shelf).dipDb))),
+  shelfReach: derive(SHELF_FACTS, (r) => {
+    const { exposedDepthM, ...geometry } = r.from(shelfGeometry);
+    const specular = shelfSpecular(geometry);
+    // An ear at or below the shelf gets nothing from its top.
+    return specular ? exposedDepthM / specular.specularM : 0;
+  }),
+  shelfRiseDb: derive(SHELF_FACTS, (r) => r.from(shelf).riseDb),
+  bayResonanceHz: derive(BAY_FACTS, (r) => {
+    const input = r.from(bayInput);
+    if (r.choice('bayStuffing') === 'sealed') return undefined;
+    return bay(input).resonanceHz ?? undefined;
+  }),
+  bayPeakDb: derive(BAY_FACTS, bayPeak),
+  cavityPeakDb: derive(BAY_FACTS, (r) => {
+    const gapsDb = r.from(bayPeak);
+    return r.toldNumber('bayRecess') === undefined ? gapsDb : Math.max(gapsDb, r.from(mouth).peakDb);
+  }),
+  recessResonanceHz: derive(MOUTH_FACTS, (r) => r.from(mouth).resonanceHz ?? undefined),
+  recessPeakDb: derive(MOUTH_FACTS, (r) => r.from(mouth).peakDb),
+  wallNullHz: derive(WALL_FACTS, (r) => r.from(wall).nullHz),
+  wallDipDb: derive(WALL_FACTS, (r) => r.from(wall).dipDb),
+};

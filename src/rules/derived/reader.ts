@@ -1,0 +1,88 @@
+/**
+ * How a computation reads facts. The reader is typed by the facts a computation declares, so that what it
+ * reads can never exceed what the dependency index knows; and it keeps book of what was read.
+ */
+import type { Response } from '../../acoustics/response.js';
+import type { Seat } from '../../facts/book.js';
+import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../facts/catalog.js';
+
+/** What is typical where the catalog has no single default, e.g. a spacing that depends on the layout. */
+export interface Typical {
+  readonly value: number;
+  /** One standard deviation of the natural logarithm. */
+  readonly spread: number;
+}
+
+/** The facts from which the places of seats follow; the ear height of a second row rests on that of the first. */
+export const SEAT_FACTS = [
+  'seating',
+  'seatCount',
+  'seatSpacing',
+  'seatDistance',
+  'mainSeatOffset',
+  'rowSpacing',
+  'rowRiser',
+  'earHeight',
+] as const satisfies readonly FactId[];
+export type SeatFact = (typeof SEAT_FACTS)[number];
+
+export interface Reader<F extends FactId> {
+  /** Value as told or assumed. Where it is neither, the computation stops and the fact is missing. */
+  readonly number: (id: F & NumberFactId) => number;
+  /** Several numbers; all that are missing are named at once. */
+  readonly numbers: <const Ids extends readonly (F & NumberFactId)[]>(
+    ...ids: Ids
+  ) => { readonly [K in keyof Ids]: number };
+  /** Value as told; else what is typical here, marked as assumed; unmarked where the fact does not apply. */
+  readonly numberOr: (id: F & NumberFactId, typical: Typical) => number;
+  /** Only what was told. */
+  readonly toldNumber: (id: F & NumberFactId) => number | undefined;
+  readonly choice: <Id extends F & ChoiceFactId>(id: Id) => Choice<Id>;
+  readonly toldChoice: <Id extends F & ChoiceFactId>(id: Id) => Choice<Id> | undefined;
+  /** Measured responses from files beside the case. */
+  readonly responses: <const Ids extends readonly (F & FileFactId)[]>(
+    ...ids: Ids
+  ) => { readonly [K in keyof Ids]: Response };
+  /** A shared intermediate result, computed once a view. */
+  readonly from: <T>(model: (r: Reader<F>) => T) => T;
+  /** Uncertainty of the method itself, as a standard deviation of the natural logarithm of the value. */
+  readonly doubt: (spread: number) => void;
+  /** Stops: these facts would settle it. Without any, the value does not exist for this system. */
+  readonly stop: (...missing: readonly (F & FactId)[]) => never;
+}
+
+/** What every reader can do; reached by the functions below, which ask for the right to the facts behind it. */
+export interface SeatReader {
+  readonly seats: () => readonly Seat[];
+  readonly mainSeat: () => Seat;
+}
+const withSeats = (r: unknown): SeatReader => r as SeatReader;
+
+/** Every seat in use; never empty. */
+export const seatsIn = (r: Reader<SeatFact>): readonly Seat[] => withSeats(r).seats();
+/** The seat all settings are made for. Rests on fewer facts than the whole row. */
+export const mainSeatIn = (r: Reader<SeatFact>): Seat => withSeats(r).mainSeat();
+
+/** What stops a computation: facts that are missing, or nothing where the value does not apply. */
+export class Stop extends Error {
+  readonly missing: readonly FactId[];
+  constructor(missing: readonly FactId[]) {
+    super('stopped');
+    this.missing = missing;
+  }
+}
+
+/** One computed fact: the facts it may read, and its value; undefined where it does not exist. */
+export interface Derivation<F extends FactId = FactId, V = number | string> {
+  readonly needs: readonly F[];
+  readonly compute: (r: Reader<F>) => V | undefined;
+}
+
+/** Ties the declared facts to the reader. */
+export function derive<const F extends FactId, V extends number | string>(
+  needs: readonly F[],
+  compute: (r: Reader<F>) => V | undefined,
+): Derivation<FactId, V> {
+  // A reader of all facts is a reader of these; the cast only forgets which ones.
+  return { needs, compute: compute as (r: Reader<FactId>) => V | undefined };
+}

@@ -1,0 +1,44 @@
+/** What each seat hears, for the table of the report. */
+import type { Seat } from '../../facts/book.js';
+import type { FactId } from '../../facts/catalog.js';
+import type { SeatResult } from '../view.js';
+import type { Core } from './core.js';
+import { mainsCarryVoice, pullAt } from './image.js';
+import { layoutAtSeats } from './layout.js';
+import { bearings, headAt } from './places.js';
+import { type Reader, seatsIn } from './reader.js';
+import { arrivalAtSeat } from './time.js';
+
+type Model<T> = (r: Reader<FactId>) => T;
+
+const arrivals: Model<readonly number[]> = (r) =>
+  seatsIn(r).map((seat) => arrivalAtSeat(r, headAt(r, seat)).centerMinusMeanMs);
+
+const pulls: Model<readonly number[]> = (r) => {
+  const carried = mainsCarryVoice(r);
+  return seatsIn(r).map((seat) => (carried ? pullAt(r, headAt(r, seat)) : 0));
+};
+
+/** A column is undefined throughout where the facts for it are missing. */
+export function seatResultsOf(core: Core): readonly SeatResult[] {
+  const column = <T>(model: (r: Reader<FactId>) => T): T | undefined =>
+    core.evaluate(model, model).value as T | undefined;
+  const seen = column(bearings);
+  const dips = column(layoutAtSeats);
+  const late = column(arrivals);
+  const pulled = column(pulls);
+  return core.seats.map((seat: Seat, i): SeatResult => {
+    const bearing = seen?.[i];
+    const dip = dips?.[i];
+    return {
+      seat,
+      azimuthDeg: bearing?.azimuthDeg ?? 0,
+      distanceM: bearing?.distanceM ?? Math.hypot(seat.xM, seat.yM),
+      dipDb: dip?.dipDb,
+      dipHz: dip?.dipHz,
+      speechLossDb: dip?.speechLossDb,
+      centerMinusMainsMs: late?.[i],
+      phantomPullDeg: pulled?.[i],
+    };
+  });
+}

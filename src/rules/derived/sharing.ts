@@ -1,0 +1,116 @@
+/** Who plays the voice: center, mains, or both; and what the upmix makes of the stage. */
+import {
+  offSeatImage,
+  sharedContent,
+  type UpmixSetting,
+  upmixGains,
+  widthRetained,
+} from '../../acoustics/upmix.js';
+import { BEARING_FACTS, bearings } from './places.js';
+import { derive, type Reader } from './reader.js';
+
+export const SHARING_FACTS = [
+  'playedContent',
+  'sourceFormat',
+  'centerMode',
+  'centerCount',
+  'upmixUse',
+  'upmixCommonPart',
+  'upmixCenterControl',
+  'centerSpread',
+  'centerSpreadAmount',
+] as const;
+type SharingFact = (typeof SHARING_FACTS)[number];
+
+/** Who carries a voice in the middle: the center of the mix, mains alone, or what the upmix makes of it. */
+export type VoiceBy = 'center' | 'mains' | UpmixSetting;
+
+/** A singer who is weaker in the mains but there: half of the common part is taken out. Judgement. */
+const SHARING_EXTRACTION = 0.5;
+
+export function voiceBy(r: Reader<SharingFact>): VoiceBy {
+  if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return 'mains';
+  if (hasDiscreteCenter(r)) return 'center';
+  const use = r.choice('upmixUse');
+  return use === 'off' ? 'mains' : r.from(upmixSetting);
+}
+
+/** True where the mix itself has a center channel, whatever the mode of the receiver. */
+function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
+  const played = r.toldChoice('playedContent');
+  const format = r.toldChoice('sourceFormat');
+  if (played === 'two-channel-music') return false;
+  if (format !== undefined) return format === 'multichannel' && played !== 'everything';
+  if (played === 'multichannel-film') return true;
+  if (played === 'everything') return false;
+  return r.stop(
+    ...(played === undefined ? (['playedContent', 'sourceFormat'] as const) : (['sourceFormat'] as const)),
+  );
+}
+
+function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
+  const common = r.toldChoice('upmixCommonPart');
+  if (common === 'leaves') return { law: 'add', extraction: 1 };
+  const spread = r.toldChoice('centerSpread');
+  if (spread === 'on') return { extraction: 1 - r.number('centerSpreadAmount') };
+  if (common === undefined) return r.stop('upmixCommonPart');
+  return { extraction: common === 'shares' ? SHARING_EXTRACTION : 1 };
+}
+
+/** Amplitudes of a voice in the middle, from each main and from the center. */
+export function voiceGains(r: Reader<SharingFact>): { readonly side: number; readonly center: number } {
+  const by = r.from(voiceBy);
+  if (by === 'center') return { side: 0, center: 1 };
+  if (by === 'mains') return { side: upmixGains(45, { extraction: 0 }).left, center: 0 };
+  const { sideGain, centerGain } = sharedContent(by);
+  return { side: sideGain, center: centerGain };
+}
+
+const settingOf = (by: VoiceBy): UpmixSetting =>
+  by === 'center' ? { extraction: 1 } : by === 'mains' ? { extraction: 0 } : by;
+
+/** Part of the common content that is taken out of the mains by an upmix; the mix's own center is none. */
+function extraction(r: Reader<SharingFact>): number {
+  const by = r.from(voiceBy);
+  if (by === 'center' || by === 'mains' || by.law === 'add') return 0;
+  return by.extraction ?? 0;
+}
+
+/** Kinds of upmix by what can be done about them. */
+const KIND_FACTS = ['upmixUse', 'upmixAmbience', 'upmixCenterControl'] as const;
+function upmixKind(r: Reader<(typeof KIND_FACTS)[number]>) {
+  if (r.toldChoice('upmixUse') === 'off') return r.stop();
+  if (r.toldChoice('upmixAmbience') === 'yes') return 'ambience';
+  return r.choice('upmixCenterControl') === 'present' ? 'adjustable-center' : 'fixed-center';
+}
+
+const OFF_SEAT_FACTS = [...SHARING_FACTS, ...BEARING_FACTS, 'mainsBase'] as const;
+function offSeatImageShare(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
+  const setting = settingOf(r.from(voiceBy));
+  const halfBaseM = r.number('mainsBase') / 2;
+  const shares = r
+    .from(bearings)
+    .map(({ seat }) =>
+      Math.abs(offSeatImage({ ...setting, seatXM: seat.xM, distanceM: seat.yM, halfBaseM }).imageM),
+    );
+  return Math.min(1, Math.max(...shares) / halfBaseM);
+}
+
+export const sharing = {
+  sharedContent: derive(SHARING_FACTS, (r) => {
+    const by = r.from(voiceBy);
+    if (by === 'center' || by === 'mains') return 0;
+    if (by.law === 'add') return 1;
+    // The weaker part over the stronger: as much as can comb.
+    const ratio = sharedContent(by).ratio ?? 0;
+    return ratio > 1 ? 1 / ratio : ratio;
+  }),
+  extraction: derive(SHARING_FACTS, extraction),
+  widthLossPct: derive(SHARING_FACTS, (r) => {
+    const by = r.from(voiceBy);
+    if (by === 'center' || by === 'mains') return 0;
+    return Math.max(0, 100 * (1 - widthRetained(by).energy));
+  }),
+  offSeatImageShare: derive(OFF_SEAT_FACTS, offSeatImageShare),
+  upmixKind: derive(KIND_FACTS, upmixKind),
+};

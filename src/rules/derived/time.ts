@@ -1,0 +1,225 @@
+/** Arrival of center and mains, and what an error does to content they share. */
+import {
+  type Arrival,
+  arrival,
+  distanceM,
+  type Point,
+  stepError,
+  type Triple,
+  unitErrorRatio,
+} from '../../acoustics/arrival.js';
+import { sharedCombAtSeat, smoothedRippleDb } from '../../acoustics/comb.js';
+import { type Head, headAt, mainHead, POINT_FACTS, type PointFact, pointOf, points } from './places.js';
+import { derive, type Reader, seatsIn } from './reader.js';
+import { SHARING_FACTS, voiceGains } from './sharing.js';
+
+const ENTRY_FACTS = [
+  'alignmentBy',
+  'entryKind',
+  'enteredLeft',
+  'enteredCenter',
+  'enteredRight',
+  'delayLeft',
+  'delayCenter',
+  'delayRight',
+  'centerPowered',
+  'centerLatency',
+] as const;
+export const ARRIVAL_FACTS = [...POINT_FACTS, ...ENTRY_FACTS, 'tapedCenter', 'tapedMains'] as const;
+type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
+
+const EQUAL: Triple<number> = { left: 0, center: 0, right: 0 };
+
+type Known = Triple<number | undefined>;
+
+interface Entries {
+  readonly entered?: Triple<number>;
+  readonly delaysMs: Triple<number>;
+}
+
+/** What the processor was told; nobody telling it anything is the same as telling it equal distances. */
+function entries(r: Reader<(typeof ENTRY_FACTS)[number]>): Entries {
+  const delays = three(r, ['delayLeft', 'delayCenter', 'delayRight']);
+  const distances = three(r, ['enteredLeft', 'enteredCenter', 'enteredRight']);
+  const told = (values: Known) => Object.values(values).some((v) => v !== undefined);
+  if (told(delays)) return { delaysMs: complete(r, delays, 'delay') };
+  if (told(distances)) return { entered: complete(r, distances, 'entered'), delaysMs: EQUAL };
+  if (r.toldChoice('alignmentBy') === 'nobody') return { delaysMs: EQUAL };
+  return r.choice('entryKind') === 'delays'
+    ? r.stop('delayCenter', 'delayLeft', 'delayRight')
+    : r.stop('enteredCenter', 'enteredLeft', 'enteredRight');
+}
+
+type EntryFact =
+  | 'delayLeft'
+  | 'delayCenter'
+  | 'delayRight'
+  | 'enteredLeft'
+  | 'enteredCenter'
+  | 'enteredRight';
+
+function three(
+  r: Reader<EntryFact>,
+  [left, center, right]: readonly [EntryFact, EntryFact, EntryFact],
+): Known {
+  return { left: r.toldNumber(left), center: r.toldNumber(center), right: r.toldNumber(right) };
+}
+
+/** All three, or the missing ones are named. */
+function complete(
+  r: Reader<EntryFact>,
+  { left, center, right }: Known,
+  kind: 'delay' | 'entered',
+): Triple<number> {
+  if (left !== undefined && center !== undefined && right !== undefined) return { left, center, right };
+  const missing: EntryFact[] = [];
+  if (center === undefined) missing.push(`${kind}Center`);
+  if (left === undefined) missing.push(`${kind}Left`);
+  if (right === undefined) missing.push(`${kind}Right`);
+  return r.stop(...missing);
+}
+
+/** Latency of a powered center; mains of the same kind share it, and what all share is no difference. */
+function latencyMs(r: Reader<'centerPowered' | 'centerLatency'>): number {
+  return r.choice('centerPowered') === 'yes' ? r.number('centerLatency') : 0;
+}
+
+/** Distances from the main seat: taped ones where there are any, else from the geometry. As points in a line. */
+function distancesAtMainSeat(
+  r: Reader<PointFact | 'tapedCenter' | 'tapedMains'>,
+): Triple<Point> & { readonly seat: Point } {
+  const tapedCenterM = r.toldNumber('tapedCenter');
+  const tapedLeftM = r.toldNumber('tapedMains');
+  if (tapedCenterM === undefined && tapedLeftM === undefined) {
+    return { ...r.from(points), seat: pointOf(r.from(mainHead)) };
+  }
+  const seat = pointOf(r.from(mainHead));
+  const away = (point: Point): number => Math.hypot(...point.map((x, i) => x - (seat[i] ?? 0)));
+  const { left, center, right } = r.from(points);
+  const leftM = tapedLeftM ?? away(left);
+  return {
+    seat: [0, 0],
+    left: [leftM, 0],
+    center: [tapedCenterM ?? away(center), 0],
+    // One main is taped; the other differs by what the geometry says.
+    right: [Math.max(0, leftM + away(right) - away(left)), 0],
+  };
+}
+
+export function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
+  const { entered, delaysMs } = r.from(entries);
+  return arrival({
+    ...r.from(distancesAtMainSeat),
+    entered,
+    latencyMs: { ...delaysMs, center: delaysMs.center + r.from(latencyMs) },
+  });
+}
+
+/** By geometry, at any seat. */
+export function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
+  const { entered, delaysMs } = r.from(entries);
+  return arrival({
+    ...r.from(points),
+    seat: pointOf(head),
+    entered,
+    latencyMs: { ...delaysMs, center: delaysMs.center + r.from(latencyMs) },
+  });
+}
+
+function delayError(r: Reader<ArrivalFact>): number {
+  const { centerMinusLeftMs, centerMinusRightMs } = r.from(arrivalAtMainSeat);
+  return Math.max(Math.abs(centerMinusLeftMs), Math.abs(centerMinusRightMs));
+}
+
+/** Deeper combs are not told apart, dB: the room fills them. */
+const MOST_RIPPLE_DB = 20;
+/** Highest frequency at which a comb is judged, Hz: the end of the voice range. */
+const VOICE_TO_HZ = 8000;
+const VOICE_FROM_HZ = 200;
+/** Beyond this a copy is an echo and combs no more, ms. Our own bound. */
+const LONGEST_COMB_MS = 1000;
+
+const COMB_FACTS = [...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
+/**
+ * Judged where the first notch falls, since there the ear's filter is narrowest against it; a notch above the
+ * voice range is none.
+ */
+function delayComb(r: Reader<(typeof COMB_FACTS)[number]>): number {
+  const { side, center } = r.from(voiceGains);
+  if (side === 0 || center === 0) return 0;
+  const delayMs = r.from(delayError);
+  const notchHz = 500 / delayMs;
+  if (notchHz > VOICE_TO_HZ || delayMs > LONGEST_COMB_MS) return 0;
+  const ripple = smoothedRippleDb({
+    delayMs,
+    relativeLevelDb: 20 * Math.log10((2 * side) / center),
+    frequencyHz: Math.max(VOICE_FROM_HZ, notchHz),
+  });
+  return Math.min(MOST_RIPPLE_DB, ripple ?? MOST_RIPPLE_DB);
+}
+
+/** Points of the comb curve: enough for the short delays between seats. */
+const COMB_POINTS = 400;
+const OFF_SEAT_FACTS = [...POINT_FACTS, ...SHARING_FACTS] as const;
+/** With arrivals and levels made right for the main seat. */
+function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
+  const { side, center } = r.from(voiceGains);
+  if (side === 0 || center === 0) return 0;
+  const places = r.from(points);
+  const main = pointOf(r.from(mainHead));
+  const { centerMinusLeftMs, centerMinusRightMs } = arrival({ ...places, seat: main });
+  const delaysMs = { left: centerMinusLeftMs, center: 0, right: centerMinusRightMs };
+  const ripples = seatsIn(r).map(
+    (seat) =>
+      sharedCombAtSeat({
+        ...places,
+        seat: pointOf(headAt(r, seat)),
+        mainSeat: main,
+        delaysMs,
+        centerGain: center,
+        sideGain: side,
+        points: COMB_POINTS,
+      }).ripplePeakToPeakDb,
+  );
+  return Math.max(...ripples);
+}
+
+const RATIO_FACTS = [
+  ...POINT_FACTS,
+  'entryKind',
+  'enteredLeft',
+  'enteredCenter',
+  'enteredRight',
+  'tapedCenter',
+  'tapedMains',
+] as const;
+
+/** Entered over true distance of the center, as a multiple of the same for the mains where they are entered. */
+function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined {
+  const enteredM = r.toldNumber('enteredCenter');
+  if (enteredM === undefined) {
+    return r.choice('entryKind') === 'delays' ? undefined : r.stop('enteredCenter');
+  }
+  const { seat, left, center, right } = r.from(distancesAtMainSeat);
+  const own = unitErrorRatio(enteredM, distanceM(center, seat));
+  const mains = [
+    [r.toldNumber('enteredLeft'), left],
+    [r.toldNumber('enteredRight'), right],
+  ] as const;
+  const ratios = mains.flatMap(([entry, point]) =>
+    entry === undefined || entry === 0 ? [] : [unitErrorRatio(entry, distanceM(point, seat))],
+  );
+  return ratios.length === 0 ? own : own / (ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length);
+}
+
+export const time = {
+  entryRatio: derive(RATIO_FACTS, entryRatio),
+  delayErrorMs: derive(ARRIVAL_FACTS, delayError),
+  delaySignedMs: derive(ARRIVAL_FACTS, (r) => r.from(arrivalAtMainSeat).centerMinusMeanMs),
+  mainsArrivalErrorMs: derive(ARRIVAL_FACTS, (r) => Math.abs(r.from(arrivalAtMainSeat).leftMinusRightMs)),
+  delayCombDb: derive(COMB_FACTS, delayComb),
+  offSeatCombDb: derive(OFF_SEAT_FACTS, offSeatComb),
+  entryStepErrorMs: derive(['entryKind', 'entryStep'], (r) =>
+    r.choice('entryKind') === 'delays' ? undefined : stepError({ stepM: r.number('entryStep') }).maxPairMs,
+  ),
+};

@@ -1,0 +1,101 @@
+/** Tone of center against mains: from measured responses, and from the screen. */
+import type { Response } from '../../acoustics/response.js';
+import { massLawDb, type Screen, screen } from '../../acoustics/screen.js';
+import { thirdOctaveDifferences } from '../../acoustics/tonal.js';
+import { derive, type Reader } from './reader.js';
+
+const NOW = ['responseLeft', 'responseCenter', 'responseRight'] as const;
+const BEFORE = ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'] as const;
+
+type Bands = ReadonlyMap<number, number>;
+function bandsOf([left, center, right]: readonly [Response, Response, Response]): Bands {
+  return thirdOctaveDifferences({ left, center, right });
+}
+const bandsNow = (r: Reader<(typeof NOW)[number]>): Bands => bandsOf(r.responses(...NOW));
+const bandsBefore = (r: Reader<(typeof BEFORE)[number]>): Bands => bandsOf(r.responses(...BEFORE));
+
+function worst(bands: Bands): { readonly hz: number; readonly db: number } {
+  let found = { hz: 0, db: 0 };
+  for (const [hz, db] of bands) if (Math.abs(db) > Math.abs(found.db)) found = { hz, db };
+  return { hz: found.hz, db: Math.abs(found.db) };
+}
+
+/** Treble: bands above this, Hz. */
+const TREBLE_ABOVE_HZ = 4000;
+function trebleDifference(bands: Bands): number | undefined {
+  const treble = [...bands].filter(([hz]) => hz > TREBLE_ABOVE_HZ).map(([, db]) => db);
+  return treble.length === 0 ? undefined : treble.reduce((sum, db) => sum + db, 0) / treble.length;
+}
+
+const SHEET_FACTS = [
+  'screenKind',
+  'screenHoleDiameter',
+  'screenHolesPerArea',
+  'screenThickness',
+  'screenFlowResistance',
+] as const;
+/** Cloth where only its flow resistance is told: a fine weave. From memory. */
+const WEAVE = { massKgM2: 0.3, effectiveLengthM: 0.004 } as const;
+/** Unperforated vinyl, kg/m2. From memory. */
+const SOLID_KG_M2 = 0.4;
+/** Third octaves of the treble above 4 kHz, up to where hearing and content still count, Hz. */
+const TREBLE_BANDS_HZ = [5000, 6300, 8000, 10_000, 12_500] as const;
+/** What the level setting makes up for anyway: the loss at this frequency, Hz. */
+const LEVEL_SET_HZ = 1000;
+
+/** Mean treble loss of the sheet over its loss where levels are set, dB. */
+function sheetLoss(r: Reader<(typeof SHEET_FACTS)[number]>): number {
+  const kind = r.choice('screenKind');
+  if (kind === 'none') return 0;
+  const lossDb = lossOf(r, kind);
+  const [reference = 0, ...treble] = lossDb([LEVEL_SET_HZ, ...TREBLE_BANDS_HZ]);
+  return treble.reduce((sum, db) => sum + db, 0) / treble.length - reference;
+}
+
+function lossOf(
+  r: Reader<(typeof SHEET_FACTS)[number]>,
+  kind: 'perforated' | 'woven' | 'solid',
+): (frequenciesHz: readonly number[]) => number[] {
+  if (kind === 'solid')
+    return (hz) => hz.map((frequencyHz) => massLawDb({ massKgM2: SOLID_KG_M2, frequencyHz }));
+  const sheet: Screen =
+    kind === 'woven' ? { kind, flowResistance: r.number('screenFlowResistance'), ...WEAVE } : perforated(r);
+  return (frequenciesHz) => screen({ ...sheet, frequenciesHz }).lossDb;
+}
+
+function perforated(r: Reader<(typeof SHEET_FACTS)[number]>): Screen {
+  const [holeDiameterM, holesPerM2, thicknessM] = r.numbers(
+    'screenHoleDiameter',
+    'screenHolesPerArea',
+    'screenThickness',
+  );
+  return { kind: 'perforated', holeDiameterM, holesPerM2, thicknessM };
+}
+
+const SCREEN_FACTS = [...SHEET_FACTS, 'screenCompensation'] as const;
+/** Loss not given back; negative where more was given back than lost. */
+function screenNet(r: Reader<(typeof SCREEN_FACTS)[number]>): number {
+  const lossDb = r.from(sheetLoss);
+  return r.choice('screenKind') === 'none' ? 0 : lossDb - r.number('screenCompensation');
+}
+
+const rms = (values: readonly number[]): number =>
+  Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
+
+export const tone = {
+  screenLossDb: derive(SCREEN_FACTS, (r) => Math.max(0, r.from(screenNet))),
+  screenMismatchDb: derive([...SCREEN_FACTS, 'screenCovers'], (r) => {
+    if (r.choice('screenKind') === 'none') return 0;
+    return r.choice('screenCovers') === 'all-three' ? 0 : Math.abs(r.from(screenNet));
+  }),
+  toneWorstBandDb: derive(NOW, (r) => worst(r.from(bandsNow)).db),
+  toneWorstBandHz: derive(NOW, (r) => worst(r.from(bandsNow)).hz || undefined),
+  toneRmsDb: derive(NOW, (r) => rms([...r.from(bandsNow).values()])),
+  toneTrebleDb: derive(NOW, (r) => trebleDifference(r.from(bandsNow))),
+  trebleDeficitDb: derive(NOW, (r) => {
+    const differenceDb = trebleDifference(r.from(bandsNow));
+    return differenceDb === undefined ? undefined : Math.max(0, -differenceDb);
+  }),
+  toneBeforeWorstBandDb: derive(BEFORE, (r) => worst(r.from(bandsBefore)).db),
+  eqDamageDb: derive([...NOW, ...BEFORE], (r) => worst(r.from(bandsNow)).db - worst(r.from(bandsBefore)).db),
+};
