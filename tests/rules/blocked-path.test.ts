@@ -48,7 +48,7 @@ testCause(blockedPath, {
       rules: ['speech-in-the-shade', 'better-when-lifted', 'one-place-suffers'],
     },
     {
-      name: 'a single head in front costs the second row next to nothing',
+      name: 'a single head of a front row costs the second row next to nothing',
       facts: { ...low, seating: 'several-rows', seatCount: 3, rowSpacing: 1.5, rowRiser: 0 },
       rules: ['speech-in-the-shade'],
     },
@@ -99,7 +99,7 @@ testCause(blockedPath, {
       name: 'not lifted, and the view not told',
       facts: {},
       rule: 'better-when-lifted',
-      asks: ['obstacle', 'seating', 'testLift'],
+      asks: ['obstacle', 'testLift'],
     },
     { name: 'the last change is not told', facts: row, rule: 'new-furniture', asks: ['lastChange'] },
   ],

@@ -82,16 +82,16 @@ testCause(cabinetBay, {
   ],
   cannotTell: [
     {
-      name: 'the inside of the bay and the recess are not told',
+      name: 'the inside of the bay is not told',
       facts: { centerPlacement: 'bay' },
       rule: 'cavity-note',
-      asks: ['bayWidth', 'bayHeight', 'bayDepth', 'bayRecess'],
+      asks: ['bayWidth', 'bayHeight', 'bayDepth'],
     },
     {
-      name: 'the resonance needs all three sizes of the bay and the recess',
+      name: 'the resonance needs all three sizes of the bay',
       facts: { centerPlacement: 'bay', bayWidth: 0.6, bayHeight: 0.22 },
       rule: 'bay-resonance',
-      asks: ['bayDepth', 'bayRecess'],
+      asks: ['bayDepth'],
     },
     {
       name: 'the recess needs its own depth and the opening',

@@ -6,7 +6,10 @@
  * ceiling that fills the shadow.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { any, is, isNot, oneOf } from '../condition.js';
+import { is, isNot, oneOf } from '../condition.js';
+
+/** With a clear view told these remarks have nothing to speak for. Heads of a front row are computed even untold. */
+const IN_THE_WAY = isNot('obstacle', 'none');
 
 export const blockedPath = defineCause({
   id: 'blocked-path',
@@ -18,8 +21,6 @@ export const blockedPath = defineCause({
     'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
   notWhen:
     'Wrongly blamed when one head is in front, which costs half a decibel at most, and when everything in the way is well below the line from the center to the ear.',
-  // With several rows the heads in front are computed even where nobody has looked along the line.
-  applies: any(isNot('obstacle', 'none'), is('seating', 'several-rows')),
   links: {
     dull: 0.5,
     'voice-unclear-everywhere': 0.3,
@@ -56,6 +57,7 @@ export const blockedPath = defineCause({
       {
         id: 'one-place-suffers',
         group: 'where-heard',
+        applies: IN_THE_WAY,
         says: {
           yes: 'Whoever sits in a certain place hears it, as with a shadow.',
           no: 'It is not tied to a certain place, as a shadow would be.',
@@ -72,6 +74,7 @@ export const blockedPath = defineCause({
       {
         id: 'single-seat-trouble',
         group: 'where-heard',
+        applies: IN_THE_WAY,
         says: {
           yes: 'It is heard at one seat and no other, as behind an obstacle.',
           no: 'It is not confined to one seat.',
@@ -88,6 +91,7 @@ export const blockedPath = defineCause({
       {
         id: 'duller-noise',
         group: 'tone',
+        applies: IN_THE_WAY,
         says: {
           yes: 'Steady noise from the center is duller than from the mains, as in a shadow.',
           no: 'Steady noise from the center is not duller than from the mains, and a shadow takes treble first.',
@@ -104,6 +108,7 @@ export const blockedPath = defineCause({
       {
         id: 'good-in-front-of-it',
         group: 'near-by',
+        applies: IN_THE_WAY,
         says: {
           yes: 'One meter from the center, with nothing in between, the voice is good.',
           no: 'One meter from the center, with nothing in between, the voice is still not right.',
@@ -121,6 +126,7 @@ export const blockedPath = defineCause({
       {
         id: 'better-when-lifted',
         group: 'near-by',
+        applies: IN_THE_WAY,
         says: {
           yes: 'Raised for a moment, the center became clearly better.',
           no: 'Raised for a moment, the center did not become clearly better.',
@@ -137,6 +143,7 @@ export const blockedPath = defineCause({
       {
         id: 'new-furniture',
         group: 'history',
+        applies: IN_THE_WAY,
         says: {
           yes: 'Furniture, seats or floor changed before it began.',
           no: 'Something else, or nothing, changed before it began.',

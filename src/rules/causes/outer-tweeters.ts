@@ -1,6 +1,6 @@
 /**
  * Two tweeters (or two complete boxes) some hand widths apart play the same treble. Their paths are equal on one
- * upright plane only; a hand width beside it the treble is full of narrow holes that move with the head.
+ * upright plane only; beside it the treble is full of narrow holes that move with the head.
  * The owner hears treble that swishes, thins or turns phasey; words suffer less, because a fine comb averages out.
  * Left out: room reflections, which smear the comb, and the ear's own smoothing of very fine teeth.
  */
@@ -54,12 +54,12 @@ export const outerTweeters = defineCause({
         id: 'treble-dip-at-main-seat',
         group: 'comb',
         says: {
-          yes: 'Even in the main seat, a hand width to the side, the treble loses {tweeterDipMainDb}; nobody sits as still as that.',
-          no: 'In the main seat, a hand width to the side included, the treble loses only {tweeterDipMainDb}.',
+          yes: 'Even in the main seat a small sideways move of the head costs {tweeterDipMainDb} of treble; nobody sits as still as that.',
+          no: 'In the main seat, a small sideways move of the head included, the treble loses only {tweeterDipMainDb}.',
           unknown: 'The spacing of the tweeters is needed to compute the holes at the main seat.',
         },
         because:
-          'Even the best seat is served on a plane narrower than a head; moving sideways by a hand crosses the first hole.',
+          'Seen from near, even the best seat is served on a plane hardly wider than a head; a small move crosses the first hole.',
         source: 'interference',
       },
       'tweeterDipMainDb',
