@@ -40,6 +40,8 @@ export interface Score {
 export const NOT_APPLICABLE_DB = -60;
 /** The group line under which that is written. */
 export const GATE_GROUP = 'applies';
+/** The group line of remedies that were carried out and did not help. */
+export const TRIED_GROUP = 'tried';
 
 /** The groups of one cause, strongest first; groups that say nothing are left out. */
 export function groupLines(
@@ -76,10 +78,16 @@ export function causeApplies(cause: Cause, evidence: readonly Evidence[]): boole
 /** Prior and own evidence of a cause, without what it shares with others. */
 export type OwnScore = Omit<Score, 'sharedDb' | 'decibans'> & { readonly ownDb: number };
 
-export function ownScore(cause: Cause, evidence: readonly Evidence[], temperature: number): OwnScore {
+export function ownScore(
+  cause: Cause,
+  evidence: readonly Evidence[],
+  temperature: number,
+  triedDb = 0,
+): OwnScore {
   const applies = causeApplies(cause, evidence);
+  const tried = triedDb === 0 ? [] : [{ group: TRIED_GROUP, decibans: triedDb / temperature, evidence: [] }];
   const groups = applies
-    ? groupLines(cause, evidence, temperature)
+    ? [...groupLines(cause, evidence, temperature), ...tried]
     : [{ group: GATE_GROUP, decibans: NOT_APPLICABLE_DB, evidence: [] }];
   const ownDb = groups.reduce((sum, line) => sum + line.decibans, cause.priorDb);
   return { cause: cause.id, priorDb: cause.priorDb, groups, applies, ownDb };

@@ -1,0 +1,41 @@
+/** Answers that could still be given: which questions are open, and what people might say. */
+import { type Answer, type FactBook, told } from '../facts/book.js';
+import { FACT_IDS, type FactId, factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
+
+const TESTS: ReadonlySet<FactId> = new Set<FactId>(TEST_IDS);
+/** A home test is a fact that is found by doing something. */
+export const isTest = (id: FactId): boolean => TESTS.has(id);
+
+/** Asked or told: also a question that nobody could answer is not asked again. */
+export const isAsked = (book: FactBook, id: FactId): boolean => book.answers.has(id);
+
+/** True where every fact that decides whether the question makes sense is told and as it should be. */
+export function makesSense(book: FactBook, id: FactId): boolean {
+  return Object.entries(factSpec(id).askedWhen ?? {}).every(([parent, accepted]) => {
+    const value = isFactId(parent) ? told(book, parent) : undefined;
+    return value !== undefined && accepted.includes(String(value));
+  });
+}
+
+/** True where it makes sense now or still could, depending on what is not asked yet. */
+export function couldMakeSense(book: FactBook, id: FactId): boolean {
+  return Object.entries(factSpec(id).askedWhen ?? {}).every(([parent, accepted]) => {
+    if (!isFactId(parent)) return false;
+    const value = told(book, parent);
+    if (value !== undefined) return accepted.includes(String(value));
+    return !isAsked(book, parent) && couldMakeSense(book, parent);
+  });
+}
+
+/** Questions and tests that can be put now, in the order of the catalog. */
+export function openFacts(book: FactBook): FactId[] {
+  return FACT_IDS.filter((id) => !isAsked(book, id) && makesSense(book, id));
+}
+
+/** The answers a question may get, as its typical owner would give them; none for a measured file. */
+export function possibleAnswers(id: FactId): Answer[] {
+  const spec = factSpec(id);
+  if (spec.kind === 'file') return [];
+  const values = spec.kind === 'choice' ? Object.keys(spec.choices) : spec.typical;
+  return values.map((value) => ({ value, how: spec.usually }));
+}

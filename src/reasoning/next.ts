@@ -1,0 +1,178 @@
+/** What to ask or do next, or why to stop. */
+import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
+import type { Family } from '../facts/spec.js';
+import type { Audit } from './audit.js';
+import { couldMakeSense, isAsked, isTest, openFacts } from './hypotheses.js';
+import { isSettled } from './reach.js';
+import { ruleIndex } from './rule-index.js';
+import { type Candidate, candidatesOf } from './worth.js';
+
+/** Why nothing more is asked. */
+export type StopReason =
+  /** The leader is probable and well ahead. */
+  | 'sure'
+  /** Whatever is still answered, the same cause leads. */
+  | 'settled'
+  /** Every open question costs more than it saves. */
+  | 'not-worth-asking'
+  /** No question is open that any conclusion depends on. */
+  | 'nothing-open'
+  /** The time given is used up. */
+  | 'time-up';
+
+export interface Next {
+  readonly kind: 'question' | 'test' | 'stop';
+  /** The question or home test; absent for a stop. */
+  readonly fact?: FactId;
+  /** Present for a stop, and for a test the reason why no more questions come first, if there is one. */
+  readonly reason?: StopReason;
+  /** One or two plain sentences. */
+  readonly because: string;
+  /** Everything open that can move a conclusion, best first. */
+  readonly candidates: readonly Candidate[];
+  /** At most so many questions may still follow (home tests not counted). */
+  readonly mayFollowAtMost: number;
+}
+
+export interface NextOptions {
+  /** Minutes left for questions and tests. */
+  readonly minutesLeft?: number;
+  /** Ask everything that makes sense, in the order of the catalog, for a complete audit. */
+  readonly full?: boolean;
+  /** Topic of the conversation; that of the last answer when left out. */
+  readonly family?: Family;
+  /** Leave home tests out: only questions are proposed. */
+  readonly questionsOnly?: boolean;
+}
+
+/** The leader is sure from this probability on, when it is this far ahead (contract). */
+export const SURE_FROM = 0.9;
+export const SURE_LEAD_DB = 10;
+/** The topic is kept unless another question saves more than this, in minutes or as a part (judgement). */
+const JUMP_FOR_MINUTES = 0.5;
+const JUMP_FOR_PART = 0.25;
+
+export function next(audit: Audit, options: NextOptions = {}): Next {
+  const { book } = audit;
+  const mayFollowAtMost = questionsLeft(audit);
+  if (options.full) return nextOfAll(audit);
+  const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
+  const candidates = candidatesOf(
+    audit,
+    openFacts(book).filter((id) => !(options.questionsOnly && isTest(id))),
+  );
+  const stop = (reason: StopReason): Next => {
+    const test =
+      left > 0
+        ? candidates.find((c) => c.kind === 'test' && c.minutes <= left && c.netMinutes > 0)
+        : undefined;
+    const base = {
+      reason,
+      candidates,
+      mayFollowAtMost: reason === 'settled' || reason === 'nothing-open' ? 0 : mayFollowAtMost,
+    };
+    return test && reason === 'not-worth-asking'
+      ? {
+          ...base,
+          kind: 'test',
+          fact: test.fact,
+          because: `${STOP_WORDS[reason]} ${worthWords(audit, test)}`,
+        }
+      : { ...base, kind: 'stop', because: STOP_WORDS[reason] };
+  };
+  if (isSure(audit)) return stop('sure');
+  if (candidates.length === 0) return stop('nothing-open');
+  if (isSettled(audit)) return stop('settled');
+  const affordable = candidates.filter((c) => c.minutes <= left);
+  if (affordable.length === 0) return stop('time-up');
+  const paying = affordable.filter((c) => c.netMinutes > 0);
+  const bestTest = paying.find((c) => c.kind === 'test');
+  const bestQuestion = stickToTopic(
+    paying.filter((c) => c.kind === 'question'),
+    options.family ?? lastFamily(audit),
+  );
+  if (!bestQuestion) return stop('not-worth-asking');
+  const chosen = bestTest && bestTest.netMinutes > bestQuestion.netMinutes ? bestTest : bestQuestion;
+  return {
+    kind: chosen.kind,
+    fact: chosen.fact,
+    because: worthWords(audit, chosen),
+    candidates,
+    mayFollowAtMost,
+  };
+}
+
+/** Leader at p >= 0.90 and 10 dB ahead of the next cause that needs another remedy. */
+export function isSure({ ranking }: Audit): boolean {
+  const leader = ranking.causes[0];
+  return leader !== undefined && leader.probability >= SURE_FROM && ranking.leadDb >= SURE_LEAD_DB;
+}
+
+/** The best question, or one of the present topic that is hardly worse. Questions come best first. */
+function stickToTopic(questions: readonly Candidate[], family: Family | undefined): Candidate | undefined {
+  const best = questions[0];
+  const here = questions.find((c) => factSpec(c.fact).family === family);
+  if (!best || !here) return best;
+  const gain = best.netMinutes - here.netMinutes;
+  return gain <= Math.max(JUMP_FOR_MINUTES, JUMP_FOR_PART * best.netMinutes) ? here : best;
+}
+
+function lastFamily({ book }: Audit): Family | undefined {
+  const last = [...book.answers.keys()].at(-1);
+  return last === undefined ? undefined : factSpec(last).family;
+}
+
+function nextOfAll(audit: Audit): Next {
+  const questions = openFacts(audit.book).filter((id) => !isTest(id));
+  const remaining = FACT_IDS.filter(
+    (id) => !isTest(id) && !isAsked(audit.book, id) && couldMakeSense(audit.book, id),
+  );
+  const base = { candidates: [], mayFollowAtMost: Math.max(0, remaining.length - 1) };
+  const [fact] = questions;
+  if (fact === undefined)
+    return {
+      ...base,
+      kind: 'stop',
+      reason: 'nothing-open',
+      because: STOP_WORDS['nothing-open'],
+      mayFollowAtMost: 0,
+    };
+  return { ...base, kind: 'question', fact, because: factSpec(fact).why };
+}
+
+/** Upper bound of the questions that may still be asked: open, possible, and read by a cause that can apply. */
+export function questionsLeft(audit: Audit): number {
+  const index = ruleIndex(audit.causes);
+  return FACT_IDS.filter((id) => {
+    if (isTest(id) || isAsked(audit.book, id) || !couldMakeSense(audit.book, id)) return false;
+    return (index.causesOf.get(id) ?? []).some((place) => audit.own[place]?.applies);
+  }).length;
+}
+
+const STOP_WORDS: Record<StopReason, string> = {
+  sure: 'The first cause is at 90 % or more and well ahead of every cause that needs another remedy.',
+  settled: 'Nothing you could still answer changes which cause comes first.',
+  'not-worth-asking': 'Every question left takes longer than it would save.',
+  'nothing-open': 'No open question bears on a cause that remains.',
+  'time-up': 'Nothing that is left fits into the time given.',
+};
+
+const minutesText = (minutes: number): string =>
+  minutes < 0.75 ? 'half a minute' : minutes < 1.5 ? 'a minute' : `${Math.round(minutes)} minutes`;
+
+/** Why this is proposed: what it can move, minutes saved, minutes it costs. */
+function worthWords(audit: Audit, candidate: Candidate): string {
+  const named = candidate.moves.slice(0, 2).map((m) => `“${titleOf(audit, m.cause)}”`);
+  const moves = `It can move ${named.join(' and ')}`;
+  const saves = `saves about ${minutesText(candidate.savesMinutes)} on average and takes ${minutesText(candidate.minutes)}`;
+  const more = candidate.together.length;
+  const together =
+    more > 0
+      ? ` It tells something together with ${more === 1 ? 'one more answer' : `${more} more answers`}.`
+      : '';
+  return `${moves}, ${saves}.${together}`;
+}
+
+function titleOf(audit: Audit, id: string): string {
+  return audit.causes.find((cause) => cause.id === id)?.title ?? id;
+}

@@ -1,0 +1,148 @@
+/** What to do, in order: questions that pay, tests, remedies; and the minutes that this order is expected to take. */
+import { type FactId, factSpec } from '../facts/catalog.js';
+import type { Cause, CauseId, Remedy } from '../rules/cause.js';
+import { verdictOf } from '../rules/plain.js';
+import type { Audit } from './audit.js';
+import { type Next, type NextOptions, next } from './next.js';
+import {
+  CHECK_MINUTES,
+  cheapestTest,
+  confirmMinutes,
+  faultProbabilities,
+  OTHER_MINUTES,
+} from './suspects.js';
+import { isTried, outdatedAnswers } from './tried.js';
+import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
+
+export interface PlanStep {
+  readonly kind: 'question' | 'test' | 'remedy';
+  /** Fact id of a question or test; id of the remedy within its cause. */
+  readonly id: string;
+  /** The cause it is about; for a question the one it moves most. */
+  readonly cause: CauseId;
+  readonly minutes: number;
+  readonly because: string;
+}
+
+export interface Plan {
+  readonly steps: readonly PlanStep[];
+  /** Answers that remedies already tried may have changed: to be asked again first. */
+  readonly askAgain: readonly FactId[];
+  /** Expected minutes until the cause is found and put right in this order. */
+  readonly minutes: number;
+  /** The same when causes are gone through in the order of a fixed checklist, or the cheapest check first. */
+  readonly checklistMinutes: number;
+  readonly cheapestFirstMinutes: number;
+}
+
+/** Causes below this probability get no step of their own (judgement: one in twenty). */
+const PLANNED_FROM = 0.05;
+const MOST_CAUSES = 5;
+const MOST_QUESTIONS = 3;
+
+export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = next(audit, options)): Plan {
+  const p = faultProbabilities(audit);
+  const suspects = audit.causes.map((cause, i): Suspect => {
+    const [remedy] = openRemedies(audit, cause);
+    return {
+      p: p[i] ?? 0,
+      confirmMinutes: confirmMinutes(audit.book, cause),
+      repairMinutes: remedy?.minutes ?? cause.remedies[0].minutes,
+      checkMinutes: CHECK_MINUTES,
+    };
+  });
+  const order = checkOrder(suspects);
+  const planned = order
+    .filter((i) => (p[i] ?? 0) >= PLANNED_FROM || audit.causes[i]?.id === audit.ranking.leader)
+    .slice(0, MOST_CAUSES);
+  const steps = planned.flatMap((i) => stepsFor(audit, audit.causes[i] as Cause, p[i] ?? 0));
+  const given = audit.causes.map((_, i) => i);
+  const byCost = [...given].sort(
+    (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
+  );
+  return {
+    steps: [...questionSteps(proposed), ...freeFirst(dedupe(steps))],
+    askAgain: outdatedAnswers(audit.book, audit.causes),
+    minutes: repairMinutes(suspects, order, OTHER_MINUTES),
+    checklistMinutes: repairMinutes(suspects, given, OTHER_MINUTES),
+    cheapestFirstMinutes: repairMinutes(suspects, byCost, OTHER_MINUTES),
+  };
+}
+
+/** Remedies that apply or may apply and were not tried, in the order of the cause file. */
+export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
+  return cause.remedies.filter(
+    (remedy) =>
+      !isTried(audit.book, cause, remedy) &&
+      (remedy.when === undefined || verdictOf(remedy.when, audit.view).truth !== 'no'),
+  );
+}
+
+/** Nothing is bought, drilled or otherwise final. */
+export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && remedy.reversible;
+
+interface Planned extends PlanStep {
+  readonly free: boolean;
+}
+
+function stepsFor(audit: Audit, cause: Cause, p: number): Planned[] {
+  const percent = `${Math.max(1, Math.round(20 * p) * 5)} %`;
+  const remedies = openRemedies(audit, cause);
+  const first = remedies[0];
+  const test = cheapestTest(audit.book, cause);
+  const needed =
+    test !== undefined &&
+    (first === undefined || !isFree(first) || factSpec(test.test).minutes < first.minutes);
+  const testStep: Planned[] = needed
+    ? [
+        {
+          kind: 'test',
+          id: test.test,
+          cause: cause.id,
+          minutes: factSpec(test.test).minutes,
+          because: `It confirms or clears “${cause.title}” (about ${percent}) before anything is changed for it.`,
+          free: true,
+        },
+      ]
+    : [];
+  return [
+    ...testStep,
+    ...remedies.map(
+      (remedy): Planned => ({
+        kind: 'remedy',
+        id: remedy.id,
+        cause: cause.id,
+        minutes: remedy.minutes,
+        because: `It puts “${cause.title}” right in about ${Math.round(20 * remedy.cures) * 5} % of the cases where that is the cause.`,
+        free: isFree(remedy),
+      }),
+    ),
+  ];
+}
+
+/** What is free and can be undone comes before what is bought or drilled; otherwise the order stays. */
+function freeFirst(steps: readonly Planned[]): PlanStep[] {
+  const ordered = [...steps.filter((s) => s.free), ...steps.filter((s) => !s.free)];
+  return ordered.map(({ free: _, ...step }) => step);
+}
+
+function dedupe(steps: readonly Planned[]): Planned[] {
+  const seen = new Set<string>();
+  return steps.filter((step) => {
+    const key = `${step.kind} ${step.id}`;
+    return seen.has(key) ? false : seen.add(key);
+  });
+}
+
+function questionSteps(proposed: Next): PlanStep[] {
+  if (proposed.kind !== 'question') return [];
+  return proposed.candidates
+    .filter((c) => c.kind === 'question' && c.netMinutes > 0)
+    .slice(0, MOST_QUESTIONS)
+    .flatMap((c): PlanStep[] => {
+      const cause = c.moves[0]?.cause;
+      if (!cause) return [];
+      const because = c.fact === proposed.fact ? proposed.because : factSpec(c.fact).why;
+      return [{ kind: 'question', id: c.fact, cause, minutes: c.minutes, because }];
+    });
+}

@@ -1,0 +1,43 @@
+/** Which rules a fact can move, through computed facts too: only those are run again when it changes. */
+import type { FactId } from '../facts/catalog.js';
+import type { Cause, Rule } from '../rules/cause.js';
+import { ruleVariables } from '../rules/cause.js';
+import { type VarId, variablesOf } from '../rules/condition.js';
+import { factsBehind } from '../rules/derived/view.js';
+
+/** Variables that decide or weigh a rule: its conditions, the gate of its cause, deviation and limit. */
+export function variablesOfRule(cause: Cause, rule: Rule): VarId[] {
+  const conditions = [cause.applies, rule.applies, rule.when].flatMap((c) => (c ? variablesOf(c) : []));
+  const limit = rule.weigh.kind === 'deviation' ? rule.weigh.limit : undefined;
+  const computedLimit = limit && !limit.startsWith('limit.') ? [limit as VarId] : [];
+  return [...new Set([...conditions, ...ruleVariables(rule), ...computedLimit])];
+}
+
+export interface RuleIndex {
+  /** Asked facts each rule depends on, by place of the cause and of the rule. */
+  readonly factsOf: readonly (readonly ReadonlySet<FactId>[])[];
+  /** Places of the causes that a fact can move. */
+  readonly causesOf: ReadonlyMap<FactId, readonly number[]>;
+}
+
+const indices = new WeakMap<readonly Cause[], RuleIndex>();
+
+/** The index of a rule base, built once. */
+export function ruleIndex(causes: readonly Cause[]): RuleIndex {
+  const known = indices.get(causes);
+  if (known) return known;
+  const factsOf = causes.map((cause) =>
+    cause.rules.map((rule) => new Set(variablesOfRule(cause, rule).flatMap(factsBehind))),
+  );
+  const causesOf = new Map<FactId, number[]>();
+  factsOf.forEach((rules, place) => {
+    for (const id of new Set(rules.flatMap((set) => [...set]))) {
+      const list = causesOf.get(id);
+      if (list) list.push(place);
+      else causesOf.set(id, [place]);
+    }
+  });
+  const index = { factsOf, causesOf };
+  indices.set(causes, index);
+  return index;
+}

@@ -1,0 +1,36 @@
+/** Which open answer or home test tells two causes apart. */
+import type { FactId } from '../facts/catalog.js';
+import { factSpec } from '../facts/catalog.js';
+import type { CauseId } from '../rules/cause.js';
+import type { Audit } from './audit.js';
+import { openFacts } from './hypotheses.js';
+import { answerChances, baseRates, hypothesesOf } from './predict.js';
+
+export interface Separator {
+  readonly fact: FactId;
+  readonly minutes: number;
+  /** Decibans between the two causes that the answer is expected to add, whichever of them is true. */
+  readonly expectedDb: number;
+}
+
+/** Less than this, in decibans, separates nothing. */
+const LEAST_DB = 1;
+
+/** Open questions and tests that separate two causes, most decibans for the minute first. */
+export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
+  const place = (id: CauseId): number => audit.causes.findIndex((cause) => cause.id === id);
+  const [i, j] = [place(a), place(b)];
+  return openFacts(audit.book)
+    .flatMap((fact): Separator[] => {
+      const hypotheses = hypothesesOf(audit, fact);
+      if (hypotheses.every((h) => h.movesDb[i] === 0 && h.movesDb[j] === 0)) return [];
+      const chances = answerChances(hypotheses, baseRates(audit, hypotheses), audit.causes.length);
+      // Expected weight of evidence between the two, the mean over either being true (Good & Card).
+      const expectedDb = chances.reduce((sum, row) => {
+        const [p, q] = [row[i] ?? 0, row[j] ?? 0];
+        return sum + 0.5 * (p - q) * 10 * Math.log10(p / q);
+      }, 0);
+      return expectedDb >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
+    })
+    .sort((x, y) => y.expectedDb / y.minutes - x.expectedDb / x.minutes);
+}

@@ -1,0 +1,61 @@
+/** The ranking seen as one fault among several: what troubleshooting costs are computed from. */
+import { type FactBook, told } from '../facts/book.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
+import type { Cause, Confirm } from '../rules/cause.js';
+import type { Audit } from './audit.js';
+import { probabilityOf } from './decibans.js';
+import { repairMinutes, type Suspect } from './troubleshoot.js';
+
+/** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */
+export const OTHER_MINUTES = 60;
+/** Minutes to look once more at a cause that a test has confirmed already (judgement). */
+const CONFIRMED_MINUTES = 0.5;
+/** Minutes to check after a repair that the trouble is gone: the same minute of speech again (judgement). */
+export const CHECK_MINUTES = 2;
+
+/**
+ * One probability for each cause and, last, one for none of them. Causes may be true together; for the
+ * cost of finding the first they are scaled so that all sum to 1.
+ */
+export function faultProbabilities(audit: Audit): number[] {
+  const byId = new Map(audit.ranking.causes.map((r) => [r.cause, r]));
+  const p = audit.causes.map((cause) => {
+    const ranked = byId.get(cause.id);
+    return ranked?.applies ? probabilityOf(ranked.decibans) : 0;
+  });
+  const none = p.reduce((q, value) => q * (1 - value), 1);
+  const sum = p.reduce((a, b) => a + b, 0);
+  return [...p.map((value) => (sum > 0 ? (value * (1 - none)) / sum : 0)), none];
+}
+
+/** Did a test come out as this cause predicts? Undefined while it is not done. */
+export function confirmed(book: FactBook, confirm: Confirm): boolean | undefined {
+  const value = told(book, confirm.test as FactId);
+  return value === undefined ? undefined : confirm.outcomes.includes(String(value));
+}
+
+/** The cheapest test still to be done that can confirm the cause. */
+export function cheapestTest(book: FactBook, cause: Cause): Confirm | undefined {
+  return cause.confirm
+    .filter((c) => !book.answers.has(c.test))
+    .sort((a, b) => factSpec(a.test).minutes - factSpec(b.test).minutes)[0];
+}
+
+/** Minutes to confirm or clear a cause: its cheapest test, or with none left its first remedy as a trial. */
+export function confirmMinutes(book: FactBook, cause: Cause): number {
+  if (cause.confirm.some((c) => confirmed(book, c) === true)) return CONFIRMED_MINUTES;
+  const test = cheapestTest(book, cause);
+  return test ? factSpec(test.test).minutes : cause.remedies[0].minutes;
+}
+
+/**
+ * Expected minutes until the fault is found, over `p` as above. Repair times are left out: whoever asks or
+ * does not ask pays them all the same, so they cannot decide between questions.
+ */
+export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
+  const suspects = confirm.flatMap((minutes, i): Suspect[] => {
+    const value = p[i] ?? 0;
+    return value > 0 ? [{ p: value, confirmMinutes: minutes, repairMinutes: 0, checkMinutes: 0 }] : [];
+  });
+  return repairMinutes(suspects, undefined, OTHER_MINUTES);
+}

@@ -1,0 +1,173 @@
+/** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
+import { type FactId, factSpec } from '../facts/catalog.js';
+import type { CauseId, Rule } from '../rules/cause.js';
+import { givenDb } from '../rules/weight.js';
+import type { Audit } from './audit.js';
+import { isAsked, isTest, makesSense } from './hypotheses.js';
+import { answerChances, baseRates, type Hypothesis, hypothesesOf } from './predict.js';
+import { confirmMinutes, faultProbabilities, minutesToFind } from './suspects.js';
+import { outlook } from './troubleshoot.js';
+
+export interface Candidate {
+  readonly fact: FactId;
+  readonly kind: 'question' | 'test';
+  /** Minutes it takes. */
+  readonly minutes: number;
+  /** Expected minutes it saves on the way to the cause, its own cost left out. */
+  readonly savesMinutes: number;
+  /** savesMinutes - minutes. */
+  readonly netMinutes: number;
+  /** The causes it can move, most first: decibans at best and at worst for the cause. */
+  readonly moves: readonly { readonly cause: CauseId; readonly upDb: number; readonly downDb: number }[];
+  /** Other open questions that must be answered too before this one tells anything; empty if it speaks alone. */
+  readonly together: readonly FactId[];
+}
+
+/** Chance that the owner cannot tell after all, so that nothing is gained (judgement). */
+const CANNOT_TELL = 0.1;
+/** Bundles of more open questions than this are too far from telling anything. */
+const MOST_TOGETHER = 6;
+/** A computed deviation that is clearly there or clearly not: twice or half its threshold, in decibans. */
+const TYPICAL_DEVIATION_DB = 6;
+/** Smaller movements, decibans, are not worth naming. */
+const NAMED_FROM_DB = 0.5;
+
+/** The state of belief that all candidates of one step are weighed against. */
+export interface Outset {
+  readonly audit: Audit;
+  readonly p: readonly number[];
+  readonly confirm: readonly number[];
+  readonly now: number;
+}
+
+export function outsetOf(audit: Audit): Outset {
+  const p = faultProbabilities(audit);
+  const confirm = audit.causes.map((cause) => confirmMinutes(audit.book, cause));
+  return { audit, p, confirm, now: minutesToFind(p, confirm) };
+}
+
+/** The worth of every given open fact, best first; facts that can move nothing are left out. */
+export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[] {
+  const outset = outsetOf(audit);
+  const bundles = bundlesOf(outset, new Set(facts));
+  return facts
+    .flatMap((fact) => candidateOf(outset, fact, bundles.get(fact)) ?? [])
+    .sort((a, b) => b.netMinutes - a.netMinutes);
+}
+
+function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
+  const hypotheses = hypothesesOf(outset.audit, fact);
+  const moves = movesOf(outset.audit, hypotheses);
+  if (moves.length === 0 && !bundle) return undefined;
+  const { minutes } = factSpec(fact);
+  const alone = moves.length > 0 ? savedBy(outset, fact, hypotheses) : 0;
+  const shared = bundle?.savesMinutes ?? 0;
+  const savesMinutes = Math.max(alone, shared);
+  return {
+    fact,
+    kind: isTest(fact) ? 'test' : 'question',
+    minutes,
+    savesMinutes,
+    netMinutes: savesMinutes - minutes,
+    moves: moves.length > 0 ? moves : (bundle?.moves ?? []),
+    together: shared > alone ? (bundle?.together ?? []) : [],
+  };
+}
+
+function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['moves'] {
+  return audit.causes
+    .map((cause, i) => {
+      const moves = hypotheses.map((h) => h.movesDb[i] ?? 0);
+      return { cause: cause.id, upDb: Math.max(0, ...moves), downDb: Math.min(0, ...moves) };
+    })
+    .filter((m) => m.upDb - m.downDb >= NAMED_FROM_DB)
+    .sort((a, b) => b.upDb - b.downDb - (a.upDb - a.downDb));
+}
+
+function savedBy(
+  { audit, p, confirm, now }: Outset,
+  fact: FactId,
+  hypotheses: readonly Hypothesis[],
+): number {
+  const chances = answerChances(hypotheses, baseRates(audit, hypotheses), audit.causes.length);
+  // A test that has been done is not paid for again: what is left to confirm depends on its outcome.
+  const after = (h: Hypothesis | undefined): readonly number[] =>
+    h && isTest(fact) ? audit.causes.map((cause) => confirmMinutes(h.step.book, cause)) : confirm;
+  const seen = outlook(p, chances, () => 0);
+  const later = seen.answers.reduce(
+    (sum, answer, a) => sum + answer.p * minutesToFind(answer.posterior, after(hypotheses[a])),
+    0,
+  );
+  return (1 - CANNOT_TELL) * Math.max(0, now - later);
+}
+
+interface Share {
+  readonly savesMinutes: number;
+  readonly moves: Candidate['moves'];
+  readonly together: readonly FactId[];
+}
+
+/**
+ * Questions that tell something only together (four lengths make one angle). For every rule that is still
+ * open the whole set of its missing answers is weighed as one question with the two outcomes of the rule;
+ * where the set pays, each of its questions that can be put now gets its part of the gain, by minutes.
+ * Parts from different causes add up: one length serves them all.
+ */
+function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Share> {
+  const { audit, p } = outset;
+  const shares = new Map<FactId, Share>();
+  audit.causes.forEach((cause, i) => {
+    if ((p[i] ?? 0) <= 0) return;
+    const best = new Map<FactId, Share>();
+    (audit.byCause.get(cause.id) ?? []).forEach((item, place) => {
+      const rule = cause.rules[place];
+      const open = item.open.filter((id) => !isAsked(audit.book, id));
+      if (!rule || item.outcome !== 'unknown' || open.length < item.open.length) return;
+      if (open.length < 2 || open.length > MOST_TOGETHER) return;
+      const minutes = open.reduce((sum, id) => sum + factSpec(id).minutes, 0);
+      const { savesMinutes, upDb, downDb } = bundleWorth(outset, i, rule, open);
+      if (savesMinutes <= minutes) return;
+      for (const id of open) {
+        if (!facts.has(id) || !makesSense(audit.book, id)) continue;
+        const part = (savesMinutes * factSpec(id).minutes) / minutes;
+        if (part <= (best.get(id)?.savesMinutes ?? 0)) continue;
+        const together = open.filter((other) => other !== id);
+        best.set(id, { savesMinutes: part, moves: [{ cause: cause.id, upDb, downDb }], together });
+      }
+    });
+    for (const [id, share] of best) {
+      const sum = shares.get(id);
+      const larger = !sum || share.savesMinutes > sum.savesMinutes ? share : sum;
+      shares.set(id, {
+        savesMinutes: Math.min(outset.now, (sum?.savesMinutes ?? 0) + share.savesMinutes),
+        moves: [...(sum?.moves ?? []), ...share.moves],
+        together: larger.together,
+      });
+    }
+  });
+  return shares;
+}
+
+/** Expected minutes saved when a rule of cause `i` is settled either way. */
+function bundleWorth({ p, confirm }: Outset, i: number, rule: Rule, open: readonly FactId[]) {
+  const { tp, fp } = ratesOf(rule, open);
+  const yes = p.map((_, k) => (k === i ? tp : fp));
+  const seen = outlook(p, [yes, yes.map((q) => 1 - q)], (q) => -minutesToFind(q, confirm));
+  return {
+    savesMinutes: (1 - CANNOT_TELL) ** open.length * Math.max(0, seen.gain),
+    upDb: 10 * Math.log10(tp / fp),
+    downDb: 10 * Math.log10((1 - tp) / (1 - fp)),
+  };
+}
+
+/** Chances of the outcome yes with and without the cause, as they will be reported. */
+function ratesOf(rule: Rule, open: readonly FactId[]): { tp: number; fp: number } {
+  const usual = open.map((id) => factSpec(id).usually);
+  const how = usual.includes('guessed') ? 'guessed' : usual.includes('recalled') ? 'recalled' : 'read';
+  if (rule.weigh.kind === 'answer') {
+    const up = 10 ** (givenDb(rule.weigh.tp, rule.weigh.fp, how) / 10);
+    return { tp: Math.min(0.99, rule.weigh.fp * up), fp: rule.weigh.fp };
+  }
+  const odds = 10 ** (TYPICAL_DEVIATION_DB / 10);
+  return { tp: odds / (1 + odds), fp: 1 / (1 + odds) };
+}
