@@ -57,7 +57,7 @@ export const sourceFacts = family({
     family: 'source',
     label: 'loudspeakers of the display',
     ask: 'Are the loudspeakers inside the display, or any second device, playing the same sound?',
-    hint: 'Put an ear to the display.',
+    hint: 'Mute the receiver, then listen at the display.',
     why: 'A second voice a few hundredths of a second late blurs the first and pulls it to the picture.',
     findOut: ['Mute the receiver.', 'If a voice goes on, something else is playing it.'],
     minutes: 0.5,

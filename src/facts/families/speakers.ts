@@ -67,7 +67,11 @@ export const speakerFacts = family({
     ask: 'Facing the center, on which side is the cone that also plays the voice range: left or right?',
     hint: 'In this design the other cone plays bass only.',
     why: 'The two ends of the sofa hear different loudspeakers; turning the box over swaps them.',
-    findOut: ['Play a voice at low level.', 'Hold an ear near each cone: the one with clear words is it.'],
+    findOut: [
+      'Turn the volume down first.',
+      'Play a voice.',
+      'Hold an ear near each cone: the one with clear words is it.',
+    ],
     minutes: 2,
     usually: 'measured',
     askedWhen: { centerLayout: ['two-and-a-half-way'] },

@@ -1,0 +1,352 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { FactBook } from '../../src/facts/book.js';
+import {
+  CaseError,
+  type CaseProblem,
+  caseJsonSchema,
+  decodeCase,
+  MAX_CASE_BYTES,
+  readCase,
+  writeCase,
+} from '../../src/facts/case-file.js';
+import { CASE_LIMITS } from '../../src/facts/case-limits.js';
+import { FACT_IDS } from '../../src/facts/catalog.js';
+import { anyBook } from '../support/books.js';
+
+const CONTRACT_CASE = `{ "format": "center-audit/case", "version": 1, "units": "imperial",
+  "title": "short name", "complaints": ["voice-unclear-off-side"],
+  "facts": { "centerLayout": "mid-tweeter-mid",
+             "seatDistance": { "value": "9 ft", "how": "measured" },
+             "centerCrossover": { "how": "unknown" } },
+  "seats": [ { "name": "middle", "xM": 0, "yM": "9 ft", "main": true }, { "name": "right end", "xM": "3 ft 6 in", "yM": "9 ft", "row": 1, "earHeightM": 0.97 } ],
+  "expect": { "top": ["driver-layout"], "ruledOut": ["level"] } }`;
+
+function problems(text: string): readonly CaseProblem[] {
+  try {
+    readCase(text);
+  } catch (error) {
+    if (error instanceof CaseError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+const caseOf = (parts: object): string => JSON.stringify(parts);
+const problem = (parts: object): CaseProblem | undefined => problems(caseOf(parts))[0];
+const facts = (entries: object): CaseProblem | undefined => problem({ facts: entries });
+
+describe('a hand-written case', () => {
+  it('reads as the contract shows it', () => {
+    const { book, expect: expected, warnings } = readCase(CONTRACT_CASE, { folder: '/cases' });
+    expect(book).toEqual({
+      units: 'imperial',
+      title: 'short name',
+      complaints: ['voice-unclear-off-side'],
+      absentComplaints: [],
+      answers: new Map<string, unknown>([
+        ['centerLayout', { value: 'mid-tweeter-mid', how: 'read' }],
+        ['centerCrossover', { how: 'unknown' }],
+        ['seatDistance', { value: 2.7432, how: 'measured' }],
+      ]),
+      seats: [
+        { name: 'middle', xM: 0, yM: 2.7432, row: 1, main: true },
+        { name: 'right end', xM: 1.0668, yM: 2.7432, row: 1, earHeightM: 0.97, main: false },
+      ],
+      notes: [],
+      tried: [],
+      folder: '/cases',
+    });
+    expect(expected).toEqual({ top: ['driver-layout'], ruledOut: ['level'] });
+    expect(warnings).toEqual([]);
+  });
+
+  it('may be as short as one fact, with a byte order mark and Windows line ends', () => {
+    const { book } = readCase('\ufeff{\r\n "facts": { "seatDistance": "3 m" }\r\n}\r\n');
+    expect(book.units).toBe('metric');
+    expect(book.answers.get('seatDistance')).toEqual({ value: 3, how: 'measured' });
+  });
+
+  it('echoes the unit it took for a number without one', () => {
+    const { warnings, book } = readCase(caseOf({ units: 'imperial', facts: { seatDistance: 9 } }));
+    expect(book.answers.get('seatDistance')).toMatchObject({ value: 2.7432 });
+    expect(warnings).toEqual([
+      { path: 'facts.seatDistance', text: 'a number without a unit is taken as ft: 9 ft (2.74 m)' },
+    ]);
+  });
+
+  it('says which system it took when none is given and it mattered', () => {
+    const { warnings } = readCase(caseOf({ facts: { seatDistance: 3 } }));
+    expect(warnings.map((warning) => warning.path)).toEqual(['facts.seatDistance', 'units']);
+  });
+
+  it('remarks on what is possible but unusual', () => {
+    const { warnings } = readCase(caseOf({ facts: { mainsBase: '9 m' } }));
+    expect(warnings[0]?.text).toMatch(/unusual for the distance between the mains/);
+  });
+
+  it('reads an undecided expectation', () => {
+    const expected = { undecided: true, separates: ['delay', 'level'] };
+    expect(readCase(caseOf({ expect: expected })).expect).toEqual(expected);
+  });
+});
+
+describe('seats of a case', () => {
+  const seats = (list: object[]) => readCase(caseOf({ units: 'imperial', seats: list }));
+
+  it('are in meters where a number stands alone, in every unit system', () => {
+    expect(seats([{ xM: 0.5, yM: 3, earHeightM: '3 ft' }]).book.seats).toEqual([
+      { name: 'seat 1', xM: 0.5, yM: 3, row: 1, earHeightM: 0.9144, main: true },
+    ]);
+    expect(seats([{ xM: '0.5', yM: '3' }]).book.seats[0]).toMatchObject({ xM: 0.5, yM: 3 });
+  });
+
+  it('may name the side', () => {
+    expect(seats([{ xM: '2 ft left', yM: 3 }]).book.seats[0]?.xM).toBeCloseTo(-0.6096, 12);
+    expect(seats([{ xM: '2 ft right', yM: 3 }]).book.seats[0]?.xM).toBeCloseTo(0.6096, 12);
+  });
+
+  it('have exactly one main seat: the one nearest to the middle of the front row unless one is marked', () => {
+    const { book, warnings } = seats([
+      { name: 'a', xM: 0, yM: 4, row: 2 },
+      { name: 'b', xM: -1, yM: 3 },
+      { name: 'c', xM: 0.2, yM: 3 },
+    ]);
+    expect(book.seats.filter((seat) => seat.main).map((seat) => seat.name)).toEqual(['c']);
+    expect(warnings[0]?.text).toMatch(/no main seat is marked; "c" is taken/);
+  });
+
+  it.each([
+    [
+      [
+        { xM: 0, yM: 3, main: true },
+        { xM: 1, yM: 3, main: true },
+      ],
+      'seats',
+      /both marked as the main seat/,
+    ],
+    [
+      [
+        { name: 'a', xM: 0, yM: 3 },
+        { name: 'a', xM: 1, yM: 3 },
+      ],
+      'seats.1.name',
+      /two seats are called "a"/,
+    ],
+    [[{ xM: 0 }], 'seats.0.yM', /this key is missing/],
+    [[{ xM: 0, yM: 300 }], 'seats.0.yM', /cannot be right for a seat/],
+    [[{ xM: '3 kg', yM: 3 }], 'seats.0.xM', /a mass, and a length/],
+    [[{ xM: 0, yM: 3, row: 1.5 }], 'seats.0.row', /does not fit here/],
+    [[{ xM: 0, yM: 3, heigth: 1 }], 'seats.0.heigth', /no key that is known here/],
+    [Array.from({ length: 31 }, () => ({ xM: 0, yM: 3 })), 'seats', /too long/],
+  ])('%#: what cannot be is refused at its place', (list, path, words) => {
+    const found = problem({ seats: list });
+    expect(found?.path).toBe(path);
+    expect(found?.what).toMatch(words);
+  });
+});
+
+describe('what is wrong with a case', () => {
+  it('is told all at once, in the order of the file, with line, column, accepted values and an example', () => {
+    const found = problems(`{
+  "units": "imperial",
+  "facts": {
+    "centerLayot": "coaxial",
+    "centerCrossover": "3 kg",
+    "seatDistance": { "value": "9 ft", "hw": "measured" }
+  },
+  "complaints": ["dul"],
+  "titel": "x"
+}`);
+    expect(found.map(({ path, line, column }) => [path, line, column])).toEqual([
+      ['facts.centerLayot', 4, 20],
+      ['facts.centerCrossover', 5, 24],
+      ['facts.seatDistance.hw', 6, 46],
+      ['complaints.0', 8, 18],
+      ['titel', 9, 12],
+    ]);
+    expect(found[0]?.what).toBe('"centerLayot" is no fact that is known here; did you mean centerLayout?');
+    expect(found[1]).toMatchObject({ example: '2.5 kHz', where: 'facts.centerCrossover, line 5, column 24' });
+    expect(found[3]?.what).toMatch(/did you mean dull\?/);
+    expect(found[4]?.example).toBe('title');
+    for (const each of found) expect(each.accepted).not.toBe('');
+  });
+
+  it.each<[object, RegExp]>([
+    [{ seatDistance: { value: 3, how: 'unknown' } }, /has a value and is marked unknown/],
+    [{ seatDistance: {} }, /neither a value nor how: unknown/],
+    [{ seatDistance: { how: 'measured' } }, /neither a value nor how: unknown/],
+    [{ seatDistance: { value: 3, how: 'dreamt' } }, /"dreamt" says not how it was obtained/],
+    [{ seatDistance: true }, /true is no number/],
+    [{ seatDistance: null }, /null is no number/],
+    [{ seatDistance: [3] }, /a list is no number/],
+    [{ seatDistance: '300 m' }, /cannot be right/],
+    [{ centerLayout: 1 }, /none of the choices/],
+    [{ centerLayout: 'mid-tweter-mid' }, /did you mean mid-tweeter-mid/],
+    [{ responseLeft: '../secret.txt' }, /climbs out/],
+    [{ responseLeft: 5 }, /is no path/],
+    [{ toString: 1 }, /no fact that is known here/],
+  ])('%j', (entries, words) => {
+    expect(facts(entries)?.what).toMatch(words);
+  });
+
+  it.each<[object, string]>([
+    [{ units: 'stones' }, 'units'],
+    [{ title: 5 }, 'title'],
+    [{ title: 'x'.repeat(CASE_LIMITS.titleLetters + 1) }, 'title'],
+    [{ words: 'x'.repeat(CASE_LIMITS.wordsLetters + 1) }, 'words'],
+    [{ notes: Array.from({ length: CASE_LIMITS.notes + 1 }, () => 'x') }, 'notes'],
+    [{ notes: ['x'.repeat(CASE_LIMITS.noteLetters + 1)] }, 'notes.0'],
+    [{ tried: 'x' }, 'tried'],
+    [{ complaints: 'dull' }, 'complaints'],
+    [{ complaints: [3] }, 'complaints.0'],
+    [{ facts: [] }, 'facts'],
+    [{ seats: {} }, 'seats'],
+    [{ expect: { top: 'x' } }, 'expect.top'],
+    [{ expect: { tops: [] } }, 'expect.tops'],
+  ])('%#: a wrong kind or size at %s is refused there', (parts, path) => {
+    expect(problem(parts)?.path).toBe(path);
+    expect(problem(parts)?.accepted).not.toBe('');
+  });
+
+  it('is limited in how much it tells', () => {
+    const many = Object.fromEntries(Array.from({ length: 500 }, (_, index) => [`zz${index}`, 1]));
+    let message = '';
+    try {
+      readCase(caseOf({ facts: many }));
+    } catch (error) {
+      message = String(error);
+    }
+    expect(message).toMatch(/and 480 more$/);
+    expect(message.length).toBeLessThan(10_000);
+  });
+
+  it.each([
+    ['a newer version', { version: 2 }, /newer than this program reads/],
+    ['a version that never was', { version: 0 }, /no version of a case file/],
+    ['a version in words', { version: 'one' }, /no version of a case file/],
+    ['another format', { format: 'center-audit/report' }, /the format is "center-audit\/report"/],
+  ])('%s is refused clearly', (_name, parts, words) => {
+    expect(problem(parts)?.what).toMatch(words);
+  });
+});
+
+describe('bytes from strangers', () => {
+  const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+  it.each([
+    ['Latin-1', new Uint8Array([0x7b, 0x22, 0xe9, 0x22, 0x7d]), /not written in UTF-8/],
+    ['UTF-16', new Uint8Array([0xff, 0xfe, 0x7b, 0x00]), /UTF-16/],
+    ['zero bytes', new Uint8Array([0x7b, 0x00, 0x7d]), /zero byte at position 1/],
+    ['too much', new Uint8Array(MAX_CASE_BYTES + 1).fill(0x20), /bytes/],
+  ])('%s are refused clearly', (_name, data, words) => {
+    expect(() => decodeCase(data)).toThrow(words);
+    expect(() => decodeCase(data)).toThrow(CaseError);
+  });
+
+  it('are read when they are UTF-8, with or without a mark', () => {
+    expect(readCase(decodeCase(bytes('\ufeff{"title":"Café"}'))).book.title).toBe('Café');
+  });
+
+  it('lose what steers a terminal or turns the direction of writing', () => {
+    const { book, warnings } = readCase(
+      caseOf({ title: 'a\u001b[2Jb\u202ec\u0007', notes: ['x\ty\r\nz', '\u200b'], words: ' hi ' }),
+    );
+    expect(book.title).toBe('abc');
+    expect(book.notes).toEqual(['x\ty\nz']);
+    expect(book.words).toBe('hi');
+    expect(warnings.map((warning) => warning.path)).toEqual(['title', 'notes.1']);
+  });
+
+  it('of any sort never make the reader fail in another way', () => {
+    const junk = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.json(),
+      fc.json().map((text) => `{"facts":${text}}`),
+    );
+    fc.assert(
+      fc.property(junk, (text) => {
+        problems(text);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('a case written', () => {
+  it('reads back as exactly the same book', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const { book: again } = readCase(writeCase(book));
+        expect(again).toEqual(book);
+        expect([...again.answers]).toEqual([...book.answers]);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('reads as the same answers in the other unit system', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const other: FactBook = { ...book, units: book.units === 'metric' ? 'imperial' : 'metric' };
+        expect(readCase(writeCase(other)).book.answers).toEqual(book.answers);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('does not depend on the order in which facts were told', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const backward = { ...book, answers: new Map([...book.answers].reverse()) };
+        expect(writeCase(backward)).toBe(writeCase(book));
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('is the same text when read and written again', () => {
+    const once = writeCase(readCase(CONTRACT_CASE).book);
+    expect(writeCase(readCase(once).book)).toBe(once);
+  });
+
+  it('keeps feet and inches as they were told, one fact a line', () => {
+    const { book, expect: expected } = readCase(CONTRACT_CASE);
+    expect(writeCase(book, expected ? { expect: expected } : {})).toBe(`{
+  "format": "center-audit/case",
+  "version": 1,
+  "units": "imperial",
+  "title": "short name",
+  "complaints": ["voice-unclear-off-side"],
+  "facts": {
+    "centerLayout": "mid-tweeter-mid",
+    "centerCrossover": { "how": "unknown" },
+    "seatDistance": "9 ft"
+  },
+  "seats": [
+    { "name": "middle", "xM": 0, "yM": 2.7432, "row": 1, "main": true },
+    { "name": "right end", "xM": 1.0668, "yM": 2.7432, "row": 1, "earHeightM": 0.97 }
+  ],
+  "expect": { "top": ["driver-layout"], "ruledOut": ["level"] }
+}
+`);
+  });
+});
+
+describe('the JSON Schema', () => {
+  const schema = caseJsonSchema() as {
+    $schema: string;
+    additionalProperties: boolean;
+    properties: Record<string, { properties?: Record<string, { description?: string }> }>;
+  };
+
+  it('is draft 2020-12, strict, and describes every fact with its question', () => {
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    expect(schema.additionalProperties).toBe(false);
+    const described = schema.properties.facts?.properties ?? {};
+    expect(Object.keys(described)).toEqual(FACT_IDS);
+    for (const id of FACT_IDS) expect(described[id]?.description).toMatch(/\?$/);
+  });
+
+  it('holds nothing that is not JSON', () => {
+    expect(JSON.parse(JSON.stringify(schema))).toEqual(schema);
+  });
+});

@@ -1,0 +1,299 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EMPTY_BOOK, type FactBook, type Seat, withAnswer } from '../../src/facts/book.js';
+import { type FactId, factSpec } from '../../src/facts/catalog.js';
+import { PAIRS } from '../../src/facts/contradictions/pairs.js';
+import { contradictions } from '../../src/facts/contradictions.js';
+import { anyBook } from '../support/books.js';
+
+type Told = Partial<Record<FactId, number | string>>;
+
+function bookOf(facts: Told, rest: Partial<FactBook> = {}): FactBook {
+  return Object.entries(facts).reduce<FactBook>(
+    (book, [id, value]) => withAnswer(book, id as FactId, { value, how: 'measured' }),
+    { ...EMPTY_BOOK, ...rest },
+  );
+}
+const ids = (facts: Told, rest: Partial<FactBook> = {}): string[] =>
+  contradictions(bookOf(facts, rest)).map((each) => each.id);
+
+describe('units mixed up', () => {
+  it('shows as an entry about three times the taped distance, or a third of it', () => {
+    expect(ids({ tapedCenter: 3, enteredCenter: 9.84 })).toEqual(['wrong-unit-enteredCenter']);
+    expect(ids({ tapedCenter: 3, enteredCenter: 0.914 })).toEqual(['wrong-unit-enteredCenter']);
+    expect(ids({ tapedMains: 3.2, enteredLeft: 10.5, enteredRight: 10.5 })).toEqual([
+      'wrong-unit-enteredLeft',
+      'wrong-unit-enteredRight',
+    ]);
+  });
+
+  it('is held against the seat distance where nothing was taped', () => {
+    expect(ids({ seatDistance: 3, enteredCenter: 9.84 })).toEqual(['wrong-unit-enteredCenter']);
+    const seats: Seat[] = [{ name: 'a', xM: 0, yM: 3, row: 1, main: true }];
+    expect(ids({ enteredCenter: 9.84 }, { seats })).toEqual(['wrong-unit-enteredCenter']);
+  });
+
+  it('is told within 12 % of 3.28 and not beyond', () => {
+    for (const ratio of [2.9, 3.28, 3.66])
+      expect(ids({ tapedCenter: 3, enteredCenter: 3 * ratio })).toHaveLength(1);
+    for (const ratio of [1, 2, 2.85, 3.7, 5])
+      expect(ids({ tapedCenter: 3, enteredCenter: 3 * ratio })).toEqual([]);
+  });
+
+  it('shows between two entries even where nothing was measured', () => {
+    expect(ids({ enteredCenter: 10, enteredLeft: 3.1 })).toEqual(['mixed-units']);
+  });
+
+  it('quotes both answers and blames nobody', () => {
+    const [found] = contradictions(bookOf({ tapedCenter: 3, enteredCenter: 9.84 }));
+    expect(found).toEqual({
+      id: 'wrong-unit-enteredCenter',
+      kind: 'hard',
+      facts: ['enteredCenter', 'tapedCenter'],
+      text: 'Entered distance, center is given as 9.84 m (32 ft 3 1/2 in), and taped distance, center is given as 3.00 m (9 ft 10 in). The one is about three times the other, as when feet are typed where meters are meant.',
+    });
+  });
+});
+
+describe('distances and sizes', () => {
+  it('a tape much shorter or longer than seat and center allow', () => {
+    expect(ids({ tapedCenter: 2, seatDistance: 3 })).toEqual(['tape-against-layout']);
+    expect(ids({ tapedCenter: 4, seatDistance: 3 })).toEqual(['tape-against-layout']);
+    expect(ids({ tapedCenter: 3.2, seatDistance: 3 })).toEqual([]);
+    expect(ids({ tapedCenter: 3.75, seatDistance: 3, centerBehindMains: 0.7 })).toEqual([]);
+    expect(ids({ tapedCenter: 3 })).toEqual([]);
+  });
+
+  it('a tape test against the figures', () => {
+    const figures = { tapedCenter: 3, tapedMains: 3.2, enteredCenter: 3.5, enteredLeft: 3.2 };
+    expect(ids({ ...figures, testTape: 'agrees' })).toEqual(['tape-test-agrees-figures-not']);
+    expect(ids({ ...figures, testTape: 'off' })).toEqual([]);
+    const right = { ...figures, enteredCenter: 3 };
+    expect(ids({ ...right, testTape: 'off' })).toEqual(['tape-test-off-figures-agree']);
+    expect(ids({ ...right, testTape: 'agrees' })).toEqual([]);
+  });
+
+  it('anything above the ceiling, and not what reaches just to it', () => {
+    for (const id of [
+      'centerTweeterHeight',
+      'mainsTweeterHeight',
+      'earHeight',
+      'displayMiddleHeight',
+    ] as const) {
+      expect(ids({ [id]: 2.6, ceilingHeight: 2.4 })).toEqual([`above-ceiling-${id}`]);
+      expect(ids({ [id]: 2.4, ceilingHeight: 2.4 })).toEqual([]);
+      expect(ids({ [id]: 2.6 })).toEqual([]);
+    }
+  });
+
+  it.each<[string, Told, Told]>([
+    ['box-wider-than-bay', { centerWidth: 0.6, bayWidth: 0.55 }, { centerWidth: 0.55, bayWidth: 0.55 }],
+    ['box-higher-than-bay', { centerHeight: 0.25, bayHeight: 0.2 }, { centerHeight: 0.2, bayHeight: 0.25 }],
+    ['recess-deeper-than-bay', { bayRecess: 0.5, bayDepth: 0.4 }, { bayRecess: 0.1, bayDepth: 0.4 }],
+    [
+      'box-and-recess-deeper-than-bay',
+      { centerDepth: 0.3, bayRecess: 0.2, bayDepth: 0.4 },
+      { centerDepth: 0.5, bayRecess: 0, bayDepth: 0.4 },
+    ],
+    [
+      'cones-overlap',
+      { centerMidSize: 0.17, centerDriverSpacing: 0.13 },
+      { centerMidSize: 0.13, centerDriverSpacing: 0.13 },
+    ],
+    [
+      'cones-beyond-box',
+      { centerDriverSpacing: 0.6, centerWidth: 0.5 },
+      { centerDriverSpacing: 0.6, centerWidth: 0.2, centerOrientation: 'upright' },
+    ],
+    [
+      'tweeters-beyond-box',
+      { centerTweeterSpacing: 0.6, centerWidth: 0.5 },
+      { centerTweeterSpacing: 0.6, centerWidth: 0.5, centerLayout: 'paired-boxes' },
+    ],
+    [
+      'crossover-order',
+      { centerLowCrossover: 900, centerCrossover: 800 },
+      { centerLowCrossover: 500, centerCrossover: 2500 },
+    ],
+    [
+      'floor-but-high',
+      { centerPlacement: 'floor', centerTweeterHeight: 1.2 },
+      { centerPlacement: 'floor', centerTweeterHeight: 0.3 },
+    ],
+    [
+      'obstacle-beyond-seat',
+      { obstacleDistance: 4, seatDistance: 3 },
+      { obstacleDistance: 2, seatDistance: 3 },
+    ],
+    [
+      'heard-on-the-other-side',
+      { voiceDirection: 'low', centerTweeterHeight: 1.8, displayMiddleHeight: 1.2 },
+      { voiceDirection: 'low', centerTweeterHeight: 0.5, displayMiddleHeight: 1.2 },
+    ],
+    [
+      'heard-on-the-other-side',
+      { voiceDirection: 'high', centerTweeterHeight: 0.4, displayMiddleHeight: 1.2 },
+      { voiceDirection: 'high', centerTweeterHeight: 1.3, displayMiddleHeight: 1.2 },
+    ],
+    [
+      'loudness-against-meter',
+      { voiceLoudness: 'softer', measuredCenterLevel: 78, measuredLeftLevel: 74 },
+      { voiceLoudness: 'louder', measuredCenterLevel: 78, measuredLeftLevel: 74 },
+    ],
+    [
+      'clap-against-measured',
+      { clapRing: 'dry', reverberationTime: 1200 },
+      { clapRing: 'dry', reverberationTime: 400 },
+    ],
+    [
+      'clap-against-measured',
+      { clapRing: 'long', reverberationTime: 200 },
+      { clapRing: 'long', reverberationTime: 900 },
+    ],
+  ])('%s', (id, against, fits) => {
+    expect(ids(against)).toContain(id);
+    expect(ids(fits)).not.toContain(id);
+    for (const fact of Object.keys(against) as FactId[]) {
+      const { [fact]: _left, ...others } = against;
+      expect(ids(others), `silent without ${fact}`).not.toContain(id);
+    }
+  });
+});
+
+describe('seats', () => {
+  const list: Seat[] = [
+    { name: 'a', xM: 0, yM: 3, row: 1, main: true },
+    { name: 'b', xM: 0.6, yM: 3, row: 1, main: false },
+  ];
+  const twoRows: Seat[] = [...list, { name: 'c', xM: 0, yM: 4.5, row: 2, main: false }];
+
+  it('one seat only, and several', () => {
+    expect(ids({ seating: 'single-seat', seatCount: 2 })).toEqual(['single-seat-but-several']);
+    expect(ids({ seating: 'single-seat', seatCount: 1 })).toEqual([]);
+    expect(ids({ seating: 'single-seat' }, { seats: list })).toEqual(['single-seat-but-list']);
+  });
+
+  it('rows told and rows listed', () => {
+    expect(ids({ seating: 'one-row' }, { seats: twoRows })).toEqual(['one-row-but-list']);
+    expect(ids({ seating: 'several-rows' }, { seats: list })).toEqual(['several-rows-but-list']);
+    expect(ids({ seating: 'several-rows' }, { seats: twoRows })).toEqual([]);
+  });
+
+  it('seats counted and listed, front row against front row', () => {
+    expect(ids({ seatCount: 3 }, { seats: list })).toEqual(['seat-count-but-list']);
+    expect(ids({ seatCount: 2 }, { seats: twoRows })).toEqual([]);
+  });
+
+  it('a main seat told in one place and listed in another', () => {
+    expect(ids({ seatDistance: 4 }, { seats: list })).toEqual(['seatDistance-but-list']);
+    expect(ids({ seatDistance: 3.2 }, { seats: list })).toEqual([]);
+    expect(ids({ mainSeatOffset: 0.8 }, { seats: list })).toEqual(['mainSeatOffset-but-list']);
+  });
+});
+
+describe('complaints', () => {
+  it('that exclude each other are told together, as perhaps from different days', () => {
+    expect(ids({}, { complaints: ['voice-too-quiet', 'voice-too-loud'] })).toEqual([
+      'both-voice-too-quiet-and-voice-too-loud',
+    ]);
+    expect(ids({}, { complaints: ['voice-too-quiet', 'dull'] })).toEqual([]);
+  });
+
+  it('heard and not heard at once', () => {
+    expect(ids({}, { complaints: ['dull'], absentComplaints: ['dull'] })).toEqual([
+      'heard-and-not-heard-dull',
+    ]);
+    expect(ids({}, { complaints: ['dull'], absentComplaints: ['boomy'] })).toEqual([]);
+  });
+
+  it('beside plain taste', () => {
+    const just = 'just-prefer-two-channels' as const;
+    expect(ids({}, { complaints: [just, 'dull'] })).toEqual(['prefers-but-complains']);
+    expect(ids({}, { complaints: [just] })).toEqual([]);
+    expect(ids({ likesTwoChannel: 'something-wrong' }, { complaints: [just] })).toEqual([
+      'prefers-but-wrong',
+    ]);
+    expect(ids({ likesTwoChannel: 'like-two' }, { complaints: ['dull'] })).toEqual(['taste-but-complains']);
+    expect(ids({ likesTwoChannel: 'both' }, { complaints: ['dull'] })).toEqual([]);
+  });
+
+  it('against an answer that says the opposite', () => {
+    expect(ids({ lipSync: 'in-step' }, { complaints: ['out-of-step-with-picture'] })).toEqual([
+      'out-of-step-with-picture-but-lipSync',
+    ]);
+    expect(ids({ lipSync: 'voice-late' }, { complaints: ['out-of-step-with-picture'] })).toEqual([]);
+    expect(ids({ troubleWhenLoud: 'no' }, { complaints: ['distorts-when-loud'] })).toHaveLength(1);
+  });
+});
+
+/** A value that makes one side of a pair true, and one that makes it false where there is one. */
+function valueFor(side: (typeof PAIRS)[number]['a'], fits: boolean): number | string | undefined {
+  const spec = factSpec(side.fact);
+  if (side.is === 'told') {
+    if (!fits) return undefined;
+    return spec.kind === 'number'
+      ? (spec.typical[0] ?? 1)
+      : spec.kind === 'choice'
+        ? Object.keys(spec.choices)[0]
+        : 'a.txt';
+  }
+  if (fits) return side.is[0];
+  return spec.kind === 'choice'
+    ? Object.keys(spec.choices).find((value) => !(side.is as readonly string[]).includes(value))
+    : undefined;
+}
+
+describe.each(PAIRS)('$id', ({ id, a, b, kind }) => {
+  const both = (first: boolean, second: boolean): Told => {
+    const facts: Told = {};
+    const va = valueFor(a, first);
+    const vb = valueFor(b, second);
+    if (va !== undefined) facts[a.fact] = va;
+    if (vb !== undefined) facts[b.fact] = vb;
+    return facts;
+  };
+
+  it('is told where both stand, with both answers in its words', () => {
+    const found = contradictions(bookOf(both(true, true))).find((each) => each.id === id);
+    expect(found).toMatchObject({ kind, facts: [a.fact, b.fact] });
+    for (const fact of [a.fact, b.fact])
+      expect(found?.text.toLowerCase()).toContain(factSpec(fact).label.toLowerCase());
+  });
+
+  it('is silent where one side says otherwise, is not known, or was not asked', () => {
+    expect(ids(both(true, false))).not.toContain(id);
+    expect(ids(both(false, true))).not.toContain(id);
+    const known = bookOf(both(true, true));
+    for (const fact of [a.fact, b.fact]) {
+      const unknown = contradictions(withAnswer(known, fact, { how: 'unknown' })).map((each) => each.id);
+      expect(unknown).not.toContain(id);
+    }
+  });
+});
+
+describe('contradictions of any book', () => {
+  it('are plain sentences about told facts, never change the book, and do not depend on order or units', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const found = contradictions(book);
+        expect(new Set(found.map((each) => each.id)).size).toBe(found.length);
+        for (const { facts, text } of found) {
+          expect(text).toMatch(/^[A-Z].*\.$/);
+          expect(text).not.toMatch(/undefined|NaN|wrong answer|you lied|mistake/i);
+          for (const fact of facts) expect(book.answers.get(fact)).toHaveProperty('value');
+        }
+        const backward = { ...book, answers: new Map([...book.answers].reverse()) };
+        expect(contradictions(backward)).toEqual(found);
+        const units = book.units === 'metric' ? 'imperial' : 'metric';
+        expect(contradictions({ ...book, units }).map((each) => each.id)).toEqual(
+          found.map((each) => each.id),
+        );
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('are none where nothing was told', () => {
+    expect(contradictions(EMPTY_BOOK)).toEqual([]);
+  });
+});

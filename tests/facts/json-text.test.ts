@@ -1,0 +1,91 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { JsonFault, parseJson } from '../../src/facts/json-text.js';
+
+function fault(text: string, depth = 12): string {
+  try {
+    parseJson(text, depth);
+  } catch (error) {
+    if (error instanceof JsonFault) return error.message;
+    throw error;
+  }
+  return 'read';
+}
+
+describe('JSON from strangers', () => {
+  it('reads what the built-in reader reads', () => {
+    fc.assert(
+      fc.property(fc.json({ maxDepth: 4 }), (text) => {
+        const expected: unknown = JSON.parse(text);
+        if (/__proto__|constructor|prototype/.test(text)) return;
+        expect(parseJson(text, 12).value).toEqual(expected);
+      }),
+    );
+    expect(
+      parseJson(' { "a" : [ 1 , -2.5e3 , "\\u00e9\\n\\"" , true , false , null , { } , [ ] ] } ', 12).value,
+    ).toEqual({
+      a: [1, -2500, 'é\n"', true, false, null, {}, []],
+    });
+  });
+
+  it('refuses what the built-in reader refuses', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.constantFrom('{', '}', '[', ']', '"', ':', ',', '1', '-', '.', 'e', 'true', '\\', 'u00', ' '),
+          {
+            maxLength: 12,
+          },
+        ),
+        (pieces) => {
+          const text = pieces.join('');
+          let builtIn = true;
+          try {
+            JSON.parse(text);
+          } catch {
+            builtIn = false;
+          }
+          expect(fault(text).startsWith('read') || /second time/.test(fault(text))).toBe(builtIn);
+        },
+      ),
+      { numRuns: 3000 },
+    );
+  });
+
+  it.each([
+    ['', 'line 1, column 1: the file is empty'],
+    ['{\n  "a": 1,\n}', 'line 3, column 1: "}" stands where a key should be'],
+    ['{"a":1', 'line 1, column 1: the text ends inside an object that begins at this place'],
+    ['{\n"a": [1, 2', 'line 2, column 6: the text ends inside a list that begins at this place'],
+    ['{"a": "half', 'line 1, column 7: a text begins here and does not end'],
+    ['{"a" 1}', 'line 1, column 6: "1" stands after a key'],
+    ['{"a": 1 "b": 2}', 'line 1, column 9: "\\"" stands inside an object'],
+    ['[1 2]', 'line 1, column 4: "2" stands inside a list'],
+    ['{} x', 'line 1, column 4: "x" stands after the end of the JSON text'],
+    ['{"a": 1, "a": 2}', 'line 1, column 10: the key "a" stands here a second time'],
+    ['{"__proto__": 1}', 'line 1, column 2: the key "__proto__" is not accepted'],
+    ['{"a": {"constructor": 1}}', 'line 1, column 8: the key "constructor" is not accepted'],
+    ['{"\\u005f_proto__": 1}', 'line 1, column 2: the key "__proto__" is not accepted'],
+    ['{"a": 1e999}', 'line 1, column 7: this number is too large'],
+    ['{"a": 01}', 'line 1, column 7: this is no JSON number'],
+    ['{"a": NaN}', 'line 1, column 7: "N" stands where a value should be'],
+    ['{"a": "\\x"}', 'line 1, column 9: \\x is no JSON escape'],
+    ['{"a": "\\u12"}', 'line 1, column 9: \\u is not followed by four hexadecimal digits'],
+    ['{"a": "x\ny"}', 'line 1, column 9: a line break or control character stands inside a text'],
+  ])('%j', (text, message) => {
+    expect(fault(text)).toBe(message);
+  });
+
+  it('limits nesting before it costs anything', () => {
+    expect(fault('['.repeat(12) + ']'.repeat(12), 12)).toBe('read');
+    expect(fault('['.repeat(13) + ']'.repeat(13), 11)).toMatch(/nested deeper than 11/);
+    expect(fault('['.repeat(1_000_000))).toMatch(/nested deeper than 12/);
+  });
+
+  it('remembers where values stood', () => {
+    const { placeOf } = parseJson('{\n "a": [\n  1,\n  { "b": 2 } ]\n}', 12);
+    expect(placeOf('a.1.b')).toEqual({ line: 4, column: 10 });
+    expect(placeOf('a.0')).toEqual({ line: 3, column: 3 });
+    expect(placeOf('a.2')).toBeUndefined();
+  });
+});
