@@ -20,7 +20,7 @@ export interface Reading {
   readonly missing: readonly FactId[];
   /**
    * The weakest way in which a fact it rests on was obtained; assumed defaults count as guessed. Numbers that
-   * hardly move the value do not count, and choices that are so in nearly every home count as recalled.
+   * hardly move the value do not count, and choices that are so in nearly every home count as read.
    */
   readonly how: How;
   /** One standard deviation of the natural logarithm of the value, from the uncertainty of the facts. */

@@ -97,16 +97,20 @@ export const bass = {
     const found = r.from(hole);
     return found && found.dipDb >= NAMED_HOLE_DB ? found.dipHz : undefined;
   }),
-  safeCrossoverHz: derive([...BOX_FACTS, ...TIMING_FACTS], (r) => {
-    const { delayMs, reversed } = r.from(timingKnown);
-    const aligned = delayMs === undefined && !reversed;
-    const lowest = lowestCrossoverHz({
-      ...r.from(box),
-      maxHoleDb: LIMITS.bassHoleDb.noticeable,
-      aligned,
-    });
-    return lowest ?? HIGHEST_HZ;
-  }),
+  safeCrossoverHz: derive(
+    [...BOX_FACTS, ...TIMING_FACTS],
+    (r) => {
+      const { delayMs, reversed } = r.from(timingKnown);
+      const aligned = delayMs === undefined && !reversed;
+      const lowest = lowestCrossoverHz({
+        ...r.from(box),
+        maxHoleDb: LIMITS.bassHoleDb.noticeable,
+        aligned,
+      });
+      return lowest ?? HIGHEST_HZ;
+    },
+    ['centerLowLimit'],
+  ),
   crossoverGapHz: derive(GAP_FACTS, (r) => {
     requireCenter(r);
     const size = r.toldChoice('centerBassSize');

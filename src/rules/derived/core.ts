@@ -34,6 +34,8 @@ export interface Core {
   /** `key` names the result; a shared model is its own key. */
   readonly evaluate: (key: unknown, compute: Compute) => Outcome;
   readonly outcomes: ReadonlyMap<unknown, Outcome>;
+  /** Which of several was the worst, by the name of the result. */
+  readonly worstIndex: ReadonlyMap<unknown, number>;
 }
 
 /** What places a single row, and what places the main seat in it. */
@@ -71,23 +73,31 @@ interface Ledger {
   doubt: number;
 }
 
-/** @param inherited a result from another book that is known to hold for this one, if there is one */
-export function createCore(book: FactBook, inherited: (key: unknown) => Outcome | undefined): Core {
+/**
+ * @param inherited a result from another book that is known to hold for this one, if there is one
+ * @param likelyWorst of several, the one to look at alone (see `worst` of the reader)
+ */
+export function createCore(
+  book: FactBook,
+  inherited: (key: unknown) => Outcome | undefined,
+  likelyWorst?: ReadonlyMap<unknown, number>,
+): Core {
   const placed = seatsOf(book);
   const rows = Math.max(...placed.seats.map((seat) => seat.row));
   const outcomes = new Map<unknown, Outcome>();
+  const worstIndex = new Map<unknown, number>();
   const evaluate = (key: unknown, compute: Compute): Outcome => {
     const known = outcomes.get(key) ?? inherited(key);
-    const outcome = known ?? run(compute);
+    const outcome = known ?? run(key, compute);
     outcomes.set(key, outcome);
     return outcome;
   };
-  const run = (compute: Compute): Outcome => {
+  const run = (key: unknown, compute: Compute): Outcome => {
     const ledger: Ledger = { reads: new Set(), uses: new Map(), doubt: 0 };
     try {
       return {
         ...ledger,
-        value: compute(readerFor(ledger)),
+        value: compute(readerFor(key, ledger)),
         stopped: false,
         missing: [],
         doubt: ledger.doubt,
@@ -101,7 +111,7 @@ export function createCore(book: FactBook, inherited: (key: unknown) => Outcome 
       throw error;
     }
   };
-  const readerFor = (ledger: Ledger): Reader<FactId> => {
+  const readerFor = (key: unknown, ledger: Ledger): Reader<FactId> => {
     const look = (id: FactId) => {
       for (const read of ancestryOf(id)) ledger.reads.add(read);
       return stateOf(book, id);
@@ -175,6 +185,15 @@ export function createCore(book: FactBook, inherited: (key: unknown) => Outcome 
       from,
       seats,
       mainSeat: main,
+      worst: <T>(items: readonly T[], badness: (item: T) => number) => {
+        const likely = items[likelyWorst?.get(key) ?? items.length];
+        if (likely !== undefined) return { item: likely, badness: badness(likely) };
+        const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
+        if (first === undefined) throw new Error('worst of nothing');
+        const found = rest.reduce((worst, next) => (next.badness > worst.badness ? next : worst), first);
+        worstIndex.set(key, items.indexOf(found.item));
+        return found;
+      },
       doubt: (spread: number) => {
         ledger.doubt = Math.hypot(ledger.doubt, spread);
       },
@@ -183,5 +202,5 @@ export function createCore(book: FactBook, inherited: (key: unknown) => Outcome 
       },
     } as SeatReader as unknown as Reader<FactId>;
   };
-  return { book, seats: placed.seats, evaluate, outcomes };
+  return { book, seats: placed.seats, evaluate, outcomes, worstIndex };
 }

@@ -86,3 +86,9 @@ export function twinBoxes(spacingM: number): readonly Driver[] {
     { ...box, zM: spacingM / 2 },
   ];
 }
+
+/** True when left and right hear the same: every driver has its twin on the other side. */
+export function isMirrored(box: readonly Driver[]): boolean {
+  const rest = ({ xM: _xM, ...others }: Driver): string => JSON.stringify(others);
+  return box.every((one) => box.some((other) => other.xM === -one.xM && rest(other) === rest(one)));
+}

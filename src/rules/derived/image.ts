@@ -75,7 +75,7 @@ const MOST_LOSS_DB = 20;
 export const image = {
   mainsPullDeg: derive(PULL_FACTS, (r) => {
     if (!mainsCarryVoice(r)) return 0;
-    return Math.max(...seatsIn(r).map((seat) => pullAt(r, headAt(r, seat))));
+    return r.worst(seatsIn(r), (seat) => pullAt(r, headAt(r, seat))).badness;
   }),
   mainSeatPullDeg: derive(MAIN_PULL_FACTS, mainSeatPull),
   polarityLossDb: derive(SHARING_FACTS, (r) => {

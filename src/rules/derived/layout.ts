@@ -3,7 +3,7 @@ import { elevation } from '../../acoustics/elevation.js';
 import type { Driver } from '../../acoustics/layouts.js';
 import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
 import { LIMITS } from '../limits.js';
-import { DRIVER_FACTS, drivers, twinBoxes } from './drivers.js';
+import { DRIVER_FACTS, type DriverFact, drivers, isMirrored, twinBoxes } from './drivers.js';
 import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
 import { derive, type Reader } from './reader.js';
 
@@ -24,6 +24,17 @@ const HEAD_SWAY_M = 0.05;
 
 const depth = (dipDb: number): number => Math.min(DEEPEST_DB, Math.abs(dipDb));
 
+interface Box {
+  readonly drivers: readonly Driver[];
+  /** Both sides hear the same: the mirror seat need not be computed again. */
+  readonly mirrored: boolean;
+}
+
+function boxOf(r: Reader<DriverFact>): Box {
+  const found = r.from(drivers);
+  return { drivers: found, mirrored: isMirrored(found) };
+}
+
 export interface SeatDip {
   readonly bearing: Bearing;
   readonly dipDb: number;
@@ -31,9 +42,10 @@ export interface SeatDip {
   readonly speechLossDb: number;
 }
 
-function dipAt(box: readonly Driver[], bearing: Bearing): SeatDip {
-  const { azimuthDeg, distanceM } = bearing;
-  const found = offAxis({ drivers: box, azimuthDeg, distanceM });
+function dipAt(box: Box, bearing: Bearing): SeatDip {
+  const { distanceM } = bearing;
+  const azimuthDeg = box.mirrored ? Math.abs(bearing.azimuthDeg) : bearing.azimuthDeg;
+  const found = offAxis({ drivers: box.drivers, azimuthDeg, distanceM });
   const dipDb = depth(found.dipDb);
   return {
     bearing,
@@ -45,13 +57,13 @@ function dipAt(box: readonly Driver[], bearing: Bearing): SeatDip {
 
 /** Sideways only: what height does to it is the matter of the aim. */
 export function layoutAtSeats(r: Reader<LayoutFact>): readonly SeatDip[] {
-  const box = r.from(drivers);
+  const box = r.from(boxOf);
   return r.from(bearings).map((bearing) => dipAt(box, bearing));
 }
 
 function worstSeat(r: Reader<LayoutFact>): SeatDip {
-  const seats = r.from(layoutAtSeats);
-  return seats.reduce((worst, seat) => (seat.dipDb > worst.dipDb ? seat : worst));
+  const box = r.from(boxOf);
+  return dipAt(box, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).dipDb).item);
 }
 
 type Apart = 'tweeters' | 'shared-band' | 'none';
@@ -107,18 +119,17 @@ function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
   if (count === 'one') return 0;
   const [firstM, middleM] = r.numbers('centerTweeterHeight', 'displayMiddleHeight');
   const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
-  const dips = r.from(bearings).map(({ seat, azimuthDeg, distanceM }) => {
+  return r.worst(r.from(bearings), ({ seat, azimuthDeg, distanceM }) => {
     const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
     return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }).dipDb);
-  });
-  return Math.max(...dips);
+  }).badness;
 }
 
 const AIM_FACTS = [...LAYOUT_FACTS, 'centerTweeterHeight', 'centerTilt'] as const;
 function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
   const box = r.from(drivers);
   const [sourceHeightM, tiltUpDeg] = r.numbers('centerTweeterHeight', 'centerTilt');
-  const dips = r.from(bearings).map(({ seat, aheadM }) => {
+  return r.worst(r.from(bearings), ({ seat, aheadM }) => {
     const { offAxisDeg } = elevation({
       sourceHeightM,
       earHeightM: headAt(r, seat).earHeightM,
@@ -127,16 +138,15 @@ function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
     });
     const elevationDeg = Math.max(-NEVER_DEG, Math.min(NEVER_DEG, offAxisDeg));
     return depth(offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }).dipDb);
-  });
-  return Math.max(...dips);
+  }).badness;
 }
 
 /** At the usual distance: between 2 and 5 m the angle hardly depends on it. */
 function failAngle(r: Reader<(typeof DRIVER_FACTS)[number]>): number {
-  const box = r.from(drivers);
-  const sides = (['left', 'right'] as const).map(
+  const box = r.from(boxOf);
+  const sides = (box.mirrored ? (['right'] as const) : (['left', 'right'] as const)).map(
     (side) =>
-      thresholdAngle({ drivers: box, targetDipDb: LIMITS.dipDb.clear, plane: 'horizontal', side }) ??
+      thresholdAngle({ drivers: box.drivers, targetDipDb: LIMITS.dipDb.clear, plane: 'horizontal', side }) ??
       NEVER_DEG,
   );
   return Math.min(...sides);
@@ -146,15 +156,22 @@ export const layout = {
   layoutKind: derive(KIND_FACTS, layoutKind),
   layoutDipDb: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipDb),
   layoutDipHz: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipHz),
-  layoutDipMainDb: derive(LAYOUT_FACTS, (r) => dipAt(r.from(drivers), r.from(mainBearing)).dipDb),
-  layoutSpeechLossDb: derive(LAYOUT_FACTS, (r) =>
-    Math.max(0, ...r.from(layoutAtSeats).map((seat) => seat.speechLossDb)),
-  ),
-  layoutFailDeg: derive(DRIVER_FACTS, failAngle),
+  layoutDipMainDb: derive(LAYOUT_FACTS, (r) => dipAt(r.from(boxOf), r.from(mainBearing)).dipDb),
+  layoutSpeechLossDb: derive(LAYOUT_FACTS, (r) => {
+    const box = r.from(boxOf);
+    return Math.max(0, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).speechLossDb).badness);
+  }),
+  // Spacing times sine of the angle times crossover is what decides.
+  layoutFailDeg: derive(DRIVER_FACTS, failAngle, [
+    'centerDriverSpacing',
+    'centerTweeterSpacing',
+    'centerCrossover',
+    'centerLowCrossover',
+  ]),
   tweeterDipDb: derive(LAYOUT_FACTS, (r) => {
     if (r.from(layoutKind) !== 'outer-tweeters') return 0;
     const box = r.from(drivers);
-    return Math.max(...r.from(bearings).map((bearing) => trebleDip(box, bearing)));
+    return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing)).badness;
   }),
   tweeterDipMainDb: derive(LAYOUT_FACTS, (r) => {
     if (r.from(layoutKind) !== 'outer-tweeters') return 0;

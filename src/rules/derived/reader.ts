@@ -26,6 +26,11 @@ export const SEAT_FACTS = [
 ] as const satisfies readonly FactId[];
 export type SeatFact = (typeof SEAT_FACTS)[number];
 
+export interface Worst<T> {
+  readonly item: T;
+  readonly badness: number;
+}
+
 export interface Reader<F extends FactId> {
   /** Value as told or assumed. Where it is neither, the computation stops and the fact is missing. */
   readonly number: (id: F & NumberFactId) => number;
@@ -45,6 +50,11 @@ export interface Reader<F extends FactId> {
   ) => { readonly [K in keyof Ids]: Response };
   /** A shared intermediate result, computed once a view. */
   readonly from: <T>(model: (r: Reader<F>) => T) => T;
+  /**
+   * The worst of several, none of them empty. Where a value is computed again only to see how far a shifted
+   * fact moves it, the one that was worst before stands for all.
+   */
+  readonly worst: <T>(items: readonly T[], badness: (item: T) => number) => Worst<T>;
   /** Uncertainty of the method itself, as a standard deviation of the natural logarithm of the value. */
   readonly doubt: (spread: number) => void;
   /** Stops: these facts would settle it. Without any, the value does not exist for this system. */
@@ -63,11 +73,13 @@ export const seatsIn = (r: Reader<SeatFact>): readonly Seat[] => withSeats(r).se
 /** The seat all settings are made for. Rests on fewer facts than the whole row. */
 export const mainSeatIn = (r: Reader<SeatFact>): Seat => withSeats(r).mainSeat();
 
-/** What stops a computation: facts that are missing, or nothing where the value does not apply. */
-export class Stop extends Error {
+/**
+ * Thrown to stop a computation: facts that are missing, or none where the value does not apply. No Error, for it
+ * is no fault and a stack trace costs more than the computation.
+ */
+export class Stop {
   readonly missing: readonly FactId[];
   constructor(missing: readonly FactId[]) {
-    super('stopped');
     this.missing = missing;
   }
 }
@@ -76,13 +88,20 @@ export class Stop extends Error {
 export interface Derivation<F extends FactId = FactId, V = number | string> {
   readonly needs: readonly F[];
   readonly compute: (r: Reader<F>) => V | undefined;
+  /**
+   * Where a value is slow to compute or moves in steps: it is as uncertain as these facts together, for it grows
+   * or falls in proportion to them.
+   */
+  readonly proportionalTo?: readonly F[];
 }
 
 /** Ties the declared facts to the reader. */
 export function derive<const F extends FactId, V extends number | string>(
   needs: readonly F[],
   compute: (r: Reader<F>) => V | undefined,
+  proportionalTo?: readonly NoInfer<F>[],
 ): Derivation<FactId, V> {
   // A reader of all facts is a reader of these; the cast only forgets which ones.
-  return { needs, compute: compute as (r: Reader<FactId>) => V | undefined };
+  const erased = compute as (r: Reader<FactId>) => V | undefined;
+  return { needs, compute: erased, ...(proportionalTo ? { proportionalTo } : {}) };
 }

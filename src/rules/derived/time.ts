@@ -9,6 +9,7 @@ import {
   unitErrorRatio,
 } from '../../acoustics/arrival.js';
 import { sharedCombAtSeat, smoothedRippleDb } from '../../acoustics/comb.js';
+import type { Seat } from '../../facts/book.js';
 import { type Head, headAt, mainHead, POINT_FACTS, type PointFact, pointOf, points } from './places.js';
 import { derive, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceGains } from './sharing.js';
@@ -169,19 +170,17 @@ function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
   const main = pointOf(r.from(mainHead));
   const { centerMinusLeftMs, centerMinusRightMs } = arrival({ ...places, seat: main });
   const delaysMs = { left: centerMinusLeftMs, center: 0, right: centerMinusRightMs };
-  const ripples = seatsIn(r).map(
-    (seat) =>
-      sharedCombAtSeat({
-        ...places,
-        seat: pointOf(headAt(r, seat)),
-        mainSeat: main,
-        delaysMs,
-        centerGain: center,
-        sideGain: side,
-        points: COMB_POINTS,
-      }).ripplePeakToPeakDb,
-  );
-  return Math.max(...ripples);
+  const ripple = (seat: Seat): number =>
+    sharedCombAtSeat({
+      ...places,
+      seat: pointOf(headAt(r, seat)),
+      mainSeat: main,
+      delaysMs,
+      centerGain: center,
+      sideGain: side,
+      points: COMB_POINTS,
+    }).ripplePeakToPeakDb;
+  return r.worst(seatsIn(r), ripple).badness;
 }
 
 const RATIO_FACTS = [

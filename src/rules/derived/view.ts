@@ -1,7 +1,7 @@
 /** The facts of a case with everything computed from them: lazy, remembered, and honest about its footing. */
 import { type Answer, type FactBook, withAnswer } from '../../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
-import { HOWS, type How, type Unit } from '../../facts/spec.js';
+import { HOWS, type How, type NumberSpec, type Unit } from '../../facts/spec.js';
 import type { VarId } from '../condition.js';
 import type { Reading, View } from '../view.js';
 import { ancestryOf, stateOf } from './asked.js';
@@ -72,10 +72,14 @@ function footingOf(core: Core): Footing {
     let found = shiftedCores.get(id);
     if (!found) {
       const answer: Answer = { value: to, how: 'how' in use.doubt ? use.doubt.how : 'guessed' };
-      found = createCore(withAnswer(core.book, id, answer), (key) => {
-        const outcome = core.outcomes.get(key);
-        return outcome && !outcome.reads.has(id) ? outcome : undefined;
-      });
+      found = createCore(
+        withAnswer(core.book, id, answer),
+        (key) => {
+          const outcome = core.outcomes.get(key);
+          return outcome && !outcome.reads.has(id) ? outcome : undefined;
+        },
+        core.worstIndex,
+      );
       shiftedCores.set(id, found);
     }
     return found;
@@ -88,7 +92,13 @@ function footingOf(core: Core): Footing {
       if (typeof use.value !== 'number' || typeof outcome.value !== 'number') continue;
       const to = shifted(fact, use.value, use.doubt);
       if (to === use.value) continue;
-      const moved = shiftedCore(fact, use, to).evaluate(id, DERIVATIONS[id].compute).value;
+      const { compute, proportionalTo } = DERIVATIONS[id];
+      if (proportionalTo) {
+        const unit = (factSpec(fact) as NumberSpec).unit;
+        parts.set(fact, proportionalTo.includes(fact) ? logStep(use.value, to, unit) : 0);
+        continue;
+      }
+      const moved = shiftedCore(fact, use, to).evaluate(id, compute).value;
       parts.set(fact, typeof moved === 'number' ? logStep(outcome.value, moved, DERIVED[id].unit) : 0);
     }
     found = parts;
@@ -100,7 +110,10 @@ function footingOf(core: Core): Footing {
 
 /** A number that moves the value by less than this (as a logarithm) does not decide how well it is founded. */
 const MATERIAL = 0.1;
-/** Choices that are so in nearly every home: assuming them is as good as a memory. Common practice, no source. */
+/**
+ * Choices that are so in about nineteen homes of twenty: assuming them errs as seldom as reading a label does.
+ * Common practice, no source.
+ */
 const NEARLY_ALWAYS: ReadonlySet<FactId> = new Set<FactId>(['centerOrientation', 'centerPowered']);
 
 function weakest(hows: Iterable<How>): How {
@@ -111,7 +124,7 @@ function weakest(hows: Iterable<How>): How {
 
 function howOf(id: FactId, use: Use): How {
   if ('how' in use.doubt) return use.doubt.how;
-  return NEARLY_ALWAYS.has(id) ? 'recalled' : 'guessed';
+  return NEARLY_ALWAYS.has(id) ? 'read' : 'guessed';
 }
 
 function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
