@@ -2,9 +2,10 @@
  * The tester of causes: each rule must fire somewhere, stay silent somewhere, say what would settle it
  * somewhere, and (a computed deviation) turn exactly at its threshold. Fact names and choices are typed.
  */
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { type Answer, EMPTY_BOOK, type FactBook, type Seat } from '../../src/facts/book.js';
-import type { Choice, ChoiceFactId, FactId, NumberFactId } from '../../src/facts/catalog.js';
+import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../src/facts/catalog.js';
 import type { How } from '../../src/facts/spec.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { VarId } from '../../src/rules/condition.js';
@@ -18,8 +19,14 @@ type Told<V> = V | { readonly value: V; readonly how: How };
 /** Facts as SI numbers or choice values; `measured` unless told otherwise. */
 export type TestFacts = { readonly [Id in ChoiceFactId]?: Told<Choice<Id>> } & {
   readonly [Id in NumberFactId]?: Told<number>;
+} & {
+  /** The name of a file in `RESPONSES`. */
+  readonly [Id in FileFactId]?: Told<string>;
 };
 export type TestSeat = Partial<Seat> & Pick<Seat, 'xM' | 'yM'>;
+
+/** Where measured responses of the tests lie. */
+export const RESPONSES = fileURLToPath(new URL('./responses/', import.meta.url));
 
 interface Example {
   /** A claim about the trade. */
@@ -60,6 +67,7 @@ export function bookOf(facts: TestFacts, seats: readonly TestSeat[] = []): FactB
   ]);
   return {
     ...EMPTY_BOOK,
+    folder: RESPONSES,
     answers: new Map(answers),
     seats: seats.map((seat, i) => ({ name: `seat ${i + 1}`, row: 1, main: i === 0, ...seat })),
   };
