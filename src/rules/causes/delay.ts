@@ -31,7 +31,7 @@ export const delay = defineCause({
   },
   groups: {
     arrival: 'same-quantity',
-    origin: 'same-session',
+    origin: 'independent',
     switching: 'same-mechanism',
     where: 'independent',
   },
@@ -104,23 +104,6 @@ export const delay = defineCause({
       0.2,
       0.01,
       'for',
-    ),
-    answers(
-      {
-        id: 'nobody-set-them',
-        group: 'origin',
-        says: {
-          yes: 'Nobody has set the distances.',
-          no: 'The distances were set by somebody or by the automatic setup.',
-          unknown: 'It is not known who set the distances.',
-        },
-        because:
-          'With all distances equal, a center on the line between the mains comes about a millisecond early in a common room.',
-        source: 'geometry',
-      },
-      is('alignmentBy', 'nobody'),
-      0.4,
-      0.1,
     ),
     answers(
       {

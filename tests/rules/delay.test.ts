@@ -1,0 +1,151 @@
+import { delay } from '../../src/rules/causes/delay.js';
+import { testCause } from '../support/testCause.js';
+
+const room = {
+  mainsBase: 3,
+  seatDistance: 3,
+  seating: 'single-seat',
+  mainSeatOffset: 0,
+  centerBehindMains: 0,
+} as const;
+/** Half of the singer stays in the mains. */
+const shared = { playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' } as const;
+const discrete = { playedContent: 'multichannel-film', sourceFormat: 'multichannel' } as const;
+const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
+
+testCause(delay, {
+  fires: [
+    {
+      name: 'with distances never set, a center on the line between the mains comes a millisecond early',
+      facts: { ...room, ...shared, alignmentBy: 'nobody' },
+      rules: ['arrival-error', 'something-is-shared'],
+    },
+    {
+      name: 'feet typed into the meter field of the center alone are found by their ratio',
+      facts: { ...room, ...shared, ...taped, enteredLeft: 3.354, enteredCenter: 9.84, enteredRight: 3.354 },
+      rules: ['wrong-unit', 'arrival-error'],
+    },
+    {
+      name: 'the latency of a powered center counts although tape and entries agree',
+      facts: {
+        ...room,
+        ...shared,
+        ...taped,
+        enteredLeft: 3.354,
+        enteredCenter: 3,
+        enteredRight: 3.354,
+        centerPowered: 'yes',
+        centerLatency: 3,
+      },
+      rules: ['arrival-error'],
+    },
+    {
+      name: 'tape, phantom test and middle seat speak for it',
+      facts: {
+        testTape: 'off',
+        testPhantom: 'gone',
+        testSitMiddle: 'same-everywhere',
+        alignmentBy: 'automatic',
+        calibrationSpot: 'elsewhere',
+      },
+      rules: ['tape-disagrees', 'phantom-cures', 'middle-suffers-too', 'measured-elsewhere'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a delay error cannot be heard in speech that only the center plays',
+      facts: { ...room, ...discrete, alignmentBy: 'nobody' },
+      rules: ['arrival-error', 'something-is-shared'],
+    },
+    {
+      name: 'taped distances leave nothing at the seat they were made for',
+      facts: { ...room, ...shared, ...taped, enteredLeft: 3.354, enteredCenter: 3, enteredRight: 3.354 },
+      rules: ['arrival-error', 'wrong-unit'],
+    },
+    {
+      name: 'it is judged at the seat of the entries, not at the end of a row, where every system is out of step',
+      facts: { ...room, ...shared, ...taped, enteredLeft: 3.354, enteredCenter: 3, enteredRight: 3.354 },
+      seats: [
+        { xM: 0, yM: 3, main: true },
+        { xM: 1.2, yM: 3, main: false },
+      ],
+      rules: ['arrival-error'],
+    },
+    {
+      name: 'a clear middle seat and entries that agree with the tape leave the entries innocent',
+      facts: {
+        testTape: 'agrees',
+        testPhantom: 'same',
+        testSitMiddle: 'clear-in-middle',
+        alignmentBy: 'automatic',
+        calibrationSpot: 'main-seat',
+      },
+      rules: ['tape-disagrees', 'phantom-cures', 'middle-suffers-too', 'measured-elsewhere'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'without the entries the arrival cannot be computed',
+      facts: { ...room, ...shared },
+      rule: 'arrival-error',
+      asks: ['enteredLeft', 'enteredCenter', 'enteredRight'],
+    },
+    {
+      name: 'an error of arrival says nothing while it is open whether anything is shared',
+      facts: { ...room, alignmentBy: 'nobody', playedContent: 'two-channel-music', upmixUse: 'on' },
+      rule: 'arrival-error',
+      asks: ['upmixCommonPart'],
+    },
+    {
+      name: 'whether anything is shared hangs on what the upmix leaves in the mains',
+      facts: { playedContent: 'two-channel-music', upmixUse: 'on' },
+      rule: 'something-is-shared',
+      asks: ['upmixCommonPart'],
+    },
+    {
+      name: 'a unit error needs the entry of the center',
+      facts: { ...room, ...taped, enteredLeft: 3.354, enteredRight: 3.354 },
+      rule: 'wrong-unit',
+      asks: ['enteredCenter'],
+    },
+    { name: 'no tape, no comparison', facts: {}, rule: 'tape-disagrees', asks: ['testTape'] },
+    {
+      name: 'where the microphone stood may be forgotten',
+      facts: { alignmentBy: 'automatic' },
+      rule: 'measured-elsewhere',
+      asks: ['calibrationSpot'],
+    },
+    { name: 'phantom not tried', facts: {}, rule: 'phantom-cures', asks: ['testPhantom'] },
+    { name: 'middle and end not compared', facts: {}, rule: 'middle-suffers-too', asks: ['testSitMiddle'] },
+  ],
+  boundary: [
+    {
+      name: 'a quarter of a millisecond of fully shared content is the fair coin',
+      rule: 'arrival-error',
+      derived: { delayErrorMs: 0.25, sharedContent: 1 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'with half of the voice shared it takes twice the error',
+      rule: 'arrival-error',
+      derived: { delayErrorMs: 0.5, sharedContent: 0.5 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'below a fifth of shared voice an error between loudspeakers is not heard',
+      rule: 'something-is-shared',
+      derived: { sharedContent: 0.2 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'twice the true distance is a unit, not a tape',
+      rule: 'wrong-unit',
+      derived: { entryRatio: 2 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
