@@ -190,7 +190,7 @@ export const spreadOff = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'It serves the middle seat, where part of the lost width ({widthLossPct} percent) comes back. The end seats pay: what center and mains share combs there, and the singer leans to the near main. At the present setting the worst seat hears a comb of {offSeatCombDb} and the singer moves {offSeatImageShare} of the way to the near main (0 to 1); both grow with spread.',
+        'It serves the middle seat: a fifth of spread brings back about a fifth of the lost width (now {widthLossPct} percent). The end seats pay: what center and mains share combs there, and the singer leans to the near main. Now it is a comb of {offSeatCombDb} and a lean of {offSeatImageShare} (0 to 1) at the worst seat. In a common room, 2 ft (60 cm) off the middle, a fifth of spread makes that lean 0.4, half of it 0.8.',
       verify:
         'In the middle the stage opens; at the end the singer must still stand in the middle. If not, close it again.',
       cautions: [],
