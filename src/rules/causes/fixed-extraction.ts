@@ -31,9 +31,8 @@ export const fixedExtraction = defineCause({
   },
   groups: {
     width: 'same-mechanism',
-    switching: 'same-mechanism',
-    heard: 'same-session',
-    content: 'independent',
+    switching: 'independent',
+    heard: 'independent',
   },
   rules: [
     deviates(
@@ -100,23 +99,6 @@ export const fixedExtraction = defineCause({
       is('voiceDirection', 'center-box'),
       0.75,
       0.25,
-    ),
-    answers(
-      {
-        id: 'two-channels-come-in',
-        group: 'content',
-        says: {
-          yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
-          no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
-          unknown: 'The incoming format at the time of the trouble is not known.',
-        },
-        because: 'An upmix shares out two channels; a discrete center channel passes by it.',
-        source: 'upmix-arithmetic',
-      },
-      is('sourceFormat', 'two-channel'),
-      0.96,
-      0.5,
-      'against',
     ),
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
