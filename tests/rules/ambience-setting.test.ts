@@ -1,0 +1,59 @@
+import { ambienceSetting } from '../../src/rules/causes/ambience-setting.js';
+import { testCause } from '../support/testCause.js';
+
+const mode = { upmixUse: 'on', upmixAmbience: 'yes' } as const;
+const heard = {
+  ambienceSize: 'small',
+  upmixCommonPart: 'takes-out',
+  testUnplugged: 'voice-gone',
+  testUpmixOff: 'gone',
+  voiceDirection: 'center-box',
+  playedContent: 'two-channel-music',
+} as const;
+const ALL = [
+  'size-small',
+  'singer-leaves-the-mains',
+  'mains-are-empty',
+  'mode-off-cures',
+  'not-vague',
+  'music-is-played',
+] as const;
+
+testCause(ambienceSetting, {
+  fires: [
+    {
+      name: 'an ambience mode set small draws the middle out of the mains',
+      facts: { ...mode, ...heard },
+      rules: ALL,
+    },
+  ],
+  silent: [
+    {
+      name: 'at a large size the mains stay full, and a vague voice is another matter',
+      facts: {
+        ...mode,
+        ambienceSize: 'large',
+        upmixCommonPart: 'leaves',
+        testUnplugged: 'voice-full',
+        testUpmixOff: 'same',
+        voiceDirection: 'nowhere',
+        playedContent: 'television',
+      },
+      rules: ALL,
+    },
+    {
+      name: 'a mode without ambience has no size',
+      facts: { ...mode, ...heard, upmixAmbience: 'no', upmixCenterControl: 'none' },
+      rules: ALL,
+    },
+    { name: 'no mode in use', facts: { ...mode, ...heard, upmixUse: 'off' }, rules: ALL },
+  ],
+  cannotTell: [
+    { name: 'the size must be read', facts: mode, rule: 'size-small', asks: ['ambienceSize'] },
+    { name: 'ear not at the main', facts: mode, rule: 'singer-leaves-the-mains', asks: ['upmixCommonPart'] },
+    { name: 'center not silenced', facts: mode, rule: 'mains-are-empty', asks: ['testUnplugged'] },
+    { name: 'mode not switched off', facts: mode, rule: 'mode-off-cures', asks: ['testUpmixOff'] },
+    { name: 'place of the voice unknown', facts: mode, rule: 'not-vague', asks: ['voiceDirection'] },
+    { name: 'content unknown', facts: mode, rule: 'music-is-played', asks: ['playedContent'] },
+  ],
+});
