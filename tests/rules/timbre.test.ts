@@ -1,0 +1,94 @@
+import { timbre } from '../../src/rules/causes/timbre.js';
+import { testCause } from '../support/testCause.js';
+
+const mains = { responseLeft: 'even.txt', responseRight: 'even.txt' } as const;
+const foreign = {
+  centerFamily: 'unrelated',
+  mainsKind: 'panel-or-horn',
+  centerSizeAgainstMains: 'smaller',
+} as const;
+
+testCause(timbre, {
+  fires: [
+    {
+      name: 'a small center of another maker beside panels cannot have their tone',
+      facts: foreign,
+      rules: ['not-the-same-box', 'other-family', 'other-way-of-radiating', 'much-smaller'],
+    },
+    {
+      name: 'a broad peak of the center against even mains is a difference of tone',
+      facts: { ...mains, responseCenter: 'peak-at-1k.txt' },
+      rules: ['measured-difference'],
+    },
+    {
+      name: 'noise and pans that change, a main that sounds right there, and trouble that stays with the box blame the box',
+      facts: {
+        toneAcrossPan: 'thinner',
+        testNoiseEach: 'thin',
+        testMainInPlace: 'right',
+        testSwapAtAmplifier: 'stays',
+        testNearCenter: 'still-bad',
+      },
+      rules: [
+        'tone-steps-across',
+        'noise-differs',
+        'main-sounds-right-there',
+        'stays-with-the-box',
+        'still-there-near-by',
+      ],
+    },
+  ],
+  silent: [
+    {
+      name: 'an identical box is innocent of tone: its place or its settings are not',
+      facts: { centerFamily: 'identical-box' },
+      rules: ['not-the-same-box', 'other-family'],
+    },
+    {
+      name: 'the center of the same series beside common boxes makes a gross difference unlikely',
+      facts: { centerFamily: 'same-series', mainsKind: 'tower', centerSizeAgainstMains: 'similar' },
+      rules: ['other-family', 'other-way-of-radiating', 'much-smaller'],
+    },
+    {
+      name: 'a firmer voice with a little less bass is no fault while noise is alike in all three',
+      facts: { testNoiseEach: 'alike', toneAcrossPan: 'no-change' },
+      rules: ['noise-differs', 'tone-steps-across'],
+    },
+    {
+      name: 'curves within a decibel match',
+      facts: { ...mains, responseCenter: 'nearly-even.txt' },
+      rules: ['measured-difference'],
+    },
+    {
+      name: 'a main that sounds as wrong there blames the place',
+      facts: { testMainInPlace: 'wrong', testSwapAtAmplifier: 'moves-left', testNearCenter: 'good-near' },
+      rules: ['main-sounds-right-there', 'stays-with-the-box', 'still-there-near-by'],
+    },
+  ],
+  cannotTell: [
+    { name: 'family unknown', facts: {}, rule: 'not-the-same-box', asks: ['centerFamily'] },
+    { name: 'series unknown', facts: {}, rule: 'other-family', asks: ['centerFamily'] },
+    { name: 'type of the mains unknown', facts: {}, rule: 'other-way-of-radiating', asks: ['mainsKind'] },
+    { name: 'sizes not compared', facts: {}, rule: 'much-smaller', asks: ['centerSizeAgainstMains'] },
+    {
+      name: 'without a curve of the center there is no measured difference',
+      facts: mains,
+      rule: 'measured-difference',
+      asks: ['responseCenter'],
+    },
+    { name: 'no pan heard', facts: {}, rule: 'tone-steps-across', asks: ['toneAcrossPan'] },
+    { name: 'no noise yet', facts: {}, rule: 'noise-differs', asks: ['testNoiseEach'] },
+    { name: 'no main tried there', facts: {}, rule: 'main-sounds-right-there', asks: ['testMainInPlace'] },
+    { name: 'not swapped', facts: {}, rule: 'stays-with-the-box', asks: ['testSwapAtAmplifier'] },
+    { name: 'not heard near by', facts: {}, rule: 'still-there-near-by', asks: ['testNearCenter'] },
+  ],
+  boundary: [
+    {
+      name: '3 dB in the band that differs most is the fair coin',
+      rule: 'measured-difference',
+      derived: { toneWorstBandDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
