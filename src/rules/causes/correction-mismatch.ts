@@ -6,7 +6,7 @@
  * level; a narrow dip, which is far less audible than a peak of the same size.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { any, is, isNot, noneOf, oneOf } from '../condition.js';
+import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const correctionMismatch = defineCause({
   id: 'correction-mismatch',
@@ -17,7 +17,6 @@ export const correctionMismatch = defineCause({
     'The equalisation bends the center and the mains to different results, or bends only one of them. Voices change their tone between center and sides although the loudspeakers themselves match.',
   notWhen:
     'A mismatch that is just as large with the equalisation bypassed belongs to the box or its place. A narrow dip in a curve looks bad and is hardly heard; a peak of the same size is.',
-  applies: any(isNot('equalisation', 'none'), oneOf('testEqBypass', 'better', 'same', 'worse')),
   links: {
     'voice-changes-tone': 0.65,
     dull: 0.25,
@@ -68,6 +67,23 @@ export const correctionMismatch = defineCause({
     ),
     answers(
       {
+        id: 'is-on',
+        group: 'reach',
+        says: {
+          yes: 'An equalisation is on.',
+          no: 'No equalisation is on, so none can make center and mains unlike.',
+          unknown: 'It is not known whether an equalisation is on.',
+        },
+        because: 'What is not at work cannot be at fault.',
+        source: 'practice',
+      },
+      isNot('equalisation', 'none'),
+      0.998,
+      0.7,
+      'against',
+    ),
+    answers(
+      {
         id: 'reaches-only-some',
         group: 'reach',
         says: {
@@ -86,6 +102,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'noise-differs',
         group: 'tone-heard',
+        applies: isNot('equalisation', 'none'),
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
           no: 'Steady noise sounds alike in center and mains, so the equalisation has left them alike.',
@@ -102,6 +119,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'tone-steps-across',
         group: 'tone-heard',
+        applies: isNot('equalisation', 'none'),
         says: {
           yes: 'A moving sound changes its tone as it passes the center.',
           no: 'A moving sound keeps its tone across the front.',
@@ -118,6 +136,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'measured-elsewhere',
         group: 'origin',
+        applies: isNot('equalisation', 'none'),
         says: {
           yes: 'The equalisation was measured away from the main seat, or things have moved since.',
           no: 'The equalisation was measured at the main seat as it is now.',
@@ -135,6 +154,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'began-with-calibration',
         group: 'origin',
+        applies: isNot('equalisation', 'none'),
         says: {
           yes: 'It began with a new automatic setup.',
           no: 'It did not begin with a new automatic setup.',
@@ -151,6 +171,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'follows-the-channel',
         group: 'exchange',
+        applies: isNot('equalisation', 'none'),
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',

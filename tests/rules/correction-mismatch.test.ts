@@ -1,0 +1,124 @@
+import { correctionMismatch } from '../../src/rules/causes/correction-mismatch.js';
+import { testCause } from '../support/testCause.js';
+
+const on = { equalisation: 'automatic' } as const;
+const evenMains = {
+  responseLeft: 'even.txt',
+  responseRight: 'even.txt',
+  responseLeftBefore: 'even.txt',
+  responseRightBefore: 'even.txt',
+} as const;
+const OTHERS = [
+  'better-bypassed',
+  'reaches-only-some',
+  'noise-differs',
+  'tone-steps-across',
+  'measured-elsewhere',
+  'began-with-calibration',
+  'follows-the-channel',
+] as const;
+const guilty = {
+  testEqBypass: 'better',
+  equalisationReach: 'center-only',
+  testNoiseEach: 'brighter',
+  toneAcrossPan: 'brighter',
+  alignmentBy: 'automatic',
+  calibrationSpot: 'elsewhere',
+  lastChange: 'calibration',
+  testSwapAtAmplifier: 'moves-left',
+} as const;
+
+testCause(correctionMismatch, {
+  fires: [
+    {
+      name: 'a center that matched before and has a peak now was bent by the equalisation',
+      facts: { ...on, ...evenMains, responseCenter: 'peak-at-1k.txt', responseCenterBefore: 'even.txt' },
+      rules: ['made-it-worse'],
+    },
+    {
+      name: 'better when bypassed, reaching only the center, measured on a table: the equalisation made it',
+      facts: { ...on, ...guilty },
+      rules: [...OTHERS, 'is-on'],
+    },
+    {
+      name: 'a bypass that was tried proves that there is something to bypass',
+      facts: { testEqBypass: 'better' },
+      rules: ['better-bypassed'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a mismatch that was larger before is not made by the equalisation',
+      facts: {
+        ...on,
+        ...evenMains,
+        responseCenter: 'nearly-even.txt',
+        responseCenterBefore: 'peak-at-1k.txt',
+      },
+      rules: ['made-it-worse'],
+    },
+    {
+      name: 'an old mismatch that the equalisation left as it was is the box',
+      facts: { ...on, ...evenMains, responseCenter: 'dull.txt', responseCenterBefore: 'dull.txt' },
+      rules: ['made-it-worse'],
+    },
+    {
+      name: 'no worse with it, all three alike and measured at the seat: innocent',
+      facts: {
+        ...on,
+        testEqBypass: 'worse',
+        equalisationReach: 'all-alike',
+        testNoiseEach: 'alike',
+        toneAcrossPan: 'no-change',
+        alignmentBy: 'automatic',
+        calibrationSpot: 'main-seat',
+        lastChange: 'furniture',
+        testSwapAtAmplifier: 'stays',
+      },
+      rules: OTHERS,
+    },
+    {
+      name: 'without equalisation there is nothing to mismatch',
+      facts: { ...guilty, equalisation: 'none' },
+      rules: [
+        'is-on',
+        'noise-differs',
+        'tone-steps-across',
+        'measured-elsewhere',
+        'began-with-calibration',
+        'follows-the-channel',
+      ],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'without the curves before there is no before against after',
+      facts: { ...on, responseLeft: 'even.txt', responseRight: 'even.txt', responseCenter: 'dull.txt' },
+      rule: 'made-it-worse',
+      asks: ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'],
+    },
+    { name: 'state unknown', facts: {}, rule: 'is-on', asks: ['equalisation'] },
+    { name: 'not bypassed', facts: on, rule: 'better-bypassed', asks: ['testEqBypass'] },
+    { name: 'reach unknown', facts: on, rule: 'reaches-only-some', asks: ['equalisationReach'] },
+    { name: 'no noise yet', facts: on, rule: 'noise-differs', asks: ['testNoiseEach'] },
+    { name: 'no pan heard', facts: on, rule: 'tone-steps-across', asks: ['toneAcrossPan'] },
+    {
+      name: 'microphone spot forgotten',
+      facts: { ...on, alignmentBy: 'automatic' },
+      rule: 'measured-elsewhere',
+      asks: ['calibrationSpot'],
+    },
+    { name: 'last change unknown', facts: on, rule: 'began-with-calibration', asks: ['lastChange'] },
+    { name: 'not swapped', facts: on, rule: 'follows-the-channel', asks: ['testSwapAtAmplifier'] },
+  ],
+  boundary: [
+    {
+      name: '3 dB made worse in the worst band is the fair coin',
+      rule: 'made-it-worse',
+      facts: on,
+      derived: { eqDamageDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
