@@ -1,0 +1,157 @@
+import { screenLoss } from '../../src/rules/causes/screen-loss.js';
+import { testCause } from '../support/testCause.js';
+
+/** Cinema vinyl: 1.016 mm holes, 5500 a square foot, 0.3 mm thick. */
+const vinyl = {
+  screenKind: 'perforated',
+  screenHoleDiameter: 0.001016,
+  screenHolesPerArea: 59_200,
+  screenThickness: 0.0003,
+  screenCompensation: 0,
+} as const;
+const heardDuller = {
+  testNoiseEach: 'duller',
+  toneAcrossPan: 'duller',
+  testMainInPlace: 'wrong',
+} as const;
+
+testCause(screenLoss, {
+  fires: [
+    {
+      name: 'cinema vinyl in front of the center alone takes treble and makes it duller than the mains',
+      facts: { ...vinyl, screenCovers: 'center-only', ...heardDuller, lastChange: 'screen' },
+      rules: [
+        'treble-lost',
+        'center-against-mains',
+        'noise-duller',
+        'pan-duller',
+        'main-is-dull-there-too',
+        'began-with-screen',
+      ],
+    },
+    {
+      name: 'in front of all three it is no mismatch, and still dulls everything',
+      facts: { ...vinyl, screenCovers: 'all-three' },
+      rules: ['treble-lost'],
+    },
+    {
+      name: 'measured treble 6 dB below mains beside the screen',
+      facts: {
+        ...vinyl,
+        screenCovers: 'center-only',
+        responseLeft: 'even.txt',
+        responseRight: 'even.txt',
+        responseCenter: 'dull.txt',
+      },
+      rules: ['treble-measured'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a screen in front of all three is no mismatch',
+      facts: { ...vinyl, screenCovers: 'all-three', ...heardDuller },
+      rules: ['center-against-mains', 'noise-duller', 'pan-duller', 'main-is-dull-there-too'],
+    },
+    {
+      name: 'a fine weave is innocent',
+      facts: {
+        screenKind: 'woven',
+        screenFlowResistance: 40,
+        screenCompensation: 0,
+        screenCovers: 'center-only',
+      },
+      rules: ['treble-lost', 'center-against-mains'],
+    },
+    {
+      name: 'treble that is given back is not missing',
+      facts: { ...vinyl, screenCompensation: 5 },
+      rules: ['treble-lost'],
+    },
+    {
+      name: 'an even response, even noise and a main that sounds right there acquit the screen',
+      facts: {
+        ...vinyl,
+        screenCovers: 'center-only',
+        responseLeft: 'even.txt',
+        responseRight: 'even.txt',
+        responseCenter: 'nearly-even.txt',
+        testNoiseEach: 'alike',
+        toneAcrossPan: 'no-change',
+        testMainInPlace: 'right',
+        lastChange: 'source',
+      },
+      rules: ['treble-measured', 'noise-duller', 'pan-duller', 'main-is-dull-there-too', 'began-with-screen'],
+    },
+    {
+      name: 'without a screen nothing is lost in one',
+      facts: { screenKind: 'none', testNoiseEach: 'duller' },
+      rules: ['treble-lost', 'noise-duller'],
+    },
+  ],
+  cannotTell: [
+    { name: 'no screen told', facts: {}, rule: 'treble-lost', asks: ['screenKind'] },
+    {
+      name: 'whether it is a mismatch hangs on what the screen covers',
+      facts: vinyl,
+      rule: 'center-against-mains',
+      asks: ['screenCovers'],
+    },
+    {
+      name: 'nothing measured yet',
+      facts: { ...vinyl, screenCovers: 'center-only', responseLeft: 'even.txt', responseRight: 'even.txt' },
+      rule: 'treble-measured',
+      asks: ['responseCenter'],
+    },
+    {
+      name: 'no noise yet',
+      facts: { ...vinyl, screenCovers: 'center-only' },
+      rule: 'noise-duller',
+      asks: ['testNoiseEach'],
+    },
+    {
+      name: 'dull noise says nothing while it is open what the screen covers',
+      facts: { ...vinyl, testNoiseEach: 'duller' },
+      rule: 'noise-duller',
+      asks: ['screenCovers'],
+    },
+    {
+      name: 'no pan heard',
+      facts: { ...vinyl, screenCovers: 'center-only' },
+      rule: 'pan-duller',
+      asks: ['toneAcrossPan'],
+    },
+    {
+      name: 'no main tried there',
+      facts: { ...vinyl, screenCovers: 'center-only' },
+      rule: 'main-is-dull-there-too',
+      asks: ['testMainInPlace'],
+    },
+    { name: 'last change unknown', facts: vinyl, rule: 'began-with-screen', asks: ['lastChange'] },
+  ],
+  boundary: [
+    {
+      name: '3 dB of treble not given back',
+      rule: 'treble-lost',
+      facts: vinyl,
+      derived: { screenLossDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: '3 dB between center and mains',
+      rule: 'center-against-mains',
+      facts: vinyl,
+      derived: { screenMismatchDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: '3 dB measured',
+      rule: 'treble-measured',
+      facts: { ...vinyl, screenCovers: 'center-only' },
+      derived: { trebleDeficitDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
