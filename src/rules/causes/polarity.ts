@@ -108,7 +108,6 @@ export const polarity = defineCause({
       {
         id: 'could-be-heard',
         group: 'could-it-be-heard',
-        applies: all(isNot('polarityMarks', 'main-crossed'), isNot('polarityMessage', 'main')),
         says: {
           yes: 'A reversed center would cost {polarityLossDb} of the shared voice here, so it would be heard.',
           no: 'A reversed center would cost only {polarityLossDb} of the shared voice here, so it cannot explain what is heard.',
@@ -120,7 +119,8 @@ export const polarity = defineCause({
       },
       'polarityLossDb',
       'levelDb',
-      { only: 'against' },
+      // Less than the full weight: a reversed main is this cause too, and does not need the center to be heard.
+      { only: 'against', maxDb: 8 },
     ),
     answers(
       {

@@ -1,0 +1,115 @@
+import { polarity } from '../../src/rules/causes/polarity.js';
+import { testCause } from '../support/testCause.js';
+
+const shared = { playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' } as const;
+
+testCause(polarity, {
+  fires: [
+    {
+      name: 'the fuller position is the right one, once the tape has ruled out a delay error',
+      facts: { testPolarity: 'fuller-swapped', testTape: 'agrees' },
+      rules: ['fuller-swapped', 'no-delay-error-imitates-it'],
+    },
+    {
+      name: 'crossed marks, a message, a placeless voice and a center nobody misses',
+      facts: {
+        polarityMarks: 'center-crossed',
+        polarityMessage: 'center',
+        voiceDirection: 'nowhere',
+        testUnplugged: 'voice-full',
+        lastChange: 'wiring',
+        testNoiseEach: 'alike',
+      },
+      rules: [
+        'marks-crossed',
+        'setup-complained',
+        'no-place',
+        'more-voice-without',
+        'began-with-wiring',
+        'one-channel-is-normal',
+      ],
+    },
+    {
+      name: 'with a voice shared by center and mains a reversed center would be heard',
+      facts: shared,
+      rules: ['could-be-heard'],
+    },
+    {
+      name: 'a crossed main counts as well',
+      facts: { polarityMarks: 'main-crossed' },
+      rules: ['marks-crossed'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a voice that only the center plays does not change when its wires are swapped',
+      facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
+      rules: ['could-be-heard'],
+    },
+    {
+      name: 'a delay error imitates reversed polarity: with the tape off the test is not believed',
+      facts: { testPolarity: 'fuller-swapped', testTape: 'off' },
+      rules: ['no-delay-error-imitates-it'],
+    },
+    {
+      name: 'no clear difference says nothing about polarity',
+      facts: { testPolarity: 'no-difference', testTape: 'agrees' },
+      rules: ['fuller-swapped', 'no-delay-error-imitates-it'],
+    },
+    {
+      name: 'fuller as wired, marks that match and a voice with a place acquit the wires',
+      facts: {
+        testPolarity: 'fuller-as-wired',
+        testTape: 'agrees',
+        polarityMarks: 'all-match',
+        polarityMessage: 'none',
+        voiceDirection: 'picture',
+        testUnplugged: 'voice-weaker',
+        lastChange: 'furniture',
+      },
+      rules: [
+        'fuller-swapped',
+        'marks-crossed',
+        'setup-complained',
+        'no-place',
+        'more-voice-without',
+        'began-with-wiring',
+      ],
+    },
+    {
+      name: 'a center that is hollow by itself has another fault',
+      facts: { testNoiseEach: 'phasey' },
+      rules: ['one-channel-is-normal'],
+    },
+  ],
+  cannotTell: [
+    { name: 'polarities not compared', facts: {}, rule: 'fuller-swapped', asks: ['testPolarity'] },
+    {
+      name: 'delay first: the tape check is still missing',
+      facts: { testPolarity: 'fuller-swapped' },
+      rule: 'no-delay-error-imitates-it',
+      asks: ['testTape'],
+    },
+    { name: 'marks not looked at', facts: {}, rule: 'marks-crossed', asks: ['polarityMarks'] },
+    { name: 'message forgotten', facts: {}, rule: 'setup-complained', asks: ['polarityMessage'] },
+    {
+      name: 'whether it could be heard hangs on what the upmix leaves in the mains',
+      facts: { playedContent: 'two-channel-music', upmixUse: 'on' },
+      rule: 'could-be-heard',
+      asks: ['upmixCommonPart'],
+    },
+    { name: 'place of the voice unknown', facts: {}, rule: 'no-place', asks: ['voiceDirection'] },
+    { name: 'no noise yet', facts: {}, rule: 'one-channel-is-normal', asks: ['testNoiseEach'] },
+    { name: 'center not silenced', facts: {}, rule: 'more-voice-without', asks: ['testUnplugged'] },
+    { name: 'last change unknown', facts: {}, rule: 'began-with-wiring', asks: ['lastChange'] },
+  ],
+  boundary: [
+    {
+      name: 'a reversal that would cost less than 3 dB of shared voice explains nothing',
+      rule: 'could-be-heard',
+      derived: { polarityLossDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
