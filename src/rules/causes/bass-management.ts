@@ -8,6 +8,9 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, is, isNot, oneOf } from '../condition.js';
 
+/** There is a crossover between center and subwoofer. */
+const CROSSED = all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large'));
+
 export const bassManagement = defineCause({
   id: 'bass-management',
   title: 'bass crossover, size or subwoofer timing spoils the low voice',
@@ -38,6 +41,7 @@ export const bassManagement = defineCause({
       {
         id: 'hole-at-crossover',
         group: 'crossover',
+        applies: CROSSED,
         says: {
           yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
           no: 'Center and subwoofer add up with a hole of {bassHoleDb} at most.',
@@ -49,6 +53,27 @@ export const bassManagement = defineCause({
       },
       'bassHoleDb',
       'bassHoleDb',
+      // No hole is weak evidence: a boom or a subwoofer that reaches too high is this cause as well.
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'does-not-add-up',
+        group: 'crossover',
+        applies: CROSSED,
+        says: {
+          yes: 'Center and subwoofer do not add up smoothly: {bassHoleDb} are missing.',
+          no: 'Center and subwoofer add up smoothly around the crossover.',
+          unknown: 'Crossover, low limit or enclosure of the center are not known.',
+        },
+        because:
+          'A closed box with a 12 dB high-pass completes the filter of the crossover by itself, even at its low limit; so does any box crossed well above its limit.',
+        source: 'bass-sum',
+      },
+      atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
+      0.6,
+      0.15,
+      'against',
     ),
     deviates(
       {

@@ -1,0 +1,133 @@
+import { bassManagement } from '../../src/rules/causes/bass-management.js';
+import { testCause } from '../support/testCause.js';
+
+const sub = { subwoofer: 'one', centerBassSize: 'small' } as const;
+/** Crossed at 80 Hz although the box ends at 90 Hz. */
+const atTheLimit = { ...sub, centerBassCrossover: 80, centerLowLimit: 90, centerLowLimitDrop: 3 } as const;
+
+testCause(bassManagement, {
+  fires: [
+    {
+      name: 'a ported box crossed at its limit with 24 dB, subwoofer left as it came, cancels',
+      facts: { ...atTheLimit, centerEnclosure: 'vented', highPassSlope: '24', subTiming: 'untouched' },
+      rules: ['hole-at-crossover', 'does-not-add-up'],
+    },
+    {
+      name: 'a subwoofer crossed at 180 Hz is heard as a place',
+      facts: { ...sub, centerBassCrossover: 180, voiceDirection: 'subwoofer' },
+      rules: ['subwoofer-reaches-high', 'voice-from-subwoofer'],
+    },
+    {
+      name: 'center at 200 Hz beside large mains has another low voice',
+      facts: { ...sub, centerBassCrossover: 200, mainsBassCrossover: 0 },
+      rules: ['another-low-voice'],
+    },
+    {
+      name: 'a small center set to large leaves the bottom of the voice to nobody',
+      facts: { subwoofer: 'one', centerBassSize: 'large', centerLowLimit: 150 },
+      rules: ['nobody-plays-the-bottom'],
+    },
+    {
+      name: 'thin noise, thin pans and trouble that goes with the channel',
+      facts: { testNoiseEach: 'thin', toneAcrossPan: 'thinner', testSwapAtAmplifier: 'moves-left' },
+      rules: ['noise-thin-or-boxy', 'pan-thin-or-boxy', 'follows-the-channel'],
+    },
+  ],
+  silent: [
+    {
+      name: 'a crossover at the low limit is harmless with a closed box and 12 dB',
+      facts: { ...atTheLimit, centerEnclosure: 'sealed', highPassSlope: '12', subTiming: 'untouched' },
+      rules: ['hole-at-crossover', 'does-not-add-up'],
+    },
+    {
+      name: 'a subwoofer timed to the center fills even the hole of a ported box',
+      facts: { ...atTheLimit, centerEnclosure: 'vented', highPassSlope: '24', subTiming: 'by-ear' },
+      rules: ['hole-at-crossover'],
+    },
+    {
+      name: 'common crossovers near 80 Hz, alike in center and mains',
+      facts: { ...sub, centerBassCrossover: 80, mainsBassCrossover: 80, voiceDirection: 'picture' },
+      rules: [
+        'subwoofer-reaches-high',
+        'voice-from-subwoofer',
+        'another-low-voice',
+        'nobody-plays-the-bottom',
+      ],
+    },
+    {
+      name: 'large is harmless for the voice where the box plays low enough',
+      facts: { subwoofer: 'one', centerBassSize: 'large', centerLowLimit: 60 },
+      rules: ['nobody-plays-the-bottom', 'hole-at-crossover'],
+    },
+    {
+      name: 'a leaner voice than without the center is no fault while noise is alike',
+      facts: { testNoiseEach: 'alike', toneAcrossPan: 'no-change', testSwapAtAmplifier: 'stays' },
+      rules: ['noise-thin-or-boxy', 'pan-thin-or-boxy', 'follows-the-channel'],
+    },
+  ],
+  cannotTell: [
+    {
+      name: 'port or no port decides about a crossover near the limit',
+      facts: atTheLimit,
+      rule: 'hole-at-crossover',
+      asks: ['centerEnclosure'],
+    },
+    {
+      name: 'the same for the smooth sum',
+      facts: atTheLimit,
+      rule: 'does-not-add-up',
+      asks: ['centerEnclosure'],
+    },
+    { name: 'crossover not read', facts: sub, rule: 'subwoofer-reaches-high', asks: ['centerBassCrossover'] },
+    { name: 'place of the voice unknown', facts: {}, rule: 'voice-from-subwoofer', asks: ['voiceDirection'] },
+    {
+      name: 'crossover of the mains not read',
+      facts: { ...sub, centerBassCrossover: 80 },
+      rule: 'another-low-voice',
+      asks: ['mainsBassCrossover'],
+    },
+    { name: 'size not read', facts: {}, rule: 'nobody-plays-the-bottom', asks: ['centerBassSize'] },
+    { name: 'no noise yet', facts: {}, rule: 'noise-thin-or-boxy', asks: ['testNoiseEach'] },
+    { name: 'no pan heard', facts: {}, rule: 'pan-thin-or-boxy', asks: ['toneAcrossPan'] },
+    { name: 'not swapped', facts: {}, rule: 'follows-the-channel', asks: ['testSwapAtAmplifier'] },
+  ],
+  boundary: [
+    {
+      name: 'a hole of 4 dB is the fair coin',
+      rule: 'hole-at-crossover',
+      facts: sub,
+      derived: { bassHoleDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'below 2 dB nothing is missing',
+      rule: 'does-not-add-up',
+      facts: sub,
+      derived: { bassHoleDb: 2 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'above 130 Hz the ear finds the subwoofer',
+      rule: 'subwoofer-reaches-high',
+      derived: { subReachHz: 130 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'crossovers 50 Hz apart',
+      rule: 'another-low-voice',
+      derived: { crossoverGapHz: 50 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'a large center that ends at 120 Hz',
+      rule: 'nobody-plays-the-bottom',
+      derived: { unplayedVoiceHz: 120 },
+      at: 'yes',
+      below: 'no',
+    },
+  ],
+});
