@@ -2,7 +2,7 @@
 import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
 import { LIMITS } from '../limits.js';
 import { requireCenter } from './places.js';
-import { derive, type Reader } from './reader.js';
+import { derive, number, type Reader } from './reader.js';
 
 /** The room fills deeper holes than this, dB. */
 const DEEPEST_DB = 20;
@@ -92,12 +92,17 @@ const HIGHEST_HZ = Math.max(...CROSSOVER_CHOICES_HZ);
 const GAP_FACTS = ['centerCount', 'centerBassSize', 'centerBassCrossover', 'mainsBassCrossover'] as const;
 
 export const bass = {
-  bassHoleDb: derive(HOLE_FACTS, (r) => r.from(hole)?.dipDb ?? 0),
-  bassHoleHz: derive(HOLE_FACTS, (r) => {
+  bassHoleDb: derive(
+    number('dB', 'hole at the bass crossover of center and subwoofer'),
+    HOLE_FACTS,
+    (r) => r.from(hole)?.dipDb ?? 0,
+  ),
+  bassHoleHz: derive(number('Hz', 'frequency of that hole'), HOLE_FACTS, (r) => {
     const found = r.from(hole);
     return found && found.dipDb >= NAMED_HOLE_DB ? found.dipHz : undefined;
   }),
   safeCrossoverHz: derive(
+    number('Hz', 'lowest bass crossover that leaves no audible hole for this center'),
     [...BOX_FACTS, ...TIMING_FACTS],
     (r) => {
       const { delayMs, reversed } = r.from(timingKnown);
@@ -111,17 +116,29 @@ export const bass = {
     },
     ['centerLowLimit'],
   ),
-  crossoverGapHz: derive(GAP_FACTS, (r) => {
-    requireCenter(r);
-    const size = r.toldChoice('centerBassSize');
-    const centerHz = size === 'large' ? LARGE_AS_HZ : r.number('centerBassCrossover');
-    return Math.abs(Math.max(LARGE_AS_HZ, centerHz) - Math.max(LARGE_AS_HZ, r.number('mainsBassCrossover')));
-  }),
-  subReachHz: derive(['subwoofer', 'centerBassSize', 'centerBassCrossover'], (r) => {
-    if (r.choice('subwoofer') === 'none') return 0;
-    return r.choice('centerBassSize') === 'large' ? 0 : r.number('centerBassCrossover');
-  }),
-  unplayedVoiceHz: derive(['centerBassSize', 'centerLowLimit'], (r) =>
-    r.choice('centerBassSize') === 'large' ? r.number('centerLowLimit') : 0,
+  crossoverGapHz: derive(
+    number('Hz', 'difference of the bass crossovers of center and mains'),
+    GAP_FACTS,
+    (r) => {
+      requireCenter(r);
+      const size = r.toldChoice('centerBassSize');
+      const centerHz = size === 'large' ? LARGE_AS_HZ : r.number('centerBassCrossover');
+      return Math.abs(
+        Math.max(LARGE_AS_HZ, centerHz) - Math.max(LARGE_AS_HZ, r.number('mainsBassCrossover')),
+      );
+    },
+  ),
+  subReachHz: derive(
+    number('Hz', 'up to where the subwoofer plays the voice (0 without one, or with the center set large)'),
+    ['subwoofer', 'centerBassSize', 'centerBassCrossover'],
+    (r) => {
+      if (r.choice('subwoofer') === 'none') return 0;
+      return r.choice('centerBassSize') === 'large' ? 0 : r.number('centerBassCrossover');
+    },
+  ),
+  unplayedVoiceHz: derive(
+    number('Hz', 'low limit of a center set large: below it nobody plays the voice (0 if set small)'),
+    ['centerBassSize', 'centerLowLimit'],
+    (r) => (r.choice('centerBassSize') === 'large' ? r.number('centerLowLimit') : 0),
   ),
 };

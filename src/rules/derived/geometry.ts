@@ -1,7 +1,7 @@
 /** Angles between seats, loudspeakers and picture. */
 import { azimuthDeg, elevation } from '../../acoustics/elevation.js';
 import { BEARING_FACTS, bearings, mainBearing, mainHead, requireCenter } from './places.js';
-import { derive, mainSeatIn, type Reader, SEAT_FACTS } from './reader.js';
+import { derive, mainSeatIn, number, type Reader, SEAT_FACTS } from './reader.js';
 
 const HEIGHT_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
 
@@ -33,40 +33,80 @@ function pictureMismatch(r: Reader<(typeof AGAINST_PICTURE_FACTS)[number]>): num
 }
 
 export const geometry = {
-  seatAngleMaxDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
-    requireCenter(r);
-    return Math.max(...r.from(bearings).map((b) => Math.abs(b.azimuthDeg)));
-  }),
-  seatAngleMainDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
-    requireCenter(r);
-    return Math.abs(r.from(mainBearing).azimuthDeg);
-  }),
-  mainsBaseDeg: derive([...SEAT_FACTS, 'mainsBase'], (r) => {
-    const halfM = r.number('mainsBase') / 2;
-    const { xM, yM } = mainSeatIn(r);
-    return (
-      azimuthDeg({ offsetM: halfM + xM, distanceM: yM }) + azimuthDeg({ offsetM: halfM - xM, distanceM: yM })
-    );
-  }),
-  centerElevationDeg: derive(HEIGHT_FACTS, (r) => r.from(centerElevation)),
-  heightMismatchDeg: derive(AGAINST_MAINS_FACTS, heightMismatch),
-  pictureMismatchDeg: derive(AGAINST_PICTURE_FACTS, pictureMismatch),
-  heightApartDeg: derive([...AGAINST_MAINS_FACTS, ...AGAINST_PICTURE_FACTS, 'playedContent'], (r) => {
-    const fromMainsDeg = r.from(heightMismatch);
-    // Two-channel music has no picture to be at.
-    if (r.toldChoice('playedContent') === 'two-channel-music') return fromMainsDeg;
-    return Math.max(fromMainsDeg, r.from(pictureMismatch));
-  }),
-  centerOffsetDeg: derive([...BEARING_FACTS, 'centerCount'], (r) => {
-    requireCenter(r);
-    const { seat, azimuthDeg: ofSeat, aheadM } = r.from(mainBearing);
-    return Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM, distanceM: aheadM }));
-  }),
-  aimErrorDeg: derive([...HEIGHT_FACTS, 'centerTilt'], (r) => {
-    requireCenter(r);
-    const [sourceHeightM, tiltUpDeg] = r.numbers('centerTweeterHeight', 'centerTilt');
-    const { distanceM } = r.from(mainBearing);
-    const { earHeightM } = r.from(mainHead);
-    return Math.abs(elevation({ sourceHeightM, earHeightM, distanceM, tiltUpDeg }).offAxisDeg);
-  }),
+  seatAngleMaxDeg: derive(
+    number('deg', 'angle of the outermost seat from the axis of the center'),
+    [...BEARING_FACTS, 'centerCount'],
+    (r) => {
+      requireCenter(r);
+      return Math.max(...r.from(bearings).map((b) => Math.abs(b.azimuthDeg)));
+    },
+  ),
+  seatAngleMainDeg: derive(
+    number('deg', 'angle of the main seat from the axis of the center'),
+    [...BEARING_FACTS, 'centerCount'],
+    (r) => {
+      requireCenter(r);
+      return Math.abs(r.from(mainBearing).azimuthDeg);
+    },
+  ),
+  mainsBaseDeg: derive(
+    number('deg', 'base angle of the mains at the main seat'),
+    [...SEAT_FACTS, 'mainsBase'],
+    (r) => {
+      const halfM = r.number('mainsBase') / 2;
+      const { xM, yM } = mainSeatIn(r);
+      return (
+        azimuthDeg({ offsetM: halfM + xM, distanceM: yM }) +
+        azimuthDeg({ offsetM: halfM - xM, distanceM: yM })
+      );
+    },
+  ),
+  centerElevationDeg: derive(
+    number('deg', 'elevation of the center seen from the ear (negative: below)'),
+    HEIGHT_FACTS,
+    (r) => r.from(centerElevation),
+  ),
+  heightMismatchDeg: derive(
+    number('deg', 'height difference of center and mains seen from the ear'),
+    AGAINST_MAINS_FACTS,
+    heightMismatch,
+  ),
+  pictureMismatchDeg: derive(
+    number('deg', 'height difference of center and picture seen from the ear'),
+    AGAINST_PICTURE_FACTS,
+    pictureMismatch,
+  ),
+  heightApartDeg: derive(
+    number(
+      'deg',
+      'height difference of the center against mains or picture, the larger (mains alone for two-channel music)',
+    ),
+    [...AGAINST_MAINS_FACTS, ...AGAINST_PICTURE_FACTS, 'playedContent'],
+    (r) => {
+      const fromMainsDeg = r.from(heightMismatch);
+      // Two-channel music has no picture to be at.
+      if (r.toldChoice('playedContent') === 'two-channel-music') return fromMainsDeg;
+      return Math.max(fromMainsDeg, r.from(pictureMismatch));
+    },
+  ),
+  centerOffsetDeg: derive(
+    number('deg', 'sideways offset of the center from the middle, seen from the main seat'),
+    [...BEARING_FACTS, 'centerCount'],
+    (r) => {
+      requireCenter(r);
+      const { seat, azimuthDeg: ofSeat, aheadM } = r.from(mainBearing);
+      return Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM, distanceM: aheadM }));
+    },
+  ),
+  aimErrorDeg: derive(
+    number('deg', 'angle between the axis of the center and the ears, vertically'),
+    [...HEIGHT_FACTS, 'centerTilt'],
+    (r) => {
+      requireCenter(r);
+      const [sourceHeightM, tiltUpDeg] = r.numbers('centerTweeterHeight', 'centerTilt');
+      const { distanceM } = r.from(mainBearing);
+      const { earHeightM } = r.from(mainHead);
+      return Math.abs(elevation({ sourceHeightM, earHeightM, distanceM, tiltUpDeg }).offAxisDeg);
+    },
+  ),
 };

@@ -12,7 +12,7 @@ import {
   pointOf,
   points,
 } from './places.js';
-import { derive, type Reader, seatsIn } from './reader.js';
+import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceBy, voiceGains } from './sharing.js';
 import { ARRIVAL_FACTS, arrivalAtMainSeat } from './time.js';
 
@@ -73,14 +73,29 @@ function mainSeatPull(r: Reader<(typeof MAIN_PULL_FACTS)[number]>): number {
 const MOST_LOSS_DB = 20;
 
 export const image = {
-  mainsPullDeg: derive(PULL_FACTS, (r) => {
-    if (!mainsCarryVoice(r)) return 0;
-    return r.worst(seatsIn(r), (seat) => pullAt(r, headAt(r, seat))).badness;
-  }),
-  mainSeatPullDeg: derive(MAIN_PULL_FACTS, mainSeatPull),
-  polarityLossDb: derive(SHARING_FACTS, (r) => {
-    const { side, center } = r.from(voiceGains);
-    const { changeDb } = sharedPolarityChangeDb({ sideGain: side, centerGain: center });
-    return Math.min(MOST_LOSS_DB, changeDb === null ? MOST_LOSS_DB : Math.abs(changeDb));
-  }),
+  mainsPullDeg: derive(
+    number(
+      'deg',
+      'pull of a phantom image toward the nearer main at the worst seat that still has a center task',
+    ),
+    PULL_FACTS,
+    (r) => {
+      if (!mainsCarryVoice(r)) return 0;
+      return r.worst(seatsIn(r), (seat) => pullAt(r, headAt(r, seat))).badness;
+    },
+  ),
+  mainSeatPullDeg: derive(
+    number('deg', 'pull of a phantom image at the main seat'),
+    MAIN_PULL_FACTS,
+    mainSeatPull,
+  ),
+  polarityLossDb: derive(
+    number('dB', 'level of shared voice lost if the center is reversed'),
+    SHARING_FACTS,
+    (r) => {
+      const { side, center } = r.from(voiceGains);
+      const { changeDb } = sharedPolarityChangeDb({ sideGain: side, centerGain: center });
+      return Math.min(MOST_LOSS_DB, changeDb === null ? MOST_LOSS_DB : Math.abs(changeDb));
+    },
+  ),
 };

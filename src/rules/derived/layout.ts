@@ -5,7 +5,7 @@ import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js'
 import { LIMITS } from '../limits.js';
 import { DRIVER_FACTS, type DriverFact, drivers, isMirrored, twinBoxes } from './drivers.js';
 import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
-import { derive, type Reader } from './reader.js';
+import { choice, derive, number, type Reader } from './reader.js';
 
 export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
 export type LayoutFact = (typeof LAYOUT_FACTS)[number];
@@ -153,32 +153,71 @@ function failAngle(r: Reader<(typeof DRIVER_FACTS)[number]>): number {
 }
 
 export const layout = {
-  layoutKind: derive(KIND_FACTS, layoutKind),
-  layoutDipDb: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipDb),
-  layoutDipHz: derive(LAYOUT_FACTS, (r) => r.from(worstSeat).dipHz),
-  layoutDipMainDb: derive(LAYOUT_FACTS, (r) => dipAt(r.from(boxOf), r.from(mainBearing)).dipDb),
-  layoutSpeechLossDb: derive(LAYOUT_FACTS, (r) => {
-    const box = r.from(boxOf);
-    return Math.max(0, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).speechLossDb).badness);
-  }),
+  layoutKind: derive(
+    choice('what the driver layout does sideways', [
+      'shared-band-side-by-side',
+      'outer-tweeters',
+      'vertical',
+      'point',
+    ] as const),
+    KIND_FACTS,
+    layoutKind,
+  ),
+  layoutDipDb: derive(
+    number('dB', 'deepest dip of the voice range at the worst seat, from the driver layout'),
+    LAYOUT_FACTS,
+    (r) => r.from(worstSeat).dipDb,
+  ),
+  layoutDipHz: derive(number('Hz', 'frequency of that dip'), LAYOUT_FACTS, (r) => r.from(worstSeat).dipHz),
+  layoutDipMainDb: derive(
+    number('dB', 'deepest dip at the main seat, from the driver layout'),
+    LAYOUT_FACTS,
+    (r) => dipAt(r.from(boxOf), r.from(mainBearing)).dipDb,
+  ),
+  layoutSpeechLossDb: derive(
+    number('dB', 'speech-weighted loss at the worst seat, from the driver layout'),
+    LAYOUT_FACTS,
+    (r) => {
+      const box = r.from(boxOf);
+      return Math.max(0, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).speechLossDb).badness);
+    },
+  ),
   // Spacing times sine of the angle times crossover is what decides.
-  layoutFailDeg: derive(DRIVER_FACTS, failAngle, [
-    'centerDriverSpacing',
-    'centerTweeterSpacing',
-    'centerCrossover',
-    'centerLowCrossover',
-  ]),
-  tweeterDipDb: derive(LAYOUT_FACTS, (r) => {
-    if (r.from(layoutKind) !== 'outer-tweeters') return 0;
-    const box = r.from(drivers);
-    return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing)).badness;
-  }),
-  tweeterDipMainDb: derive(LAYOUT_FACTS, (r) => {
-    if (r.from(layoutKind) !== 'outer-tweeters') return 0;
-    const box = r.from(drivers);
-    const bearing = r.from(mainBearing);
-    return Math.max(...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM))));
-  }),
-  twinCenterDipDb: derive(TWIN_FACTS, twinCenterDip),
-  aimDipDb: derive(AIM_FACTS, aimDip),
+  layoutFailDeg: derive(
+    number('deg', 'angle at which this very center reaches a clearly audible dip'),
+    DRIVER_FACTS,
+    failAngle,
+    ['centerDriverSpacing', 'centerTweeterSpacing', 'centerCrossover', 'centerLowCrossover'],
+  ),
+  tweeterDipDb: derive(
+    number('dB', 'deepest treble dip at the worst seat, from tweeters apart'),
+    LAYOUT_FACTS,
+    (r) => {
+      if (r.from(layoutKind) !== 'outer-tweeters') return 0;
+      const box = r.from(drivers);
+      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing)).badness;
+    },
+  ),
+  tweeterDipMainDb: derive(
+    number('dB', 'deepest treble dip at the main seat, or one hand width beside it, from tweeters apart'),
+    LAYOUT_FACTS,
+    (r) => {
+      if (r.from(layoutKind) !== 'outer-tweeters') return 0;
+      const box = r.from(drivers);
+      const bearing = r.from(mainBearing);
+      return Math.max(
+        ...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM))),
+      );
+    },
+  ),
+  twinCenterDipDb: derive(
+    number('dB', 'deepest dip at the worst seat from two center boxes with one signal'),
+    TWIN_FACTS,
+    twinCenterDip,
+  ),
+  aimDipDb: derive(
+    number('dB', 'deepest dip because the ears are above or below the axis'),
+    AIM_FACTS,
+    aimDip,
+  ),
 };

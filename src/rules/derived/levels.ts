@@ -1,5 +1,5 @@
 /** Levels at the seat, the only ones that count. */
-import { derive, type Reader } from './reader.js';
+import { derive, number, type Reader } from './reader.js';
 
 const LEVEL_FACTS = ['measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel'] as const;
 /** Meters show dB: the mean of two mains is taken of what they show. */
@@ -14,10 +14,22 @@ function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
 }
 
 export const levels = {
-  levelSignedDb: derive(LEVEL_FACTS, centerAgainstMains),
-  levelErrorDb: derive(LEVEL_FACTS, (r) => Math.abs(centerAgainstMains(r))),
-  mainsLevelErrorDb: derive(['measuredLeftLevel', 'measuredRightLevel'], (r) => {
-    const [left, right] = r.numbers('measuredLeftLevel', 'measuredRightLevel');
-    return Math.abs(left - right);
-  }),
+  levelSignedDb: derive(
+    number('dB', 'center minus the mean of the mains at the seat'),
+    LEVEL_FACTS,
+    centerAgainstMains,
+  ),
+  levelErrorDb: derive(
+    number('dB', 'center against the mean of the mains at the seat, magnitude'),
+    LEVEL_FACTS,
+    (r) => Math.abs(centerAgainstMains(r)),
+  ),
+  mainsLevelErrorDb: derive(
+    number('dB', 'left against right at the seat, magnitude'),
+    ['measuredLeftLevel', 'measuredRightLevel'],
+    (r) => {
+      const [left, right] = r.numbers('measuredLeftLevel', 'measuredRightLevel');
+      return Math.abs(left - right);
+    },
+  ),
 };

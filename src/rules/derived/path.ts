@@ -7,7 +7,7 @@ import {
 } from '../../acoustics/barrier.js';
 import type { Seat } from '../../facts/book.js';
 import { BEARING_FACTS, bearings, headAt, requireCenter } from './places.js';
-import { derive, type Reader, seatsIn } from './reader.js';
+import { derive, number, type Reader, seatsIn } from './reader.js';
 
 const PATH_FACTS = [
   ...BEARING_FACTS,
@@ -69,15 +69,23 @@ function crossings(r: Reader<PathFact>): readonly Crossing[] {
 }
 
 export const path = {
-  sightClearanceM: derive(PATH_FACTS, (r) => {
-    const found = r.from(crossings);
-    if (found.length === 0) return undefined;
-    return Math.min(...found.map(({ line }) => sightline(line).clearanceM));
-  }),
-  blockedSpeechLossDb: derive(PATH_FACTS, (r) => {
-    const losses = r
-      .from(crossings)
-      .map(({ line, wide }) => (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb);
-    return Math.max(0, ...losses);
-  }),
+  sightClearanceM: derive(
+    number('m', 'clearance of the line of sight at the worst seat (negative: cut)'),
+    PATH_FACTS,
+    (r) => {
+      const found = r.from(crossings);
+      if (found.length === 0) return undefined;
+      return Math.min(...found.map(({ line }) => sightline(line).clearanceM));
+    },
+  ),
+  blockedSpeechLossDb: derive(
+    number('dB', 'speech lost behind what is in the way, at the worst seat'),
+    PATH_FACTS,
+    (r) => {
+      const losses = r
+        .from(crossings)
+        .map(({ line, wide }) => (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb);
+      return Math.max(0, ...losses);
+    },
+  ),
 };

@@ -3,7 +3,7 @@ import { bay, bayResponse, recess } from '../../acoustics/bay.js';
 import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
-import { derive, type Reader, SEAT_FACTS } from './reader.js';
+import { derive, number, type Reader, SEAT_FACTS } from './reader.js';
 
 /** The room fills deeper holes than this, dB. */
 const DEEPEST_DB = 20;
@@ -135,38 +135,78 @@ function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefi
 }
 
 export const placement = {
-  floorRippleDb: derive([...BOUNCE_FACTS, 'floorCover'], (r) => {
-    const geometry = r.from(centerBounce);
-    const { dipDb, peakDb } = bounceRipple({ ...geometry, cover: COVER[r.choice('floorCover')] });
-    return peakDb - dipDb;
-  }),
-  floorNullHz: derive(BOUNCE_FACTS, (r) => r.from(centerNullHz)),
-  floorNullMainsHz: derive(MAINS_BOUNCE_FACTS, (r) => r.from(mainsNullHz)),
-  floorNullRatio: derive([...BOUNCE_FACTS, ...MAINS_BOUNCE_FACTS], (r) => {
-    const nulls = [r.from(centerNullHz), r.from(mainsNullHz)];
-    const [lower, higher] = nulls.map((hz) => hz ?? 0).sort((a, b) => a - b);
-    return lower && higher ? higher / lower : undefined;
-  }),
-  shelfDipDb: derive(SHELF_FACTS, (r) => Math.min(DEEPEST_DB, Math.abs(r.from(shelf).dipDb))),
-  shelfReach: derive(SHELF_FACTS, (r) => {
-    const { exposedDepthM, ...geometry } = r.from(shelfGeometry);
-    const specular = shelfSpecular(geometry);
-    // An ear at or below the shelf gets nothing from its top.
-    return specular ? exposedDepthM / specular.specularM : 0;
-  }),
-  shelfRiseDb: derive(SHELF_FACTS, (r) => r.from(shelf).riseDb),
-  bayResonanceHz: derive(BAY_FACTS, (r) => {
+  floorRippleDb: derive(
+    number('dB', 'ripple from the floor reflection of the center, smoothed'),
+    [...BOUNCE_FACTS, 'floorCover'],
+    (r) => {
+      const geometry = r.from(centerBounce);
+      const { dipDb, peakDb } = bounceRipple({ ...geometry, cover: COVER[r.choice('floorCover')] });
+      return peakDb - dipDb;
+    },
+  ),
+  floorNullHz: derive(number('Hz', 'first null of the floor reflection of the center'), BOUNCE_FACTS, (r) =>
+    r.from(centerNullHz),
+  ),
+  floorNullMainsHz: derive(
+    number('Hz', 'first null of the floor reflection of the mains'),
+    MAINS_BOUNCE_FACTS,
+    (r) => r.from(mainsNullHz),
+  ),
+  floorNullRatio: derive(
+    number('1', 'first floor nulls of center and mains, the higher over the lower'),
+    [...BOUNCE_FACTS, ...MAINS_BOUNCE_FACTS],
+    (r) => {
+      const nulls = [r.from(centerNullHz), r.from(mainsNullHz)];
+      const [lower, higher] = nulls.map((hz) => hz ?? 0).sort((a, b) => a - b);
+      return lower && higher ? higher / lower : undefined;
+    },
+  ),
+  shelfDipDb: derive(number('dB', 'dip from the strip of shelf in front of the center'), SHELF_FACTS, (r) =>
+    Math.min(DEEPEST_DB, Math.abs(r.from(shelf).dipDb)),
+  ),
+  shelfReach: derive(
+    number('1', 'bare shelf in front over the way to the spot where it mirrors the voice to the ears'),
+    SHELF_FACTS,
+    (r) => {
+      const { exposedDepthM, ...geometry } = r.from(shelfGeometry);
+      const specular = shelfSpecular(geometry);
+      // An ear at or below the shelf gets nothing from its top.
+      return specular ? exposedDepthM / specular.specularM : 0;
+    },
+  ),
+  shelfRiseDb: derive(
+    number('dB', 'rise around 400 Hz from the shelf'),
+    SHELF_FACTS,
+    (r) => r.from(shelf).riseDb,
+  ),
+  bayResonanceHz: derive(number('Hz', 'resonance of the air around the box in the bay'), BAY_FACTS, (r) => {
     const input = r.from(bayInput);
     if (r.choice('bayStuffing') === 'sealed') return undefined;
     return bay(input).resonanceHz ?? undefined;
   }),
-  bayPeakDb: derive(BAY_FACTS, bayPeak),
-  cavityPeakDb: derive(BAY_FACTS, (r) => {
+  bayPeakDb: derive(
+    number('dB', 'peak of that resonance, as filled or open as it is now'),
+    BAY_FACTS,
+    bayPeak,
+  ),
+  cavityPeakDb: derive(number('dB', 'the larger of the peaks of bay and recess'), BAY_FACTS, (r) => {
     const gapsDb = r.from(bayPeak);
     return r.toldNumber('bayRecess') === undefined ? gapsDb : Math.max(gapsDb, r.from(mouth).peakDb);
   }),
-  recessResonanceHz: derive(MOUTH_FACTS, (r) => r.from(mouth).resonanceHz ?? undefined),
-  recessPeakDb: derive(MOUTH_FACTS, (r) => r.from(mouth).peakDb),
-  wallNullHz: derive(WALL_FACTS, (r) => r.from(wall).nullHz),
-  wallDipDb: derive(WALL_FACTS, (r) => r.from(wall).dipDb),
+  recessResonanceHz: derive(
+    number('Hz', 'resonance of the recess in front of the box'),
+    MOUTH_FACTS,
+    (r) => r.from(mouth).resonanceHz ?? undefined,
+  ),
+  recessPeakDb: derive(
+    number('dB', 'peak of the recess resonance'),
+    MOUTH_FACTS,
+    (r) => r.from(mouth).peakDb,
+  ),
+  wallNullHz: derive(
+    number('Hz', 'first null from the wall behind the center'),
+    WALL_FACTS,
+    (r) => r.from(wall).nullHz,
+  ),
+  wallDipDb: derive(number('dB', 'depth of that null'), WALL_FACTS, (r) => r.from(wall).dipDb),
 };

@@ -5,6 +5,7 @@
 import type { Response } from '../../acoustics/response.js';
 import type { Seat } from '../../facts/book.js';
 import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../facts/catalog.js';
+import type { Unit } from '../../facts/spec.js';
 
 /** What is typical where the catalog has no single default, e.g. a spacing that depends on the layout. */
 export interface Typical {
@@ -84,24 +85,40 @@ export class Stop {
   }
 }
 
-/** One computed fact: the facts it may read, and its value; undefined where it does not exist. */
-export interface Derivation<F extends FactId = FactId, V = number | string> {
-  readonly needs: readonly F[];
-  readonly compute: (r: Reader<F>) => V | undefined;
+/** What a computed fact is called. */
+export interface DerivedMeta {
+  readonly kind: 'number' | 'choice';
+  readonly unit: Unit;
+  readonly label: string;
+  readonly values?: readonly string[];
+}
+
+export const number = <const U extends Unit>(unit: U, label: string) =>
+  ({ kind: 'number', unit, label }) as const;
+export const choice = <const V extends readonly string[]>(label: string, values: V) =>
+  ({ kind: 'choice', unit: '1', label, values }) as const;
+
+type ValueOf<M extends DerivedMeta> = M extends { readonly values: readonly (infer V)[] } ? V : number;
+
+/** The facts a computed fact may read, and its value; undefined where it does not exist. */
+export interface Derivation {
+  readonly needs: readonly FactId[];
+  readonly compute: (r: Reader<FactId>) => number | string | undefined;
   /**
    * Where a value is slow to compute or moves in steps: it is as uncertain as these facts together, for it grows
    * or falls in proportion to them.
    */
-  readonly proportionalTo?: readonly F[];
+  readonly proportionalTo?: readonly FactId[];
 }
 
-/** Ties the declared facts to the reader. */
-export function derive<const F extends FactId, V extends number | string>(
+/** One computed fact. The reader is tied to the declared facts: reading another one does not compile. */
+export function derive<const M extends DerivedMeta, const F extends FactId>(
+  meta: M,
   needs: readonly F[],
-  compute: (r: Reader<F>) => V | undefined,
+  compute: (r: Reader<F>) => ValueOf<M> | undefined,
   proportionalTo?: readonly NoInfer<F>[],
-): Derivation<FactId, V> {
+): M & Derivation {
   // A reader of all facts is a reader of these; the cast only forgets which ones.
-  const erased = compute as (r: Reader<FactId>) => V | undefined;
-  return { needs, compute: erased, ...(proportionalTo ? { proportionalTo } : {}) };
+  const erased = compute as Derivation['compute'];
+  return { ...meta, needs, compute: erased, ...(proportionalTo ? { proportionalTo } : {}) };
 }

@@ -7,7 +7,7 @@ import {
   widthRetained,
 } from '../../acoustics/upmix.js';
 import { BEARING_FACTS, bearings } from './places.js';
-import { derive, type Reader } from './reader.js';
+import { choice, derive, number, type Reader } from './reader.js';
 
 export const SHARING_FACTS = [
   'playedContent',
@@ -97,20 +97,43 @@ function offSeatImageShare(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
 }
 
 export const sharing = {
-  sharedContent: derive(SHARING_FACTS, (r) => {
-    const by = r.from(voiceBy);
-    if (by === 'center' || by === 'mains') return 0;
-    if (by.law === 'add') return 1;
-    // The weaker part over the stronger: as much as can comb.
-    const ratio = sharedContent(by).ratio ?? 0;
-    return ratio > 1 ? 1 / ratio : ratio;
-  }),
-  extraction: derive(SHARING_FACTS, extraction),
-  widthLossPct: derive(SHARING_FACTS, (r) => {
+  sharedContent: derive(
+    number('1', 'part of the voice that center and mains play together, 0 to 1'),
+    SHARING_FACTS,
+    (r) => {
+      const by = r.from(voiceBy);
+      if (by === 'center' || by === 'mains') return 0;
+      if (by.law === 'add') return 1;
+      // The weaker part over the stronger: as much as can comb.
+      const ratio = sharedContent(by).ratio ?? 0;
+      return ratio > 1 ? 1 / ratio : ratio;
+    },
+  ),
+  extraction: derive(
+    number('1', 'part of the common content taken out of the mains, 0 to 1'),
+    SHARING_FACTS,
+    extraction,
+  ),
+  widthLossPct: derive(number('1', 'stage width lost by the upmix, percent'), SHARING_FACTS, (r) => {
     const by = r.from(voiceBy);
     if (by === 'center' || by === 'mains') return 0;
     return Math.max(0, 100 * (1 - widthRetained(by).energy));
   }),
-  offSeatImageShare: derive(OFF_SEAT_FACTS, offSeatImageShare),
-  upmixKind: derive(KIND_FACTS, upmixKind),
+  offSeatImageShare: derive(
+    number(
+      '1',
+      'how far a centered voice moves to the near main at the worst seat, 0 to 1, with the present upmix',
+    ),
+    OFF_SEAT_FACTS,
+    offSeatImageShare,
+  ),
+  upmixKind: derive(
+    choice('what kind of upmix it is (ambience assumed absent unless told)', [
+      'adjustable-center',
+      'fixed-center',
+      'ambience',
+    ] as const),
+    KIND_FACTS,
+    upmixKind,
+  ),
 };

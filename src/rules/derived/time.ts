@@ -11,7 +11,7 @@ import {
 import { sharedCombAtSeat, smoothedRippleDb } from '../../acoustics/comb.js';
 import type { Seat } from '../../facts/book.js';
 import { type Head, headAt, mainHead, POINT_FACTS, type PointFact, pointOf, points } from './places.js';
-import { derive, type Reader, seatsIn } from './reader.js';
+import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceGains } from './sharing.js';
 
 const ENTRY_FACTS = [
@@ -212,13 +212,40 @@ function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined
 }
 
 export const time = {
-  entryRatio: derive(RATIO_FACTS, entryRatio),
-  delayErrorMs: derive(ARRIVAL_FACTS, delayError),
-  delaySignedMs: derive(ARRIVAL_FACTS, (r) => r.from(arrivalAtMainSeat).centerMinusMeanMs),
-  mainsArrivalErrorMs: derive(ARRIVAL_FACTS, (r) => Math.abs(r.from(arrivalAtMainSeat).leftMinusRightMs)),
-  delayCombDb: derive(COMB_FACTS, delayComb),
-  offSeatCombDb: derive(OFF_SEAT_FACTS, offSeatComb),
-  entryStepErrorMs: derive(['entryKind', 'entryStep'], (r) =>
-    r.choice('entryKind') === 'delays' ? undefined : stepError({ stepM: r.number('entryStep') }).maxPairMs,
+  entryRatio: derive(
+    number('1', 'entered distance of the center over its true distance, against the mains'),
+    RATIO_FACTS,
+    entryRatio,
+  ),
+  delayErrorMs: derive(
+    number('ms', 'largest delay error of the center against left or right at the seat of the entries'),
+    ARRIVAL_FACTS,
+    delayError,
+  ),
+  delaySignedMs: derive(
+    number('ms', 'center against the mean of left and right (positive: center late)'),
+    ARRIVAL_FACTS,
+    (r) => r.from(arrivalAtMainSeat).centerMinusMeanMs,
+  ),
+  mainsArrivalErrorMs: derive(
+    number('ms', 'left against right arrival at the main seat'),
+    ARRIVAL_FACTS,
+    (r) => Math.abs(r.from(arrivalAtMainSeat).leftMinusRightMs),
+  ),
+  delayCombDb: derive(
+    number('dB', 'ripple that this delay error makes in shared content, as the ear resolves it'),
+    COMB_FACTS,
+    delayComb,
+  ),
+  offSeatCombDb: derive(
+    number('dB', 'ripple of shared content at the worst seat with perfect alignment, as the ear resolves it'),
+    OFF_SEAT_FACTS,
+    offSeatComb,
+  ),
+  entryStepErrorMs: derive(
+    number('ms', 'largest error that the step of the entries can leave'),
+    ['entryKind', 'entryStep'],
+    (r) =>
+      r.choice('entryKind') === 'delays' ? undefined : stepError({ stepM: r.number('entryStep') }).maxPairMs,
   ),
 };

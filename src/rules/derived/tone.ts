@@ -2,7 +2,7 @@
 import type { Response } from '../../acoustics/response.js';
 import { massLawDb, type Screen, screen } from '../../acoustics/screen.js';
 import { thirdOctaveDifferences } from '../../acoustics/tonal.js';
-import { derive, type Reader } from './reader.js';
+import { derive, number, type Reader } from './reader.js';
 
 const NOW = ['responseLeft', 'responseCenter', 'responseRight'] as const;
 const BEFORE = ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'] as const;
@@ -83,19 +83,51 @@ const rms = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
 export const tone = {
-  screenLossDb: derive(SCREEN_FACTS, (r) => Math.max(0, r.from(screenNet))),
-  screenMismatchDb: derive([...SCREEN_FACTS, 'screenCovers'], (r) => {
-    if (r.choice('screenKind') === 'none') return 0;
-    return r.choice('screenCovers') === 'all-three' ? 0 : Math.abs(r.from(screenNet));
-  }),
-  toneWorstBandDb: derive(NOW, (r) => worst(r.from(bandsNow)).db),
-  toneWorstBandHz: derive(NOW, (r) => worst(r.from(bandsNow)).hz || undefined),
-  toneRmsDb: derive(NOW, (r) => rms([...r.from(bandsNow).values()])),
-  toneTrebleDb: derive(NOW, (r) => trebleDifference(r.from(bandsNow))),
-  trebleDeficitDb: derive(NOW, (r) => {
-    const differenceDb = trebleDifference(r.from(bandsNow));
-    return differenceDb === undefined ? undefined : Math.max(0, -differenceDb);
-  }),
-  toneBeforeWorstBandDb: derive(BEFORE, (r) => worst(r.from(bandsBefore)).db),
-  eqDamageDb: derive([...NOW, ...BEFORE], (r) => worst(r.from(bandsNow)).db - worst(r.from(bandsBefore)).db),
+  screenLossDb: derive(
+    number('dB', 'treble above 4 kHz lost in the screen and not given back'),
+    SCREEN_FACTS,
+    (r) => Math.max(0, r.from(screenNet)),
+  ),
+  screenMismatchDb: derive(
+    number('dB', 'treble difference of center and mains from the screen'),
+    [...SCREEN_FACTS, 'screenCovers'],
+    (r) => {
+      if (r.choice('screenKind') === 'none') return 0;
+      return r.choice('screenCovers') === 'all-three' ? 0 : Math.abs(r.from(screenNet));
+    },
+  ),
+  toneWorstBandDb: derive(
+    number('dB', 'largest third-octave difference of center and mains, measured, magnitude'),
+    NOW,
+    (r) => worst(r.from(bandsNow)).db,
+  ),
+  toneWorstBandHz: derive(
+    number('Hz', 'band of that difference'),
+    NOW,
+    (r) => worst(r.from(bandsNow)).hz || undefined,
+  ),
+  toneRmsDb: derive(number('dB', 'rms difference of center and mains, measured'), NOW, (r) =>
+    rms([...r.from(bandsNow).values()]),
+  ),
+  toneTrebleDb: derive(number('dB', 'mean measured difference above 4 kHz, center minus mains'), NOW, (r) =>
+    trebleDifference(r.from(bandsNow)),
+  ),
+  trebleDeficitDb: derive(
+    number('dB', 'measured treble of the center below the mains, above 4 kHz (0 if not below)'),
+    NOW,
+    (r) => {
+      const differenceDb = trebleDifference(r.from(bandsNow));
+      return differenceDb === undefined ? undefined : Math.max(0, -differenceDb);
+    },
+  ),
+  toneBeforeWorstBandDb: derive(
+    number('dB', 'largest third-octave difference before equalisation, magnitude'),
+    BEFORE,
+    (r) => worst(r.from(bandsBefore)).db,
+  ),
+  eqDamageDb: derive(
+    number('dB', 'by how much equalisation made the worst band worse (negative: better)'),
+    [...NOW, ...BEFORE],
+    (r) => worst(r.from(bandsNow)).db - worst(r.from(bandsBefore)).db,
+  ),
 };

@@ -6,7 +6,6 @@ import type { VarId } from '../condition.js';
 import type { Reading, View } from '../view.js';
 import { ancestryOf, stateOf } from './asked.js';
 import { type Core, createCore, type Outcome, type Use } from './core.js';
-import { DERIVATIONS } from './derivations.js';
 import { seatResultsOf } from './seat-results.js';
 import { DERIVED, type DerivedId } from './table.js';
 import { logStep, MOST_SPREAD, shifted } from './uncertainty.js';
@@ -16,7 +15,7 @@ const cores = new WeakMap<View, Core>();
 
 /** Every asked fact that can have a say in a variable; computations cannot read others (see reader.ts). */
 export function factsBehind(id: VarId): readonly FactId[] {
-  const direct = isFactId(id) ? [id] : DERIVATIONS[id].needs;
+  const direct = isFactId(id) ? [id] : DERIVED[id].needs;
   return [...new Set(direct.flatMap(ancestryOf))];
 }
 
@@ -92,7 +91,7 @@ function footingOf(core: Core): Footing {
       if (typeof use.value !== 'number' || typeof outcome.value !== 'number') continue;
       const to = shifted(fact, use.value, use.doubt);
       if (to === use.value) continue;
-      const { compute, proportionalTo } = DERIVATIONS[id];
+      const { compute, proportionalTo } = DERIVED[id];
       if (proportionalTo) {
         const unit = (factSpec(fact) as NumberSpec).unit;
         parts.set(fact, proportionalTo.includes(fact) ? logStep(use.value, to, unit) : 0);
@@ -128,7 +127,7 @@ function howOf(id: FactId, use: Use): How {
 }
 
 function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
-  const outcome = core.evaluate(id, DERIVATIONS[id].compute);
+  const outcome = core.evaluate(id, DERIVED[id].compute);
   const facts = [...outcome.uses.keys()];
   const common = { id, unit: DERIVED[id].unit as Unit, facts };
   if (outcome.value === undefined)
