@@ -28,7 +28,6 @@ export { CaseError, type CaseProblem, type CaseWarning } from './case-error.js';
 export { MAX_CASE_BYTES } from './case-limits.js';
 export { decodeCase } from './case-text.js';
 export { type Expectation, writeCase } from './case-write.js';
-export { caseJsonSchema } from './schema.js';
 
 export interface ReadCase {
   readonly book: FactBook;

@@ -1,118 +1,88 @@
 /**
- * The shape of a case file as zod schemas generated from the catalog, and the JSON Schema drawn from the same
- * source. Shape only: units, ranges and paths are read by `answer.ts`. zod costs about 45 ms to load, so it
- * is imported here and nowhere else.
+ * The shape of a case file as zod schemas generated from the catalog. Shape only: units, ranges and paths are
+ * read by `answer.ts`, words for people are added in `case-file.ts` and `json-schema.ts`. The small flavor of
+ * zod is used since loading is most of its cost; it is imported here and in `json-schema.ts` alone.
  */
-import { z } from 'zod';
-import { acceptedAnswer } from './answer.js';
+import * as z from 'zod/mini';
 import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
-import { FACT_IDS, type FactId, factSpec } from './catalog.js';
-import { COMPLAINT_IDS, COMPLAINTS } from './complaints.js';
+import { type FactId, factSpec, isFactId } from './catalog.js';
+import { COMPLAINT_IDS } from './complaints.js';
 import { type FactSpec, HOWS } from './spec.js';
 
-const how = z.enum(HOWS).describe('how the answer was obtained');
-const unknown = z.strictObject({
-  how: z.literal('unknown').describe('asked, and nobody could tell'),
-});
+type Schema = z.ZodMiniType;
 
-function rawValue(spec: FactSpec): z.ZodType {
+const text = (most: number, least = 0): Schema => z.string().check(z.minLength(least), z.maxLength(most));
+const list = (each: Schema, most: number): Schema => z.array(each).check(z.maxLength(most));
+const oneOf = (values: readonly string[]): Schema => z.enum(values as [string, ...string[]]);
+
+const quantity = z.union([z.number(), text(CASE_LIMITS.answerLetters, 1)]);
+const path = text(CASE_LIMITS.answerLetters, 1);
+const how = z.optional(oneOf(HOWS));
+const unknown = z.strictObject({ how: z.literal('unknown') });
+
+function rawValue(spec: FactSpec): Schema {
   switch (spec.kind) {
-    case 'choice': {
-      const values = z.enum(Object.keys(spec.choices) as [string, ...string[]]);
-      return values.describe(
-        Object.entries(spec.choices)
-          .map(([value, words]) => `${value}: ${words}`)
-          .join('; '),
-      );
-    }
-    case 'number': {
-      const { accepted, example } = acceptedAnswer(spec, 'metric');
-      const note = `${accepted}; for example ${example}; a number alone takes the unit system of the case`;
-      return z.union([z.number(), z.string().min(1).max(CASE_LIMITS.answerLetters)]).describe(note);
-    }
+    case 'choice':
+      return oneOf(Object.keys(spec.choices));
+    case 'number':
+      return quantity;
     case 'file':
-      return z
-        .string()
-        .min(1)
-        .max(CASE_LIMITS.answerLetters)
-        .describe('path of a text file in the folder of the case');
+      return path;
   }
 }
 
-function factSchema(id: FactId): z.ZodType {
-  const spec = factSpec(id);
-  const value = rawValue(spec);
-  return z.union([value, z.strictObject({ value, how: how.optional() }), unknown]).describe(spec.ask);
+const factSchemas = new Map<FactId, Schema>();
+
+/** One entry under `facts`: a value, `{ value, how }`, or `{ how: 'unknown' }`. */
+function factSchema(id: FactId): Schema {
+  const known = factSchemas.get(id);
+  if (known !== undefined) return known;
+  const value = rawValue(factSpec(id));
+  const schema = z.optional(z.union([value, z.strictObject({ value, how }), unknown]));
+  factSchemas.set(id, schema);
+  return schema;
 }
 
-const meters = z
-  .union([z.number(), z.string().min(1).max(CASE_LIMITS.answerLetters)])
-  .describe('meters, or a text with its unit');
-
-function seatSchema(): z.ZodType {
-  return z.strictObject({
-    name: z.string().max(CASE_LIMITS.seatNameLetters).optional(),
-    xM: meters.describe(
-      'to the right of the midline, seen facing the picture; meters, or a text with its unit',
-    ),
-    yM: meters.describe('back from the line between the mains; meters, or a text with its unit'),
-    row: z.number().int().min(1).max(10).optional().describe('counted from 1 at the front'),
-    earHeightM: meters.optional(),
-    main: z.boolean().optional().describe('true at the one main seat'),
+/** Everything but the facts; built once. */
+function caseShape() {
+  const seat = z.strictObject({
+    name: z.optional(text(CASE_LIMITS.seatNameLetters)),
+    xM: quantity,
+    yM: quantity,
+    row: z.optional(z.int().check(z.gte(1), z.lte(10))),
+    earHeightM: z.optional(quantity),
+    main: z.optional(z.boolean()),
   });
+  const complaints = z.optional(list(oneOf(COMPLAINT_IDS), COMPLAINT_IDS.length * 2));
+  const causes = z.optional(list(text(CASE_LIMITS.idLetters, 1), CASE_LIMITS.expectIds));
+  return {
+    format: z.optional(z.literal(CASE_FORMAT)),
+    version: z.optional(z.literal(CASE_VERSION)),
+    units: z.optional(z.enum(['metric', 'imperial'])),
+    title: z.optional(text(CASE_LIMITS.titleLetters)),
+    words: z.optional(text(CASE_LIMITS.wordsLetters)),
+    complaints,
+    absentComplaints: complaints,
+    seats: z.optional(list(seat, CASE_LIMITS.seats)),
+    notes: z.optional(list(text(CASE_LIMITS.noteLetters), CASE_LIMITS.notes)),
+    tried: z.optional(list(text(CASE_LIMITS.idLetters * 2), CASE_LIMITS.tried)),
+    expect: z.optional(
+      z.strictObject({
+        top: causes,
+        ruledOut: causes,
+        undecided: z.optional(z.boolean()),
+        separates: causes,
+      }),
+    ),
+  };
 }
+let shape: ReturnType<typeof caseShape> | undefined;
 
-const id = z.string().min(1).max(CASE_LIMITS.idLetters);
-
-function expectSchema(): z.ZodType {
-  const ids = z.array(id).max(CASE_LIMITS.expectIds);
-  return z
-    .strictObject({
-      top: ids.optional().describe('every true cause'),
-      ruledOut: ids.optional().describe('causes that must not lead'),
-      undecided: z.boolean().optional().describe('the right answer is that more must be found out'),
-      separates: ids.optional().describe('the causes that remain'),
-    })
-    .describe('used by evaluation only');
-}
-
-/** Builds the schema of a whole case file. */
-export function caseSchema(): z.ZodType {
-  const complaint = z
-    .enum(COMPLAINT_IDS as [string, ...string[]])
-    .describe(COMPLAINT_IDS.map((each) => `${each}: ${COMPLAINTS[each].title}`).join('; '));
-  const complaints = z.array(complaint).max(COMPLAINT_IDS.length * 2);
-  return z
-    .strictObject({
-      format: z.literal(CASE_FORMAT).optional(),
-      version: z.literal(CASE_VERSION).optional(),
-      units: z
-        .enum(['metric', 'imperial'])
-        .optional()
-        .describe('for numbers without a unit, and for reports'),
-      title: z.string().max(CASE_LIMITS.titleLetters).optional(),
-      words: z
-        .string()
-        .max(CASE_LIMITS.wordsLetters)
-        .optional()
-        .describe('the complaint in the words of the owner'),
-      complaints: complaints.optional().describe('what the owner hears'),
-      absentComplaints: complaints.optional().describe('what the owner was asked about and does not hear'),
-      facts: z.strictObject(factShapes()).optional(),
-      seats: z.array(seatSchema()).max(CASE_LIMITS.seats).optional(),
-      notes: z.array(z.string().max(CASE_LIMITS.noteLetters)).max(CASE_LIMITS.notes).optional(),
-      tried: z
-        .array(z.string().max(CASE_LIMITS.idLetters * 2))
-        .max(CASE_LIMITS.tried)
-        .optional()
-        .describe('remedies already carried out, as cause/remedy'),
-      expect: expectSchema().optional(),
-    })
-    .describe('One home audio system and the complaint about its center loudspeaker');
-}
-
-function factShapes(): Record<string, z.ZodType> {
-  return Object.fromEntries(FACT_IDS.map((each) => [each, factSchema(each).optional()]));
+/** The schema of a case with these facts; schemas of facts that are not asked for are not built. */
+export function caseSchema(ids: readonly FactId[]): Schema {
+  shape ??= caseShape();
+  const facts = z.strictObject(Object.fromEntries(ids.map((id) => [id, factSchema(id)])));
+  return z.strictObject({ ...shape, facts: z.optional(facts) });
 }
 
 /** One thing zod found: where, what kind, and the keys it does not know. */
@@ -120,29 +90,17 @@ export interface ShapeIssue {
   readonly path: readonly (string | number)[];
   readonly code: string;
   readonly unknownKeys: readonly string[];
-  readonly message: string;
 }
 
-let built: z.ZodType | undefined;
-
-/** All faults of the shape, in the order of the file; an empty list when there are none. */
-export function shapeIssues(value: unknown): ShapeIssue[] {
-  built ??= caseSchema();
-  const result = built.safeParse(value);
+/** All faults of the shape of a raw case; an empty list when there are none. */
+export function shapeIssues(raw: { readonly facts?: unknown }): ShapeIssue[] {
+  const { facts } = raw;
+  const ids = typeof facts === 'object' && facts !== null ? Object.keys(facts).filter(isFactId) : [];
+  const result = caseSchema(ids).safeParse(raw, { jitless: true });
   if (result.success) return [];
   return result.error.issues.map((issue) => ({
     path: issue.path.filter((step) => typeof step !== 'symbol'),
-    code: issue.code,
+    code: issue.code ?? 'custom',
     unknownKeys: issue.code === 'unrecognized_keys' ? issue.keys : [],
-    message: issue.message,
   }));
-}
-
-/** The JSON Schema (draft 2020-12) of a case file. */
-export function caseJsonSchema(): Record<string, unknown> {
-  return {
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'center-audit case',
-    ...z.toJSONSchema(caseSchema(), { target: 'draft-2020-12' }),
-  };
 }

@@ -4,14 +4,14 @@ import type { FactBook } from '../../src/facts/book.js';
 import {
   CaseError,
   type CaseProblem,
-  caseJsonSchema,
   decodeCase,
   MAX_CASE_BYTES,
   readCase,
   writeCase,
 } from '../../src/facts/case-file.js';
 import { CASE_LIMITS } from '../../src/facts/case-limits.js';
-import { FACT_IDS } from '../../src/facts/catalog.js';
+import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
+import { caseJsonSchema } from '../../src/facts/json-schema.js';
 import { anyBook } from '../support/books.js';
 
 const CONTRACT_CASE = `{ "format": "center-audit/case", "version": 1, "units": "imperial",
@@ -343,7 +343,7 @@ describe('the JSON Schema', () => {
     expect(schema.additionalProperties).toBe(false);
     const described = schema.properties.facts?.properties ?? {};
     expect(Object.keys(described)).toEqual(FACT_IDS);
-    for (const id of FACT_IDS) expect(described[id]?.description).toMatch(/\?$/);
+    for (const id of FACT_IDS) expect(described[id]?.description).toContain(factSpec(id).ask);
   });
 
   it('holds nothing that is not JSON', () => {
