@@ -234,6 +234,26 @@ export const bassManagement = defineCause({
       cures: 0.8,
     },
     {
+      id: 'time-the-subwoofer',
+      title: 'Time the subwoofer to the center',
+      when: all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')),
+      steps: [
+        'Note the present distance and phase of the subwoofer.',
+        'Play low speech or noise on the center at the main seat.',
+        'Let somebody flip the phase switch: keep the fuller position.',
+        'Then change the distance of the subwoofer in steps of 1 ft (30 cm) and keep the fullest.',
+      ],
+      minutes: 15,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'With a ported box crossed at its limit a hole of over 20 dB shrinks to 2 or 3 dB. With a closed box there is little to gain.',
+      verify: 'The low voice is fuller than in any neighboring position.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: ['subTiming', 'subDelay', 'subPolarity', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.6,
+    },
+    {
       id: 'raise-crossover',
       title: 'Raise the crossover away from the low limit of the box',
       when: any(
@@ -242,14 +262,14 @@ export const bassManagement = defineCause({
       ),
       steps: [
         'Photograph the crossover page.',
-        'Set the crossover of the center to {safeCrossoverHz} or the next step above.',
+        'Raise the crossover of the center toward {safeCrossoverHz}, but not above 120 Hz: the rest is for the timing of the subwoofer.',
         'Use the same for left and right if they sound thin there too.',
       ],
       minutes: 4,
       cost: 'free',
       reversible: true,
       expect:
-        'The hole of {bassHoleDb} near {bassHoleHz} fills. Above 120 Hz the price is a subwoofer that may be heard as a place.',
+        'The hole of {bassHoleDb} near {bassHoleHz} gets shallower with each step. The price of a high crossover is a subwoofer that may be heard as a place.',
       verify: 'Noise on the center has as much body as on the mains.',
       cautions: ['photograph-menu'],
       changes: ['centerBassCrossover', 'testNoiseEach', 'toneAcrossPan', 'testSwapAtAmplifier'],
@@ -272,26 +292,6 @@ export const bassManagement = defineCause({
       cautions: ['photograph-menu', 'lifting'],
       changes: ['centerBassCrossover', 'voiceDirection', 'testNoiseEach'],
       cures: 0.8,
-    },
-    {
-      id: 'time-the-subwoofer',
-      title: 'Time the subwoofer to the center',
-      when: all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')),
-      steps: [
-        'Note the present distance and phase of the subwoofer.',
-        'Play low speech or noise on the center at the main seat.',
-        'Let somebody flip the phase switch: keep the fuller position.',
-        'Then change the distance of the subwoofer in steps of 1 ft (30 cm) and keep the fullest.',
-      ],
-      minutes: 15,
-      cost: 'free',
-      reversible: true,
-      expect:
-        'With a ported box crossed at its limit a hole of over 20 dB shrinks to 2 or 3 dB. With a closed box there is little to gain.',
-      verify: 'The low voice is fuller than in any neighboring position.',
-      cautions: ['photograph-menu', 'test-noise'],
-      changes: ['subTiming', 'subDelay', 'subPolarity', 'testNoiseEach', 'toneAcrossPan'],
-      cures: 0.6,
     },
     {
       id: 'same-crossovers',

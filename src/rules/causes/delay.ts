@@ -31,6 +31,7 @@ export const delay = defineCause({
   },
   groups: {
     arrival: 'same-quantity',
+    audible: 'independent',
     origin: 'independent',
     switching: 'same-mechanism',
     where: 'independent',
@@ -73,7 +74,7 @@ export const delay = defineCause({
     answers(
       {
         id: 'something-is-shared',
-        group: 'arrival',
+        group: 'audible',
         says: {
           yes: 'Center and mains play part of the voice together (share {sharedContent}, 0 to 1), so a delay error can be heard.',
           no: 'Center and mains hardly share any of the voice (share {sharedContent}, 0 to 1), so a delay error cannot be heard in it.',
@@ -84,8 +85,8 @@ export const delay = defineCause({
         source: 'shared-part',
       },
       atLeast('sharedContent', 'sharedPart.noticeable'),
-      0.97,
-      0.55,
+      0.99,
+      0.45,
       'against',
     ),
     answers(
