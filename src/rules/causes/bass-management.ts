@@ -30,7 +30,8 @@ export const bassManagement = defineCause({
     'voice-low-or-high': 0.05,
   },
   groups: {
-    crossover: 'same-mechanism',
+    crossover: 'same-quantity',
+    gap: 'independent',
     reach: 'same-mechanism',
     bottom: 'independent',
     'tone-heard': 'same-mechanism',
@@ -112,7 +113,7 @@ export const bassManagement = defineCause({
     deviates(
       {
         id: 'another-low-voice',
-        group: 'crossover',
+        group: 'gap',
         says: {
           yes: 'The bass crossovers of center and mains are {crossoverGapHz} apart.',
           no: 'The bass crossovers of center and mains are {crossoverGapHz} apart, too little to matter.',

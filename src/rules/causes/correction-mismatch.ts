@@ -27,7 +27,7 @@ export const correctionMismatch = defineCause({
   },
   groups: {
     'before-after': 'same-quantity',
-    reach: 'independent',
+    reach: 'same-quantity',
     'tone-heard': 'same-mechanism',
     origin: 'same-session',
     exchange: 'independent',

@@ -26,7 +26,7 @@ export const level = defineCause({
   groups: {
     'level-at-seat': 'same-quantity',
     turned: 'same-session',
-    origin: 'same-session',
+    origin: 'same-quantity',
     switching: 'same-mechanism',
     boost: 'independent',
   },

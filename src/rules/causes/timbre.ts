@@ -26,7 +26,8 @@ export const timbre = defineCause({
     'just-prefer-two-channels': 0.1,
   },
   groups: {
-    family: 'same-mechanism',
+    family: 'same-quantity',
+    build: 'same-mechanism',
     'tone-heard': 'same-mechanism',
     'tone-measured': 'same-quantity',
     exchange: 'independent',
@@ -72,7 +73,7 @@ export const timbre = defineCause({
     answers(
       {
         id: 'other-way-of-radiating',
-        group: 'family',
+        group: 'build',
         says: {
           yes: 'The mains are panels, horns or another special type, which spread sound unlike a common center.',
           no: 'The mains spread sound much like a common center.',
@@ -90,7 +91,7 @@ export const timbre = defineCause({
     answers(
       {
         id: 'much-smaller',
-        group: 'family',
+        group: 'build',
         says: {
           yes: 'The center is much smaller than the mains.',
           no: 'The center has cones about the size of those in the mains.',
