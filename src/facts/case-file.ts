@@ -205,11 +205,14 @@ function shapeProblems(issue: ShapeIssue, raw: RawCase, units: UnitSystem): Case
   return [problem(path, missing, form?.accepted ?? 'another kind of value', form?.example)];
 }
 
+/** Unknown keys for which the nearest known one is looked up; a person mistypes fewer. */
+const SUGGESTED = 20;
+
 function unknownKeyProblems(issue: ShapeIssue): CaseProblem[] {
   const known = knownKeys(issue.path);
-  return issue.unknownKeys.map((key) => {
+  return issue.unknownKeys.map((key, index) => {
     const path = [...issue.path, plainLine(key).slice(0, CASE_LIMITS.idLetters)].join('.');
-    const near = nearest(key, known);
+    const near = index < SUGGESTED ? nearest(key, known) : undefined;
     const kind = issue.path.length === 1 && issue.path[0] === 'facts' ? 'fact' : 'key';
     const what = `${quoted(key)} is no ${kind} that is known here${near === undefined ? '' : `; did you mean ${near}?`}`;
     const accepted = known.length > 20 ? 'the facts that "center-audit facts" lists' : known.join(', ');

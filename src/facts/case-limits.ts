@@ -19,5 +19,5 @@ export const CASE_LIMITS = {
 
 /** A full case of 150 facts and 100 notes is 250 KiB at most. */
 export const MAX_CASE_BYTES = 1024 * 1024;
-/** `facts`, one fact, its value: 3 deep. */
-export const MAX_CASE_DEPTH = 12;
+/** `facts`, one fact, its value: 3 deep. The longest list is the catalog itself. */
+export const CASE_JSON_LIMITS = { depth: 12, entries: 1000 } as const;

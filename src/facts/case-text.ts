@@ -1,6 +1,6 @@
 /** From bytes to the raw value of a case file: size, encoding, JSON, format and version. */
 import { CaseError, placed, problem } from './case-error.js';
-import { CASE_FORMAT, CASE_VERSION, MAX_CASE_BYTES, MAX_CASE_DEPTH } from './case-limits.js';
+import { CASE_FORMAT, CASE_JSON_LIMITS, CASE_VERSION, MAX_CASE_BYTES } from './case-limits.js';
 import { type Json, JsonFault, type JsonText, parseJson } from './json-text.js';
 import { quoted } from './sanitize.js';
 
@@ -48,7 +48,7 @@ export function readRaw(text: string): { raw: RawCase; placeOf: JsonText['placeO
 
 function parseText(text: string): JsonText {
   try {
-    return parseJson(text, MAX_CASE_DEPTH);
+    return parseJson(text, CASE_JSON_LIMITS);
   } catch (error) {
     if (!(error instanceof JsonFault)) throw error;
     throw new CaseError(placed(problem('', error.what, error.accepted), error.place));

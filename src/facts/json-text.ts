@@ -44,19 +44,35 @@ const ESCAPED: Readonly<Record<string, string>> = {
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const HEX4 = /[0-9a-fA-F]{4}/y;
 
+function startsOfLines(text: string): number[] {
+  const starts = [0];
+  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) starts.push(at + 1);
+  return starts;
+}
+
+export interface JsonLimits {
+  /** How deep lists and objects may be nested. */
+  readonly depth: number;
+  /** How many entries one list or object may hold. */
+  readonly entries: number;
+}
+
 /** Reads JSON. Throws JsonFault. Time and memory grow with the length of the text and nothing else. */
-export function parseJson(text: string, maxDepth: number): JsonText {
+export function parseJson(text: string, { depth: maxDepth, entries: maxEntries }: JsonLimits): JsonText {
   let at = 0;
   const starts = new Map<string, number>();
 
+  let lineStarts: readonly number[] | undefined;
   const placeAt = (index: number): Place => {
-    let line = 1;
-    let lineStart = 0;
-    for (let next = text.indexOf('\n'); next !== -1 && next < index; next = text.indexOf('\n', next + 1)) {
-      line++;
-      lineStart = next + 1;
+    lineStarts ??= startsOfLines(text);
+    let low = 0;
+    let high = lineStarts.length - 1;
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if ((lineStarts[middle] ?? 0) <= index) low = middle;
+      else high = middle - 1;
     }
-    return { line, column: index - lineStart + 1 };
+    return { line: low + 1, column: index - (lineStarts[low] ?? 0) + 1 };
   };
   const fail = (what: string, accepted: string, index = at): never => {
     throw new JsonFault(what, placeAt(index), accepted);
@@ -116,6 +132,12 @@ export function parseJson(text: string, maxDepth: number): JsonText {
     return value;
   };
 
+  const checkEntries = (count: number): void => {
+    if (count >= maxEntries) {
+      fail(`this is more than ${maxEntries} entries in one list or object`, `at most ${maxEntries}`);
+    }
+  };
+
   const readList = (depth: number, path: string): Json[] => {
     const start = at;
     at++;
@@ -126,6 +148,7 @@ export function parseJson(text: string, maxDepth: number): JsonText {
       return list;
     }
     for (;;) {
+      checkEntries(list.length);
       list.push(readValue(depth + 1, path === '' ? String(list.length) : `${path}.${list.length}`));
       skipSpace();
       if (text[at] === ']') break;
@@ -144,12 +167,14 @@ export function parseJson(text: string, maxDepth: number): JsonText {
     const start = at;
     at++;
     const object: { [key: string]: Json } = {};
+    let count = 0;
     skipSpace();
     if (text[at] === '}') {
       at++;
       return object;
     }
     for (;;) {
+      checkEntries(count++);
       skipSpace();
       if (text[at] !== '"') {
         if (at >= text.length)

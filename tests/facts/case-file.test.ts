@@ -208,6 +208,22 @@ describe('what is wrong with a case', () => {
     expect(problem(parts)?.accepted).not.toBe('');
   });
 
+  it('is an error whose first problem can be read part by part', () => {
+    try {
+      readCase(caseOf({ facts: { seatDistance: '3 kg' } }));
+      expect.unreachable();
+    } catch (error) {
+      if (!(error instanceof CaseError)) throw error;
+      const { path, what, accepted, example } = error;
+      expect([path, example]).toEqual(['facts.seatDistance', '3.00 m']);
+      expect(what).toBe('"3 kg" is a mass, and a length is needed');
+      expect(accepted).toBe('a length in m, cm, or ft and in, from 50 cm to 30.00 m');
+      expect(error.message).toBe(
+        `facts.seatDistance, line 1, column 26: ${what}\n  accepted: ${accepted}\n  example: 3.00 m`,
+      );
+    }
+  });
+
   it('is limited in how much it tells', () => {
     const many = Object.fromEntries(Array.from({ length: 500 }, (_, index) => [`zz${index}`, 1]));
     let message = '';

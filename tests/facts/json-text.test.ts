@@ -2,9 +2,11 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { JsonFault, parseJson } from '../../src/facts/json-text.js';
 
-function fault(text: string, depth = 12): string {
+const LIMITS = { depth: 12, entries: 1000 };
+
+function fault(text: string, limits = LIMITS): string {
   try {
-    parseJson(text, depth);
+    parseJson(text, limits);
   } catch (error) {
     if (error instanceof JsonFault) return error.message;
     throw error;
@@ -18,11 +20,12 @@ describe('JSON from strangers', () => {
       fc.property(fc.json({ maxDepth: 4 }), (text) => {
         const expected: unknown = JSON.parse(text);
         if (/__proto__|constructor|prototype/.test(text)) return;
-        expect(parseJson(text, 12).value).toEqual(expected);
+        expect(parseJson(text, LIMITS).value).toEqual(expected);
       }),
     );
     expect(
-      parseJson(' { "a" : [ 1 , -2.5e3 , "\\u00e9\\n\\"" , true , false , null , { } , [ ] ] } ', 12).value,
+      parseJson(' { "a" : [ 1 , -2.5e3 , "\\u00e9\\n\\"" , true , false , null , { } , [ ] ] } ', LIMITS)
+        .value,
     ).toEqual({
       a: [1, -2500, 'é\n"', true, false, null, {}, []],
     });
@@ -77,13 +80,24 @@ describe('JSON from strangers', () => {
   });
 
   it('limits nesting before it costs anything', () => {
-    expect(fault('['.repeat(12) + ']'.repeat(12), 12)).toBe('read');
-    expect(fault('['.repeat(13) + ']'.repeat(13), 11)).toMatch(/nested deeper than 11/);
+    expect(fault('['.repeat(12) + ']'.repeat(12))).toBe('read');
+    expect(fault('['.repeat(13) + ']'.repeat(13), { depth: 11, entries: 9 })).toMatch(
+      /nested deeper than 11/,
+    );
     expect(fault('['.repeat(1_000_000))).toMatch(/nested deeper than 12/);
   });
 
+  it('limits the entries of one list or object', () => {
+    const ones = (count: number) => `[${Array.from({ length: count }, () => '1').join(',')}]`;
+    expect(fault(ones(1000))).toBe('read');
+    expect(fault(ones(1001))).toMatch(/more than 1000 entries/);
+    const keys = (count: number) => `{${Array.from({ length: count }, (_, at) => `"k${at}":1`).join(',')}}`;
+    expect(fault(keys(1000))).toBe('read');
+    expect(fault(keys(1001))).toMatch(/more than 1000 entries/);
+  });
+
   it('remembers where values stood', () => {
-    const { placeOf } = parseJson('{\n "a": [\n  1,\n  { "b": 2 } ]\n}', 12);
+    const { placeOf } = parseJson('{\n "a": [\n  1,\n  { "b": 2 } ]\n}', LIMITS);
     expect(placeOf('a.1.b')).toEqual({ line: 4, column: 10 });
     expect(placeOf('a.0')).toEqual({ line: 3, column: 3 });
     expect(placeOf('a.2')).toBeUndefined();
