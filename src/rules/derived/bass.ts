@@ -38,15 +38,11 @@ function box(r: Reader<BoxFact>) {
 
 const TIMING_FACTS = ['subTiming', 'subDelay', 'subPolarity'] as const;
 /** The sub counts as aligned unless its timing is known to be wrong. */
-function timingKnown(r: Reader<(typeof TIMING_FACTS)[number]>): {
-  readonly delayMs: number | undefined;
-  readonly reversed: boolean;
-} {
-  const delayMs = r.toldNumber('subDelay');
+function timingKnown(r: Reader<(typeof TIMING_FACTS)[number]>) {
   const untouched = r.toldChoice('subTiming') === 'untouched';
   return {
-    delayMs: delayMs ?? (untouched ? 0 : undefined),
-    reversed: r.toldChoice('subPolarity') === 'fuller-other-way',
+    delayMs: r.toldNumber('subDelay') ?? (untouched ? 0 : undefined),
+    polarity: r.toldChoice('subPolarity'),
   };
 }
 
@@ -69,12 +65,17 @@ function hole(r: Reader<HoleFact>): { readonly dipDb: number; readonly dipHz: nu
   const crossoverHz = r.from(crossover);
   if (crossoverHz === undefined) return undefined;
   const input = { ...r.from(box), crossoverHz };
-  const { delayMs, reversed } = r.from(timingKnown);
-  if (delayMs !== undefined) return depth(bassSum({ ...input, subDelayMs: delayMs, subInverted: reversed }));
+  const { delayMs, polarity } = r.from(timingKnown);
+  if (delayMs !== undefined) {
+    const asSet = depth(bassSum({ ...input, subDelayMs: delayMs }));
+    if (polarity === undefined || polarity === 'no-difference') return asSet;
+    const turned = depth(bassSum({ ...input, subDelayMs: delayMs, subInverted: true }));
+    const [fuller, thinner] = asSet.dipDb <= turned.dipDb ? [asSet, turned] : [turned, asSet];
+    return polarity === 'fuller-as-set' ? fuller : thinner;
+  }
   const best = alignedHole(input);
-  return depth(
-    reversed ? bassSum({ ...input, subDelayMs: best.subDelayMs, subInverted: !best.subInverted }) : best,
-  );
+  if (polarity !== 'fuller-other-way') return depth(best);
+  return depth(bassSum({ ...input, subDelayMs: best.subDelayMs, subInverted: !best.subInverted }));
 }
 
 function depth({ dipDb, dipHz }: { readonly dipDb: number | null; readonly dipHz: number }) {
@@ -105,8 +106,8 @@ export const bass = {
     number('Hz', 'lowest bass crossover that leaves no audible hole for this center'),
     [...BOX_FACTS, ...TIMING_FACTS],
     (r) => {
-      const { delayMs, reversed } = r.from(timingKnown);
-      const aligned = delayMs === undefined && !reversed;
+      const { delayMs, polarity } = r.from(timingKnown);
+      const aligned = delayMs === undefined && polarity !== 'fuller-other-way';
       const lowest = lowestCrossoverHz({
         ...r.from(box),
         maxHoleDb: LIMITS.bassHoleDb.noticeable,

@@ -23,6 +23,8 @@ export interface Outcome {
   readonly reads: ReadonlySet<FactId>;
   readonly uses: ReadonlyMap<FactId, Use>;
   readonly doubt: number;
+  /** Which of several was the worst. */
+  readonly worst?: number;
   /** Why the facts as told cannot be true together. */
   readonly remark?: string;
 }
@@ -34,8 +36,6 @@ export interface Core {
   /** `key` names the result; a shared model is its own key. */
   readonly evaluate: (key: unknown, compute: Compute) => Outcome;
   readonly outcomes: ReadonlyMap<unknown, Outcome>;
-  /** Which of several was the worst, by the name of the result. */
-  readonly worstIndex: ReadonlyMap<unknown, number>;
 }
 
 /** What places a single row, and what places the main seat in it. */
@@ -71,21 +71,21 @@ interface Ledger {
   readonly reads: Set<FactId>;
   readonly uses: Map<FactId, Use>;
   doubt: number;
+  worst?: number;
 }
 
 /**
  * @param inherited a result from another book that is known to hold for this one, if there is one
- * @param likelyWorst of several, the one to look at alone (see `worst` of the reader)
+ * @param likelyWorst of several, the one to look at alone for a result (see `worst` of the reader)
  */
 export function createCore(
   book: FactBook,
   inherited: (key: unknown) => Outcome | undefined,
-  likelyWorst?: ReadonlyMap<unknown, number>,
+  likelyWorst?: (key: unknown) => number | undefined,
 ): Core {
   const placed = seatsOf(book);
   const rows = Math.max(...placed.seats.map((seat) => seat.row));
   const outcomes = new Map<unknown, Outcome>();
-  const worstIndex = new Map<unknown, number>();
   const evaluate = (key: unknown, compute: Compute): Outcome => {
     const known = outcomes.get(key) ?? inherited(key);
     const outcome = known ?? run(key, compute);
@@ -186,12 +186,12 @@ export function createCore(
       seats,
       mainSeat: main,
       worst: <T>(items: readonly T[], badness: (item: T) => number) => {
-        const likely = items[likelyWorst?.get(key) ?? items.length];
+        const likely = items[likelyWorst?.(key) ?? items.length];
         if (likely !== undefined) return { item: likely, badness: badness(likely) };
         const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
         if (first === undefined) throw new Error('worst of nothing');
         const found = rest.reduce((worst, next) => (next.badness > worst.badness ? next : worst), first);
-        worstIndex.set(key, items.indexOf(found.item));
+        ledger.worst = items.indexOf(found.item);
         return found;
       },
       doubt: (spread: number) => {
@@ -202,5 +202,5 @@ export function createCore(
       },
     } as SeatReader as unknown as Reader<FactId>;
   };
-  return { book, seats: placed.seats, evaluate, outcomes, worstIndex };
+  return { book, seats: placed.seats, evaluate, outcomes };
 }

@@ -14,7 +14,7 @@ import {
 } from './places.js';
 import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceBy, voiceGains } from './sharing.js';
-import { ARRIVAL_FACTS, arrivalAtMainSeat } from './time.js';
+import { ARRIVAL_FACTS, mainsArrivalMs } from './time.js';
 
 /** Level of left over right from equal loudspeakers, by distance alone, dB. */
 function levelDb({ left, right }: Points, head: Head): number {
@@ -54,7 +54,7 @@ function mainSeatPull(r: Reader<(typeof MAIN_PULL_FACTS)[number]>): number {
   const by = r.toldChoice('alignmentBy');
   const untouched = by === undefined || by === 'nobody';
   const timeMs = entriesTold
-    ? -r.from(arrivalAtMainSeat).leftMinusRightMs
+    ? -r.from(mainsArrivalMs)
     : untouched
       ? -arrival({ ...r.from(points), seat: pointOf(head) }).leftMinusRightMs
       : 0;

@@ -10,7 +10,16 @@ import {
 } from '../../acoustics/arrival.js';
 import { sharedCombAtSeat, smoothedRippleDb } from '../../acoustics/comb.js';
 import type { Seat } from '../../facts/book.js';
-import { type Head, headAt, mainHead, POINT_FACTS, type PointFact, pointOf, points } from './places.js';
+import {
+  type Head,
+  headAt,
+  mainHead,
+  POINT_FACTS,
+  type PointFact,
+  pointOf,
+  points,
+  requireCenter,
+} from './places.js';
 import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceGains } from './sharing.js';
 
@@ -26,12 +35,24 @@ const ENTRY_FACTS = [
   'centerPowered',
   'centerLatency',
 ] as const;
-export const ARRIVAL_FACTS = [...POINT_FACTS, ...ENTRY_FACTS, 'tapedCenter', 'tapedMains'] as const;
+export const ARRIVAL_FACTS = [
+  'centerCount',
+  ...POINT_FACTS,
+  ...ENTRY_FACTS,
+  'tapedCenter',
+  'tapedMains',
+] as const;
 type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
+
+type EntriesFact = (typeof ENTRY_FACTS)[number];
 
 const EQUAL: Triple<number> = { left: 0, center: 0, right: 0 };
 
 type Known = Triple<number | undefined>;
+const NOTHING: Known = { left: undefined, center: undefined, right: undefined };
+
+/** Whose entries matter. */
+type Channels = 'all' | 'mains';
 
 interface Entries {
   readonly entered?: Triple<number>;
@@ -39,17 +60,19 @@ interface Entries {
 }
 
 /** What the processor was told; nobody telling it anything is the same as telling it equal distances. */
-function entries(r: Reader<(typeof ENTRY_FACTS)[number]>): Entries {
+function entriesFor(r: Reader<EntriesFact>, channels: Channels): Entries {
   const delays = three(r, ['delayLeft', 'delayCenter', 'delayRight']);
   const distances = three(r, ['enteredLeft', 'enteredCenter', 'enteredRight']);
   const told = (values: Known) => Object.values(values).some((v) => v !== undefined);
-  if (told(delays)) return { delaysMs: complete(r, delays, 'delay') };
-  if (told(distances)) return { entered: complete(r, distances, 'entered'), delaysMs: EQUAL };
+  if (told(delays)) return { delaysMs: complete(r, delays, 'delay', channels) };
+  if (told(distances)) return { entered: complete(r, distances, 'entered', channels), delaysMs: EQUAL };
   if (r.toldChoice('alignmentBy') === 'nobody') return { delaysMs: EQUAL };
-  return r.choice('entryKind') === 'delays'
-    ? r.stop('delayCenter', 'delayLeft', 'delayRight')
-    : r.stop('enteredCenter', 'enteredLeft', 'enteredRight');
+  const kind = r.choice('entryKind') === 'delays' ? 'delay' : 'entered';
+  return r.stop(...missingOf(NOTHING, kind, channels));
 }
+
+const entries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'all');
+const mainsEntries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'mains');
 
 type EntryFact =
   | 'delayLeft'
@@ -66,18 +89,24 @@ function three(
   return { left: r.toldNumber(left), center: r.toldNumber(center), right: r.toldNumber(right) };
 }
 
-/** All three, or the missing ones are named. */
+function missingOf(known: Known, kind: 'delay' | 'entered', channels: Channels): EntryFact[] {
+  const missing: EntryFact[] = [];
+  if (known.center === undefined && channels === 'all') missing.push(`${kind}Center`);
+  if (known.left === undefined) missing.push(`${kind}Left`);
+  if (known.right === undefined) missing.push(`${kind}Right`);
+  return missing;
+}
+
+/** All three, or the missing ones are named. For left against right alone, left stands for the center. */
 function complete(
   r: Reader<EntryFact>,
-  { left, center, right }: Known,
+  known: Known,
   kind: 'delay' | 'entered',
+  channels: Channels,
 ): Triple<number> {
+  const { left, right, center = channels === 'mains' ? left : undefined } = known;
   if (left !== undefined && center !== undefined && right !== undefined) return { left, center, right };
-  const missing: EntryFact[] = [];
-  if (center === undefined) missing.push(`${kind}Center`);
-  if (left === undefined) missing.push(`${kind}Left`);
-  if (right === undefined) missing.push(`${kind}Right`);
-  return r.stop(...missing);
+  return r.stop(...missingOf(known, kind, channels));
 }
 
 /** Latency of a powered center; mains of the same kind share it, and what all share is no difference. */
@@ -95,7 +124,7 @@ function distancesAtMainSeat(
     return { ...r.from(points), seat: pointOf(r.from(mainHead)) };
   }
   const seat = pointOf(r.from(mainHead));
-  const away = (point: Point): number => Math.hypot(...point.map((x, i) => x - (seat[i] ?? 0)));
+  const away = (point: Point): number => distanceM(point, seat);
   const { left, center, right } = r.from(points);
   const leftM = tapedLeftM ?? away(left);
   return {
@@ -107,7 +136,8 @@ function distancesAtMainSeat(
   };
 }
 
-export function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
+function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
+  requireCenter(r);
   const { entered, delaysMs } = r.from(entries);
   return arrival({
     ...r.from(distancesAtMainSeat),
@@ -116,8 +146,15 @@ export function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
   });
 }
 
+/** Left minus right at the main seat, ms. */
+export function mainsArrivalMs(r: Reader<ArrivalFact>): number {
+  const { entered, delaysMs } = r.from(mainsEntries);
+  return arrival({ ...r.from(distancesAtMainSeat), entered, latencyMs: delaysMs }).leftMinusRightMs;
+}
+
 /** By geometry, at any seat. */
 export function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
+  requireCenter(r);
   const { entered, delaysMs } = r.from(entries);
   return arrival({
     ...r.from(points),
@@ -230,7 +267,7 @@ export const time = {
   mainsArrivalErrorMs: derive(
     number('ms', 'left against right arrival at the main seat'),
     ARRIVAL_FACTS,
-    (r) => Math.abs(r.from(arrivalAtMainSeat).leftMinusRightMs),
+    (r) => Math.abs(r.from(mainsArrivalMs)),
   ),
   delayCombDb: derive(
     number('dB', 'ripple that this delay error makes in shared content, as the ear resolves it'),
