@@ -1,0 +1,66 @@
+/** All calculators, in the order in which they are listed. */
+import { nearest } from '../../facts/nearest.js';
+import { quoted } from '../../facts/sanitize.js';
+import { UserError } from '../../facts/user-error.js';
+import type { Calculator } from './calculator.js';
+import { lobingAngleCalculator, offAxisCalculator, pairNullCalculator } from './loudspeaker.js';
+import {
+  barrierCalculator,
+  bayCalculator,
+  elevationCalculator,
+  floorBounceCalculator,
+  frontWallCalculator,
+  recessCalculator,
+  sightlineCalculator,
+} from './placement.js';
+import {
+  arrivalCalculator,
+  combCalculator,
+  phantomCalculator,
+  soundSpeedCalculator,
+  upmixCalculator,
+} from './timing.js';
+import {
+  bassSumCalculator,
+  filterCalculator,
+  screenCalculator,
+  speechLossCalculator,
+  tonalMatchCalculator,
+} from './tone.js';
+
+export const CALCULATORS: readonly Calculator[] = [
+  soundSpeedCalculator,
+  combCalculator,
+  pairNullCalculator,
+  lobingAngleCalculator,
+  offAxisCalculator,
+  elevationCalculator,
+  floorBounceCalculator,
+  frontWallCalculator,
+  bayCalculator,
+  recessCalculator,
+  barrierCalculator,
+  sightlineCalculator,
+  arrivalCalculator,
+  phantomCalculator,
+  screenCalculator,
+  upmixCalculator,
+  filterCalculator,
+  bassSumCalculator,
+  speechLossCalculator,
+  tonalMatchCalculator,
+];
+
+/** The calculator of this name. Throws UserError with the nearest name. */
+export function calculatorOf(name: string): Calculator {
+  const found = CALCULATORS.find((calculator) => calculator.name === name);
+  if (found !== undefined) return found;
+  const names = CALCULATORS.map((calculator) => calculator.name);
+  const near = nearest(name, names);
+  throw new UserError({
+    where: 'calc',
+    what: `${quoted(name)} is no calculator${near === undefined ? '' : `; did you mean ${near}?`}`,
+    accepted: names.join(', '),
+    example: 'center-audit calc comb delayMs=1',
+  });
+}

@@ -1,0 +1,260 @@
+/**
+ * The kinds of value a calculator takes, each with how it is checked and how it is read from the command line.
+ * One table of inputs serves the check, the help and the reference page.
+ */
+import { type Json, JsonFault, parseJson } from '../../facts/json-text.js';
+import { quoted } from '../../facts/sanitize.js';
+
+/** What is wrong with a value; where it stands is added by the caller. */
+export interface Refused {
+  readonly what: string;
+  readonly accepted: string;
+  readonly example: string;
+  /** Place inside the value, for example `.left` or `[2]`. */
+  readonly at?: string;
+}
+export type Checked<T> = { readonly value: T } | { readonly refused: readonly Refused[] };
+
+export interface Input<T> {
+  /** SI unit, empty for a plain number, a word or a list of objects. */
+  readonly unit: string;
+  readonly meaning: string;
+  /** What is accepted, in words. */
+  readonly accepted: string;
+  /** A good value as it is written on the command line. */
+  readonly example: string;
+  /** Used when nothing is given; absent where there is no usual value. */
+  readonly usual?: number | string | boolean;
+  /** False where the value may be left out. */
+  readonly required: boolean;
+  readonly value: (given: unknown) => Checked<T>;
+  /** A command-line text as the value it stands for; a text that is none stays a text and is refused above. */
+  readonly text: (text: string) => unknown;
+  /** Names inside the value that dotted keys may use (`entered.left`). */
+  readonly parts?: readonly string[];
+}
+
+type Told = { readonly unit?: string; readonly meaning: string; readonly example: string };
+
+/** Longest list of frequencies; a bound against slips and abuse, ours. */
+const LONGEST_LIST = 10_000;
+/** Deepest nesting: an object, a list of drivers, a driver, a list of filters, a filter; and room to spare. */
+export const JSON_LIMITS = { depth: 8, entries: LONGEST_LIST } as const;
+const POINT_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+
+const numberText = (text: string): unknown => (POINT_NUMBER.test(text) ? Number(text) : text);
+
+/** JSON on the command line. A list of plain numbers may leave out the brackets. */
+function jsonText(text: string): unknown {
+  if (/^[[{]/.test(text)) {
+    try {
+      return parseJson(text, JSON_LIMITS).value;
+    } catch (error) {
+      if (error instanceof JsonFault) return text;
+      throw error;
+    }
+  }
+  const parts = text.split(',').map((part) => part.trim());
+  return parts.every((part) => POINT_NUMBER.test(part)) ? parts.map(Number) : text;
+}
+
+/** How a refused value is quoted back. */
+export function shown(given: unknown): string {
+  if (typeof given === 'string') return quoted(given);
+  if (Array.isArray(given)) return `a list of ${given.length}`;
+  return typeof given === 'object' && given !== null ? 'an object' : String(given);
+}
+
+export type Range = {
+  /** Smallest and largest accepted value. */
+  readonly min?: number;
+  readonly max?: number;
+  /** Accepted only above this value. */
+  readonly above?: number;
+};
+
+export function rangeText({ min, max, above }: Range): string {
+  const from = above === undefined ? min : undefined;
+  const parts = [
+    ...(above === undefined ? [] : [`above ${above}`]),
+    ...(from === undefined ? [] : [max === undefined ? `${from} or more` : `from ${from} to ${max}`]),
+    ...(max !== undefined && from === undefined ? [`up to ${max}`] : []),
+  ];
+  return ['a number', ...parts]
+    .join(' ')
+    .replace(/ up to/, ', up to')
+    .replace('number, up', 'number up');
+}
+
+function refuseNumber(given: unknown, range: Range): string | undefined {
+  if (typeof given !== 'number') return `${shown(given)} is no number`;
+  if (!Number.isFinite(given)) return 'the number is not finite';
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, above } = range;
+  if (above !== undefined && given <= above) return `${given} is not above ${above}`;
+  if (given < min) return `${given} is below ${min}`;
+  return given > max ? `${given} is above ${max}` : undefined;
+}
+
+/** Required number. */
+export function number(told: Told & Range): Input<number> {
+  const accepted = rangeText(told);
+  return {
+    unit: told.unit ?? '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: numberText,
+    value: (given) => {
+      const what = refuseNumber(given, told);
+      if (what !== undefined) return { refused: [{ what, accepted, example: told.example }] };
+      return { value: given as number };
+    },
+  };
+}
+
+/** One of a few words. */
+export function choice<const T extends string>(told: Told & { words: readonly T[] }): Input<T> {
+  const accepted = told.words.join(', ');
+  return {
+    unit: '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: (text) => text,
+    value: (given) =>
+      told.words.includes(given as T)
+        ? { value: given as T }
+        : { refused: [{ what: `${shown(given)} is not known`, accepted, example: told.example }] },
+  };
+}
+
+export function flag(told: Told): Input<boolean> {
+  const accepted = 'true or false';
+  return {
+    unit: '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: (text) => (text === 'true' ? true : text === 'false' ? false : text),
+    value: (given) =>
+      typeof given === 'boolean'
+        ? { value: given }
+        : { refused: [{ what: `${shown(given)} is neither`, accepted, example: told.example }] },
+  };
+}
+
+/** Path of a file, as given. */
+export function path(told: Told): Input<string> {
+  const accepted = 'the path of a text file';
+  return {
+    unit: '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: (text) => text,
+    value: (given) =>
+      typeof given === 'string' && given.trim() !== '' && !given.includes('\0')
+        ? { value: given }
+        : { refused: [{ what: `${shown(given)} is no path`, accepted, example: told.example }] },
+  };
+}
+
+/** A list of numbers, of one of the `lengths` where these are stated. */
+export function numbers(
+  told: Told & Range & { lengths?: readonly number[]; most?: number },
+): Input<readonly number[]> {
+  const count = told.lengths === undefined ? '' : `${told.lengths.join(' or ')} numbers: `;
+  const accepted = `a list, ${count}each ${rangeText(told)}`;
+  const refuse = (what: string, at?: string) => ({
+    what,
+    accepted,
+    example: told.example,
+    ...(at === undefined ? {} : { at }),
+  });
+  return {
+    unit: told.unit ?? '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: jsonText,
+    value: (given) => {
+      if (!Array.isArray(given)) return { refused: [refuse(`${shown(given)} is no list of numbers`)] };
+      const { lengths, most = LONGEST_LIST } = told;
+      if (lengths !== undefined ? !lengths.includes(given.length) : given.length === 0) {
+        return { refused: [refuse(`the list has ${given.length} numbers`)] };
+      }
+      if (given.length > most) return { refused: [refuse(`the list is longer than ${most}`)] };
+      const refused = given.flatMap((item, i) => {
+        const what = refuseNumber(item, told);
+        return what === undefined ? [] : [refuse(what, `[${i}]`)];
+      });
+      return refused.length > 0 ? { refused } : { value: given as number[] };
+    },
+  };
+}
+
+export type Channels = 'left' | 'center' | 'right';
+const CHANNELS: readonly Channels[] = ['left', 'center', 'right'];
+
+/** One number for each of left, center and right; `partial` ones may leave some out. */
+export function channels(
+  told: Told & Range & { partial: boolean },
+): Input<Partial<Record<Channels, number>>> {
+  const accepted = `an object with ${told.partial ? 'any of ' : ''}left, center and right, each ${rangeText(told)}`;
+  const refuse = (what: string, at?: string) => ({
+    what,
+    accepted,
+    example: told.example,
+    ...(at === undefined ? {} : { at }),
+  });
+  return {
+    unit: told.unit ?? '',
+    meaning: told.meaning,
+    accepted,
+    example: told.example,
+    required: true,
+    text: jsonText,
+    parts: CHANNELS,
+    value: (given) => {
+      if (!isObject(given)) return { refused: [refuse(`${shown(given)} is no object`)] };
+      const known: readonly string[] = CHANNELS;
+      const refused = [
+        ...Object.keys(given)
+          .filter((key) => !known.includes(key))
+          .map((key) => refuse(`${quoted(key)} is not known`)),
+        ...CHANNELS.flatMap((key) => {
+          const item = given[key];
+          if (item === undefined || item === null)
+            return told.partial ? [] : [refuse('is missing', `.${key}`)];
+          const what = refuseNumber(item, told);
+          return what === undefined ? [] : [refuse(what, `.${key}`)];
+        }),
+      ];
+      if (refused.length > 0) return { refused };
+      const entries = CHANNELS.flatMap((key) => (typeof given[key] === 'number' ? [[key, given[key]]] : []));
+      return { value: Object.fromEntries(entries) as Partial<Record<Channels, number>> };
+    },
+  };
+}
+
+export function isObject(given: unknown): given is { [key: string]: Json } {
+  return typeof given === 'object' && given !== null && !Array.isArray(given);
+}
+
+/** The same input with a usual value for when nothing is given. */
+export function usually<T extends number | string | boolean>(usual: T, input: Input<T>): Input<T> {
+  return { ...input, usual, required: false };
+}
+
+/** The same input, which may be left out. */
+export function optional<T>(input: Input<T>): Input<T | undefined> {
+  return { ...input, required: false };
+}
+
+/** A value read from JSON, for kinds that are defined elsewhere. */
+export const textOfJson = jsonText;

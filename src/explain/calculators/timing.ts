@@ -1,0 +1,265 @@
+/** Calculators about time: speed of sound, combing, arrival, and where the image is heard. */
+import { soundSpeed } from '../../acoustics/air.js';
+import { arrival, type Triple } from '../../acoustics/arrival.js';
+import { comb } from '../../acoustics/comb.js';
+import { phantom } from '../../acoustics/phantom.js';
+import { UPMIX_LAWS, upmix } from '../../acoustics/upmix.js';
+import type { Problem } from '../../facts/user-error.js';
+import { SOURCES } from '../../rules/sources.js';
+import { LEVEL, POSITION, SHARE } from './bounds.js';
+import { define } from './calculator.js';
+import { type Channels, channels, choice, number, numbers, optional, usually } from './input-kinds.js';
+
+export const soundSpeedCalculator = define({
+  name: 'sound-speed',
+  title: 'Speed of sound',
+  answers: 'How fast does sound travel at this temperature?',
+  inputs: {
+    temperatureC: usually(
+      20,
+      number({ unit: 'C', min: -50, max: 60, meaning: 'temperature of the air', example: '25' }),
+    ),
+  },
+  outputs: { metersPerSecond: { unit: 'm/s', meaning: 'speed of sound in dry air' } },
+  formula: 'c = 331.3 sqrt(1 + T / 273.15)',
+  validity: 'Dry air at everyday pressure; humid air is up to 0.4 percent faster.',
+  source: { cite: 'ideal gas, textbook', mark: 'memory' },
+  example: 'temperatureC=25',
+  run: ({ temperatureC }) => ({ metersPerSecond: soundSpeed(temperatureC) }),
+});
+
+export const combCalculator = define({
+  name: 'comb',
+  title: 'Comb filter of a sound and its late copy',
+  answers: 'Which frequencies cancel when the same sound arrives twice, and how strong is the ripple?',
+  inputs: {
+    delayMs: number({ unit: 'ms', min: 0, max: 1000, meaning: 'delay of the copy', example: '1' }),
+    relativeLevelDb: usually(
+      0,
+      number({ ...LEVEL, meaning: 'level of the copy against the first sound', example: '-6' }),
+    ),
+  },
+  outputs: {
+    nullsHz: { unit: 'Hz', meaning: 'first three nulls; none without delay' },
+    peaksHz: { unit: 'Hz', meaning: 'first three peaks above 0 Hz' },
+    peakDb: { unit: 'dB', meaning: 'peaks, against the stronger sound alone' },
+    dipDb: {
+      unit: 'dB',
+      meaning: 'nulls, against the stronger sound alone; two equal sounds cancel without a number',
+    },
+    rippleDb: { unit: 'dB', meaning: 'from null to peak' },
+  },
+  formula: 'nulls (2 n + 1) / (2 delay), peaks n / delay, levels 20 lg(1 +- a), a = 10^(-|level| / 20)',
+  validity: 'Two sounds, one ear, no room. Hearing smooths the ripple toward high frequencies.',
+  source: { cite: 'interference of two paths, closed form', mark: 'computed' },
+  example: 'delayMs=1 relativeLevelDb=-6',
+  run: (values) => comb(values),
+});
+
+const place = (meaning: string, example: string) =>
+  numbers({ ...POSITION, lengths: [2, 3], meaning: `[x, y] or [x, y, z]: ${meaning}`, example });
+
+/** A list that is checked to name all three. */
+const complete = (entered: Partial<Record<Channels, number>>) => entered as Triple<number>;
+
+function mixedPlaces(
+  values: Readonly<Record<'left' | 'center' | 'right' | 'seat', readonly number[]>>,
+): Problem[] {
+  const places = [values.left, values.center, values.right, values.seat];
+  if (new Set(places.map(({ length }) => length)).size === 1) return [];
+  return [
+    {
+      where: 'calc arrival',
+      what: 'some places have two numbers and some three',
+      accepted: 'left, center, right and seat all as [x, y] or all as [x, y, z]',
+      example: `center-audit calc arrival ${ARRIVAL_EXAMPLE}`,
+    },
+  ];
+}
+
+const ARRIVAL_EXAMPLE =
+  'left=-1.5,0 center=0,0 right=1.5,0 seat=0,3 entered.left=3.35 entered.center=3 entered.right=3.35';
+
+export const arrivalCalculator = define({
+  name: 'arrival',
+  title: 'Arrival times at a seat',
+  answers: 'How much earlier or later than the mains does the center arrive, with the distances entered?',
+  inputs: {
+    left: place('left loudspeaker, x to the right, y back from the line between the mains', '-1.5,0'),
+    center: place('center', '0,0'),
+    right: place('right loudspeaker', '1.5,0'),
+    seat: place('ear', '0,3'),
+    entered: optional(
+      channels({
+        unit: 'm',
+        min: 0,
+        max: 1000,
+        partial: false,
+        meaning: 'distances as entered in the menu; without them nothing is delayed',
+        example: '\'{"left":3.35,"center":3,"right":3.35}\'',
+      }),
+    ),
+    latencyMs: optional(
+      channels({
+        unit: 'ms',
+        min: 0,
+        max: 10_000,
+        partial: true,
+        meaning: "delay of a loudspeaker's own processing, 0 where it has none",
+        example: '\'{"center":2.5}\'',
+      }),
+    ),
+    processorSpeed: usually(
+      343.2,
+      number({
+        unit: 'm/s',
+        min: 100,
+        max: 1000,
+        meaning: 'speed of sound the processor reckons with',
+        example: '345',
+      }),
+    ),
+  },
+  outputs: {
+    centerMinusMeanMs: { unit: 'ms', meaning: 'center against the mean of left and right; positive is late' },
+    centerMinusLeftMs: { unit: 'ms', meaning: 'center against left' },
+    centerMinusRightMs: { unit: 'ms', meaning: 'center against right' },
+    leftMinusRightMs: { unit: 'ms', meaning: 'left against right' },
+  },
+  formula: 'arrival = distance / c + (longest entry - entry) / processor speed + latency',
+  validity: 'Delay set by distances. A processor that adds a common delay changes none of the differences.',
+  source: SOURCES.geometry,
+  example: ARRIVAL_EXAMPLE,
+  conflicts: mixedPlaces,
+  run: ({ entered, ...values }) =>
+    arrival({ ...values, entered: entered === undefined ? undefined : complete(entered) }),
+});
+
+export const phantomCalculator = define({
+  name: 'phantom',
+  title: 'Image between two loudspeakers',
+  answers: 'Where is a sound heard that both mains play with this difference of level and time?',
+  inputs: {
+    levelDb: usually(0, number({ ...LEVEL, meaning: 'how much louder left is than right', example: '6' })),
+    timeMs: usually(
+      0,
+      number({
+        unit: 'ms',
+        min: -1000,
+        max: 1000,
+        meaning: 'how much earlier left is than right',
+        example: '0.3',
+      }),
+    ),
+    halfAngleDeg: usually(
+      30,
+      number({
+        unit: 'deg',
+        above: 0,
+        max: 90,
+        meaning: 'direction of each main from the middle, seen from the seat',
+        example: '30',
+      }),
+    ),
+  },
+  outputs: {
+    imageDeg: { unit: 'deg', meaning: 'where the sound is heard, left positive' },
+    crosstalkNullHz: { unit: 'Hz', meaning: 'first dip of a phantom center at each ear' },
+  },
+  formula:
+    'shift = level / 17 dB + time / full time (1 ms at +-30 deg, scaled by the ear delay a (t + sin t) / c); two thirds of the half base at half shift, the rest at half the rate; dip at 1 / (2 ear delay)',
+  validity:
+    'Speech and music from a pair of loudspeakers in front. Beyond full shift the sound sits in one of them.',
+  source: SOURCES['time-image'],
+  example: 'levelDb=6 timeMs=0.2',
+  run: (values) => phantom(values),
+});
+
+function upmixConflicts(values: {
+  readonly law: string;
+  readonly extraction: number | undefined;
+  readonly matrixDeg: number | undefined;
+}): Problem[] {
+  const where = 'calc upmix';
+  if (values.law === 'matrix' && values.matrixDeg === undefined) {
+    return [
+      {
+        where: `${where}, matrixDeg`,
+        what: 'is missing: the law matrix needs its angle',
+        accepted: 'a number from 0 to 90',
+        example: 'center-audit calc upmix panDeg=45 law=matrix matrixDeg=54.7356',
+      },
+    ];
+  }
+  if (values.law !== 'matrix' && values.extraction === undefined) {
+    return [
+      {
+        where: `${where}, extraction`,
+        what: 'is missing: part of the common content that goes to the center',
+        accepted: 'a number from 0 to 1',
+        example: `center-audit calc upmix ${UPMIX_EXAMPLE}`,
+      },
+    ];
+  }
+  return [];
+}
+
+const UPMIX_EXAMPLE = 'panDeg=22.5 extraction=0.5';
+
+export const upmixCalculator = define({
+  name: 'upmix',
+  title: 'Two channels to three',
+  answers:
+    'What do left, center and right play of a panned source, where is it heard, how much width is left?',
+  inputs: {
+    panDeg: number({
+      unit: 'deg',
+      min: 0,
+      max: 90,
+      meaning: 'place in the mix: 0 left, 45 center, 90 right',
+      example: '22.5',
+    }),
+    extraction: optional(
+      number({ ...SHARE, meaning: 'part of the common content taken to the center', example: '0.5' }),
+    ),
+    law: usually(
+      'power',
+      choice({
+        words: UPMIX_LAWS,
+        meaning: 'what the center gets for what the mains lose',
+        example: 'power',
+      }),
+    ),
+    matrixDeg: optional(
+      number({
+        unit: 'deg',
+        min: 0,
+        max: 90,
+        meaning: 'angle of the law matrix: 90 is plain stereo, 0 all in the center',
+        example: '54.7356',
+      }),
+    ),
+  },
+  outputs: {
+    left: { unit: '', meaning: 'amplitude' },
+    center: { unit: '', meaning: 'amplitude' },
+    right: { unit: '', meaning: 'amplitude' },
+    velocityDeg: { unit: 'deg', meaning: 'image below about 700 Hz, left positive' },
+    energyDeg: { unit: 'deg', meaning: 'image above about 700 Hz, left positive' },
+    widthRetainedEnergy: { unit: '', meaning: 'stage width left, energy vector, 1 is all' },
+    widthRetainedVelocity: { unit: '', meaning: 'stage width left, velocity vector, 1 is all' },
+  },
+  formula:
+    'a = cos pan, b = sin pan, m = extraction * min(a, b); left a - m, right b - m (law add: a, b); center keeps the power, keeps the pressure, or sqrt2 m; loudspeakers at +-30 and 0 deg; width = rms image angle over pans 0 to 90 against plain stereo',
+  validity: 'An idealized upmix of one source at a time; real ones vary with the music.',
+  source: SOURCES['upmix-arithmetic'],
+  example: UPMIX_EXAMPLE,
+  conflicts: upmixConflicts,
+  run: ({ panDeg, extraction, law, matrixDeg }) =>
+    upmix({
+      panDeg,
+      law,
+      ...(extraction === undefined ? {} : { extraction }),
+      ...(matrixDeg === undefined ? {} : { matrixDeg }),
+    }),
+});
