@@ -14,6 +14,8 @@ export interface CaseProblem extends Problem {
 export interface CaseWarning {
   readonly path: string;
   readonly text: string;
+  /** The unit that was taken for a number without one. */
+  readonly bareUnit?: string;
 }
 
 /** Collects what is wrong and what is worth telling while a case is read. */

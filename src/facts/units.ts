@@ -9,6 +9,7 @@ import type { UnitSystem } from './book.js';
 import { isDigit, readNumber } from './numerals.js';
 import { quoted } from './sanitize.js';
 import type { Unit } from './spec.js';
+import { DIMENSION_OF, scaled, UNIT_WORDS, unitOf } from './unit-words.js';
 
 /** What was wrong, what is accepted, and an example: the three parts of every refusal. */
 export interface Refusal {
@@ -37,108 +38,37 @@ export type QuantityResult = Quantity | { readonly refused: Refusal };
 /** Longest text read as a quantity; the longest sensible one has some 30 letters. */
 export const MAX_QUANTITY_LENGTH = 80;
 
-type Dimension = 'length' | 'time' | 'frequency' | 'level' | 'angle' | 'ratio' | 'mass' | Unit;
-
-interface UnitWord {
-  readonly dimension: Dimension;
-  readonly over: number;
-  readonly under: number;
+interface Form {
+  readonly accepted: string;
+  readonly example: string;
 }
 
-/** Unit words and the ratio `over / under` that turns one of them into the SI unit, exact in both parts. */
-function words(dimension: Dimension, over: number, under: number, list: string): [string, UnitWord][] {
-  return list.split(' ').map((word) => [word, { dimension, over, under }]);
-}
-
-/** Lower case, without spaces and dots. A foot is 0.3048 m and an inch 0.0254 m, both exact by definition. */
-const UNIT_WORDS: ReadonlyMap<string, UnitWord> = new Map([
-  ...words('length', 1, 1, 'm mtr meter meters metre metres'),
-  ...words('length', 1, 10, 'dm decimeter decimeters decimetre decimetres'),
-  ...words('length', 1, 100, 'cm centimeter centimeters centimetre centimetres'),
-  ...words('length', 1, 1000, 'mm millimeter millimeters millimetre millimetres'),
-  ...words('length', 3048, 10_000, "ft foot feet '"),
-  ...words('length', 254, 10_000, 'in inch inches "'),
-  ...words('length', 9144, 10_000, 'yd yard yards'),
-  ...words('time', 1, 1, 'ms msec millisecond milliseconds'),
-  ...words('time', 1000, 1, 's sec secs second seconds'),
-  ...words('time', 1, 1000, 'us µs μs microsecond microseconds'),
-  ...words('frequency', 1, 1, 'hz hertz'),
-  ...words('frequency', 1000, 1, 'k khz kilohertz'),
-  ...words('level', 1, 1, 'db decibel decibels dba db(a) dbc db(c) dbspl'),
-  ...words('angle', 1, 1, '° º deg degree degrees'),
-  ...words('ratio', 1, 100, '% percent'),
-  ...words('ratio', 1, 1, 'x times seat seats place places people persons'),
-  ...words('mass', 1, 1, 'kg g lb lbs oz pound pounds ounce ounces kilogram kilograms gram grams'),
-  ...words('kg/m2', 1, 1, 'kg/m2 kg/sqm'),
-  ...words('kg/m2', 1, 1000, 'g/m2 g/sqm gsm'),
-  ...words('Pa s/m', 1, 1, 'pas/m pasm-1 rayl rayls mksrayl mksrayls ns/m3'),
-  ...words('1/m2', 1, 1, '1/m2 /m2 perm2 persquaremeter persquaremetre persqm holes/m2 holespersquaremeter'),
-  ...words('1/m2', 1e8, 64_516, '1/in2 /in2 perin2 persquareinch persqin holespersquareinch'),
-  ...words('1/m2', 10_000, 1, '1/cm2 /cm2 percm2 persquarecentimeter persquarecentimetre'),
-]);
-
-const DIMENSION_OF: Readonly<Record<Unit, Dimension>> = {
-  m: 'length',
-  ms: 'time',
-  Hz: 'frequency',
-  dB: 'level',
-  deg: 'angle',
-  '1': 'ratio',
-  'kg/m2': 'kg/m2',
-  'Pa s/m': 'Pa s/m',
-  '1/m2': '1/m2',
+const FORMS: Readonly<Record<Exclude<Unit, 'm'>, Form>> = {
+  ms: { accepted: 'a time in ms or s', example: '1.2 ms' },
+  Hz: { accepted: 'a frequency in Hz or kHz', example: '2.5 kHz' },
+  dB: { accepted: 'a level in dB', example: '-1.5 dB' },
+  deg: { accepted: 'an angle in degrees', example: '5 deg' },
+  '1': { accepted: 'a plain number', example: '0.5' },
+  'kg/m2': { accepted: 'a mass per area in kg/m2 or g/m2', example: '0.35 kg/m2' },
+  'Pa s/m': { accepted: 'a flow resistance in Pa s/m (rayl)', example: '40 Pa s/m' },
+  '1/m2': { accepted: 'a number per m2, cm2 or square inch', example: '59200 per m2' },
 };
 
-const DIMENSION_NAMES: Readonly<Record<Dimension, string>> = {
-  length: 'a length',
-  time: 'a time',
-  frequency: 'a frequency',
-  level: 'a level in decibels',
-  angle: 'an angle',
-  ratio: 'a plain number',
-  mass: 'a mass',
-  m: 'a length',
-  ms: 'a time',
-  Hz: 'a frequency',
-  dB: 'a level in decibels',
-  deg: 'an angle',
-  '1': 'a plain number',
-  'kg/m2': 'a mass per area',
-  'Pa s/m': 'a flow resistance',
-  '1/m2': 'a number per area',
+const LENGTH_FORMS: Readonly<Record<UnitSystem, { readonly length: Form; readonly small: Form }>> = {
+  metric: {
+    length: { accepted: 'a length in m, cm, or ft and in', example: '3.2 m' },
+    small: { accepted: 'a length in cm, mm, m or in', example: '26 cm' },
+  },
+  imperial: {
+    length: { accepted: 'a length in ft and in, or m or cm', example: '10 ft 6 in' },
+    small: { accepted: 'a length in in, ft, cm or mm', example: '10 1/4 in' },
+  },
 };
 
 /** How a quantity of this kind may be written, and one example in the owner's units. */
-export function acceptedForm(context: UnitContext): { accepted: string; example: string } {
-  switch (context.unit) {
-    case 'm': {
-      const metric = context.units === 'metric';
-      if (context.written === 'small-length') {
-        return metric
-          ? { accepted: 'a length in cm, mm, m or in', example: '26 cm' }
-          : { accepted: 'a length in in, ft, cm or mm', example: '10 1/4 in' };
-      }
-      return metric
-        ? { accepted: 'a length in m, cm, or ft and in', example: '3.2 m' }
-        : { accepted: 'a length in ft and in, or m or cm', example: '10 ft 6 in' };
-    }
-    case 'ms':
-      return { accepted: 'a time in ms or s', example: '1.2 ms' };
-    case 'Hz':
-      return { accepted: 'a frequency in Hz or kHz', example: '2.5 kHz' };
-    case 'dB':
-      return { accepted: 'a level in dB', example: '-1.5 dB' };
-    case 'deg':
-      return { accepted: 'an angle in degrees', example: '5 deg' };
-    case '1':
-      return { accepted: 'a plain number', example: '0.5' };
-    case 'kg/m2':
-      return { accepted: 'a mass per area in kg/m2 or g/m2', example: '0.35 kg/m2' };
-    case 'Pa s/m':
-      return { accepted: 'a flow resistance in Pa s/m (rayl)', example: '40 Pa s/m' };
-    case '1/m2':
-      return { accepted: 'a number per m2, cm2 or square inch', example: '59200 per m2' };
-  }
+export function acceptedForm({ unit, written, units }: UnitContext): Form {
+  if (unit !== 'm') return FORMS[unit];
+  return written === 'small-length' ? LENGTH_FORMS[units].small : LENGTH_FORMS[units].length;
 }
 
 /** The unit a number without one is taken in, as written: '' where it is already the SI unit. */
@@ -315,16 +245,6 @@ function isPowerOfUnit(body: string, at: number): boolean {
   return isPower && (before === 'm' || before === 'n') && (body.includes('/') || body.includes('per'));
 }
 
-/** The unit word looked up, or words about what is wrong with it. */
-function unitOf(word: string, wanted: Dimension): UnitWord | string {
-  const known = UNIT_WORDS.get(word);
-  if (known === undefined) return `has a unit that is not known here: ${quoted(word, 20)}`;
-  if (known.dimension !== wanted) {
-    return `is ${DIMENSION_NAMES[known.dimension]}, and ${DIMENSION_NAMES[wanted]} is needed`;
-  }
-  return known;
-}
-
 function plainOf(terms: readonly Term[], context: UnitContext, ambiguous: boolean): number | string {
   const [term] = terms;
   if (term === undefined || terms.length > 1) return 'holds more than one number';
@@ -333,10 +253,6 @@ function plainOf(terms: readonly Term[], context: UnitContext, ambiguous: boolea
   if (typeof unit === 'string') return unit;
   if (ambiguous && unit.over !== unit.under) return TWO_WAYS;
   return scaled(term.number, unit);
-}
-
-function scaled(number: number, { over, under }: UnitWord): number {
-  return (number * over) / under;
 }
 
 /** One length out of its terms: `10 ft 6 in`, `3 m 20`, `126 in`, or a bare number. */

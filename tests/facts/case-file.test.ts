@@ -70,7 +70,11 @@ describe('a hand-written case', () => {
     const { warnings, book } = readCase(caseOf({ units: 'imperial', facts: { seatDistance: 9 } }));
     expect(book.answers.get('seatDistance')).toMatchObject({ value: 2.7432 });
     expect(warnings).toEqual([
-      { path: 'facts.seatDistance', text: 'a number without a unit is taken as ft: 9 ft (2.74 m)' },
+      {
+        path: 'facts.seatDistance',
+        text: 'a number without a unit is taken as ft: 9 ft (2.74 m)',
+        bareUnit: 'ft',
+      },
     ]);
   });
 

@@ -1,0 +1,48 @@
+/** The answers of a case file. */
+import { type AnswerResult, parseAnswer } from './answer.js';
+import type { Answer, UnitSystem } from './book.js';
+import type { Findings } from './case-error.js';
+import type { RawCase } from './case-text.js';
+import { FACT_IDS, type FactId } from './catalog.js';
+import type { Json } from './json-text.js';
+import { HOWS } from './spec.js';
+
+/** All answers under `facts`, in the order of the catalog; entries whose shape is wrong are left out. */
+export function readAnswers(
+  raw: RawCase,
+  units: UnitSystem,
+  spoiled: ReadonlySet<string>,
+  found: Findings,
+): ReadonlyMap<FactId, Answer> {
+  const answers = new Map<FactId, Answer>();
+  if (!isObject(raw.facts)) return answers;
+  for (const id of FACT_IDS) {
+    const path = `facts.${id}`;
+    if (!Object.hasOwn(raw.facts, id) || spoiled.has(path)) continue;
+    const result = readFact(id, raw.facts[id], units);
+    if ('refused' in result) {
+      found.problems.push({ path, ...result.refused });
+      continue;
+    }
+    answers.set(id, result.answer);
+    const { bareUnit } = result;
+    if (bareUnit !== undefined) {
+      const text = `a number without a unit is taken as ${bareUnit}: ${result.echo}`;
+      found.warnings.push({ path, text, bareUnit });
+    }
+    if (result.remark !== undefined) found.warnings.push({ path, text: result.remark });
+  }
+  return answers;
+}
+
+/** One entry under `facts`: a value, `{ value, how }`, or `{ how: 'unknown' }`. */
+export function readFact(id: FactId, entry: Json | undefined, units: UnitSystem): AnswerResult {
+  if (!isObject(entry)) return parseAnswer(id, entry, { units, strict: true });
+  if (entry.how === 'unknown') return { answer: { how: 'unknown' }, echo: 'not known' };
+  const how = HOWS.find((each) => each === entry.how);
+  return parseAnswer(id, entry.value, { units, strict: true, ...(how === undefined ? {} : { how }) });
+}
+
+export function isObject(value: Json | undefined): value is { [key: string]: Json } {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
