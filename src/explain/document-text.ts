@@ -1,0 +1,198 @@
+/** A document as text for a terminal: wrapped, aligned, right without color, plain on request. */
+import pc from 'picocolors';
+import {
+  type Block,
+  gaugeText,
+  type Inline,
+  type Item,
+  type Line,
+  lineText,
+  pieces,
+  pieceText,
+} from './document.js';
+import type { RangeBar } from './report-types.js';
+import type { TextOptions } from './terminal.js';
+import { hanging, padded, widthOf, wrapped } from './wrap.js';
+
+interface Pen {
+  readonly options: TextOptions;
+  readonly bold: (text: string) => string;
+  readonly dim: (text: string) => string;
+}
+
+export function documentText(blocks: readonly Block[], options: TextOptions): string {
+  const colors = pc.createColors(options.color);
+  const pen: Pen = { options, bold: colors.bold, dim: colors.dim };
+  const out: string[] = [];
+  blocks.forEach((block, i) => {
+    const before = blocks[i - 1];
+    const tight = before !== undefined && isTight(before, block);
+    if (i > 0 && !tight) out.push('');
+    out.push(...blockLines(block, pen));
+  });
+  return `${out.map((line) => line.trimEnd()).join('\n')}\n`;
+}
+
+/** Headings stand right above what they head, gauges right below what they show. */
+const isTight = (before: Block, block: Block): boolean =>
+  (before.kind === 'heading' && before.level > 1) ||
+  block.kind === 'gauge' ||
+  (before.kind === 'pairs' && block.kind === 'pairs');
+
+function blockLines(block: Block, pen: Pen): string[] {
+  const { width } = pen.options;
+  switch (block.kind) {
+    case 'heading':
+      return headingLines(block.text, block.level, pen);
+    case 'paragraph':
+      return wrapped(styled(block.line, pen), width).map((line) => line);
+    case 'list':
+      return block.items.flatMap((item, i) => itemLines(item, i, block.style, pen));
+    case 'table':
+      return tableLines(block.head, block.rows, pen);
+    case 'pairs':
+      return pairLines(block.rows, pen);
+    case 'code':
+      return block.text.split('\n').map((line) => `  ${line}`);
+    case 'bars':
+      return block.rows.flatMap((row, i) => barLines(row, i, pen));
+    case 'gauge':
+      return gaugeLines(block.bar, pen);
+    case 'quote':
+      return block.text
+        .split('\n')
+        .flatMap((line) =>
+          wrapped(line, width - 4).map((part) => `  ${pen.options.ascii ? '|' : '│'} ${part}`),
+        );
+  }
+}
+
+function headingLines(text: string, level: 1 | 2 | 3, pen: Pen): string[] {
+  const lines = wrapped(level === 2 ? text.toUpperCase() : text, pen.options.width);
+  if (level > 1 || pen.options.accessible) return lines.map(pen.bold);
+  const rule = (pen.options.ascii ? '-' : '─').repeat(
+    Math.min(pen.options.width, ...[Math.max(...lines.map(widthOf))]),
+  );
+  return [...lines.map(pen.bold), pen.dim(rule)];
+}
+
+function styled(line: Line, pen: Pen): string {
+  return plainFor(
+    pieces(line)
+      .map((piece) => pieceStyled(piece, pen))
+      .join(''),
+    pen,
+  );
+}
+function pieceStyled(piece: Inline, pen: Pen): string {
+  return typeof piece !== 'string' && 'strong' in piece ? pen.bold(pieceText(piece)) : pieceText(piece);
+}
+
+const ASCII_TWINS: Readonly<Record<string, string>> = {
+  '“': '"',
+  '”': '"',
+  '’': "'",
+  '°': ' deg',
+  '–': '-',
+  '—': '-',
+  '…': '...',
+};
+/** Typographic marks in plain letters where only those can be shown; a stranger's letters stay. */
+function plainFor(text: string, pen: Pen): string {
+  return pen.options.ascii ? text.replace(/[“”’°–—…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : text;
+}
+
+function itemLines(item: Item, index: number, style: 'bullet' | 'number' | 'check', pen: Pen): string[] {
+  const mark = markOf(index, style, pen);
+  const below = (item.below ?? []).flatMap((line) => {
+    const indent = ' '.repeat(widthOf(mark));
+    return hanging(indent, styled(line, pen), pen.options.width);
+  });
+  return [...hanging(mark, styled(item.line, pen), pen.options.width), ...below];
+}
+
+function markOf(index: number, style: 'bullet' | 'number' | 'check', pen: Pen): string {
+  const { accessible } = pen.options;
+  if (style === 'bullet') return accessible ? '  ' : '  - ';
+  if (style === 'number' || accessible) return `  ${index + 1}. `;
+  return `  [ ] ${index + 1}. `;
+}
+
+/** Columns two spaces apart; where they do not fit, or on request, each row as lines of `label: value`. */
+function tableLines(head: readonly string[], rows: readonly (readonly string[])[], pen: Pen): string[] {
+  const cells = [head, ...rows].map((row) => row.map((cell) => plainFor(cell, pen)));
+  const widths = head.map((_, column) => Math.max(...cells.map((row) => widthOf(row[column] ?? ''))));
+  const total = widths.reduce((sum, width) => sum + width + 2, 0);
+  if (pen.options.accessible || total > pen.options.width) return tableAsPairs(head, rows, pen);
+  return cells.map((row, i) => {
+    const line = `  ${row.map((cell, column) => padded(cell, widths[column] ?? 0)).join('  ')}`;
+    return i === 0 ? pen.dim(line) : line;
+  });
+}
+
+function tableAsPairs(head: readonly string[], rows: readonly (readonly string[])[], pen: Pen): string[] {
+  return rows.flatMap((row) => {
+    const [first = '', ...rest] = row;
+    const values = rest.map((cell, i) => `${head[i + 1] ?? ''}: ${cell}`).join('; ');
+    return hanging('  ', plainFor(`${first}: ${values}`, pen), pen.options.width);
+  });
+}
+
+/** Widest label of a row of pairs; longer ones push their value on. */
+const LABEL_WIDTH = 10;
+
+function pairLines(rows: readonly (readonly [string, Line])[], pen: Pen): string[] {
+  if (pen.options.accessible)
+    return rows.flatMap(([label, value]) => wrapped(`${label}: ${lineText(value)}`, pen.options.width));
+  const widest = Math.min(LABEL_WIDTH, Math.max(...rows.map(([label]) => widthOf(label))));
+  return rows.flatMap(([label, value]) => {
+    const fits = widthOf(label) <= widest;
+    const first = `  ${padded(label, widest)}  `;
+    return fits
+      ? hanging(first, styled(value, pen), pen.options.width)
+      : hanging('  ', `${label}: ${styled(value, pen)}`, pen.options.width);
+  });
+}
+
+const BAR_WIDTH = 12;
+function barLines(row: { share: number; label: string; value: string }, index: number, pen: Pen): string[] {
+  const { accessible, ascii, width } = pen.options;
+  if (accessible) return wrapped(`${index + 1}. ${row.label}: ${row.value}`, width);
+  const full = Math.round(Math.min(1, Math.max(0, row.share)) * BAR_WIDTH);
+  const [on, off] = ascii ? ['#', '.'] : ['█', '░'];
+  const bar = on.repeat(full) + off.repeat(BAR_WIDTH - full);
+  const number = `${index + 1}.`.padStart(4);
+  return hanging(`${number} ${bar}  `, plainFor(`${row.label}: ${row.value}`, pen), width);
+}
+
+/** Columns of one segment of a range bar. */
+const SEGMENT = 10;
+
+/** Good, borderline and poor side by side with the value among them, and the numbers in words. */
+function gaugeLines(bar: RangeBar, pen: Pen): string[] {
+  const { accessible, ascii, width } = pen.options;
+  const words = plainFor(gaugeText(bar), pen);
+  const indent = ' '.repeat(4);
+  if (accessible) return hanging('', words, width);
+  const [dash, mark] = ascii ? ['-', '^'] : ['─', '▲'];
+  const edge = ascii ? '|' : '┼';
+  const place = Math.min(3 * SEGMENT - 1, Math.floor(gaugePlace(bar) * SEGMENT));
+  const cells = Array.from({ length: 3 * SEGMENT }, (_, i) => (i === place ? mark : dash));
+  const segments = [0, 1, 2].map((i) => cells.slice(i * SEGMENT, (i + 1) * SEGMENT).join(''));
+  const drawn = `good ${segments.join(edge)} poor`;
+  return [
+    ...wrapped(`${indent}${drawn}`, width).map((l) => (l.startsWith(' ') ? l : `${indent}${l}`)),
+    ...hanging(indent, words, width),
+  ];
+}
+
+/** Place of a value on the bar: 0 to 1 good, 1 to 2 borderline, 2 to 3 poor. */
+export function gaugePlace({ value, noticeable, clear, severe, lowIsBad }: RangeBar): number {
+  const part = (from: number, to: number): number => (to === from ? 0 : (value - from) / (to - from));
+  const reaches = (grade: number): boolean => (lowIsBad ? value <= grade : value >= grade);
+  const within = (x: number): number => Math.min(0.999, Math.max(0, x));
+  if (reaches(clear)) return 2 + within(part(clear, severe));
+  if (reaches(noticeable)) return 1 + within(part(noticeable, clear));
+  // Below the first grade the scale runs from zero, or from as far above it as the next grade is below.
+  return within(lowIsBad ? part(2 * noticeable - clear, noticeable) : part(0, noticeable));
+}

@@ -1,0 +1,127 @@
+/** Every cause with its balance sheet, evidence, confirming tests and remedies in words. */
+
+import { type FactId, factSpec } from '../facts/catalog.js';
+import type { Audit } from '../reasoning/audit.js';
+import type { Ranked, Ranking } from '../reasoning/rank.js';
+import { GATE_GROUP, type GroupLine, TRIED_GROUP } from '../reasoning/score.js';
+import { confirmed } from '../reasoning/suspects.js';
+import { isTried } from '../reasoning/tried.js';
+import type { Cause, Confirm, Kinship, Remedy } from '../rules/cause.js';
+import { SEVERITIES } from '../rules/cause.js';
+import { CAUTIONS } from '../rules/cautions.js';
+import { verdictOf } from '../rules/plain.js';
+import { confidenceText, priorText, sharedText, verdictText } from './confidence.js';
+import { reportEvidence } from './report-evidence.js';
+import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
+import { stepCautions } from './step-cautions.js';
+import { answerText, capital, effortText, factText, fillKnown, idText, sentence } from './words.js';
+
+export function reportCauses(audit: Audit): ReportCause[] {
+  const causes = new Map(audit.causes.map((cause) => [cause.id, cause]));
+  return audit.ranking.causes.flatMap((ranked) => {
+    const cause = causes.get(ranked.cause);
+    return cause ? [reportCause(audit, cause, ranked)] : [];
+  });
+}
+
+function reportCause(audit: Audit, cause: Cause, ranked: Ranked): ReportCause {
+  const { book, view, ranking } = audit;
+  const evidence = reportEvidence(
+    cause,
+    audit.byCause.get(cause.id) ?? [],
+    view,
+    book.units,
+    ranking.temperature,
+  );
+  return {
+    id: cause.id,
+    title: capital(cause.title),
+    probability: ranked.probability,
+    decibans: ranked.decibans,
+    verdict: ranked.verdict,
+    severity: cause.severity,
+    evidence,
+    remedies: cause.remedies.flatMap((remedy) => reportRemedy(audit, cause, remedy)),
+    confidence: confidenceText(ranked.probability, ranked.verdict),
+    verdictText: verdictText(ranked.verdict),
+    severityText: SEVERITIES[cause.severity],
+    story: cause.story,
+    notWhen: cause.notWhen,
+    priorDb: ranked.priorDb,
+    priorText: priorText(ranked.priorDb),
+    groups: ranked.groups.map((line) => reportGroup(cause, line)),
+    sharedDb: ranked.sharedDb,
+    sharedText: sharedText(ranked.sharedDb, book.complaints.length + book.absentComplaints.length),
+    open: [...new Set(evidence.flatMap((item) => item.open))],
+    confirm: cause.confirm.map((confirm) => reportConfirm(audit, confirm)),
+    place: placeOf(ranking, ranked),
+  };
+}
+
+function placeOf(ranking: Ranking, ranked: Ranked): CausePlace {
+  if (ranking.contenders.includes(ranked.cause) || ranked.verdict === 'likely') return 'leading';
+  return ranked.verdict === 'possible' ? 'possible' : 'aside';
+}
+
+const KINSHIP_NOTES: Readonly<Record<Kinship, string>> = {
+  'same-quantity': 'one quantity seen in several ways: the most telling counts',
+  'same-mechanism': 'one mechanism seen in several ways: counted less than their sum',
+  'same-session': 'remarks of one session: counted a little less than their sum',
+  independent: '',
+};
+
+function reportGroup(cause: Cause, line: GroupLine): ReportGroup {
+  const own = { id: line.group, decibans: line.decibans, rules: line.evidence.map((item) => item.rule) };
+  if (line.group === GATE_GROUP) return { ...own, title: 'does not arise in this system', note: '' };
+  if (line.group === TRIED_GROUP)
+    return { ...own, title: 'a remedy for it was carried out and did not help', note: '' };
+  const note = line.evidence.length > 1 ? KINSHIP_NOTES[cause.groups[line.group] ?? 'independent'] : '';
+  return { ...own, title: idText(line.group), note };
+}
+
+function reportConfirm({ book }: Audit, confirm: Confirm): ReportConfirm {
+  const spec = factSpec(confirm.test);
+  return {
+    test: confirm.test,
+    label: spec.label,
+    minutes: spec.minutes,
+    steps: spec.findOut,
+    cautions: stepCautions(confirm.test),
+    outcomes: confirm.outcomes.map((value) => factText(confirm.test, value, book.units)),
+    confirmed: confirmed(book, confirm) ?? null,
+    result: answerText(book, confirm.test as FactId) ?? null,
+  };
+}
+
+/** A remedy in words; none where it is settled that it does not suit the system. */
+function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): ReportRemedy[] {
+  const suits = remedy.when ? verdictOf(remedy.when, view).truth : 'yes';
+  if (suits === 'no') return [];
+  return [
+    {
+      id: remedy.id,
+      title: capital(remedy.title),
+      steps: remedy.steps.map(sentence),
+      minutes: remedy.minutes,
+      cost: remedy.cost,
+      expect: sentence(
+        fillKnown(
+          remedy.expect,
+          view,
+          book.units,
+          'How much it changes cannot be computed from what is known',
+        ),
+      ),
+      verify: sentence(
+        fillKnown(remedy.verify, view, book.units, 'Listen to the same minute before and after'),
+      ),
+      cautions: remedy.cautions.map((id) => CAUTIONS[id]),
+      cautionIds: remedy.cautions,
+      reversible: remedy.reversible,
+      cures: remedy.cures,
+      effort: effortText(remedy.minutes, remedy.cost, remedy.reversible),
+      tried: isTried(book, cause, remedy),
+      maybe: suits === 'unknown',
+    },
+  ];
+}

@@ -1,0 +1,145 @@
+/** What is open: unknown facts with how to find out, assumptions with what rests on them, the seats table. */
+import { type FactId, factSpec } from '../facts/catalog.js';
+import { seatsOf } from '../facts/seats.js';
+import type { Audit } from '../reasoning/audit.js';
+import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
+import type { Cause, CauseId } from '../rules/cause.js';
+import type { ReportAside, ReportAssumed, ReportCause, ReportSeat, ReportUnknown } from './report-types.js';
+import { stepCautions } from './step-cautions.js';
+import { factText, gateText, listText, named, sentence } from './words.js';
+
+/** A cause below this stated probability asks for nothing more to be found out (judgement: one in twenty). */
+const WORTH_SETTLING_FROM = 0.05;
+/** At most so many causes are named where an assumption bears on more. */
+const MOST_NAMED = 3;
+
+/** What was asked and not known, and what would settle open rules of causes still in question, most telling first. */
+export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): ReportUnknown[] {
+  const { book } = audit;
+  const settles = new Map<FactId, CauseId[]>();
+  for (const cause of causes) {
+    if (cause.verdict === 'not-applicable') continue;
+    for (const id of cause.open) settles.set(id, [...(settles.get(id) ?? []), cause.id]);
+  }
+  const place = new Map(causes.map((cause, i) => [cause.id, { i, p: cause.probability }]));
+  const worth = (id: FactId): number =>
+    (settles.get(id) ?? []).reduce((sum, cause) => sum + (place.get(cause)?.p ?? 0), 0);
+  const asked = [...book.answers].filter(([, answer]) => answer.how === 'unknown').map(([id]) => id);
+  const notAsked = [...settles.keys()].filter(
+    (id) =>
+      !book.answers.has(id) &&
+      couldMakeSense(book, id) &&
+      (settles.get(id) ?? []).some((cause) => (place.get(cause)?.p ?? 0) >= WORTH_SETTLING_FROM),
+  );
+  return [...new Set([...asked, ...notAsked])]
+    .sort((a, b) => worth(b) - worth(a))
+    .map((id): ReportUnknown => {
+      const spec = factSpec(id);
+      return {
+        fact: id,
+        howToFindOut: spec.findOut.join(' '),
+        settles: settles.get(id) ?? [],
+        label: spec.label,
+        kind: isTest(id) ? 'test' : 'question',
+        ask: spec.ask,
+        minutes: spec.minutes,
+        steps: spec.findOut,
+        cautions: stepCautions(id),
+        asked: book.answers.has(id),
+      };
+    });
+}
+
+/** Defaults that went into a weight or into the seats, those that bear on the most probable causes first. */
+export function reportAssumed(audit: Audit, causes: readonly ReportCause[]): ReportAssumed[] {
+  const uses = new Map<FactId, string[]>();
+  for (const cause of causes) {
+    for (const item of audit.byCause.get(cause.id) ?? []) {
+      if (item.decibans === 0) continue;
+      for (const id of item.assumed) {
+        const list = uses.get(id) ?? [];
+        if (!list.includes(cause.title)) uses.set(id, [...list, cause.title]);
+      }
+    }
+  }
+  for (const id of seatsOf(audit.book).assumed) if (!uses.has(id)) uses.set(id, []);
+  return [...uses].flatMap(([id, titles]): ReportAssumed[] => {
+    const spec = factSpec(id);
+    const assume = 'assume' in spec ? spec.assume : undefined;
+    if (!assume) return [];
+    return [
+      {
+        fact: id,
+        value: factText(id, assume.value, audit.book.units),
+        effect: effectText(titles),
+        label: spec.label,
+        note: assume.note,
+      },
+    ];
+  });
+}
+
+function effectText(titles: readonly string[]): string {
+  if (titles.length === 0) return 'It places the seats.';
+  const shown = titles.slice(0, MOST_NAMED).map(named);
+  const rest = titles.length - shown.length;
+  const all = rest > 0 ? [...shown, rest === 1 ? 'one other' : `${rest} others`] : shown;
+  return `It bears on ${listText(all)}; what rests on it counts no more than a guess.`;
+}
+
+const numberOrNull = (value: number | undefined): number | null =>
+  value !== undefined && Number.isFinite(value) ? value : null;
+
+/** What each seat hears. Dips are zero or negative. */
+export function reportSeats({ view }: Audit): ReportSeat[] {
+  return view.seatResults().map((result): ReportSeat => {
+    const dipDb = numberOrNull(result.dipDb);
+    return {
+      name: result.seat.name,
+      azimuthDeg: numberOrNull(result.azimuthDeg),
+      dipDb: dipDb === null ? null : 0 - Math.abs(dipDb),
+      dipHz: numberOrNull(result.dipHz),
+      speechLossDb: numberOrNull(result.speechLossDb),
+      centerMinusMainsMs: numberOrNull(result.centerMinusMainsMs),
+      main: result.seat.main,
+      row: result.seat.row,
+      xM: result.seat.xM,
+      yM: result.seat.yM,
+      distanceM: numberOrNull(result.distanceM),
+      phantomPullDeg: numberOrNull(result.phantomPullDeg),
+    };
+  });
+}
+
+/** Causes told in one line: checked and fine, not applicable, not to be judged. */
+export function asides(audit: Audit, causes: readonly ReportCause[]) {
+  const of = (wanted: (cause: ReportCause) => boolean, text: (cause: ReportCause) => string): ReportAside[] =>
+    causes.filter(wanted).map((cause) => ({ cause: cause.id, title: cause.title, text: text(cause) }));
+  const definitions = new Map<CauseId, Cause>(audit.causes.map((cause) => [cause.id, cause]));
+  const against = (cause: ReportCause) => cause.evidence.find((item) => item.speaks === 'against');
+  const low = (cause: ReportCause): boolean => cause.verdict === 'unlikely' || cause.verdict === 'ruled-out';
+  return {
+    fine: of(
+      (cause) => low(cause) && against(cause) !== undefined && cause.place === 'aside',
+      (cause) => against(cause)?.text ?? '',
+    ),
+    notApplicable: of(
+      (cause) => cause.verdict === 'not-applicable',
+      (cause) => {
+        const gate = definitions.get(cause.id)?.applies;
+        const leaf = gate ? gateText(gate, audit.view, audit.book.units) : undefined;
+        return leaf ? sentence(leaf) : 'It does not arise in this system.';
+      },
+    ),
+    cannotTell: of(
+      (cause) => cause.verdict === 'cannot-tell' && cause.place === 'aside',
+      (cause) => openText(cause.open),
+    ),
+  };
+}
+
+function openText(open: readonly FactId[]): string {
+  if (open.length === 0) return 'What would settle it cannot be computed from what was told.';
+  const labels = open.slice(0, MOST_NAMED).map((id) => factSpec(id).label);
+  return `It would take: ${labels.join('; ')}.`;
+}

@@ -1,0 +1,183 @@
+/** One source of words: values, units, minutes, costs and templates as people read them, in every format. */
+import type { FactBook, UnitSystem } from '../facts/book.js';
+import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
+import { formatValue } from '../facts/format.js';
+import { plainLine } from '../facts/sanitize.js';
+import type { How, Unit } from '../facts/spec.js';
+import type { Cost } from '../rules/cause.js';
+import { type Condition, isLeaf, type VarId } from '../rules/condition.js';
+import { DERIVED, isDerivedId } from '../rules/derived/table.js';
+import type { Mark } from '../rules/sources.js';
+import type { View } from '../rules/view.js';
+
+/** Thrown where a template names something that is not known; the text around it must not be shown then. */
+export class GapError extends Error {
+  constructor(readonly variable: string) {
+    super(`nothing is known of {${variable}}`);
+    this.name = 'GapError';
+  }
+}
+
+/** What the braces of one rule mean beyond the facts: the limit it compares with. */
+export interface Filling {
+  readonly limit?: { readonly value: number; readonly unit: Unit };
+}
+
+const BRACES = /\{([A-Za-z0-9.]+)\}/g;
+
+/** Fills every `{variable}` with value and unit in the owner's units. Throws a GapError on what is not known. */
+export function fill(template: string, view: View, units: UnitSystem, filling: Filling = {}): string {
+  return template.replace(BRACES, (_, name: string) => {
+    if (name === 'limit') {
+      if (!filling.limit) throw new GapError(name);
+      return quantityText(filling.limit.value, filling.limit.unit, units);
+    }
+    const value = isVar(name) ? view.read(name).value : undefined;
+    if (value === undefined) throw new GapError(name);
+    return variableText(name as VarId, value, units);
+  });
+}
+
+/** The same, leaving out sentences that speak of what is not known; `otherwise` where none is left. */
+export function fillKnown(
+  template: string,
+  view: View,
+  units: UnitSystem,
+  otherwise: string,
+  filling: Filling = {},
+): string {
+  const known = sentencesOf(template).flatMap((sentence) => {
+    try {
+      return [fill(sentence, view, units, filling)];
+    } catch (error) {
+      if (error instanceof GapError) return [];
+      throw error;
+    }
+  });
+  return known.length === 0 ? otherwise : known.join(' ');
+}
+
+/** Sentences of a text: a full stop, question mark or exclamation mark, a space and a capital or brace end one. */
+export function sentencesOf(text: string): string[] {
+  return text.split(/(?<=[.!?])\s+(?=[A-Z{“"])/);
+}
+
+/** Names in braces, each once. */
+export function variablesIn(template: string): string[] {
+  return [...new Set([...template.matchAll(BRACES)].map((match) => match[1] ?? ''))];
+}
+
+const isVar = (name: string): name is VarId => isFactId(name) || isDerivedId(name);
+
+export function variableLabel(id: VarId): string {
+  return isFactId(id) ? factSpec(id).label : DERIVED[id].label;
+}
+
+/** A value of an asked or computed fact in words: a choice as its plain words, a number with its unit. */
+export function variableText(id: VarId, value: number | string, units: UnitSystem): string {
+  if (isFactId(id)) return factText(id, value, units);
+  if (typeof value === 'string') return value.replaceAll('-', ' ');
+  // A percentage or a position on a scale; people read no decimals of a percent.
+  if (id.endsWith('Pct')) return String(Math.round(value));
+  return quantityText(value, DERIVED[id].unit, units);
+}
+
+/** An answer in words, in the owner's units. */
+export function factText(id: FactId, value: number | string, units: UnitSystem): string {
+  const spec = factSpec(id);
+  if (spec.kind === 'choice') return spec.choices[String(value)] ?? String(value);
+  if (spec.kind === 'file' || typeof value === 'string') return plainLine(String(value));
+  return formatValue(value, spec.unit, { units, written: spec.written });
+}
+
+/** The answer to one fact of a book in words; undefined where it was not told. */
+export function answerText(book: FactBook, id: FactId): string | undefined {
+  const answer = book.answers.get(id);
+  return answer && 'value' in answer ? factText(id, answer.value, book.units) : undefined;
+}
+
+export function quantityText(value: number, unit: Unit, units: UnitSystem): string {
+  return formatValue(value, unit, { units });
+}
+
+/** `3 minutes`, `half a minute`, `about 2 hours`. */
+export function minutesText(minutes: number): string {
+  if (minutes < 0.75) return 'half a minute';
+  const whole = Math.round(minutes);
+  if (whole < 90) return plural(whole, 'minute');
+  return `about ${plural(Math.round(minutes / 60), 'hour')}`;
+}
+
+export function plural(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+const COSTS: Readonly<Record<Cost, string>> = {
+  free: 'free',
+  low: 'small cost',
+  medium: 'medium cost',
+  high: 'high cost',
+};
+export const costText = (cost: Cost): string => COSTS[cost];
+
+export function effortText(minutes: number, cost: Cost, reversible?: boolean): string {
+  const undo = reversible === undefined ? [] : [reversible ? 'can be undone' : 'cannot be undone'];
+  return [minutesText(minutes), costText(cost), ...undo].join(', ');
+}
+
+const HOW_WORDS: Readonly<Record<How | 'unknown', string>> = {
+  measured: 'measured',
+  read: 'read from a menu or sheet',
+  recalled: 'from memory',
+  guessed: 'a guess',
+  unknown: 'not known',
+};
+export const howText = (how: How | 'unknown'): string => HOW_WORDS[how];
+
+const MARK_WORDS: Readonly<Record<Mark, string>> = {
+  read: 'read in the source',
+  computed: 'computed here',
+  practice: 'common practice, no source',
+  memory: 'from memory, not checked',
+};
+export const markText = (mark: Mark): string => MARK_WORDS[mark];
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listText(items: readonly string[], last = 'and'): string {
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A title inside a sentence. */
+export const named = (title: string): string => `“${capital(title)}”`;
+
+/** With a full stop, unless it ends a sentence already. */
+export const sentence = (text: string): string =>
+  /[.!?:]$/.test(text) ? capital(text) : `${capital(text)}.`;
+
+/** An id in words: `where-heard` -> `where heard`, `centerLayout` -> `center layout`. */
+export function idText(id: string): string {
+  return id
+    .replaceAll('-', ' ')
+    .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
+    .toLowerCase();
+}
+
+/** The first known part of a settled condition, as `label: “value”`. */
+export function gateText(condition: Condition, view: View, units: UnitSystem): string | undefined {
+  for (const id of leafVariables(condition)) {
+    const value = view.read(id).value;
+    if (value !== undefined) return `${variableLabel(id)}: “${variableText(id, value, units)}”`;
+  }
+  return undefined;
+}
+
+function leafVariables(condition: Condition): VarId[] {
+  if (isLeaf(condition)) return [condition.fact];
+  if ('not' in condition) return leafVariables(condition.not);
+  return ('all' in condition ? condition.all : condition.any).flatMap(leafVariables);
+}
