@@ -8,6 +8,11 @@ import { derive, number, type Reader, SEAT_FACTS } from './reader.js';
 /** The room fills deeper holes than this, dB. */
 const DEEPEST_DB = 20;
 
+/** A null above this is none, Hz: the end of hearing, textbook. */
+const HEARD_TO_HZ = 20_000;
+const heard = (nullHz: number | null): number | undefined =>
+  nullHz !== null && nullHz <= HEARD_TO_HZ ? nullHz : undefined;
+
 const BOUNCE_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
 function centerBounce(r: Reader<(typeof BOUNCE_FACTS)[number]>) {
   requireCenter(r);
@@ -17,7 +22,7 @@ function centerBounce(r: Reader<(typeof BOUNCE_FACTS)[number]>) {
 }
 
 const centerNullHz = (r: Reader<(typeof BOUNCE_FACTS)[number]>): number | undefined =>
-  floorBounce(r.from(centerBounce)).firstNullHz ?? undefined;
+  heard(floorBounce(r.from(centerBounce)).firstNullHz);
 
 const MAINS_BOUNCE_FACTS = [...SEAT_FACTS, 'mainsBase', 'mainsTweeterHeight'] as const;
 /** Of the nearer main. */
@@ -25,7 +30,7 @@ function mainsNullHz(r: Reader<(typeof MAINS_BOUNCE_FACTS)[number]>): number | u
   const [baseM, sourceHeightM] = r.numbers('mainsBase', 'mainsTweeterHeight');
   const { xM, yM, earHeightM } = r.from(mainHead);
   const distanceM = Math.hypot(Math.abs(xM) - baseM / 2, yM);
-  return floorBounce({ sourceHeightM, earHeightM, distanceM }).firstNullHz ?? undefined;
+  return heard(floorBounce({ sourceHeightM, earHeightM, distanceM }).firstNullHz);
 }
 
 /** A thin rug does little at the frequencies of the null: it counts as a bare floor (acoustic model, 2b). */
@@ -127,8 +132,8 @@ function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefi
   const wallDistanceM = r.number('wallDistance');
   const widthM = r.numberOr('centerWidth', USUAL_BOX_WIDTH);
   const { distanceM: listeningDistanceM } = r.from(mainBearing);
-  const { firstNullHz } = frontWall({ wallDistanceM, listeningDistanceM });
-  if (firstNullHz === null) return { nullHz: undefined, dipDb: 0 };
+  const firstNullHz = heard(frontWall({ wallDistanceM, listeningDistanceM }).firstNullHz);
+  if (firstNullHz === undefined) return { nullHz: undefined, dipDb: 0 };
   const reflection = 1 / Math.hypot(1, (firstNullHz * widthM) / REAR_FALL_HZ_M);
   const { nullDepthDb } = frontWall({ wallDistanceM, listeningDistanceM, reflection });
   return { nullHz: firstNullHz, dipDb: Math.min(DEEPEST_DB, Math.abs(nullDepthDb ?? DEEPEST_DB)) };

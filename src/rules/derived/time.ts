@@ -230,6 +230,9 @@ const RATIO_FACTS = [
   'tapedMains',
 ] as const;
 
+/** An entry below this is none: some menus show 0 for a loudspeaker without one, m. Our own bound. */
+const LEAST_ENTRY_M = 0.01;
+
 /** Entered over true distance of the center, as a multiple of the same for the mains where they are entered. */
 function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined {
   const enteredM = r.toldNumber('enteredCenter');
@@ -243,7 +246,7 @@ function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined
     [r.toldNumber('enteredRight'), right],
   ] as const;
   const ratios = mains.flatMap(([entry, point]) =>
-    entry === undefined || entry === 0 ? [] : [unitErrorRatio(entry, distanceM(point, seat))],
+    entry === undefined || entry < LEAST_ENTRY_M ? [] : [unitErrorRatio(entry, distanceM(point, seat))],
   );
   return ratios.length === 0 ? own : own / (ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length);
 }
