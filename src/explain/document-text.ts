@@ -36,6 +36,7 @@ export function documentText(blocks: readonly Block[], options: TextOptions): st
 /** Headings stand right above what they head, gauges right below what they show. */
 const isTight = (before: Block, block: Block): boolean =>
   (before.kind === 'heading' && before.level > 1) ||
+  (before.kind === 'paragraph' && block.kind === 'pairs') ||
   block.kind === 'gauge' ||
   (before.kind === 'pairs' && block.kind === 'pairs');
 

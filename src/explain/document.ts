@@ -90,5 +90,5 @@ export function gaugeText(bar: RangeBar): string {
   const { valueText, grade, noticeableText, clearText } = bar;
   const good = bar.lowIsBad ? `good from ${noticeableText} up` : `good below ${noticeableText}`;
   const poor = bar.lowIsBad ? `poor at ${clearText} and less` : `poor from ${clearText} on`;
-  return `${valueText}: ${grade} (${good}, ${poor})`;
+  return `${bar.label}: ${valueText}, ${grade} (${good}, ${poor})`;
 }

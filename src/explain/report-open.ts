@@ -84,7 +84,7 @@ function effectText(titles: readonly string[]): string {
   const shown = titles.slice(0, MOST_NAMED).map(named);
   const rest = titles.length - shown.length;
   const all = rest > 0 ? [...shown, rest === 1 ? 'one other' : `${rest} others`] : shown;
-  return `It bears on ${listText(all)}; what rests on it counts no more than a guess.`;
+  return `It bears on ${listText(all)}.`;
 }
 
 const numberOrNull = (value: number | undefined): number | null =>

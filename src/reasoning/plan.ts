@@ -55,7 +55,7 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
   const planned = order
     .filter((i) => (p[i] ?? 0) >= PLANNED_FROM || audit.causes[i]?.id === audit.ranking.leader)
     .slice(0, MOST_CAUSES);
-  const steps = planned.flatMap((i) => stepsFor(audit, audit.causes[i] as Cause, p[i] ?? 0));
+  const steps = planned.flatMap((i) => stepsFor(audit, audit.causes[i] as Cause));
   const given = audit.causes.map((_, i) => i);
   const byCost = [...given].sort(
     (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
@@ -85,8 +85,7 @@ interface Planned extends PlanStep {
   readonly free: boolean;
 }
 
-function stepsFor(audit: Audit, cause: Cause, p: number): Planned[] {
-  const percent = `${Math.max(1, Math.round(20 * p) * 5)} %`;
+function stepsFor(audit: Audit, cause: Cause): Planned[] {
   const remedies = openRemedies(audit, cause);
   const first = remedies[0];
   const test = cheapestTest(audit.book, cause);
@@ -100,7 +99,7 @@ function stepsFor(audit: Audit, cause: Cause, p: number): Planned[] {
           id: test.test,
           cause: cause.id,
           minutes: factSpec(test.test).minutes,
-          because: `It confirms or clears “${cause.title}” (about ${percent}) before anything is changed for it.`,
+          because: `It confirms or clears “${cause.title}” before anything is changed for it.`,
           free: true,
         },
       ]

@@ -1,0 +1,89 @@
+/** A document in the BBCode that boards share: b, i, url, code, quote, list with [*]. No tables, no nested lists. */
+import { type Block, gaugeText, type Inline, type Item, type Line, pieces, pieceText } from './document.js';
+import { padded } from './wrap.js';
+
+/** Blocks one below the other, a blank line between them. */
+export function documentBbcode(blocks: readonly Block[]): string {
+  return `${blocks.map(blockBbcode).join('\n\n')}\n`;
+}
+
+export function blockBbcode(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return `[b]${inert(block.text)}[/b]`;
+    case 'paragraph':
+      return lineBbcode(block.line);
+    case 'list':
+      return listBbcode(block.items.map(itemBbcode), block.style !== 'bullet');
+    case 'table':
+      return tableBbcode(block.head, block.rows);
+    case 'pairs':
+      return block.rows.map(([label, line]) => pairBbcode(label, line)).join('\n');
+    case 'code':
+      return `[code]${inert(block.text)}[/code]`;
+    case 'bars':
+      return listBbcode(
+        block.rows.map((row) => `${inert(row.label)}: ${inert(row.value)}`),
+        true,
+      );
+    case 'gauge':
+      return inert(gaugeText(block.bar));
+    case 'quote':
+      return `[quote]${inert(block.text)}[/quote]`;
+  }
+}
+
+const listBbcode = (items: readonly string[], ordered: boolean): string =>
+  `[list${ordered ? '=1' : ''}]\n${items.map((item) => `[*]${item}`).join('\n')}\n[/list]`;
+
+function itemBbcode(item: Item): string {
+  return [item.line, ...(item.below ?? [])].map(lineBbcode).join('\n');
+}
+
+const pairBbcode = (label: string, line: Line): string =>
+  label === '' ? lineBbcode(line) : `[b]${inert(label)}:[/b] ${lineBbcode(line)}`;
+
+export function lineBbcode(line: Line): string {
+  return pieces(line).map(pieceBbcode).join('');
+}
+
+function pieceBbcode(piece: Inline): string {
+  const text = inert(pieceText(piece));
+  return typeof piece !== 'string' && 'strong' in piece && text.trim() !== '' ? `[b]${text}[/b]` : text;
+}
+
+/** Widest line of a code block that boards show without scrolling. */
+const CODE_WIDTH = 60;
+
+/** Aligned columns in a code block, or a list where they do not fit. */
+function tableBbcode(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const all = [head, ...rows];
+  const widths = head.map((_, column) => Math.max(...all.map((row) => padded(row[column] ?? '', 0).length)));
+  const total = widths.reduce((sum, width) => sum + width + 2, -2);
+  if (total > CODE_WIDTH) {
+    const items = rows.map(([first = '', ...rest]) =>
+      inert(`${first}: ${rest.map((cell, i) => `${head[i + 1] ?? ''} ${cell}`).join(', ')}`),
+    );
+    return listBbcode(items, false);
+  }
+  const lines = all.map((row) =>
+    row
+      .map((cell, i) => padded(inert(cell), widths[i] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
+  return `[code]${lines.join('\n')}[/code]`;
+}
+
+/** A space without width: it parts what a board would read as a tag, a smiley, a link or a mention. */
+const ZERO_WIDTH = '\u200b';
+
+/** Plain text that opens no tag, draws no smiley, and becomes no link or mention. */
+export function inert(text: string): string {
+  return text
+    .replaceAll('[', `[${ZERO_WIDTH}`)
+    .replace(/([:;=8B])(?=-?[)(DpPoOxX|/\\*?!$@3])/g, `$1${ZERO_WIDTH}`)
+    .replace(/:(?=\w+:)/g, `:${ZERO_WIDTH}`)
+    .replace(/\b(www)\./gi, `$1${ZERO_WIDTH}.`)
+    .replace(/@/g, `@${ZERO_WIDTH}`);
+}

@@ -1,0 +1,137 @@
+/**
+ * The report as a forum post: a short first paragraph, what to do, and details that can be cut. When it would
+ * grow too long, whole parts and lines are left out from the end; a tag is never cut in half.
+ */
+import { type Block, heading, type Item, lineText, paragraph, withoutEmpty } from '../document.js';
+import { blockBbcode } from '../document-bbcode.js';
+import {
+  assumedSection,
+  contradictionSection,
+  evidenceLine,
+  fineSection,
+  possibleSection,
+  rankingSection,
+  seamlessSection,
+  seatsSection,
+  stepItem,
+  toldSection,
+  unknownSection,
+} from '../report-sections.js';
+import type { Report } from '../report-types.js';
+import { sentence } from '../words.js';
+
+export interface BbcodeOptions {
+  /** Most characters of the whole post. */
+  readonly longest?: number;
+}
+/** Boards take more; readers do not. */
+export const LONGEST_POST = 6000;
+/** Steps and lines of evidence that every post keeps. */
+const STEPS = 4;
+const EVIDENCE = 4;
+
+export function renderBbcode(report: Report, options: BbcodeOptions = {}): string {
+  const longest = options.longest ?? LONGEST_POST;
+  const body = [...opening(report), ...reasons(report), ...todo(report)];
+  const details: Block[][] = [
+    rankingSection(report),
+    seatsSection(report),
+    contradictionSection(report),
+    unknownSection(report),
+    toldSection(report),
+    seamlessSection(report),
+    assumedSection(report),
+    possibleSection(report),
+    fineSection(report),
+  ];
+  const divider = paragraph({ strong: '--- Details, can be cut ---' });
+  const filled = details.map(withoutEmpty).filter((section) => section.length > 0);
+  return fitted(
+    [withoutEmpty(body), ...filled.map((part, i) => (i === 0 ? [divider, ...part] : part))],
+    longest,
+  );
+}
+
+function opening(report: Report): Block[] {
+  const { headline, confidence, undecided, because, separatedBy } = report.verdict;
+  return [
+    paragraph(
+      { strong: sentence(headline) },
+      ` ${undecided ? 'The first is' : 'This is'} ${confidence}. ${undecided ? because : ''}`.trimEnd(),
+    ),
+    ...separatedBy.slice(0, 1).map((each) => paragraph(each.text)),
+  ];
+}
+
+/** The strongest evidence of the leader, each line with its numbers. */
+function reasons(report: Report): Block[] {
+  const leader = report.causes.find((cause) => cause.id === report.verdict.leader);
+  if (!leader) return [];
+  const speaking = leader.evidence.filter((item) => item.speaks !== 'neither').slice(0, EVIDENCE);
+  return [
+    heading(2, 'Why'),
+    paragraph(leader.story),
+    { kind: 'list', style: 'bullet', items: speaking.map((item) => ({ line: evidenceLine(item) })) },
+  ];
+}
+
+function todo(report: Report): Block[] {
+  const steps = report.plan.slice(0, STEPS).map((step): Item => {
+    const { line, below = [] } = stepItem(step);
+    const wanted = below.filter((each) => /^(Caution|How|Expect|Check)/.test(lineText(each)));
+    return { line, below: wanted };
+  });
+  return [heading(2, 'What to do, in this order'), { kind: 'list', style: 'number', items: steps }];
+}
+
+/** Parts in order while there is room; a part that does not fit is shortened or ends early. */
+function fitted(parts: readonly (readonly Block[])[], longest: number): string {
+  const texts: string[] = [];
+  let room = longest - 1;
+  for (const part of parts) {
+    for (const block of part) {
+      const text = fittedBlock(block, room);
+      if (text === undefined) break;
+      texts.push(text);
+      room -= text.length + 2;
+    }
+  }
+  return `${texts.join('\n\n')}\n`;
+}
+
+/** A block, shortened until it fits; undefined where nothing of it does. */
+function fittedBlock(block: Block, room: number): string | undefined {
+  for (let rest: Block | undefined = block; rest; rest = shortened(rest)) {
+    const text = blockBbcode(rest);
+    if (text.length <= room) return text;
+  }
+  return undefined;
+}
+
+/** One item, detail, row or sentence less; undefined where nothing can be spared. */
+function shortened(block: Block): Block | undefined {
+  switch (block.kind) {
+    case 'list': {
+      const last = block.items.at(-1);
+      if (!last) return undefined;
+      const below = last.below ?? [];
+      const kept = block.items.slice(0, -1);
+      // A step is never shown without its cautions: it goes as a whole.
+      const spare = below.at(-1);
+      if (spare !== undefined && !lineText(spare).startsWith('Caution'))
+        return { ...block, items: [...kept, { ...last, below: below.slice(0, -1) }] };
+      return kept.length > 0 ? { ...block, items: kept } : undefined;
+    }
+    case 'pairs':
+      return block.rows.length > 1 ? { ...block, rows: block.rows.slice(0, -1) } : undefined;
+    case 'table':
+    case 'bars':
+      return block.rows.length > 1 ? ({ ...block, rows: block.rows.slice(0, -1) } as Block) : undefined;
+    case 'quote': {
+      const cut = block.text.slice(0, Math.floor(block.text.length * 0.8)).trimEnd();
+      return cut.length > 10 ? { ...block, text: `${cut}…` } : undefined;
+    }
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,77 @@
+/** The report for a terminal: details first; the verdict, what to do first and the next command last. */
+import { type Block, heading, pairs, paragraph, withoutEmpty } from '../document.js';
+import { documentText } from '../document-text.js';
+import {
+  assumedSection,
+  contradictionSection,
+  fineSection,
+  glossarySection,
+  leadingSection,
+  openSection,
+  planSection,
+  possibleSection,
+  rankingSection,
+  seamlessSection,
+  seatsSection,
+  sourcesSection,
+  titleLine,
+  toldSection,
+  unknownSection,
+} from '../report-sections.js';
+import type { Report } from '../report-types.js';
+import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
+import { capital, sentence } from '../words.js';
+
+export interface TextReportOptions extends Partial<TextOptions> {
+  /** The case as it stands on the command line, for the next command. */
+  readonly caseName?: string;
+}
+
+export function renderText(report: Report, options: TextReportOptions = {}): string {
+  const { caseName, ...text } = options;
+  const blocks: Block[] = [
+    heading(1, titleLine(report)),
+    ...toldSection(report),
+    ...contradictionSection(report),
+    ...rankingSection(report),
+    ...seatsSection(report),
+    ...leadingSection(report),
+    ...possibleSection(report),
+    ...planSection(report),
+    ...unknownSection(report),
+    ...assumedSection(report),
+    ...seamlessSection(report),
+    ...fineSection(report),
+    ...openSection(report),
+    ...sourcesSection(report),
+    ...glossarySection(report),
+    ...summary(report, caseName ?? 'CASE'),
+  ];
+  return documentText(withoutEmpty(blocks), { ...PLAIN_TEXT, ...text });
+}
+
+/** Three lines where the eye rests, and the command that goes on from here. */
+function summary(report: Report, caseName: string): Block[] {
+  const { headline, confidence, first, undecided, separatedBy, leader } = report.verdict;
+  const apart = separatedBy[0];
+  const sure = undecided ? `The first is ${confidence}.` : `${capital(confidence)}.`;
+  return [
+    heading(2, 'Verdict'),
+    paragraph({ strong: sentence(headline) }, ` ${sure}${apart ? ` ${apart.text}` : ''}`),
+    pairs([
+      ['First', sentence(first ?? 'There is nothing to do')],
+      ['Next', [{ code: nextCommand(report, shellWord(caseName), leader) }]],
+    ]),
+  ];
+}
+
+/** What brings the owner on: the interview while it is open, the reasons once it is decided. */
+function nextCommand(report: Report, caseName: string, leader: string): string {
+  const open = report.verdict.undecided || report.next.kind === 'question';
+  return open ? `center-audit interview ${caseName}` : `center-audit why ${caseName} ${leader}`;
+}
+
+/** A path as a shell takes it. */
+function shellWord(text: string): string {
+  return /^[\w./~+,:@%-]+$/.test(text) ? text : `'${text.replaceAll("'", "'\\''")}'`;
+}
