@@ -1,5 +1,6 @@
 /** Calculators written for people: the list, the help of one, and a result with units, formula and source. */
 import type { Mark } from '../../rules/sources.js';
+import { hanging, wrapped } from '../wrap.js';
 import type { Calculator, Result, Value } from './calculator.js';
 
 const MARK_WORDS: Readonly<Record<Mark, string>> = {
@@ -14,24 +15,7 @@ const NARROWEST = 40;
 const WIDEST = 100;
 const INDENT = '  ';
 
-/** Lines of at most `width` letters; a longer word gets a line of its own. */
-function wrapped(text: string, width: number, indent: string, firstIndent = indent): string[] {
-  const lines: string[] = [];
-  let line = firstIndent;
-  let empty = true;
-  for (const word of text.split(' ')) {
-    if (!empty && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = indent;
-      empty = true;
-    }
-    line += empty ? word : ` ${word}`;
-    empty = false;
-  }
-  return [...lines, line];
-}
-
-const widthOf = (columns: number): number => Math.max(NARROWEST, Math.min(WIDEST, columns));
+const lineWidth = (columns: number): number => Math.max(NARROWEST, Math.min(WIDEST, columns));
 
 /** Four significant digits, never in powers of ten where plain digits do. */
 function digits(value: number): string {
@@ -59,12 +43,10 @@ function inWords(value: Value, unit: string): string {
 /** `Array.isArray` does not narrow a readonly list. */
 const isList = (value: Value): value is readonly Value[] => Array.isArray(value);
 
-/** `label   text`, the text wrapped beside the labels. */
+/** Rows of `label  text`, the text wrapped beside the labels. */
 function table(rows: readonly (readonly [label: string, text: string])[], width: number): string[] {
   const wide = Math.max(...rows.map(([label]) => label.length));
-  return rows.flatMap(([label, text]) =>
-    wrapped(text, width, ' '.repeat(INDENT.length + wide + 2), `${INDENT}${label.padEnd(wide)}  `),
-  );
+  return rows.flatMap(([label, text]) => hanging(`${INDENT}${label.padEnd(wide)}  `, text, width));
 }
 
 function sourceRows(calculator: Calculator): [string, string][] {
@@ -83,7 +65,7 @@ export function showResult(
   result: Result,
   columns: number,
 ): string {
-  const width = widthOf(columns);
+  const width = lineWidth(columns);
   const inputs = Object.entries(calculator.inputs).flatMap(([key, input]): [string, string][] => {
     const value = values[key];
     if (value === undefined) return [];
@@ -120,14 +102,14 @@ function inputRows(calculator: Calculator): [string, string][] {
 
 /** The help of one calculator. */
 export function showHelp(calculator: Calculator, columns: number): string {
-  const width = widthOf(columns);
+  const width = lineWidth(columns);
   const outputs = Object.entries(calculator.outputs).map(([key, { unit, meaning }]): [string, string] => [
     key,
     unit === '' ? meaning : `${meaning} [${unit}]`,
   ]);
   return [
     `${calculator.name}: ${calculator.title}`,
-    ...wrapped(calculator.answers, width, ''),
+    ...wrapped(calculator.answers, width),
     '',
     'Inputs (KEY=VALUE)',
     ...table(inputRows(calculator), width),
@@ -145,19 +127,18 @@ export function showHelp(calculator: Calculator, columns: number): string {
 
 /** All calculators with their inputs. */
 export function showList(calculators: readonly Calculator[], columns: number): string {
-  const width = widthOf(columns);
+  const width = lineWidth(columns);
   return [
     'center-audit calc NAME KEY=VALUE...   one acoustic calculation, SI units',
     '',
     ...calculators.flatMap((calculator) => [
-      ...wrapped(`${calculator.name}: ${calculator.answers}`, width, INDENT, ''),
-      ...wrapped(inputSummary(calculator), width, `${INDENT}${INDENT}`, INDENT),
+      ...wrapped(`${calculator.name}: ${calculator.answers}`, width),
+      ...hanging(INDENT, inputSummary(calculator), width),
     ]),
     '',
     ...wrapped(
       'calc NAME --help tells more; calc NAME - reads the inputs as a JSON object from standard input; --json prints the result for programs.',
       width,
-      '',
     ),
     '',
   ].join('\n');
