@@ -95,13 +95,8 @@ export function createCore(
   const run = (key: unknown, compute: Compute): Outcome => {
     const ledger: Ledger = { reads: new Set(), uses: new Map(), doubt: 0 };
     try {
-      return {
-        ...ledger,
-        value: compute(readerFor(key, ledger)),
-        stopped: false,
-        missing: [],
-        doubt: ledger.doubt,
-      };
+      const value = compute(readerFor(key, ledger));
+      return { ...ledger, value, stopped: false, missing: [] };
     } catch (error) {
       const { reads, uses, doubt } = ledger;
       const base = { reads, uses, doubt, value: undefined, stopped: true };
