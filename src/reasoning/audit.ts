@@ -5,12 +5,13 @@
  */
 import type { FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
-import type { Cause, CauseId } from '../rules/cause.js';
+import type { Cause } from '../rules/cause.js';
 import { viewOf } from '../rules/derived/view.js';
 import { evaluate } from '../rules/engine.js';
 import type { Evidence } from '../rules/evidence.js';
 import { CAUSES } from '../rules/index.js';
-import { traceRule } from '../rules/plain.js';
+import { traceRule, verdictOf } from '../rules/plain.js';
+import type { Verdict } from '../rules/verdict.js';
 import type { View } from '../rules/view.js';
 import { evidenceOf, weigh } from '../rules/weigh.js';
 import { type EvidenceByCause, evidenceByCause, type Ranking, type RankOptions, rankOwn } from './rank.js';
@@ -32,6 +33,14 @@ export interface Audit {
   readonly own: readonly OwnScore[];
   readonly ranking: Ranking;
   readonly options: RankOptions;
+  /** What possible answers to open questions would change, remembered until an answer touches the same rules. */
+  readonly foreseen: Map<FactId, readonly Foreseen[]>;
+}
+
+/** One possible answer and what rules would say then. */
+export interface Foreseen {
+  readonly value: number | string;
+  readonly changes: Changes;
 }
 
 export const complaintsOf = (book: FactBook): Complaints => ({
@@ -41,8 +50,8 @@ export const complaintsOf = (book: FactBook): Complaints => ({
 
 /** Audits a book; with an earlier audit only rules that the changed answers can move are run again. */
 export function auditSync(book: FactBook, previous?: Audit, options: AuditOptions = {}): Audit {
-  const step = previous ? stepFrom(previous, book) : undefined;
-  return previous && step ? completed(previous, step) : fullAudit(book, options);
+  const step = previous ? changesFrom(previous, book) : undefined;
+  return previous && step ? completed(previous, book, step) : fullAudit(book, options);
 }
 
 export async function audit(book: FactBook, options: AuditOptions = {}): Promise<Audit> {
@@ -60,7 +69,9 @@ export function allEvidence(audit: Audit): Evidence[] {
 function fullAudit(book: FactBook, options: AuditOptions): Audit {
   const causes = options.causes ?? CAUSES;
   const view = viewOf(book);
-  const byCause = new Map(causes.map((cause) => [cause.id, evidenceFor(cause, view, () => true, [])]));
+  const byCause = new Map(
+    causes.map((cause) => [cause.id, [...evidenceFor(cause, view, () => true).values()]]),
+  );
   return assemble(book, view, causes, byCause, options);
 }
 
@@ -76,58 +87,97 @@ function assemble(
     ownScore(cause, byCause.get(cause.id) ?? [], temperature, triedDb(book, cause)),
   );
   const ranking = rankOwn(causes, byCause, own, complaintsOf(book), options);
-  return { book, view, causes, byCause, own, ranking, options };
+  return { book, view, causes, byCause, own, ranking, options, foreseen: new Map() };
 }
 
-/** What a change of answers does to causes' own evidence, before complaints are shared out again. */
-export interface Step {
-  readonly book: FactBook;
-  readonly view: View;
-  readonly own: readonly OwnScore[];
-  readonly changedEvidence: ReadonlyMap<CauseId, readonly Evidence[]>;
+/** What rules say differently after a change of answers: place of the cause -> place of the rule -> evidence. */
+export type Changes = ReadonlyMap<number, ReadonlyMap<number, Evidence>>;
+
+/** Shortcuts for answers that are only imagined. */
+export interface Shortcuts {
+  /** Another look at the computed facts. */
+  readonly dress?: (view: View) => View;
+  /** Rules whose present evidence this is need not be run again. */
+  readonly skip?: (now: Evidence) => boolean;
 }
 
-/** The step to a book with other answers; undefined where seats, folder or tried remedies changed and nothing can be kept. */
-export function stepFrom(audit: Audit, book: FactBook): Step | undefined {
+/** Evidence of the rules that a change of answers can move; undefined where nothing can be taken over. */
+export function changesFrom(
+  audit: Audit,
+  book: FactBook,
+  { dress = (view) => view, skip = () => false }: Shortcuts = {},
+): { readonly changed: readonly FactId[]; readonly view: View; readonly changes: Changes } | undefined {
   const before = audit.book;
   if (before.seats !== book.seats || before.folder !== book.folder || before.tried !== book.tried)
     return undefined;
   const changed = changedFacts(before, book);
-  const view = viewOf(book, { view: audit.view, changed });
+  const view = dress(viewOf(book, { view: audit.view, changed }));
   const index = ruleIndex(audit.causes);
   const places = new Set(changed.flatMap((id) => index.causesOf.get(id) ?? []));
-  const changedEvidence = new Map<CauseId, readonly Evidence[]>();
-  const own = [...audit.own];
+  const changes = new Map<number, ReadonlyMap<number, Evidence>>();
   for (const place of places) {
-    const cause = audit.causes[place] as Cause;
     const reads = index.factsOf[place] ?? [];
-    const touched = (rule: number): boolean => changed.some((id) => reads[rule]?.has(id));
-    const evidence = evidenceFor(cause, view, touched, audit.byCause.get(cause.id) ?? []);
-    changedEvidence.set(cause.id, evidence);
-    const temperature = audit.options.temperature ?? TEMPERATURE;
-    own[place] = ownScore(cause, evidence, temperature, triedDb(book, cause));
+    const cause = audit.causes[place] as Cause;
+    const now = audit.byCause.get(cause.id) ?? [];
+    const touched = (rule: number): boolean =>
+      changed.some((id) => reads[rule]?.has(id)) && !skip(now[rule] as Evidence);
+    const found = evidenceFor(cause, view, touched);
+    if (found.size > 0) changes.set(place, found);
   }
-  return { book, view, own, changedEvidence };
+  return { changed, view, changes };
 }
 
-function completed(audit: Audit, step: Step): Audit {
-  const byCause = new Map([...audit.byCause, ...step.changedEvidence]);
-  const { book, view, own } = step;
+/** Evidence of one cause with some rules saying something else. */
+export function mergedEvidence(audit: Audit, place: number, changes: Changes): readonly Evidence[] {
+  const evidence = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
+  const changed = changes.get(place);
+  return changed ? evidence.map((item, rule) => changed.get(rule) ?? item) : evidence;
+}
+
+export function rescored(audit: Audit, place: number, evidence: readonly Evidence[]): OwnScore {
+  const cause = audit.causes[place] as Cause;
+  const temperature = audit.options.temperature ?? TEMPERATURE;
+  return ownScore(cause, evidence, temperature, triedDb(audit.book, cause));
+}
+
+function completed(
+  audit: Audit,
+  book: FactBook,
+  { changed, view, changes }: { changed: readonly FactId[]; view: View; changes: Changes },
+): Audit {
+  const byCause = new Map(audit.byCause);
+  const own = [...audit.own];
+  for (const place of changes.keys()) {
+    const evidence = mergedEvidence(audit, place, changes);
+    byCause.set((audit.causes[place] as Cause).id, evidence);
+    own[place] = rescored(audit, place, evidence);
+  }
   const ranking = rankOwn(audit.causes, byCause, own, complaintsOf(book), audit.options);
-  return { ...audit, book, view, byCause, own, ranking };
+  const { neighbors } = ruleIndex(audit.causes);
+  const holds = (fact: FactId): boolean => !changed.some((id) => neighbors.get(id)?.has(fact));
+  const foreseen = new Map([...audit.foreseen].filter(([fact]) => holds(fact)));
+  return { ...audit, book, view, byCause, own, ranking, foreseen };
 }
 
-/** Evidence of one cause; rules that are not touched keep what they said. */
-function evidenceFor(
-  cause: Cause,
-  view: View,
-  touched: (rule: number) => boolean,
-  before: readonly Evidence[],
-): Evidence[] {
-  return cause.rules.map((rule, place) => {
-    const kept = before[place];
-    return kept && !touched(place) ? kept : weigh(rule, traceRule(cause, rule, view), view);
+/** Evidence of those rules of a cause that are touched, by place. */
+function evidenceFor(cause: Cause, view: View, touched: (rule: number) => boolean): Map<number, Evidence> {
+  const found = new Map<number, Evidence>();
+  let gate: Verdict | undefined;
+  cause.rules.forEach((rule, place) => {
+    if (!touched(place)) return;
+    gate ??= gateOf(cause, view);
+    found.set(place, weigh(rule, traceRule(cause, rule, view, gate), view));
   });
+  return found;
+}
+
+/** The gate of a cause, judged once for all its rules; a gate that throws is left to each rule to report. */
+function gateOf(cause: Cause, view: View): Verdict | undefined {
+  try {
+    return cause.applies && verdictOf(cause.applies, view);
+  } catch {
+    return undefined;
+  }
 }
 
 /** Facts answered differently in two books, by value or by how. */

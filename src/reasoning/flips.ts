@@ -84,10 +84,7 @@ function predicted(now: readonly number[], a: Trial, b: Trial): number {
 
 /** True where one rule reads both facts, so that their effects need not add up. */
 function interact(audit: Audit, a: FactId, b: FactId): boolean {
-  const { factsOf, causesOf } = ruleIndex(audit.causes);
-  return (causesOf.get(a) ?? []).some((place) =>
-    factsOf[place]?.some((facts) => facts.has(a) && facts.has(b)),
-  );
+  return ruleIndex(audit.causes).neighbors.get(a)?.has(b) ?? false;
 }
 
 /** The flip, if auditing again with these answers makes another cause lead. */

@@ -1,70 +1,139 @@
 /**
  * How likely each answer to a question is, from what is believed now. The rules say how much more likely
  * an answer is when a cause is true (the change of its own evidence); what is missing is how common the
- * answers are when it is not, the base rates. Rules state those too: fp of an answer rule is the chance of
- * its outcome in other systems.
+ * answers are when it is not, the base rates.
  */
 
 import { withAnswer } from '../facts/book.js';
-import type { FactId } from '../facts/catalog.js';
-import type { Cause } from '../rules/cause.js';
-import { type Audit, type Step, stepFrom } from './audit.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
+import type { VarId } from '../rules/condition.js';
+import type { Evidence } from '../rules/evidence.js';
+import type { Reading, View } from '../rules/view.js';
+import { type Audit, changesFrom, type Foreseen, mergedEvidence, rescored } from './audit.js';
 import { possibleAnswers } from './hypotheses.js';
 
 export interface Hypothesis {
   readonly value: number | string;
-  readonly step: Step;
   /** Decibans that this answer would add to each cause's own evidence, in the order of the causes. */
   readonly movesDb: readonly number[];
 }
 
-/** What each possible answer would do; empty where no answer can be made up or seats would change. */
+/** What each possible answer would do; empty where no answer can be made up. */
 export function hypothesesOf(audit: Audit, id: FactId): Hypothesis[] {
-  return possibleAnswers(id).flatMap((answer) => {
-    const step = stepFrom(audit, withAnswer(audit.book, id, answer));
-    if (!step || !('value' in answer)) return [];
-    const movesDb = step.own.map((score, i) => score.ownDb - (audit.own[i]?.ownDb ?? 0));
-    return [{ value: answer.value, step, movesDb }];
+  return foreseen(audit, id).map(({ value, changes }) => {
+    const movesDb = audit.causes.map(() => 0);
+    for (const place of changes.keys()) {
+      const after = rescored(audit, place, mergedEvidence(audit, place, changes));
+      movesDb[place] = after.ownDb - (audit.own[place]?.ownDb ?? 0);
+    }
+    return { value, movesDb };
   });
+}
+
+function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
+  const known = audit.foreseen.get(id);
+  if (known) return known;
+  const answers = possibleAnswers(id);
+  const middle = answers[Math.floor(answers.length / 2)];
+  const isNumber = factSpec(id).kind === 'number';
+  const skip = (now: Evidence): boolean => cannotMove(now, id);
+  const typical = isNumber && middle && changesFrom(audit, withAnswer(audit.book, id, middle), { skip });
+  const found = answers.flatMap((answer): Foreseen[] => {
+    const after = withAnswer(audit.book, id, answer);
+    const step =
+      typical && answer === middle
+        ? typical
+        : changesFrom(audit, after, {
+            skip,
+            ...(typical ? { dress: (view: View) => foundedAs(view, typical.view) } : {}),
+          });
+    return step && 'value' in answer ? [{ value: answer.value, changes: step.changes }] : [];
+  });
+  audit.foreseen.set(id, found);
+  return found;
+}
+
+/** A settled rule that does not rest on a default of this fact, or an open one that does not wait for it. */
+function cannotMove({ outcome, open, assumed }: Evidence, id: FactId): boolean {
+  if (outcome === 'unknown') return !open.includes(id);
+  return (outcome === 'yes' || outcome === 'no') && !assumed.includes(id);
+}
+
+/**
+ * The values of one view with the footing (how, spread) of another: how well founded a computed value is
+ * hardly depends on which number was told, and finding it out costs many times the value itself.
+ */
+function foundedAs(view: View, typical: View): View {
+  const readings = new Map<VarId, Reading>();
+  const read = (id: VarId): Reading => {
+    let reading = readings.get(id);
+    if (!reading) {
+      reading = founded(view.read(id), typical.read(id));
+      readings.set(id, reading);
+    }
+    return reading;
+  };
+  return { ...view, read };
+}
+
+function founded(reading: Reading, footing: Reading): Reading {
+  if (typeof reading.value !== 'number' || typeof footing.value !== 'number') return reading;
+  const { id, unit, value, assumed, facts, missing } = reading;
+  return {
+    id,
+    unit,
+    value,
+    assumed,
+    facts,
+    missing,
+    get how() {
+      return footing.how;
+    },
+    get spread() {
+      return footing.spread;
+    },
+  };
 }
 
 /** Rounds of fitting the base rates; they settle within a few. */
-const FITTING_ROUNDS = 6;
+const FITTING_ROUNDS = 8;
 
 /**
- * Base rate of each answer: equal at first, then scaled in turn until each answer rule that the question
- * settles comes out yes as often as its fp says (iterative proportional fitting; rules that contradict
- * each other meet in between). Sums to 1.
+ * How common each answer is in systems without the causes it bears on. Nothing states it, but the rules
+ * imply it: over systems without a cause, its likelihood ratio averages 1. So the rates start equal, and
+ * for one cause after the other the answers for it and the answers against it are scaled until that holds
+ * (as in iterative proportional fitting; causes that contradict each other meet in between). Sums to 1.
  */
-export function baseRates(audit: Audit, hypotheses: readonly Hypothesis[]): number[] {
-  const targets = hypotheses[0] ? settledRules(audit, hypotheses) : [];
+export function baseRates(hypotheses: readonly Hypothesis[]): number[] {
+  const ratios = likelihoodRatios(hypotheses);
   let rates = hypotheses.map(() => 1 / hypotheses.length);
   for (let round = 0; round < FITTING_ROUNDS; round++)
-    for (const { yes, fp } of targets) {
-      const share = rates.reduce((sum, rate, a) => (yes[a] ? sum + rate : sum), 0);
-      rates = rates.map((rate, a) => rate * (yes[a] ? fp / share : (1 - fp) / (1 - share)));
-    }
+    for (const ratio of ratios) rates = balanced(rates, ratio);
   return rates;
 }
 
-interface Target {
-  readonly yes: readonly boolean[];
-  readonly fp: number;
+/** Likelihood ratios of each cause that the answers move both ways: one number an answer. */
+function likelihoodRatios(hypotheses: readonly Hypothesis[]): number[][] {
+  const causes = hypotheses[0]?.movesDb.length ?? 0;
+  return Array.from({ length: causes }, (_, i) =>
+    hypotheses.map((h) => 10 ** ((h.movesDb[i] ?? 0) / 10)),
+  ).filter((ratio) => ratio.some((r) => r > 1) && ratio.some((r) => r < 1));
 }
-/** Answer rules that every answer settles, some yes and some no. */
-function settledRules(audit: Audit, hypotheses: readonly Hypothesis[]): Target[] {
-  const outcomes = (cause: Cause, rule: number) =>
-    hypotheses.map((h) => h.step.changedEvidence.get(cause.id)?.[rule]?.outcome);
-  return audit.causes.flatMap((cause) => {
-    if (!hypotheses[0]?.step.changedEvidence.has(cause.id)) return [];
-    return cause.rules.flatMap((rule, place): Target[] => {
-      if (rule.weigh.kind !== 'answer') return [];
-      const seen = outcomes(cause, place);
-      const settled = seen.every((outcome) => outcome === 'yes' || outcome === 'no');
-      const yes = seen.map((outcome) => outcome === 'yes');
-      return settled && yes.includes(true) && yes.includes(false) ? [{ yes, fp: rule.weigh.fp }] : [];
-    });
+
+/** Rates scaled by one factor where the ratio is above 1 and another elsewhere, so that it averages 1. */
+function balanced(rates: readonly number[], ratio: readonly number[]): number[] {
+  let [up, upRatio, downRatio] = [0, 0, 0];
+  rates.forEach((rate, a) => {
+    const r = ratio[a] ?? 1;
+    if (r > 1) {
+      up += rate;
+      upRatio += rate * r;
+    } else downRatio += rate * r;
   });
+  const down = 1 - up;
+  const [high, low] = [upRatio / up, downRatio / down];
+  const share = (1 - low) / (high - low);
+  return rates.map((rate, a) => rate * ((ratio[a] ?? 1) > 1 ? share / up : (1 - share) / down));
 }
 
 /**

@@ -18,6 +18,8 @@ export interface RuleIndex {
   readonly factsOf: readonly (readonly ReadonlySet<FactId>[])[];
   /** Places of the causes that a fact can move. */
   readonly causesOf: ReadonlyMap<FactId, readonly number[]>;
+  /** Facts that share a rule with a fact, itself among them: what an answer may change the meaning of. */
+  readonly neighbors: ReadonlyMap<FactId, ReadonlySet<FactId>>;
 }
 
 const indices = new WeakMap<readonly Cause[], RuleIndex>();
@@ -37,7 +39,10 @@ export function ruleIndex(causes: readonly Cause[]): RuleIndex {
       else causesOf.set(id, [place]);
     }
   });
-  const index = { factsOf, causesOf };
+  const neighbors = new Map<FactId, Set<FactId>>();
+  for (const facts of factsOf.flat())
+    for (const id of facts) neighbors.set(id, new Set([...(neighbors.get(id) ?? []), ...facts]));
+  const index = { factsOf, causesOf, neighbors };
   indices.set(causes, index);
   return index;
 }

@@ -24,7 +24,7 @@ export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
     .flatMap((fact): Separator[] => {
       const hypotheses = hypothesesOf(audit, fact);
       if (hypotheses.every((h) => h.movesDb[i] === 0 && h.movesDb[j] === 0)) return [];
-      const chances = answerChances(hypotheses, baseRates(audit, hypotheses), audit.causes.length);
+      const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
       // Expected weight of evidence between the two, the mean over either being true (Good & Card).
       const expectedDb = chances.reduce((sum, row) => {
         const [p, q] = [row[i] ?? 0, row[j] ?? 0];

@@ -10,6 +10,10 @@ import { repairMinutes, type Suspect } from './troubleshoot.js';
 export const OTHER_MINUTES = 60;
 /** Minutes to look once more at a cause that a test has confirmed already (judgement). */
 const CONFIRMED_MINUTES = 0.5;
+/** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
+export const HANDS_ON_MINUTES = 5;
+/** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
+const MISLED = 0.2;
 /** Minutes to check after a repair that the trouble is gone: the same minute of speech again (judgement). */
 export const CHECK_MINUTES = 2;
 
@@ -41,11 +45,15 @@ export function cheapestTest(book: FactBook, cause: Cause): Confirm | undefined 
     .sort((a, b) => factSpec(a.test).minutes - factSpec(b.test).minutes)[0];
 }
 
-/** Minutes to confirm or clear a cause: its cheapest test, or with none left its first remedy as a trial. */
+/**
+ * Minutes to confirm or clear a cause: its cheapest test, and now and then its first remedy in vain because
+ * the test misled; with no test left, that remedy as a trial.
+ */
 export function confirmMinutes(book: FactBook, cause: Cause): number {
   if (cause.confirm.some((c) => confirmed(book, c) === true)) return CONFIRMED_MINUTES;
   const test = cheapestTest(book, cause);
-  return test ? factSpec(test.test).minutes : cause.remedies[0].minutes;
+  const trial = cause.remedies[0].minutes;
+  return HANDS_ON_MINUTES + (test ? factSpec(test.test).minutes + MISLED * trial : trial);
 }
 
 /**

@@ -1,17 +1,19 @@
 /** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
+import { withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { CauseId, Rule } from '../rules/cause.js';
 import { givenDb } from '../rules/weight.js';
 import type { Audit } from './audit.js';
 import { isAsked, isTest, makesSense } from './hypotheses.js';
 import { answerChances, baseRates, type Hypothesis, hypothesesOf } from './predict.js';
-import { confirmMinutes, faultProbabilities, minutesToFind } from './suspects.js';
+import { ruleIndex } from './rule-index.js';
+import { confirmMinutes, faultProbabilities, HANDS_ON_MINUTES, minutesToFind } from './suspects.js';
 import { outlook } from './troubleshoot.js';
 
 export interface Candidate {
   readonly fact: FactId;
   readonly kind: 'question' | 'test';
-  /** Minutes it takes. */
+  /** Minutes it takes; a test with what is lost around it. */
   readonly minutes: number;
   /** Expected minutes it saves on the way to the cause, its own cost left out. */
   readonly savesMinutes: number;
@@ -46,7 +48,7 @@ export function outsetOf(audit: Audit): Outset {
   return { audit, p, confirm, now: minutesToFind(p, confirm) };
 }
 
-/** The worth of every given open fact, best first; facts that can move nothing are left out. */
+/** The worth of every given open fact, best first; facts that can move nothing, or can never pay, are left out. */
 export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[] {
   const outset = outsetOf(audit);
   const bundles = bundlesOf(outset, new Set(facts));
@@ -56,10 +58,11 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
 }
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
+  const minutes = factSpec(fact).minutes + (isTest(fact) ? HANDS_ON_MINUTES : 0);
+  if (!bundle && !isTest(fact) && mostSaved(outset, fact) <= minutes) return undefined;
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
-  const { minutes } = factSpec(fact);
   const alone = moves.length > 0 ? savedBy(outset, fact, hypotheses) : 0;
   const shared = bundle?.savesMinutes ?? 0;
   const savesMinutes = Math.max(alone, shared);
@@ -72,6 +75,19 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
     moves: moves.length > 0 ? moves : (bundle?.moves ?? []),
     together: shared > alone ? (bundle?.together ?? []) : [],
   };
+}
+
+/**
+ * No answer can save more than knowing for certain which of the causes it can move is the one, or that none
+ * of them is. Cheap, and spares looking into questions that cannot pay.
+ */
+function mostSaved({ audit, p, confirm, now }: Outset, fact: FactId): number {
+  const places = new Set(ruleIndex(audit.causes).causesOf.get(fact) ?? []);
+  const rest = p.map((q, i) => (places.has(i) ? 0 : q));
+  const left = rest.reduce((a, b) => a + b, 0);
+  const found = confirm.reduce((sum, minutes, i) => (places.has(i) ? sum + (p[i] ?? 0) * minutes : sum), 0);
+  const scaled = rest.map((q) => (left > 0 ? q / left : 0));
+  return now - found - left * minutesToFind(scaled, confirm);
 }
 
 function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['moves'] {
@@ -89,16 +105,21 @@ function savedBy(
   fact: FactId,
   hypotheses: readonly Hypothesis[],
 ): number {
-  const chances = answerChances(hypotheses, baseRates(audit, hypotheses), audit.causes.length);
+  const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
   // A test that has been done is not paid for again: what is left to confirm depends on its outcome.
   const after = (h: Hypothesis | undefined): readonly number[] =>
-    h && isTest(fact) ? audit.causes.map((cause) => confirmMinutes(h.step.book, cause)) : confirm;
+    h && isTest(fact) ? confirmAfter(audit, fact, h.value) : confirm;
   const seen = outlook(p, chances, () => 0);
   const later = seen.answers.reduce(
     (sum, answer, a) => sum + answer.p * minutesToFind(answer.posterior, after(hypotheses[a])),
     0,
   );
   return (1 - CANNOT_TELL) * Math.max(0, now - later);
+}
+
+function confirmAfter({ book, causes }: Audit, test: FactId, value: number | string): number[] {
+  const after = withAnswer(book, test, { value, how: factSpec(test).usually });
+  return causes.map((cause) => confirmMinutes(after, cause));
 }
 
 interface Share {

@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EMPTY_BOOK, type FactBook, told, withAnswer } from '../../src/facts/book.js';
+import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
+import { auditSync } from '../../src/reasoning/audit.js';
+import { possibleAnswers } from '../../src/reasoning/hypotheses.js';
+import { isSure, next, questionsLeft } from '../../src/reasoning/next.js';
+import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
+import { isSettled } from '../../src/reasoning/reach.js';
+import { ruleIndex } from '../../src/reasoning/rule-index.js';
+import { faultProbabilities } from '../../src/reasoning/suspects.js';
+import { anyBook } from './books.js';
+
+const RUNS = { numRuns: 15 };
+const start: FactBook = { ...EMPTY_BOOK, complaints: ['voice-unclear-off-side'] };
+
+describe('the next question', () => {
+  it('was not asked before, makes sense now, and can move a cause', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const audit = auditSync(book);
+        const step = next(audit);
+        for (const { fact, moves } of step.candidates) {
+          expect(book.answers.has(fact)).toBe(false);
+          for (const [parent, accepted] of Object.entries(factSpec(fact).askedWhen ?? {}))
+            expect(accepted).toContain(told(book, parent as FactId));
+          expect(ruleIndex(audit.causes).causesOf.has(fact)).toBe(true);
+          expect(moves.length).toBeGreaterThan(0);
+        }
+        if (step.kind === 'stop') expect(step.reason).toBeDefined();
+        else expect(step.candidates.map((c) => c.fact)).toContain(step.fact);
+      }),
+      RUNS,
+    );
+  });
+  it('pays: it saves more minutes than it costs', () => {
+    const step = next(auditSync(start));
+    const chosen = step.candidates.find((c) => c.fact === step.fact);
+    expect(step.kind).toBe('question');
+    expect(chosen?.netMinutes).toBeGreaterThan(0);
+  });
+  it('no answer is expected to raise a cause on average: today is the mean of tomorrow', () => {
+    fc.assert(
+      fc.property(anyBook, fc.constantFrom(...FACT_IDS), (book, fact) => {
+        const audit = auditSync(withAnswer(book, fact, undefined));
+        const hypotheses = hypothesesOf(audit, fact);
+        if (hypotheses.length === 0) return;
+        const p = faultProbabilities(audit);
+        const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
+        p.forEach((now, i) => {
+          const later = chances.reduce((sum, row) => sum + now * (row[i] ?? 0), 0);
+          expect(Math.abs(later - now)).toBeLessThan(1e-9);
+        });
+        expect(p.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+      }),
+      RUNS,
+    );
+  });
+  it('stays with the topic of the last answer unless another topic saves clearly more', () => {
+    const audit = auditSync(start);
+    const { candidates } = next(audit, { questionsOnly: true });
+    const paying = candidates.filter((c) => c.netMinutes > 0);
+    const best = paying[0];
+    for (const other of paying) {
+      const family = factSpec(other.fact).family;
+      const step = next(audit, { family, questionsOnly: true });
+      const chosen = paying.find((c) => c.fact === step.fact);
+      const loss = (best?.netMinutes ?? 0) - (chosen?.netMinutes ?? 0);
+      expect(loss).toBeLessThanOrEqual(Math.max(0.5, 0.25 * (best?.netMinutes ?? 0)) + 1e-9);
+    }
+  });
+  it('respects a time budget', () => {
+    const audit = auditSync(start);
+    const quick = next(audit, { minutesLeft: 0.3 });
+    if (quick.fact) expect(factSpec(quick.fact).minutes).toBeLessThanOrEqual(0.3);
+    expect(next(audit, { minutesLeft: 0 })).toMatchObject({ kind: 'stop', reason: 'time-up' });
+  });
+  it('asked in full, every question that makes sense comes once and the end is honest', () => {
+    let book = start;
+    const seen = new Set<FactId>();
+    for (;;) {
+      const step = next(auditSync(book), { full: true });
+      if (step.kind === 'stop') break;
+      const fact = step.fact as FactId;
+      expect(seen.has(fact)).toBe(false);
+      seen.add(fact);
+      book = withAnswer(book, fact, possibleAnswers(fact)[0] ?? { how: 'unknown' });
+      if (seen.size > FACT_IDS.length) throw new Error('asks for ever');
+    }
+    expect(seen.size).toBeGreaterThan(30);
+  }, 60_000);
+});
+
+describe('an interview', () => {
+  const interview = (pick: number) => {
+    let audit = auditSync(start);
+    const bounds: number[] = [];
+    for (let asked = 0; ; asked++) {
+      const step = next(audit);
+      if (step.kind !== 'question') return { audit, step, asked, bounds };
+      bounds.push(step.mayFollowAtMost);
+      const answers = possibleAnswers(step.fact as FactId);
+      const answer = answers[(pick + asked) % answers.length] ?? { how: 'unknown' };
+      audit = auditSync(withAnswer(audit.book, step.fact as FactId, answer), audit);
+    }
+  };
+  it.each([0, 1, 2, 3])(
+    'comes to an end with a reason, and never asks more than it announced (%i)',
+    (pick) => {
+      const { step, asked, bounds } = interview(pick);
+      expect(step.kind === 'test' || step.reason !== undefined).toBe(true);
+      bounds.forEach((bound, i) => {
+        expect(asked - i).toBeLessThanOrEqual(bound);
+      });
+      expect(bounds).toEqual([...bounds].sort((a, b) => b - a));
+    },
+  );
+});
+
+describe('stopping', () => {
+  it('a cause at 90 % and 10 dB ahead of every other remedy ends the questions', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const audit = auditSync(book);
+        const { leadDb, causes } = audit.ranking;
+        expect(isSure(audit)).toBe((causes[0]?.probability ?? 0) >= 0.9 && leadDb >= 10);
+        if (isSure(audit)) expect(next(audit)).toMatchObject({ kind: 'stop', reason: 'sure' });
+      }),
+      RUNS,
+    );
+  });
+  it('where nothing still open can change the leader, no single answer does', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const audit = auditSync(book);
+        if (!isSettled(audit)) return;
+        for (const fact of FACT_IDS.filter((id) => !book.answers.has(id)))
+          for (const answer of possibleAnswers(fact))
+            expect(auditSync(withAnswer(book, fact, answer), audit).ranking.leader).toBe(
+              audit.ranking.leader,
+            );
+      }),
+      RUNS,
+    );
+  });
+  it('a book in which everything was asked leaves no question', () => {
+    const answers = new Map(FACT_IDS.map((id) => [id, { how: 'unknown' as const }]));
+    const audit = auditSync({ ...start, answers });
+    expect(questionsLeft(audit)).toBe(0);
+    expect(next(audit)).toMatchObject({ kind: 'stop', reason: 'nothing-open', mayFollowAtMost: 0 });
+  });
+});
