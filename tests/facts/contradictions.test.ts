@@ -55,6 +55,118 @@ describe('units mixed up', () => {
   });
 });
 
+describe('what is quoted', () => {
+  const only = (facts: Told, rest: Partial<FactBook> = {}) => {
+    const found = contradictions(bookOf(facts, rest));
+    expect(found).toHaveLength(1);
+    return found[0];
+  };
+  const list: Seat[] = [{ name: 'a', xM: 0, yM: 3, row: 1, main: true }];
+
+  it('an entry of a third names meters typed for feet, and the taped or told distance', () => {
+    expect(only({ seatDistance: 3, enteredCenter: 0.914 })).toEqual({
+      id: 'wrong-unit-enteredCenter',
+      kind: 'hard',
+      facts: ['enteredCenter', 'seatDistance'],
+      text: 'Entered distance, center is given as 91.4 cm (3 ft), and seat distance is given as 3.00 m (9 ft 10 in). The one is about a third of the other, as when meters are typed where feet are meant.',
+    });
+    expect(only({ enteredCenter: 9.84 }, { seats: list })?.facts).toEqual(['enteredCenter']);
+    expect(only({ enteredCenter: 10, enteredLeft: 3.1 })).toMatchObject({
+      kind: 'hard',
+      facts: ['enteredCenter', 'enteredLeft'],
+    });
+  });
+
+  it('a main is held against the slant from seat to main, a center against the straight way', () => {
+    // 3.0 m back and mains 6.0 m apart: 4.24 m to a main. Pythagoras.
+    const wide = { seatDistance: 3, mainsBase: 6 };
+    expect(ids({ ...wide, enteredLeft: 4.2426 * 3.28 })).toEqual(['wrong-unit-enteredLeft']);
+    expect(ids({ ...wide, enteredLeft: 3 * 3.05 })).toEqual([]);
+    expect(ids({ ...wide, enteredCenter: 3 * 3.05 })).toEqual(['wrong-unit-enteredCenter']);
+  });
+
+  it('a tape is told as shorter or longer, with the distance that follows from the layout', () => {
+    expect(only({ tapedCenter: 2, seatDistance: 3 })).toEqual({
+      id: 'tape-against-layout',
+      kind: 'soft',
+      facts: ['tapedCenter', 'seatDistance'],
+      text: 'Taped distance, center is given as 2.00 m (6 ft 6 1/2 in), and seat distance is given as 3.00 m (9 ft 10 in). The tape is shorter than the 3.00 m (9 ft 10 in) that follows from where seat and center are.',
+    });
+    expect(only({ tapedCenter: 4, seatDistance: 3 })?.text).toMatch(/The tape is longer than the 3\.00 m/);
+    expect(only({ tapedCenter: 2 }, { seats: list })?.facts).toEqual(['tapedCenter']);
+  });
+
+  it('a tape is held against the slant to a center that is off to the side, back, or above the ears', () => {
+    // 3-4-5 and 5-12-13 triangles.
+    const offSide = { seatDistance: 3, mainSeatOffset: -2, centerSideOffset: 2 };
+    expect(ids({ ...offSide, tapedCenter: 5 })).toEqual([]);
+    expect(ids({ ...offSide, tapedCenter: 3.05 })).toEqual(['tape-against-layout']);
+    const high = { seatDistance: 3, earHeight: 1, centerTweeterHeight: 5 };
+    expect(ids({ ...high, tapedCenter: 5 })).toEqual([]);
+    expect(ids({ ...high, tapedCenter: 3 })).toEqual(['tape-against-layout']);
+    expect(ids({ seatDistance: 3, centerTweeterHeight: 5, tapedCenter: 3 })).toEqual([]);
+    const listed: Seat[] = [{ name: 'a', xM: 0, yM: 3, row: 1, earHeightM: 1, main: true }];
+    expect(ids({ centerTweeterHeight: 5, tapedCenter: 5 }, { seats: listed })).toEqual([]);
+    expect(ids({ earHeight: 1, tapedCenter: 3, seatDistance: 3 })).toEqual([]);
+  });
+
+  it('a tape may differ by 30 cm near by and by 15 % farther off', () => {
+    expect(ids({ seatDistance: 1, tapedCenter: 1.29 })).toEqual([]);
+    expect(ids({ seatDistance: 1, tapedCenter: 1.31 })).toEqual(['tape-against-layout']);
+    expect(ids({ seatDistance: 8, tapedCenter: 9.19 })).toEqual([]);
+    expect(ids({ seatDistance: 8, tapedCenter: 9.21 })).toEqual(['tape-against-layout']);
+  });
+
+  it('a tape test is told with the difference its own figures give', () => {
+    const figures = { tapedCenter: 3, tapedMains: 3.2, enteredCenter: 3.5, enteredLeft: 3.2 };
+    const found = only({ ...figures, testTape: 'agrees' });
+    expect(found).toMatchObject({
+      kind: 'hard',
+      facts: ['testTape', 'tapedCenter', 'tapedMains', 'enteredCenter', 'enteredLeft'],
+    });
+    expect(found?.text).toMatch(
+      /By these figures the center differs from the mains by 50 cm \(19\.7 in\)\.$/,
+    );
+    expect(only({ ...figures, enteredCenter: 3, testTape: 'off' })?.kind).toBe('hard');
+    expect(ids({ ...figures, enteredCenter: 3.08, testTape: 'off' })).toEqual([]);
+  });
+
+  it('something in the way may stand as far back as a second row', () => {
+    const far = { obstacleDistance: 4, seatDistance: 3 };
+    expect(ids({ ...far, rowSpacing: 1.5 })).toEqual([]);
+    expect(ids({ ...far, centerBehindMains: 1.5 })).toEqual([]);
+    expect(ids({ ...far, centerBehindMains: 0.5 })).toEqual(['obstacle-beyond-seat']);
+    expect(only(far)).toMatchObject({ kind: 'hard', facts: ['obstacleDistance', 'seatDistance'] });
+  });
+
+  it('a list of seats is quoted with its seats and rows', () => {
+    const two: Seat[] = [...list, { name: 'b', xM: 0, yM: 4.5, row: 2, main: false }];
+    expect(only({ seating: 'one-row' }, { seats: two })).toEqual({
+      id: 'one-row-but-list',
+      kind: 'hard',
+      facts: ['seating'],
+      text: 'Seating is given as "one row". The case lists 2 seats in 2 rows.',
+    });
+    expect(only({ seating: 'several-rows' }, { seats: list })).toMatchObject({
+      kind: 'soft',
+      text: 'Seating is given as "several rows". The case lists 1 seat in 1 row.',
+    });
+    expect(only({ seatCount: 3 }, { seats: two })).toMatchObject({
+      kind: 'hard',
+      text: 'Seats in the front row is given as 3. The case lists 1 seat in the front row.',
+    });
+    expect(only({ seatDistance: 4 }, { seats: two })).toMatchObject({
+      kind: 'hard',
+      facts: ['seatDistance'],
+      text: 'Seat distance is given as 4.00 m (13 ft 1 1/2 in). In the list of seats the main seat is at 3.00 m (9 ft 10 in).',
+    });
+    expect(only({ seating: 'single-seat', seatCount: 2 })).toMatchObject({
+      kind: 'hard',
+      facts: ['seating', 'seatCount'],
+    });
+  });
+});
+
 describe('distances and sizes', () => {
   it('a tape much shorter or longer than seat and center allow', () => {
     expect(ids({ tapedCenter: 2, seatDistance: 3 })).toEqual(['tape-against-layout']);

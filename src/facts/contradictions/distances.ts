@@ -15,7 +15,6 @@ const TAPE_LEAST_M = 0.3;
 const AGREE_M = 0.1;
 
 function unitRatio(entered: number, real: number): 'three' | 'third' | undefined {
-  if (entered <= 0 || real <= 0) return undefined;
   const near = (ratio: number): boolean => Math.abs(ratio / FEET_PER_METER - 1) <= UNIT_TOLERANCE;
   if (near(entered / real)) return 'three';
   return near(real / entered) ? 'third' : undefined;
