@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
+import { auditSync } from '../../src/reasoning/audit.js';
+import { isFree, plan } from '../../src/reasoning/plan.js';
+import { afterRemedy, outdatedAnswers, triedDb } from '../../src/reasoning/tried.js';
+import { causeOf } from '../../src/rules/index.js';
+import { anyBook } from './books.js';
+
+const RUNS = { numRuns: 15 };
+const remedyOf = (step: { cause: Parameters<typeof causeOf>[0]; id: string }) =>
+  causeOf(step.cause).remedies.find((r) => r.id === step.id);
+
+describe('a plan', () => {
+  it('puts everything free and reversible before anything bought or final', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const costly = plan(auditSync(book)).steps.map((step) => {
+          const remedy = step.kind === 'remedy' ? remedyOf(step) : undefined;
+          return remedy !== undefined && !isFree(remedy);
+        });
+        const first = costly.indexOf(true);
+        if (first >= 0) expect(costly.slice(first)).not.toContain(false);
+      }),
+      RUNS,
+    );
+  });
+  it('names real steps, each once, and never a test that is done', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const { steps } = plan(auditSync(book));
+        expect(new Set(steps.map((s) => `${s.kind} ${s.id}`)).size).toBe(steps.length);
+        for (const step of steps) {
+          if (step.kind === 'remedy') expect(remedyOf(step)).toBeDefined();
+          else expect(book.answers.has(step.id as never)).toBe(false);
+          expect(step.minutes).toBeGreaterThan(0);
+        }
+      }),
+      RUNS,
+    );
+  });
+  it('is expected to take no longer than a checklist or the cheapest check first', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const { minutes, checklistMinutes, cheapestFirstMinutes } = plan(auditSync(book));
+        expect(minutes).toBeLessThanOrEqual(checklistMinutes + 1e-9);
+        expect(minutes).toBeLessThanOrEqual(cheapestFirstMinutes + 1e-9);
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('a remedy that was tried and did not help', () => {
+  const book: FactBook = {
+    ...EMPTY_BOOK,
+    complaints: ['hollow'],
+    answers: new Map([
+      ['testTape', { value: 'off', how: 'measured' }],
+      ['testPhantom', { value: 'gone', how: 'measured' }],
+      ['centerFamily', { value: 'identical-box', how: 'read' }],
+    ]),
+  };
+  const cause = causeOf('delay');
+  const remedy = cause.remedies.find((r) => r.changes.includes('testTape'));
+  if (!remedy) throw new Error('the cause has no remedy that changes the tape check');
+  const after = afterRemedy(book, cause, remedy);
+
+  it('is not proposed again', () => {
+    const steps = plan(auditSync(after)).steps.filter((s) => s.cause === 'delay');
+    expect(steps.map((s) => s.id)).not.toContain(remedy.id);
+  });
+  it('makes the answers it may have changed unknown again, and no others', () => {
+    expect(after.answers.has('testTape')).toBe(false);
+    expect(after.answers.has('centerFamily')).toBe(true);
+  });
+  it('speaks against its cause by the chance that it would have helped', () => {
+    expect(triedDb(after, cause)).toBeLessThan(-3);
+    const sheet = auditSync(after).ranking.causes.find((c) => c.cause === 'delay');
+    expect(sheet?.groups.find((g) => g.group === 'tried')?.decibans).toBeCloseTo(
+      triedDb(after, cause) / auditSync(after).ranking.temperature,
+      9,
+    );
+  });
+  it('in a saved case, lists the answers that may be out of date', () => {
+    expect(outdatedAnswers({ ...book, tried: [`delay/${remedy.id}`] }, [cause])).toContain('testTape');
+    expect(outdatedAnswers(book, [cause])).toEqual([]);
+  });
+});
