@@ -26,7 +26,7 @@ export const height = defineCause({
   groups: {
     // Mains and picture are two ways to be out of place: the larger gap counts.
     angle: 'same-quantity',
-    'where-heard': 'same-session',
+    'where-heard': 'same-quantity',
     lifted: 'independent',
   },
   rules: [

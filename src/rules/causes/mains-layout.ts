@@ -26,7 +26,7 @@ export const mainsLayout = defineCause({
     hollow: 0.1,
   },
   groups: {
-    triangle: 'same-mechanism',
+    triangle: 'same-quantity',
     pull: 'same-mechanism',
     direction: 'independent',
     seats: 'independent',
@@ -94,7 +94,7 @@ export const mainsLayout = defineCause({
     deviates(
       {
         id: 'main-seat-pulled',
-        group: 'pull',
+        group: 'triangle',
         says: {
           yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
           no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',

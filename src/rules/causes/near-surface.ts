@@ -190,6 +190,22 @@ export const nearSurface = defineCause({
       cures: 0.4,
     },
     {
+      id: 'equalise-the-rise',
+      title: 'Take the rise of the lower voice down, leave the hole alone',
+      steps: [
+        'With equalisation by hand, lower the hump of the center, by no more than 5 dB.',
+        'Never fill the hole: it eats power and stays a hole at the next seat.',
+      ],
+      minutes: 20,
+      cost: 'free',
+      reversible: true,
+      expect: 'The boxy part goes; the hole remains and is heard less.',
+      verify: 'Steady noise from the center is closer to that of the mains.',
+      cautions: ['photograph-menu', 'test-noise'],
+      changes: ['equalisation', 'responseCenter', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.4,
+    },
+    {
       id: 'raise-center',
       title: 'Raise the center toward the height of the mains',
       steps: [
@@ -229,22 +245,6 @@ export const nearSurface = defineCause({
       cautions: [],
       changes: ['floorCover', 'testCoverShelf', 'clapRing'],
       cures: 0.25,
-    },
-    {
-      id: 'equalise-the-rise',
-      title: 'Take the rise of the lower voice down, leave the hole alone',
-      steps: [
-        'With equalisation by hand, lower the hump of the center, by no more than 5 dB.',
-        'Never fill the hole: it eats power and stays a hole at the next seat.',
-      ],
-      minutes: 20,
-      cost: 'free',
-      reversible: true,
-      expect: 'The boxy part goes; the hole remains and is heard less.',
-      verify: 'Steady noise from the center is closer to that of the mains.',
-      cautions: ['photograph-menu', 'test-noise'],
-      changes: ['equalisation', 'responseCenter', 'testNoiseEach', 'toneAcrossPan'],
-      cures: 0.4,
     },
   ],
 });

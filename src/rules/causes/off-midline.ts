@@ -23,7 +23,7 @@ export const offMidline = defineCause({
   },
   groups: {
     offset: 'same-quantity',
-    'where-heard': 'same-session',
+    'where-heard': 'same-quantity',
     silenced: 'independent',
     person: 'independent',
   },

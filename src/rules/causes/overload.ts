@@ -27,7 +27,7 @@ export const overload = defineCause({
   },
   groups: {
     loudness: 'same-mechanism',
-    bass: 'same-mechanism',
+    bass: 'same-quantity',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
   },

@@ -33,7 +33,7 @@ export const routing = defineCause({
   groups: {
     menu: 'independent',
     channels: 'same-mechanism',
-    incoming: 'same-mechanism',
+    incoming: 'same-quantity',
     'which-source': 'same-mechanism',
     'center-at-work': 'same-mechanism',
     history: 'independent',
