@@ -82,7 +82,8 @@ const ZERO_WIDTH = '\u200b';
 export function inert(text: string): string {
   return text
     .replaceAll('[', `[${ZERO_WIDTH}`)
-    .replace(/([:;=8B])(?=-?[)(DpPoOxX|/\\*?!$@3])/g, `$1${ZERO_WIDTH}`)
+    .replace(/([:;=])(?=-?[)(DpPoOxX|/\\*?!$@3])/g, `$1${ZERO_WIDTH}`)
+    .replace(/([8B])(?=-?\))/g, `$1${ZERO_WIDTH}`)
     .replace(/:(?=\w+:)/g, `:${ZERO_WIDTH}`)
     .replace(/\b(www)\./gi, `$1${ZERO_WIDTH}.`)
     .replace(/@/g, `@${ZERO_WIDTH}`);

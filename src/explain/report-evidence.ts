@@ -9,7 +9,7 @@ import { SOURCES } from '../rules/sources.js';
 import type { View } from '../rules/view.js';
 import { weightText } from './confidence.js';
 import type { RangeBar, ReportEvidence } from './report-types.js';
-import { type Filling, fillKnown, quantityText, sentence } from './words.js';
+import { type Filling, fillKnown, quantityText, sentence, variableLabel } from './words.js';
 
 /** Evidence that bears on the case, most telling first, what is not known yet last. */
 export function reportEvidence(
@@ -58,6 +58,7 @@ function oneItem(
     because: rule.because,
     group: rule.group,
     ratio: ratio !== undefined && Number.isFinite(ratio) ? ratio : null,
+    valueLabel: rule.weigh.kind === 'deviation' && value !== null ? variableLabel(rule.weigh.of) : null,
     valueText: value !== null && unit !== null ? numberText(rule, value, units) : null,
     thresholdText: threshold !== null && unit !== null ? numberText(rule, threshold, units) : null,
     sourceId: rule.source,

@@ -163,6 +163,8 @@ export interface ReportEvidence {
   readonly because: string;
   readonly group: string;
   readonly ratio: number | null;
+  /** What the value is: "deepest dip of the voice range at the worst seat". */
+  readonly valueLabel: string | null;
   readonly valueText: string | null;
   readonly thresholdText: string | null;
   readonly sourceId: SourceId;

@@ -28,6 +28,7 @@ export interface BbcodeOptions {
 export const LONGEST_POST = 6000;
 /** Steps and lines of evidence that every post keeps. */
 const STEPS = 4;
+const DIVIDER = '--- Details, can be cut ---';
 const EVIDENCE = 4;
 
 export function renderBbcode(report: Report, options: BbcodeOptions = {}): string {
@@ -44,7 +45,7 @@ export function renderBbcode(report: Report, options: BbcodeOptions = {}): strin
     possibleSection(report),
     fineSection(report),
   ];
-  const divider = paragraph({ strong: '--- Details, can be cut ---' });
+  const divider = paragraph({ strong: DIVIDER });
   const filled = details.map(withoutEmpty).filter((section) => section.length > 0);
   return fitted(
     [withoutEmpty(body), ...filled.map((part, i) => (i === 0 ? [divider, ...part] : part))],
@@ -89,15 +90,23 @@ function fitted(parts: readonly (readonly Block[])[], longest: number): string {
   const texts: string[] = [];
   let room = longest - 1;
   for (const part of parts) {
+    let headings = '';
     for (const block of part) {
-      const text = fittedBlock(block, room);
+      const text = fittedBlock(block, room - headings.length);
       if (text === undefined) break;
-      texts.push(text);
-      room -= text.length + 2;
+      // A heading waits for something below it that fits.
+      headings += `${text}\n\n`;
+      if (isHeading(block)) continue;
+      texts.push(headings);
+      room -= headings.length;
+      headings = '';
     }
   }
-  return `${texts.join('\n\n')}\n`;
+  return `${texts.join('').trimEnd()}\n`;
 }
+
+const isHeading = (block: Block): boolean =>
+  block.kind === 'heading' || (block.kind === 'paragraph' && lineText(block.line) === DIVIDER);
 
 /** A block, shortened until it fits; undefined where nothing of it does. */
 function fittedBlock(block: Block, room: number): string | undefined {

@@ -1,0 +1,180 @@
+/** What is different between two audits of one system, in words: the matter of `try` and `compare`. */
+
+import { type FactId, factSpec } from '../facts/catalog.js';
+import { COMPLAINTS } from '../facts/complaints.js';
+import type { Audit } from '../reasoning/audit.js';
+import { compare } from '../reasoning/compare.js';
+import type { CauseId } from '../rules/cause.js';
+import { confidenceText } from './confidence.js';
+import { reportCauses } from './report-causes.js';
+import { reportSeats } from './report-open.js';
+import type { ReportCause, ReportSeat } from './report-types.js';
+import { seamlessSwitch } from './seamless.js';
+import { arrivalText } from './seat-table.js';
+import { answerText, quantityText } from './words.js';
+
+export interface BeforeAfter {
+  readonly label: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** How a cause fared. `unknown`: it cannot be told in one of the two. */
+export type Fate = 'fixed' | 'better' | 'unchanged' | 'worse' | 'new' | 'unknown';
+
+export interface CauseFate {
+  readonly cause: CauseId;
+  readonly title: string;
+  readonly fate: Fate;
+  readonly before: number;
+  readonly after: number;
+  readonly text: string;
+  /** What it rests on that moved, with numbers. */
+  readonly values: readonly BeforeAfter[];
+}
+
+export interface Changes {
+  readonly facts: readonly (BeforeAfter & { readonly fact: FactId })[];
+  readonly causes: readonly CauseFate[];
+  readonly complaints: {
+    readonly fixed: readonly string[];
+    readonly unchanged: readonly string[];
+    readonly new: readonly string[];
+  };
+  /** Numbers of a seat that changed. */
+  readonly seats: readonly { readonly seat: string; readonly values: readonly BeforeAfter[] }[];
+  readonly verdict: { readonly before: string; readonly after: string; readonly sameLeader: boolean };
+  readonly seamless: {
+    readonly before: boolean | null;
+    readonly after: boolean | null;
+    readonly text: string;
+  };
+}
+
+/** A stated probability that moves by less reads the same to people (nearest 5 %). */
+export const MOVED_FROM = 0.025;
+/** The cut-offs of the contract: in question from 0.2 on. */
+const IN_QUESTION_FROM = 0.2;
+
+export function changesOf(before: Audit, after: Audit): Changes {
+  const found = compare(before, after);
+  const was = new Map(reportCauses(before).map((cause) => [cause.id, cause]));
+  const titles = (ids: readonly (keyof typeof COMPLAINTS)[]): string[] =>
+    ids.map((id) => COMPLAINTS[id].title);
+  const now = reportCauses(after);
+  const switches = [
+    seamlessSwitch(before.view, after.book.units),
+    seamlessSwitch(after.view, after.book.units),
+  ] as const;
+  return {
+    facts: found.changedFacts.map((fact) => ({
+      fact,
+      label: factSpec(fact).label,
+      before: factWords(before, fact),
+      after: factWords(after, fact),
+    })),
+    causes: now.flatMap((cause) => {
+      const earlier = was.get(cause.id);
+      return earlier ? [fateOf(earlier, cause)] : [];
+    }),
+    complaints: {
+      fixed: titles(found.complaints.gone),
+      unchanged: titles(found.complaints.stayed),
+      new: titles(found.complaints.appeared),
+    },
+    seats: seatChanges(reportSeats(before), reportSeats(after)),
+    verdict: {
+      before: leaderWords(was.get(found.leaders.before)),
+      after: leaderWords(now.find((cause) => cause.id === found.leaders.after)),
+      sameLeader: found.leaders.before === found.leaders.after,
+    },
+    seamless: { before: switches[0].passes, after: switches[1].passes, text: switches[1].summary },
+  };
+}
+
+function factWords({ book }: Audit, fact: FactId): string {
+  const answer = book.answers.get(fact);
+  if (!answer) return 'not asked';
+  return answerText(book, fact) ?? 'not known';
+}
+
+const leaderWords = (cause: ReportCause | undefined): string =>
+  cause ? `${cause.title}: ${cause.confidence}` : 'nothing';
+
+function fateOf(before: ReportCause, after: ReportCause): CauseFate {
+  const fate = fateWord(before, after);
+  const [p, q] = [before.probability, after.probability];
+  return {
+    cause: after.id,
+    title: after.title,
+    fate,
+    before: p,
+    after: q,
+    text: `${confidenceText(p, before.verdict)} before; ${confidenceText(q, after.verdict)} after`,
+    values: valueChanges(before, after),
+  };
+}
+
+function fateWord(before: ReportCause, after: ReportCause): Fate {
+  const known = (cause: ReportCause): boolean => cause.verdict !== 'cannot-tell';
+  const [p, q] = [before.probability, after.probability];
+  if (known(before) && known(after)) {
+    if (p >= IN_QUESTION_FROM && q < IN_QUESTION_FROM) return 'fixed';
+    if (p < IN_QUESTION_FROM && q >= IN_QUESTION_FROM) return 'new';
+    if (Math.abs(q - p) < MOVED_FROM) return 'unchanged';
+    return q < p ? 'better' : 'worse';
+  }
+  return 'unknown';
+}
+
+/** Computed values of the same rule in both audits, where people would read another number. */
+function valueChanges(before: ReportCause, after: ReportCause): BeforeAfter[] {
+  const was = new Map(before.evidence.map((item) => [item.rule, item]));
+  return after.evidence.flatMap((item) => {
+    const earlier = was.get(item.rule);
+    const [a, b] = [earlier?.valueText ?? null, item.valueText];
+    if (a === b || (a === null && b === null)) return [];
+    return [
+      {
+        label: item.valueLabel ?? item.rule,
+        before: a ?? 'not known',
+        after: b ?? 'not known',
+      },
+    ];
+  });
+}
+
+const SEAT_COLUMNS: readonly { label: string; text: (seat: ReportSeat) => string | null }[] = [
+  {
+    label: 'angle',
+    text: ({ azimuthDeg }) => (azimuthDeg === null ? null : quantityText(azimuthDeg, 'deg', 'metric')),
+  },
+  { label: 'voice dip', text: ({ dipDb }) => (dipDb === null ? null : quantityText(dipDb, 'dB', 'metric')) },
+  {
+    label: 'speech lost',
+    text: ({ speechLossDb }) => (speechLossDb === null ? null : quantityText(speechLossDb, 'dB', 'metric')),
+  },
+  {
+    label: 'center arrives',
+    text: ({ centerMinusMainsMs }) => (centerMinusMainsMs === null ? null : arrivalText(centerMinusMainsMs)),
+  },
+  {
+    label: 'pull to the near main',
+    text: ({ phantomPullDeg }) =>
+      phantomPullDeg === null ? null : quantityText(phantomPullDeg, 'deg', 'metric'),
+  },
+];
+
+function seatChanges(before: readonly ReportSeat[], after: readonly ReportSeat[]): Changes['seats'] {
+  const was = new Map(before.map((seat) => [seat.name, seat]));
+  const names = [...new Set([...was.keys(), ...after.map((seat) => seat.name)])];
+  return names.flatMap((name) => {
+    const [a, b] = [was.get(name), after.find((seat) => seat.name === name)];
+    const values = SEAT_COLUMNS.flatMap(({ label, text }): BeforeAfter[] => {
+      const before = a ? (text(a) ?? 'not known') : 'no such seat';
+      const now = b ? (text(b) ?? 'not known') : 'no such seat';
+      return before === now ? [] : [{ label, before, after: now }];
+    });
+    return values.length > 0 ? [{ seat: name, values }] : [];
+  });
+}

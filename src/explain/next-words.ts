@@ -1,0 +1,104 @@
+/** The question or home test worth most now, in words. */
+import { factSpec } from '../facts/catalog.js';
+import type { Audit } from '../reasoning/audit.js';
+import { type Next, next as proposal } from '../reasoning/next.js';
+import { plan } from '../reasoning/plan.js';
+import { type Block, bullets, heading, numbered, pairs, paragraph, withoutEmpty } from './document.js';
+import { documentText } from './document-text.js';
+import { reportCauses } from './report-causes.js';
+import { firstText, reportNext, reportPlan } from './report-plan.js';
+import { stepCautions } from './step-cautions.js';
+import { PLAIN_TEXT, type TextOptions } from './terminal.js';
+import { capital, minutesText, plural, sentence } from './words.js';
+
+const OTHERS_SHOWN = 4;
+
+/** Everything `next` says, as plain JSON. */
+export interface NextWords {
+  readonly format: 'center-audit/next';
+  readonly version: 1;
+  readonly kind: Next['kind'];
+  readonly fact: string | null;
+  readonly text: string;
+  readonly because: string;
+  readonly reason: string | null;
+  readonly minutes: number | null;
+  readonly how: readonly string[];
+  readonly choices: readonly string[];
+  readonly cautions: readonly string[];
+  readonly mayFollowAtMost: number;
+  readonly others: readonly {
+    readonly fact: string;
+    readonly label: string;
+    readonly minutes: number;
+    readonly savesMinutes: number;
+  }[];
+  /** What to do when nothing more needs to be asked. */
+  readonly todo: string | null;
+}
+
+export function nextWords(audit: Audit, proposed: Next = proposal(audit)): NextWords {
+  const spec = proposed.fact === undefined ? undefined : factSpec(proposed.fact);
+  const { kind, fact, text, because, minutes } = reportNext(proposed);
+  const steps = kind === 'stop' ? reportPlan(plan(audit, {}, proposed), proposed, reportCauses(audit)) : [];
+  return {
+    format: 'center-audit/next',
+    version: 1,
+    kind,
+    fact,
+    text,
+    because,
+    reason: proposed.reason ?? null,
+    minutes,
+    how: spec?.findOut ?? [],
+    choices: spec?.kind === 'choice' ? Object.values(spec.choices) : [],
+    cautions: fact === null ? [] : stepCautions(fact),
+    mayFollowAtMost: proposed.mayFollowAtMost,
+    others: proposed.candidates
+      .filter((candidate) => candidate.fact !== fact && candidate.netMinutes > 0)
+      .slice(0, OTHERS_SHOWN)
+      .map(({ fact: id, minutes: cost, savesMinutes }) => ({
+        fact: id,
+        label: factSpec(id).label,
+        minutes: cost,
+        savesMinutes,
+      })),
+    todo: firstText(steps),
+  };
+}
+
+export function nextBlocks(words: NextWords): Block[] {
+  const what =
+    words.kind === 'test' ? 'Home test' : words.kind === 'question' ? 'Question' : 'Enough is known';
+  return withoutEmpty([
+    heading(1, what),
+    paragraph({ strong: sentence(words.text) }),
+    pairs([
+      ['Why', words.because],
+      ...(words.minutes === null
+        ? []
+        : [['Takes', `${capital(minutesText(words.minutes))}.`] as [string, string]]),
+      ...(words.choices.length > 0
+        ? [['Answers', `${capital(words.choices.join('; '))}.`] as [string, string]]
+        : []),
+      ...words.cautions.map((caution, i): [string, string] => [i === 0 ? 'Caution' : '', caution]),
+      ...(words.todo ? [['Do', sentence(words.todo)] as [string, string]] : []),
+    ]),
+    heading(2, 'How to find out'),
+    numbered(words.how),
+    heading(2, 'Worth asking after it'),
+    bullets(
+      words.others.map(
+        (each) =>
+          `${capital(each.label)}: saves about ${minutesText(each.savesMinutes)}, takes ${minutesText(each.minutes)}.`,
+      ),
+    ),
+    ...(words.kind === 'stop'
+      ? []
+      : [paragraph(`At most ${plural(words.mayFollowAtMost, 'more question')} may follow.`)]),
+  ]);
+}
+
+export function renderNext(words: NextWords, options: Partial<TextOptions> = {}): string {
+  return documentText(nextBlocks(words), { ...PLAIN_TEXT, ...options });
+}
