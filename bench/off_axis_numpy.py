@@ -78,16 +78,20 @@ def seat_curve(drivers, responses, frequency, seat, reference):
     half = THIRD_OCTAVE / step / 2
     ratio = power / reference
     index = np.arange(len(frequency))
-    smoothed = 10 * np.log10(mean_between(running(ratio), index - half, index + half))
+    smoothed = mean_between(running(ratio), index - half, index + half)
     centers = np.log10(1000 * 10 ** (np.arange(-8, 10) / 10) / frequency[0]) / step
     on = mean_between(running(reference), centers - half, centers + half)
     off = mean_between(running(power), centers - half, centers + half)
-    judged = (frequency >= 200) & (frequency <= 8000)
-    deepest = np.flatnonzero(judged)[np.argmin(smoothed[judged])]
+    # The range ends between grid points: both ends are read off in between.
+    inside = np.flatnonzero((frequency > 200) & (frequency < 8000))
+    ends = np.log10(np.array([200, 8000]) / frequency[0]) / step
+    places = np.concatenate([ends, inside])
+    levels = np.interp(places, index, smoothed)
+    deepest = np.argmin(levels)
     return {
         "levelDb": 10 * np.log10(ratio),
-        "dipDb": smoothed[deepest],
-        "dipHz": frequency[deepest],
+        "dipDb": 10 * np.log10(levels[deepest]),
+        "dipHz": frequency[0] * 10 ** (places[deepest] * step),
         "speechLossDb": SPEECH @ (10 * np.log10(on / off)),
     }
 

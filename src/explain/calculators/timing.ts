@@ -255,11 +255,16 @@ export const upmixCalculator = define({
   source: SOURCES['upmix-arithmetic'],
   example: UPMIX_EXAMPLE,
   conflicts: upmixConflicts,
-  run: ({ panDeg, extraction, law, matrixDeg }) =>
-    upmix({
+  run: ({ panDeg, extraction, law, matrixDeg }, tell) => {
+    const idle = law === 'matrix' ? { extraction } : { matrixDeg };
+    for (const [key, value] of Object.entries(idle)) {
+      if (value !== undefined) tell(`The law ${law} has no ${key}: not used.`);
+    }
+    return upmix({
       panDeg,
       law,
       ...(extraction === undefined ? {} : { extraction }),
       ...(matrixDeg === undefined ? {} : { matrixDeg }),
-    }),
+    });
+  },
 });

@@ -255,9 +255,15 @@ describe('usual values', () => {
     expect(wrong.dipHz).toBeLessThan(85);
   });
 
-  it('a dimension that a layout does not have is told, not silently dropped', async () => {
+  it('a value that a layout or law does not have is told, not silently dropped', async () => {
     const r = await calc('off-axis', ['layout=coaxial', 'azimuthDeg=20', 'spacingM=0.2']);
     expect(r.err).toContain('coaxial has no spacingM');
+    const matrix = ['panDeg=45', 'law=matrix', 'matrixDeg=54.7356'];
+    expect((await calc('upmix', matrix)).err).toBe('');
+    expect((await calc('upmix', [...matrix, 'extraction=0.5'])).err).toContain('matrix has no extraction');
+    expect((await calc('upmix', ['panDeg=45', 'extraction=1', 'matrixDeg=20'])).err).toContain(
+      'no matrixDeg',
+    );
   });
 });
 
