@@ -129,16 +129,19 @@ const ALIGN_TO_MS = 15;
 const ALIGN_STEP_MS = 0.25;
 const ALIGN_POINTS = 80;
 
+type Known = ReturnType<typeof checked>;
+type GridPoint = { readonly hz: number; readonly parts: Branches };
+
+const alignGrid = (known: Known): GridPoint[] =>
+  [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({ hz, parts: branches(known, hz) }));
+
 export type BassHole = { readonly dipDb: number | null; readonly dipHz: number };
 export type AlignedHole = BassHole & { readonly subDelayMs: number; readonly subInverted: boolean };
 
 /** The shallowest hole that the sub's delay and polarity can bring about, and the setting that does. */
 export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>): AlignedHole {
   const known = checked(input);
-  const grid = [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({
-    hz,
-    parts: branches(known, hz),
-  }));
+  const grid = alignGrid(known);
   let best = { power: -1, subDelayMs: 0, subInverted: false };
   for (const subInverted of [false, true]) {
     const sign = signOf(subInverted);
@@ -153,6 +156,22 @@ export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>
   }
   const { subDelayMs, subInverted } = best;
   return { ...bassSum({ ...known, subDelayMs, subInverted }), subDelayMs, subInverted };
+}
+
+/** Whether some delay and polarity of the sub keeps the hole within `maxHoleDb`; stops at the first that does. */
+function alignsWithin(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>, maxHoleDb: number): boolean {
+  const known = checked(input);
+  const grid = alignGrid(known);
+  const least = 10 ** (-maxHoleDb / 10);
+  for (const subInverted of [false, true]) {
+    const sign = signOf(subInverted);
+    for (let subDelayMs = ALIGN_FROM_MS; subDelayMs <= ALIGN_TO_MS; subDelayMs += ALIGN_STEP_MS) {
+      if (!grid.every(({ hz, parts }) => sumPower(parts, hz, subDelayMs, sign) >= least)) continue;
+      const { dipDb } = bassSum({ ...known, subDelayMs, subInverted });
+      if (dipDb !== null && -dipDb <= maxHoleDb) return true;
+    }
+  }
+  return false;
 }
 
 /** Crossovers processors offer, Hz. From memory (common practice). */
@@ -173,8 +192,10 @@ export function lowestCrossoverHz(input: {
   positive('maxHoleDb', maxHoleDb);
   let lowest: number | null = null;
   for (const crossoverHz of [...CROSSOVER_CHOICES_HZ].reverse()) {
-    const { dipDb } = aligned ? alignedHole({ ...box, crossoverHz }) : bassSum({ ...box, crossoverHz });
-    if (dipDb === null || -dipDb > maxHoleDb) break;
+    const input = { ...box, crossoverHz };
+    const passes = ({ dipDb }: BassHole): boolean => dipDb !== null && -dipDb <= maxHoleDb;
+    // What passes without alignment passes with it: the search is much slower.
+    if (!passes(bassSum(input)) && !(aligned && alignsWithin(input, maxHoleDb))) break;
     lowest = crossoverHz;
   }
   return lowest;
