@@ -197,7 +197,10 @@ export const time = {
     delayComb,
   ),
   offSeatCombDb: derive(
-    number('dB', 'ripple of shared content at the worst seat with perfect alignment, smoothed to a third octave'),
+    number(
+      'dB',
+      'ripple of shared content at the worst seat with perfect alignment, smoothed to a third octave',
+    ),
     OFF_SEAT_FACTS,
     offSeatComb,
   ),
