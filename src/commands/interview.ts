@@ -1,0 +1,161 @@
+/** `center-audit interview`: holds the conversation, saves it, prints the report. */
+import { textOptions } from '../explain/terminal.js';
+import { UserError } from '../facts/user-error.js';
+import type { Ending, Store, Style, Terminal } from '../interview/index.js';
+import type { Audit } from '../reasoning/audit.js';
+import { type Format, render } from './formats.js';
+import { EXIT, type ExitCode, type Io } from './io.js';
+import { refuseInterview } from './no-terminal.js';
+
+export interface InterviewOptions {
+  readonly full?: boolean;
+  readonly minutes?: number;
+  readonly accessible?: boolean;
+  readonly color?: boolean;
+  readonly json?: boolean;
+  readonly format?: Format;
+}
+
+/** Signals that end a process from outside, with their numbers. */
+const SIGNALS = { SIGHUP: 1, SIGINT: 2, SIGTERM: 15 } as const;
+/** A shell reports a death by signal n as this plus n. */
+const SIGNAL_BASE = 128;
+
+/** Throws a UserError when the case cannot be read or another interview is at work on it. */
+export async function run(
+  io: Io,
+  casePath: string | undefined,
+  options: InterviewOptions = {},
+): Promise<ExitCode> {
+  if (casePath === '-') throw keyboardNeeded();
+  if (!io.stdinIsTerminal || !io.stderrIsTerminal) {
+    return refuseInterview(io, casePath, options.json === true || options.format === 'json');
+  }
+  const interview = await import('../interview/index.js');
+  const folder = interview.stateFolder();
+  const terminal = await openTerminal(io, options);
+  try {
+    const chosen =
+      casePath === undefined
+        ? await interview.chooseUnfinished(terminal, interview.listUnfinished(folder))
+        : { casePath };
+    if (chosen === 'left') return EXIT.interrupted;
+    const store = interview.openStore({ ...chosen, stateFolder: folder, now: () => new Date() });
+    return await holdOn(io, terminal, store, folder, options);
+  } finally {
+    terminal.close();
+  }
+}
+
+async function holdOn(
+  io: Io,
+  terminal: Terminal,
+  store: Store,
+  folder: string,
+  options: InterviewOptions,
+): Promise<ExitCode> {
+  const { begin, goingOnLines, hold, openingLines } = await import('../interview/index.js');
+  const unhook = onSignals(io, store, folder);
+  try {
+    const settings = {
+      full: options.full === true,
+      now: Date.now,
+      ...(options.minutes === undefined ? {} : { minutes: options.minutes }),
+    };
+    const start = begin(store.book, settings, store.before);
+    const warnings = store.warnings.map(({ path, text }) => `${path}: ${text}`);
+    terminal.tell(start.history.length === 0 ? openingLines() : goingOnLines(start, warnings));
+    const report = (audit: Audit): Promise<void> => print(io, audit, store.path(), options);
+    const ending = await hold({ terminal, store, report, isLive: isLive(io, options) }, start);
+    return end(io, ending, store, folder);
+  } finally {
+    unhook();
+    store.release();
+  }
+}
+
+function keyboardNeeded(): UserError {
+  return new UserError({
+    where: 'interview',
+    what: 'the keyboard is needed for the answers, so the case cannot come from standard input',
+    accepted: 'the path of a case file, which may be a new one',
+    example: 'center-audit interview case.json',
+  });
+}
+
+async function openTerminal(io: Io, options: InterviewOptions): Promise<Terminal> {
+  const flags = {
+    ...(options.color === false ? { color: false } : {}),
+    ...(options.accessible === undefined ? {} : { accessible: options.accessible }),
+  };
+  const look = (): ReturnType<typeof textOptions> =>
+    textOptions(
+      { env: io.env, stdoutIsTerminal: true, columns: process.stderr.columns ?? io.columns },
+      flags,
+    );
+  const style = (): Style => {
+    const { width, color } = look();
+    return { columns: Math.min(width, process.stderr.columns ?? width), color };
+  };
+  const write = (text: string): void => io.err(text);
+  if (look().accessible) return (await import('../interview/index.js')).plainTerminal(style, write);
+  return (await import('../interview/terminal.js')).fullTerminal(style, write);
+}
+
+const formatOf = ({ json, format }: InterviewOptions): Format => (json ? 'json' : (format ?? 'text'));
+
+/** Read by the same eyes as the questions: then it is shown whenever there is a new one. */
+const isLive = (io: Io, options: InterviewOptions): boolean =>
+  io.stdoutIsTerminal && formatOf(options) === 'text';
+
+async function print(io: Io, audit: Audit, casePath: string, options: InterviewOptions): Promise<void> {
+  const { buildReport } = await import('../explain/report.js');
+  const text = textOptions(io, {
+    ...(options.color === false ? { color: false } : {}),
+    ...(options.accessible === undefined ? {} : { accessible: options.accessible }),
+  });
+  const report = buildReport(audit);
+  io.out(await render(formatOf(options), { report, audit, text, caseName: shellWord(casePath) }));
+}
+
+/** Everything is on disk already: what is left is to say so, at once, since the process is about to end. */
+function onSignals(io: Io, store: Store, folder: string): () => void {
+  const hooks = Object.entries(SIGNALS).map(([signal, number]) => {
+    const onSignal = (): void => {
+      if (signal === 'SIGINT') io.err(goOnText(store, folder));
+      store.release();
+      process.exit(SIGNAL_BASE + number);
+    };
+    process.on(signal, onSignal);
+    return () => process.off(signal, onSignal);
+  });
+  return () => {
+    for (const unhook of hooks) unhook();
+  };
+}
+
+function end(io: Io, ending: Ending, store: Store, folder: string): ExitCode {
+  const text = shellWord(store.path());
+  if (!store.isSaved()) {
+    io.err(`\nThe case could not be saved. Here it is; copy it into a file to keep it:\n${store.text()}\n`);
+  } else if (ending.kind === 'finished') {
+    store.finished();
+    io.err(`\nThe case is saved: ${store.path()}\nAudit it again: center-audit audit ${text}\n`);
+  }
+  if (ending.kind !== 'finished') io.err(goOnText(store, folder));
+  return ending.kind === 'interrupted' ? EXIT.interrupted : EXIT.done;
+}
+
+/** How to take the interview up again. */
+function goOnText(store: Store, folder: string): string {
+  if (!store.isSaved()) return '\nStopped.\n';
+  if (!store.isOnDisk()) return '\nStopped. Nothing was answered yet, so nothing was saved.\n';
+  const isOurs = store.path().startsWith(folder);
+  const command = isOurs ? 'center-audit' : `center-audit interview ${shellWord(store.path())}`;
+  return `\nStopped. Every answer is saved: ${store.path()}\nGo on with: ${command}\n`;
+}
+
+/** A path as one word of a command line. */
+function shellWord(path: string): string {
+  return /^[\w@%+=:,./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
+}

@@ -1,0 +1,119 @@
+/** Which question comes next, and when to stop. */
+import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
+import { contradictions } from '../facts/contradictions.js';
+import { isAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
+import { type Next, next, questionsLeft } from '../reasoning/next.js';
+import { bookOf, isOpening, OPENING, push, type State, say, type Topic, top } from './state.js';
+
+/**
+ * Asked first, before anything is weighed: what an adviser wants to picture the room with, and the two
+ * signal-path questions that cost a minute and spare an evening. Judgement from public threads.
+ */
+export const FIRST_FACTS: readonly FactId[] = [
+  'playedContent',
+  'seating',
+  'centerPlacement',
+  'centerMode',
+  'troubleTitles',
+];
+
+/** A caller answers some twenty questions before patience ends (judgement); `--full` knows no bound. */
+export const MOST_QUESTIONS = 20;
+/** So many more when somebody wants more than pays. */
+export const MORE_QUESTIONS = 10;
+
+const MS_PER_MINUTE = 60_000;
+
+/** Minutes left of the time given; infinite where none was given. */
+function minutesLeft({ settings, startedAtMs }: State): number {
+  const { minutes } = settings;
+  if (minutes === undefined) return Number.POSITIVE_INFINITY;
+  return Math.max(0, minutes - (settings.now() - startedAtMs) / MS_PER_MINUTE);
+}
+
+/** What the planner says now. */
+export function proposal(state: State): Next {
+  const left = minutesLeft(state);
+  return next(state.audit, {
+    questionsOnly: true,
+    full: state.settings.full,
+    ...(Number.isFinite(left) ? { minutesLeft: left } : {}),
+    ...(state.family === undefined ? {} : { family: state.family }),
+  });
+}
+
+interface Coming {
+  readonly topic?: Topic;
+  /** Why nothing more is asked. */
+  readonly because: string;
+}
+
+function coming(state: State): Coming {
+  const opening = OPENING.find((topic) => !state.history.includes(topic));
+  if (opening) return { topic: opening, because: '' };
+  const again = state.redo.find((topic) => isOpening(topic) || makesSense(bookOf(state), topic));
+  if (again) return { topic: again, because: '' };
+  if (state.history.length >= state.most) return { because: enough(state) };
+  const first = FIRST_FACTS.find((id) => !isAsked(bookOf(state), id) && makesSense(bookOf(state), id));
+  if (first && minutesLeft(state) > 0) return { topic: first, because: '' };
+  const proposed = proposal(state);
+  if (proposed.kind !== 'stop' && proposed.fact) return { topic: proposed.fact, because: '' };
+  const [more] = proposed.candidates;
+  if (state.eager && more) return { topic: more.fact, because: '' };
+  return { because: proposed.because };
+}
+
+function enough({ settings, history }: State): string {
+  const more = settings.full ? '' : ' There is more to ask for whoever wants it.';
+  return `That were ${history.length} questions, which is enough for one sitting.${more}`;
+}
+
+/** Puts whatever comes next once an answer is complete: a contradiction, the next question, or the result. */
+export function advance(state: State): State {
+  if (state.screens.length > 1) return state;
+  const { topic, because } = coming(state);
+  if (topic === undefined) return atResult(state, because);
+  const redo = state.redo.slice(state.redo.indexOf(topic) + 1);
+  const asking: State = { ...state, screens: [{ kind: 'topic', topic }], redo, draft: '' };
+  return clashing({ ...asking, most: bound(asking) });
+}
+
+/** Shows the result, with the reason why nothing more is asked. */
+export function atResult(state: State, because: string): State {
+  const shown: State = { ...state, screens: [{ kind: 'result' }], draft: '', reportDue: true, eager: false };
+  return clashing(say(shown, because));
+}
+
+/** The number of questions never grows: what is promised is kept. */
+function bound(state: State): number {
+  const openings = OPENING.filter((topic) => !state.history.includes(topic)).length;
+  const left = state.settings.full ? fullLeft(state) : questionsLeft(state.audit);
+  return Math.min(state.most, state.history.length + state.redo.length + openings + left);
+}
+
+function fullLeft({ audit }: State): number {
+  return FACT_IDS.filter((id) => !isTest(id) && !isAsked(audit.book, id)).length;
+}
+
+/** A contradiction that was not put yet interrupts, once. */
+export function clashing(state: State): State {
+  const clash = contradictions(bookOf(state)).find(({ id }) => !state.put.has(id));
+  if (!clash || top(state).kind === 'clash') return state;
+  const put = new Set([...state.put, clash.id]);
+  const topics: Topic[] = [...clash.facts, ...(clash.complaints?.length ? (['complaints'] as const) : [])];
+  return push({ ...state, put }, { kind: 'clash', text: clash.text, topics });
+}
+
+/** "Question 7, at most 12 more". */
+export function progress(state: State): string {
+  const number = state.history.length + 1;
+  const more = Math.max(0, state.most - number);
+  return `Question ${number}, ${more === 0 ? 'the last one' : `at most ${more} more`}`;
+}
+
+/** The topic of the conversation after an answer; home tests leave it as it is. */
+export function familyAfter(state: State, id: FactId): Pick<State, 'family'> {
+  const { family } = factSpec(id);
+  if (family !== 'tests') return { family };
+  return state.family === undefined ? {} : { family: state.family };
+}

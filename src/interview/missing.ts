@@ -1,0 +1,34 @@
+/** What an interview would ask, for whoever has no terminal to hold one. */
+import { acceptedAnswer } from '../facts/answer.js';
+import type { FactBook } from '../facts/book.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
+import { auditSync } from '../reasoning/audit.js';
+import { isAsked, makesSense } from '../reasoning/hypotheses.js';
+import { next } from '../reasoning/next.js';
+import { FIRST_FACTS, MOST_QUESTIONS } from './flow.js';
+
+export interface Missing {
+  readonly fact: FactId;
+  readonly ask: string;
+  readonly howToFindOut: string;
+  readonly accepted: string;
+  readonly example: string;
+  readonly minutes: number;
+}
+
+/** Open questions that can move a conclusion, the ones to begin with first, then best first. */
+export function missingFacts(book: FactBook): Missing[] {
+  const first = FIRST_FACTS.filter((id) => !isAsked(book, id) && makesSense(book, id));
+  const { candidates } = next(auditSync(book), { questionsOnly: true });
+  const ids = [...new Set([...first, ...candidates.map(({ fact }) => fact)])];
+  return ids.slice(0, MOST_QUESTIONS).map((fact) => {
+    const { ask, findOut, minutes } = factSpec(fact);
+    return {
+      fact,
+      ask,
+      howToFindOut: findOut.join(' '),
+      ...acceptedAnswer(factSpec(fact), book.units),
+      minutes,
+    };
+  });
+}

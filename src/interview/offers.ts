@@ -1,0 +1,56 @@
+/** What can be done once the result is on the screen: home tests, remedies, more questions, or the end. */
+
+import { minutesText } from '../explain/words.js';
+import { factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
+import { isAsked, makesSense } from '../reasoning/hypotheses.js';
+import { next, questionsLeft } from '../reasoning/next.js';
+import { plan } from '../reasoning/plan.js';
+import type { CauseId, Remedy } from '../rules/cause.js';
+import { bookOf, type State } from './state.js';
+
+export type Offer = { readonly id: string; readonly label: string } & (
+  | { readonly kind: 'test'; readonly test: string }
+  | { readonly kind: 'remedy'; readonly cause: CauseId; readonly remedy: Remedy }
+  | { readonly kind: 'more' }
+  | { readonly kind: 'end' }
+);
+
+const MOST_TESTS = 3;
+const MOST_REMEDIES = 3;
+
+/** The best tests and remedies of the plan, then more questions, then the end. */
+export function offers(state: State): Offer[] {
+  const { audit } = state;
+  const proposed = next(audit);
+  const { steps } = plan(audit, {}, proposed);
+  const worth = proposed.candidates.filter((c) => c.kind === 'test').map((c) => c.fact as string);
+  const planned = steps.filter((step) => step.kind === 'test').map((step) => step.id);
+  const tests = [...new Set([...planned, ...worth, ...TEST_IDS])]
+    .filter((id) => isFactId(id) && !isAsked(bookOf(state), id) && makesSense(bookOf(state), id))
+    .slice(0, MOST_TESTS);
+  const remedies = steps.filter((step) => step.kind === 'remedy').slice(0, MOST_REMEDIES);
+  return [
+    ...tests.map((test): Offer => {
+      const spec = isFactId(test) ? factSpec(test) : undefined;
+      const effort = spec ? ` (${minutesText(spec.minutes)})` : '';
+      return {
+        kind: 'test',
+        id: `did-${test}`,
+        test,
+        label: `I did the test: ${spec?.label ?? test}${effort}`,
+      };
+    }),
+    ...remedies.flatMap((step): Offer[] => {
+      const remedy = audit.causes
+        .find((cause) => cause.id === step.cause)
+        ?.remedies.find((each) => each.id === step.id);
+      if (!remedy) return [];
+      const id = `did-${step.cause}/${step.id}`;
+      return [{ kind: 'remedy', id, cause: step.cause, remedy, label: `I did this: ${remedy.title}` }];
+    }),
+    ...(questionsLeft(audit) > 0
+      ? [{ kind: 'more', id: 'more', label: 'ask me more questions' } as const]
+      : []),
+    { kind: 'end', id: 'end', label: 'that is all for now' },
+  ];
+}

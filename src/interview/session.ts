@@ -1,0 +1,87 @@
+/** Drives a conversation: shows, reads, saves after every line, reports. */
+import { plural } from '../explain/words.js';
+import type { Audit } from '../reasoning/audit.js';
+import { reply, stepBack } from './conversation.js';
+import { OPENING_SCRIPT, shortlistLines } from './help.js';
+import type { Prompt, Terminal } from './port.js';
+import { promptOf } from './screens.js';
+import { bookOf, push, type State, say } from './state.js';
+import type { Store } from './store.js';
+
+export interface Session {
+  readonly terminal: Terminal;
+  readonly store: Pick<Store, 'save' | 'moveTo'>;
+  /** Shows the report of an audit; called whenever a new result is on the screen, if `isLive`. */
+  readonly report: (audit: Audit) => Promise<void>;
+  /** The result goes to the same eyes as the questions, so it is shown as soon as it is there. */
+  readonly isLive: boolean;
+}
+
+export interface Ending {
+  readonly kind: 'finished' | 'saved' | 'interrupted';
+  readonly state: State;
+}
+
+/** What is told before the first question. */
+export const openingLines = (): string[] => [...OPENING_SCRIPT];
+
+/** What is told when an interview or a case is taken up where it stands. */
+export function goingOnLines(start: State, warnings: readonly string[]): string[] {
+  return [
+    `Going on: ${plural(bookOf(start).answers.size, 'fact')} known, ${plural(start.history.length, 'question')} asked so far. r reviews them, Enter alone lists all marks.`,
+    ...warnings,
+    ...shortlistLines(start),
+  ];
+}
+
+export async function hold(session: Session, start: State): Promise<Ending> {
+  const { terminal } = session;
+  let state = saved(session, start);
+  let shown: Prompt | undefined;
+  for (;;) {
+    terminal.tell(state.said);
+    if (state.reportDue && session.isLive) {
+      await session.report(state.audit);
+      state = { ...state, reportDue: false };
+    }
+    if (state.ending) break;
+    const prompt = promptOf(state);
+    const typed = await terminal.ask(prompt, isSame(prompt, shown));
+    shown = prompt;
+    if ('ended' in typed) return { kind: 'interrupted', state };
+    state = 'escape' in typed ? stepBack(state) : reply(state, typed.text);
+    state = saved(session, moved(session, state));
+  }
+  if (state.ending === 'finished' && !session.isLive) await session.report(state.audit);
+  return { kind: state.ending, state };
+}
+
+const isSame = (a: Prompt, b: Prompt | undefined): boolean =>
+  b !== undefined && a.ask === b.ask && a.head === b.head;
+
+function moved({ store }: Session, state: State): State {
+  const { moveTo, ...rest } = state;
+  if (moveTo === undefined) return state;
+  const trouble = store.moveTo(moveTo);
+  return trouble === undefined ? rest : asked(rest, trouble);
+}
+
+/** Saves; the first time that fails, another place is offered. After that it is tried again silently. */
+function saved({ store }: Session, state: State): State {
+  const trouble = store.save({ book: bookOf(state), order: state.history, put: [...state.put] });
+  if (trouble === undefined) {
+    const { trouble: before, ...rest } = state;
+    return before === undefined ? state : say(rest, '= saved');
+  }
+  return trouble === state.trouble || state.ending ? state : asked(state, trouble);
+}
+
+function asked(state: State, trouble: string): State {
+  const told = say(
+    { ...state, trouble },
+    `The case cannot be saved. ${trouble}.`,
+    'Nothing is lost: the interview goes on in memory, and every answer tries again.',
+  );
+  const isAsked = state.screens.at(-1)?.kind === 'place';
+  return isAsked ? told : push(told, { kind: 'place' });
+}

@@ -1,0 +1,209 @@
+/**
+ * Keeps the case of an interview on disk after every answer. Writing is atomic: a new file is filled, flushed and
+ * only then put in the place of the old one, so that a fault at any moment leaves one whole case. The case as it
+ * was found is kept beside it under its name with a tilde.
+ */
+import { copyFileSync, existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import writeFileAtomic from 'write-file-atomic';
+import { EMPTY_BOOK, type FactBook } from '../facts/book.js';
+import type { CaseWarning } from '../facts/case-error.js';
+import { decodeCase, type Expectation, MAX_CASE_BYTES, readCase, writeCase } from '../facts/case-file.js';
+import { plainLine } from '../facts/sanitize.js';
+import { UserError } from '../facts/user-error.js';
+import type { Earlier } from './conversation.js';
+import { lockFile, takeLock } from './lock.js';
+import { newCasePath } from './places.js';
+import type { Topic } from './state.js';
+import { forgetUnfinished, readUnfinished, writeUnfinished } from './unfinished.js';
+
+/** What a save needs of the conversation. */
+export interface Saved {
+  readonly book: FactBook;
+  readonly order: readonly Topic[];
+  readonly put: readonly string[];
+}
+
+export interface Store {
+  /** Absolute path of the case. */
+  path(): string;
+  readonly book: FactBook;
+  /** Where an earlier interview on this case stopped. */
+  readonly before: Earlier | undefined;
+  readonly warnings: readonly CaseWarning[];
+  /** The case as it should stand there. */
+  text(): string;
+  /** There is a file. */
+  isOnDisk(): boolean;
+  /** True once the present state of the case is on disk. */
+  isSaved(): boolean;
+  /** Writes what has changed. Returns what went wrong, in words, or undefined. */
+  save(saved: Saved): string | undefined;
+  /** From now on the case is kept there. Returns what is wrong with that place, or undefined. */
+  moveTo(path: string): string | undefined;
+  /** The interview came to its end: it is no longer listed as unfinished. */
+  finished(): void;
+  release(): void;
+}
+
+export interface StoreOptions {
+  /** The case to work on; a new one in the state folder when left out. */
+  readonly casePath?: string;
+  readonly stateFolder: string;
+  readonly now: () => Date;
+}
+
+/** Throws a UserError when the case cannot be read or another interview is at work on it. */
+export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
+  let path = casePath === undefined ? newCasePath(stateFolder, now()) : resolve(casePath);
+  if (casePath === undefined) makeFolder(stateFolder);
+  let lock = locked(path, now());
+  const found = readFound(path, lock.release, casePath === undefined);
+  let onDisk = found.text;
+  let hasBackup = false;
+  let isSaved = true;
+  let wanted = found.text ?? '';
+
+  const save = ({ book, order, put }: Saved): string | undefined => {
+    const text = writeCase(book, found.expect === undefined ? {} : { expect: found.expect });
+    wanted = text;
+    if (
+      text === onDisk ||
+      (onDisk === undefined && text === writeCase({ ...EMPTY_BOOK, units: book.units }))
+    ) {
+      isSaved = true;
+    } else {
+      isSaved = false;
+      try {
+        if (onDisk !== undefined && !hasBackup) copyFileSync(path, `${path}~`);
+        hasBackup = true;
+        writeWhole(path, text);
+      } catch (error) {
+        return troubleText(path, error);
+      }
+      onDisk = text;
+      isSaved = true;
+    }
+    if (onDisk !== undefined) {
+      const about = book.title ?? book.words ?? '';
+      remember(stateFolder, { casePath: path, about, updated: now().toISOString(), order, put });
+    }
+    return undefined;
+  };
+
+  return {
+    path: () => path,
+    book: found.book,
+    before: found.text === undefined ? undefined : readUnfinished(stateFolder, path),
+    warnings: found.warnings,
+    text: () => wanted,
+    isOnDisk: () => onDisk !== undefined,
+    isSaved: () => isSaved,
+    save,
+    moveTo: (typed) => {
+      const target = resolve(typed);
+      if (existsSync(target)) return `${target}: there is something of that name already`;
+      try {
+        const next = locked(target, now());
+        lock.release();
+        lock = next;
+      } catch (error) {
+        if (error instanceof UserError) return error.message;
+        throw error;
+      }
+      path = target;
+      onDisk = undefined;
+      hasBackup = false;
+      isSaved = false;
+      return undefined;
+    },
+    finished: () => forgetUnfinished(stateFolder, path),
+    release: () => lock.release(),
+  };
+}
+
+interface Found {
+  readonly book: FactBook;
+  readonly expect?: Expectation;
+  readonly warnings: readonly CaseWarning[];
+  /** The file as it stands; undefined where there is none yet. */
+  readonly text?: string;
+}
+
+function readFound(path: string, release: () => void, isNameless: boolean): Found {
+  if (isNameless) return { book: EMPTY_BOOK, warnings: [] };
+  const folder = dirname(path);
+  if (!existsSync(path)) return { book: { ...EMPTY_BOOK, folder }, warnings: [] };
+  try {
+    const stat = statSync(path);
+    if (!stat.isFile())
+      throw new UserError({
+        where: plainLine(path),
+        what: 'this is no file',
+        accepted: 'the path of a case file',
+      });
+    if (stat.size > MAX_CASE_BYTES) decodeCase(new Uint8Array(MAX_CASE_BYTES + 1));
+    const text = decodeCase(readFileSync(path));
+    return { ...readCase(text, { folder }), text };
+  } catch (error) {
+    release();
+    throw error;
+  }
+}
+
+function makeFolder(folder: string): void {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+  } catch {
+    // The first save tells what is wrong with it and offers another place.
+  }
+}
+
+function locked(path: string, now: Date): { release: () => void } {
+  const result = takeLock(path, now.toISOString());
+  if ('heldBy' in result) {
+    const { pid, since, host } = result.heldBy;
+    throw new UserError({
+      where: plainLine(path),
+      what: `another interview on this case is open (process ${pid} on ${plainLine(host)}, since ${timeText(since)})`,
+      accepted: 'one interview at a time on one case: end the other one, or work on a copy',
+      example: `if no other is open, delete ${plainLine(lockFile(path))}`,
+    });
+  }
+  return 'release' in result ? result : { release: () => {} };
+}
+
+const timeText = (iso: string): string => plainLine(iso).replace('T', ' ').slice(0, 16);
+
+/**
+ * The library writes once and does not look at how much was taken: on a disk that is nearly full half a file
+ * would replace the whole one. So the new file is filled completely first, which fails with an error if it does not fit.
+ */
+function writeWhole(path: string, text: string): void {
+  writeFileAtomic.sync(path, text, { tmpfileCreated: (file) => writeFileSync(file, text) });
+}
+
+function remember(folder: string, record: Parameters<typeof writeUnfinished>[1]): void {
+  try {
+    writeUnfinished(folder, record);
+  } catch {
+    // Without the record the next interview still finds every answer; only the order of asking is lost.
+  }
+}
+
+const TROUBLES: Readonly<Record<string, string>> = {
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the quota of the disk is used up',
+  EROFS: 'the disk is read-only',
+  EACCES: 'the folder may not be written to',
+  EPERM: 'the folder may not be written to',
+  ENOENT: 'the folder does not exist',
+  ENOTDIR: 'a part of the path is no folder',
+  EISDIR: 'there is a folder of that name',
+  ENAMETOOLONG: 'the name is too long',
+};
+
+function troubleText(path: string, error: unknown): string {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return `${plainLine(path)}: ${TROUBLES[code] ?? plainLine(message)}`;
+}

@@ -1,0 +1,78 @@
+/** Interviews that were stopped before their end: which case, what was asked in which order. */
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import writeFileAtomic from 'write-file-atomic';
+import { isFactId } from '../facts/catalog.js';
+import { plainLine } from '../facts/sanitize.js';
+import type { Earlier } from './conversation.js';
+import { progressPath, unfinishedFolder } from './places.js';
+import { isOpening, type Topic } from './state.js';
+
+const FORMAT = 'center-audit/unfinished';
+/** A record holds some hundred ids; what is larger is none of ours. */
+const MOST_BYTES = 64 * 1024;
+/** Records looked through, newest first. */
+const MOST_RECORDS = 50;
+
+export interface Unfinished extends Earlier {
+  /** Absolute path of the case file. */
+  readonly casePath: string;
+  /** The owner's words or the title, to know it by. */
+  readonly about: string;
+  /** ISO time of the last answer. */
+  readonly updated: string;
+}
+
+export function writeUnfinished(folder: string, record: Unfinished): void {
+  const path = progressPath(folder, record.casePath);
+  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  writeFileAtomic.sync(path, `${JSON.stringify({ format: FORMAT, version: 1, ...record })}\n`, {
+    mode: 0o600,
+  });
+}
+
+export function forgetUnfinished(folder: string, casePath: string): void {
+  rmSync(progressPath(folder, casePath), { force: true });
+}
+
+export function readUnfinished(folder: string, casePath: string): Unfinished | undefined {
+  const record = readRecord(progressPath(folder, casePath));
+  return record?.casePath === casePath ? record : undefined;
+}
+
+/** Every unfinished interview whose case is still there, the latest first. */
+export function listUnfinished(folder: string): Unfinished[] {
+  let names: string[];
+  try {
+    names = readdirSync(unfinishedFolder(folder)).filter((name) => name.endsWith('.json'));
+  } catch {
+    return [];
+  }
+  return names
+    .slice(0, MOST_RECORDS)
+    .flatMap((name) => readRecord(join(unfinishedFolder(folder), name)) ?? [])
+    .filter(({ casePath }) => existsSync(casePath))
+    .sort((a, b) => b.updated.localeCompare(a.updated));
+}
+
+/** Anything that is not a sound record is passed over: it only costs the order of the questions. */
+function readRecord(path: string): Unfinished | undefined {
+  try {
+    if (statSync(path).size > MOST_BYTES) return undefined;
+    const raw = JSON.parse(readFileSync(path, 'utf8')) as Record<string, unknown>;
+    const { format, casePath, about, updated, order, put } = raw;
+    if (format !== FORMAT || typeof casePath !== 'string' || typeof updated !== 'string') return undefined;
+    return {
+      casePath,
+      updated,
+      about: typeof about === 'string' ? plainLine(about) : '',
+      order: texts(order).filter((id): id is Topic => isOpening(id as Topic) || isFactId(id)),
+      put: texts(put),
+    };
+  } catch {
+    return undefined;
+  }
+}
+
+const texts = (list: unknown): string[] =>
+  Array.isArray(list) ? list.filter((each) => typeof each === 'string') : [];
