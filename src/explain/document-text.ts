@@ -86,7 +86,12 @@ function styled(line: Line, pen: Pen): string {
   );
 }
 function pieceStyled(piece: Inline, pen: Pen): string {
-  return typeof piece !== 'string' && 'strong' in piece ? pen.bold(pieceText(piece)) : pieceText(piece);
+  if (typeof piece === 'string') return piece;
+  if ('strong' in piece) return pen.bold(piece.strong);
+  // A page is named by its id, so that `explain` can be asked for it.
+  if ('page' in piece)
+    return `${piece.text} ${pen.dim(`[${piece.page.slice(piece.page.indexOf('/') + 1)}]`)}`;
+  return pieceText(piece);
 }
 
 const ASCII_TWINS: Readonly<Record<string, string>> = {

@@ -10,16 +10,7 @@ import type { GroupLine } from '../reasoning/score.js';
 import type { CauseId } from '../rules/cause.js';
 import { tenthsThatSum } from './balance.js';
 import { signed, weightText } from './confidence.js';
-import {
-  type Block,
-  bullets,
-  heading,
-  type Item,
-  pairs,
-  paragraph,
-  table,
-  withoutEmpty,
-} from './document.js';
+import { type Block, bullets, heading, type Item, pairs, paragraph, withoutEmpty } from './document.js';
 import { documentText } from './document-text.js';
 import { reportCauses } from './report-causes.js';
 import type { ReportCause, ReportEvidence, ReportGroup } from './report-types.js';

@@ -1,0 +1,210 @@
+/** Pages of causes and their rules. */
+
+import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
+import { COMPLAINTS, type ComplaintId } from '../../facts/complaints.js';
+import { HOWS } from '../../facts/spec.js';
+import { variablesOfRule } from '../../reasoning/rule-index.js';
+import type { Cause, Remedy, Rule } from '../../rules/cause.js';
+import { SEVERITIES } from '../../rules/cause.js';
+import { CAUTIONS } from '../../rules/cautions.js';
+import type { VarId } from '../../rules/condition.js';
+import { DERIVED } from '../../rules/derived/table.js';
+import { ruleId } from '../../rules/evidence.js';
+import { CAUSES } from '../../rules/index.js';
+import { LIMITS, type LimitId } from '../../rules/limits.js';
+import { SOURCES, type SourceId } from '../../rules/sources.js';
+import { absentDb, CLAMP_DB, capDb, givenDb } from '../../rules/weight.js';
+import { priorText, signed } from '../confidence.js';
+import {
+  type Block,
+  bullets,
+  heading,
+  type Inline,
+  type Item,
+  type Line,
+  pairs,
+  paragraph,
+  table,
+  withoutEmpty,
+} from '../document.js';
+import {
+  capital,
+  effortText,
+  factText,
+  howText,
+  idText,
+  markText,
+  minutesText,
+  sentence,
+  variableLabel,
+} from '../words.js';
+import { conditionText, limitWords, templateText } from './condition-words.js';
+import { linkTo, type Page } from './page.js';
+
+export const causePages = (): Page[] => CAUSES.map(causePage);
+export const rulePages = (): Page[] =>
+  CAUSES.flatMap((cause) => cause.rules.map((rule) => rulePage(cause, rule)));
+
+function causePage(cause: Cause): Page {
+  return {
+    kind: 'cause',
+    id: cause.id,
+    title: capital(cause.title),
+    blocks: withoutEmpty([
+      paragraph(cause.story),
+      pairs([
+        ['Not when', cause.notWhen],
+        ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
+        [
+          'How common',
+          `${capital(priorText(cause.priorDb))} (${signed(cause.priorDb)} decibans, a judgement).`,
+        ],
+        ['Applies', cause.applies ? `Only where ${conditionText(cause.applies)}.` : 'In every system.'],
+      ]),
+      heading(2, 'What the owner hears'),
+      bullets(complaintLines(cause)),
+      heading(2, 'What speaks for and against it'),
+      { kind: 'list', style: 'bullet', items: cause.rules.map((rule) => ruleItem(cause, rule)) },
+      heading(2, 'Tests that confirm it'),
+      bullets(cause.confirm.map((confirm) => confirmLine(confirm.test, confirm.outcomes))),
+      heading(2, 'What to do'),
+      { kind: 'list', style: 'number', items: cause.remedies.map(remedyItem) },
+      heading(2, 'Sources'),
+      bullets([...new Set(cause.rules.map((rule) => rule.source))].map(sourceLine)),
+    ]),
+  };
+}
+
+function complaintLines(cause: Cause): Line[] {
+  return Object.entries(cause.links)
+    .sort(([, a], [, b]) => b - a)
+    .map(([id, chance]) => [
+      linkTo('complaint', id, capital(COMPLAINTS[id as ComplaintId].title)),
+      `: in about ${Math.round(chance * 100)} % of the systems that have it (judgement).`,
+    ]);
+}
+
+function ruleItem(cause: Cause, rule: Rule): Item {
+  return {
+    line: [
+      linkTo('rule', ruleId(cause, rule), capital(idText(rule.id))),
+      `: ${sentence(templateText(rule.says.yes))}`,
+    ],
+    below: [rule.because],
+  };
+}
+
+const confirmLine = (test: FactId, outcomes: readonly string[]): Line => [
+  linkTo('test', test, capital(factSpec(test).label)),
+  ` (${minutesText(factSpec(test).minutes)}): ${outcomes.map((value) => factText(test, value, 'metric')).join(', or ')}.`,
+];
+
+function remedyItem(remedy: Remedy): Item {
+  return {
+    line: [
+      { strong: capital(remedy.title) },
+      ` (${effortText(remedy.minutes, remedy.cost, remedy.reversible)})`,
+    ],
+    below: [
+      ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
+      ...remedy.cautions.map((id) => `Caution: ${CAUTIONS[id]}`),
+      `How: ${remedy.steps.join(' ')}`,
+      `Expect: ${templateText(remedy.expect)}`,
+      `Check: ${templateText(remedy.verify)}`,
+    ],
+  };
+}
+
+export const sourceLine = (id: SourceId): Line => [
+  linkTo('source', id, capital(SOURCES[id].cite)),
+  ` [${markText(SOURCES[id].mark)}].`,
+];
+
+function rulePage(cause: Cause, rule: Rule): Page {
+  return {
+    kind: 'rule',
+    id: ruleId(cause, rule),
+    title: `${capital(idText(rule.id))}`,
+    blocks: withoutEmpty([
+      paragraph('A rule about the cause ', linkTo('cause', cause.id, capital(cause.title)), '.'),
+      pairs([
+        ['Asks', `Whether ${conditionText(rule.when)}.`],
+        [
+          'Bears on',
+          rule.applies
+            ? `Systems where ${conditionText(rule.applies)}.`
+            : 'Every system the cause applies to.',
+        ],
+        ['If yes', templateText(rule.says.yes)],
+        ['If no', templateText(rule.says.no)],
+        ['Not known', rule.says.unknown],
+        ['Reason', rule.because],
+        ['Group', groupText(cause, rule)],
+      ]),
+      heading(2, 'How much it weighs'),
+      ...weightBlocks(rule),
+      heading(2, 'What it reads'),
+      bullets([
+        ...variablesOfRule(cause, rule).map((id): Line => [variableLink(id)]),
+        ...limitsOf(rule).map((id): Line => [linkTo('threshold', id, `threshold: ${LIMITS[id].label}`)]),
+      ]),
+      heading(2, 'Source'),
+      bullets([sourceLine(rule.source)]),
+    ]),
+  };
+}
+
+/** Thresholds of the table that a rule compares with. */
+export function limitsOf(rule: Rule): LimitId[] {
+  const found = JSON.stringify([rule.applies, rule.when, rule.weigh]).matchAll(/"limit\.(\w+)\./g);
+  return [...new Set([...found].map((match) => match[1] as LimitId))];
+}
+
+const GROUP_NOTES = {
+  'same-quantity': 'rules of one quantity: the most telling counts',
+  'same-mechanism': 'rules of one mechanism: they count less than their sum (correlation 0.7)',
+  'same-session': 'remarks of one session: they count a little less than their sum (correlation 0.3)',
+  independent: 'independent of the others: it counts in full',
+} as const;
+const groupText = (cause: Cause, rule: Rule): string =>
+  `${capital(idText(rule.group))}, ${GROUP_NOTES[cause.groups[rule.group] ?? 'independent']}.`;
+
+function weightBlocks({ weigh }: Rule): Block[] {
+  if (weigh.kind === 'deviation') {
+    const bound = Math.min(CLAMP_DB, weigh.maxDb ?? CLAMP_DB);
+    const ratio = weigh.lowIsBad ? 'limit / value' : 'value / limit';
+    const limit = weigh.limit.startsWith('limit.')
+      ? limitWords(weigh.limit, 'metric')
+      : `“${variableLabel(weigh.limit as VarId)}”`;
+    const heard = weigh.heard ? ` The value is first multiplied by “${variableLabel(weigh.heard)}”.` : '';
+    const only = weigh.only ? ` It only ever speaks ${weigh.only} the cause.` : '';
+    return [
+      paragraph(`Value: ${variableLabel(weigh.of)}. Limit: ${limit}.${heard}${only}`),
+      paragraph(
+        { code: `weight = 20 log10(${ratio}) decibans` },
+        `: 0 at the limit, 6 for each doubling, within ${bound}.`,
+      ),
+      paragraph(
+        `An uncertain value weighs less, and never more than the weakest answer behind it allows: ${HOWS.map((how) => `${howText(how)} ${capDb(how).toFixed(1)}`).join(', ')}.`,
+      ),
+    ];
+  }
+  const { tp, fp, only } = weigh;
+  const cell = (db: number, silent: boolean): string => (silent ? '0' : signed(db));
+  return [
+    paragraph(`Chance of this answer if the cause is true: ${tp}; otherwise: ${fp} (judgement).`),
+    table(
+      ['how it was obtained', 'if yes', 'if no'],
+      HOWS.map((how) => [
+        howText(how),
+        cell(givenDb(tp, fp, how), only === 'against'),
+        cell(absentDb(tp, fp, how), only === 'for'),
+      ]),
+    ),
+  ];
+}
+
+export function variableLink(id: VarId): Inline {
+  if (!isFactId(id)) return linkTo('computed', id, DERIVED[id].label);
+  return linkTo(id.startsWith('test') ? 'test' : 'fact', id, variableLabel(id));
+}
