@@ -6,11 +6,13 @@
 
 import { withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
+import type { Cause } from '../rules/cause.js';
 import type { VarId } from '../rules/condition.js';
 import type { Evidence } from '../rules/evidence.js';
 import type { Reading, View } from '../rules/view.js';
 import { type Audit, changesFrom, type Foreseen, mergedEvidence, rescored } from './audit.js';
 import { possibleAnswers } from './hypotheses.js';
+import { ruleIndex } from './rule-index.js';
 
 export interface Hypothesis {
   readonly value: number | string;
@@ -57,6 +59,15 @@ function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
 function cannotMove({ outcome, open, assumed }: Evidence, id: FactId): boolean {
   if (outcome === 'unknown') return !open.includes(id);
   return (outcome === 'yes' || outcome === 'no') && !assumed.includes(id);
+}
+
+/** Places of the causes that have a rule which an answer can move now. */
+export function movablePlaces(audit: Audit, id: FactId): number[] {
+  const { causesOf, factsOf } = ruleIndex(audit.causes);
+  return (causesOf.get(id) ?? []).filter((place) => {
+    const evidence = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
+    return evidence.some((now, rule) => factsOf[place]?.[rule]?.has(id) && !cannotMove(now, id));
+  });
 }
 
 /**

@@ -4,7 +4,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Confirm } from '../rules/cause.js';
 import type { Audit } from './audit.js';
 import { probabilityOf } from './decibans.js';
-import { repairMinutes, type Suspect } from './troubleshoot.js';
+import { searchMinutes } from './troubleshoot.js';
 
 /** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */
 export const OTHER_MINUTES = 60;
@@ -12,6 +12,8 @@ export const OTHER_MINUTES = 60;
 const CONFIRMED_MINUTES = 0.5;
 /** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
 export const HANDS_ON_MINUTES = 5;
+/** Nobody goes after a cause less probable than this; what it has left counts as none of them. */
+const NEGLIGIBLE = 1e-4;
 /** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
 const MISLED = 0.2;
 /** Minutes to check after a repair that the trouble is gone: the same minute of speech again (judgement). */
@@ -61,9 +63,12 @@ export function confirmMinutes(book: FactBook, cause: Cause): number {
  * does not ask pays them all the same, so they cannot decide between questions.
  */
 export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
-  const suspects = confirm.flatMap((minutes, i): Suspect[] => {
+  const [q, minutes]: [number[], number[]] = [[], []];
+  confirm.forEach((check, i) => {
     const value = p[i] ?? 0;
-    return value > 0 ? [{ p: value, confirmMinutes: minutes, repairMinutes: 0, checkMinutes: 0 }] : [];
+    if (value < NEGLIGIBLE) return;
+    q.push(value);
+    minutes.push(check);
   });
-  return repairMinutes(suspects, undefined, OTHER_MINUTES);
+  return searchMinutes(q, minutes, OTHER_MINUTES);
 }

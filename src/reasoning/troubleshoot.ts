@@ -17,29 +17,57 @@ export interface Suspect {
 
 /** Index order by p / Co, the best one for independent costs and perfect checks; ties stay as given. */
 export function checkOrder(suspects: readonly Suspect[]): number[] {
-  const worth = (i: number): number => (suspects[i]?.p ?? 0) / (suspects[i]?.confirmMinutes ?? 1);
-  return suspects.map((_, i) => i).sort((a, b) => worth(b) - worth(a) || a - b);
+  return orderByWorth(
+    suspects.map((s) => s.p),
+    suspects.map((s) => s.confirmMinutes),
+  );
+}
+
+function orderByWorth(p: readonly number[], confirm: readonly number[]): number[] {
+  const worth = confirm.map((minutes, i) => (p[i] ?? 0) / minutes);
+  return confirm.map((_, i) => i).sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0) || a - b);
 }
 
 /**
- * Expected cost of repair in minutes: sum_i (1 - sum_{j<i} p_j) Co_i + p_i (Cr_i + Cp_i) along the order.
- * Removing a cleared suspect scales all others alike, so the order by p / Co stays the order re-ranked
- * after every result. `otherMinutes` is paid when it was none of them.
+ * Expected minutes of checking one suspect after the other until the right one is found:
+ * sum_i (1 - sum_{j<i} p_j) Co_i along the order. Removing a cleared suspect scales all others alike, so
+ * the order by p / Co stays the order re-ranked after every result. `otherMinutes` is paid when it was
+ * none of them.
+ */
+export function searchMinutes(
+  p: readonly number[],
+  confirm: readonly number[],
+  otherMinutes = 0,
+  order: readonly number[] = orderByWorth(p, confirm),
+): number {
+  let left = 1;
+  let minutes = 0;
+  for (const i of order) {
+    const q = p[i];
+    const check = confirm[i];
+    if (q === undefined || check === undefined) throw new RangeError(`no suspect ${i}`);
+    minutes += left * check;
+    left -= q;
+  }
+  return minutes + Math.max(0, left) * otherMinutes;
+}
+
+/**
+ * Expected cost of repair in minutes: the search, and for the suspect that it is repair and check,
+ * sum_i (1 - sum_{j<i} p_j) Co_i + p_i (Cr_i + Cp_i).
  */
 export function repairMinutes(
   suspects: readonly Suspect[],
   order: readonly number[] = checkOrder(suspects),
   otherMinutes = 0,
 ): number {
-  let left = 1;
-  let minutes = 0;
-  for (const i of order) {
-    const s = suspects[i];
-    if (!s) throw new RangeError(`no suspect ${i}`);
-    minutes += left * s.confirmMinutes + s.p * (s.repairMinutes + s.checkMinutes);
-    left -= s.p;
-  }
-  return minutes + Math.max(0, left) * otherMinutes;
+  const search = searchMinutes(
+    suspects.map((s) => s.p),
+    suspects.map((s) => s.confirmMinutes),
+    otherMinutes,
+    order,
+  );
+  return suspects.reduce((sum, s) => sum + s.p * (s.repairMinutes + s.checkMinutes), search);
 }
 
 /** An action of a plan: it takes minutes and ends the trouble with a chance that depends on the cause. */

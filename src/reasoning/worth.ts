@@ -5,8 +5,7 @@ import type { CauseId, Rule } from '../rules/cause.js';
 import { givenDb } from '../rules/weight.js';
 import type { Audit } from './audit.js';
 import { isAsked, isTest, makesSense } from './hypotheses.js';
-import { answerChances, baseRates, type Hypothesis, hypothesesOf } from './predict.js';
-import { ruleIndex } from './rule-index.js';
+import { answerChances, baseRates, type Hypothesis, hypothesesOf, movablePlaces } from './predict.js';
 import { confirmMinutes, faultProbabilities, HANDS_ON_MINUTES, minutesToFind } from './suspects.js';
 import { outlook } from './troubleshoot.js';
 
@@ -82,7 +81,7 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
  * of them is. Cheap, and spares looking into questions that cannot pay.
  */
 function mostSaved({ audit, p, confirm, now }: Outset, fact: FactId): number {
-  const places = new Set(ruleIndex(audit.causes).causesOf.get(fact) ?? []);
+  const places = new Set(movablePlaces(audit, fact));
   const rest = p.map((q, i) => (places.has(i) ? 0 : q));
   const left = rest.reduce((a, b) => a + b, 0);
   const found = confirm.reduce((sum, minutes, i) => (places.has(i) ? sum + (p[i] ?? 0) * minutes : sum), 0);
