@@ -1,0 +1,82 @@
+/** The house has one stair: imports run downward only, and each outside library comes in by one door. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const ROOT = join(import.meta.dirname, '..', 'src');
+
+/** What each folder may import besides itself. */
+const MAY_IMPORT: Record<string, readonly string[]> = {
+  acoustics: [],
+  facts: ['acoustics'],
+  rules: ['facts', 'acoustics'],
+  reasoning: ['rules', 'facts'],
+  explain: ['reasoning', 'rules', 'facts', 'acoustics'],
+  interview: ['explain', 'reasoning', 'rules', 'facts'],
+  commands: ['interview', 'explain', 'reasoning', 'rules', 'facts', 'acoustics'],
+  '.': ['commands'],
+};
+
+/** Libraries with a single door. */
+const ONE_DOOR = ['json-rules-engine', 'inquirer', 'marked'];
+
+interface Import {
+  readonly file: string;
+  readonly folder: string;
+  readonly target: string;
+}
+
+const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+const folderOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] as string) : '.');
+/** Static, re-exporting and dynamic imports, over several lines too. */
+const imports: Import[] = files.flatMap((file) =>
+  [...readFileSync(join(ROOT, file), 'utf8').matchAll(/(?:\bfrom|\bimport)\s*\(?\s*'([^']+)'/g)].map(
+    (match) => ({
+      file,
+      folder: folderOf(file),
+      target: match[1] as string,
+    }),
+  ),
+);
+
+describe('the layers of src', () => {
+  it('reads enough imports to mean something', () => {
+    expect(imports.length).toBeGreaterThan(200);
+  });
+
+  it('lets imports run only downward', () => {
+    const upward = imports.filter(({ file, folder, target }) => {
+      if (!target.startsWith('.')) return false;
+      const to = folderOf(relative(ROOT, join(ROOT, file, '..', target)));
+      return to !== folder && !MAY_IMPORT[folder]?.includes(to);
+    });
+    expect(upward).toEqual([]);
+  });
+
+  it('knows every folder', () => {
+    expect([...new Set(files.map(folderOf))].filter((folder) => !(folder in MAY_IMPORT))).toEqual([]);
+  });
+
+  it.each(ONE_DOOR)('imports %s in one file', (library) => {
+    const doors = new Set(imports.filter(({ target }) => target === library).map(({ file }) => file));
+    expect([...doors]).toHaveLength(1);
+  });
+
+  it('keeps reasoning free of causes by name', () => {
+    const ids = [
+      ...(readFileSync(join(ROOT, 'rules/cause.ts'), 'utf8')
+        .split('CAUSE_IDS = [')[1]
+        ?.split(']')[0]
+        ?.matchAll(/'([^']+)'/g) ?? []),
+    ].map((m) => m[1] as string);
+    expect(ids).toHaveLength(30);
+    const named = files
+      .filter((file) => file.startsWith('reasoning/'))
+      .flatMap((file) =>
+        ids
+          .filter((id) => readFileSync(join(ROOT, file), 'utf8').includes(`'${id}'`))
+          .map((id) => `${file}: ${id}`),
+      );
+    expect(named).toEqual([]);
+  });
+});
