@@ -102,15 +102,6 @@ export const LIMITS = {
     source: 'treble-shelf',
     note: 'broad loss',
   },
-  combDb: {
-    label: 'ripple of a comb as the ear resolves it',
-    unit: 'dB',
-    noticeable: 2,
-    clear: 6,
-    severe: 12,
-    source: 'comb',
-    note: 'peak to dip after smoothing to the ear',
-  },
   widthLossPct: {
     label: 'stage width lost',
     unit: '1',

@@ -61,10 +61,6 @@ export const SOURCES = {
     cite: 'arithmetic of extracting the common part, constant-power panning',
     mark: 'computed',
   },
-  'off-seat-image': {
-    cite: 'precedence-weighted energy vector, constants of this project after Stitt et al. 2016',
-    mark: 'computed',
-  },
   'floor-image': { cite: 'image source of the floor with absorption', mark: 'computed' },
   'shelf-strip': {
     cite: 'Fresnel-Kirchhoff strip in front of the face, checked against a two-dimensional boundary-element model within 2 dB',
@@ -76,7 +72,6 @@ export const SOURCES = {
   },
   'wall-image': { cite: 'image source of the wall behind with the box directivity', mark: 'computed' },
   barrier: { cite: 'Maekawa 1968 barrier attenuation in the form of Kurze and Anderson', mark: 'memory' },
-  'single-head': { cite: 'rigid-sphere scattering: one head costs 0 to 0.6 dB of speech', mark: 'computed' },
   'screen-sheet': {
     cite: 'viscous air in holes (Maa) with hole interaction calibrated on published handbook examples',
     mark: 'read',

@@ -16,6 +16,11 @@ const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
 testCause(delay, {
   fires: [
     {
+      name: 'steps of a whole foot can leave as much as no entry at all',
+      facts: { ...shared, entryStep: 0.3048 },
+      rules: ['step-too-coarse'],
+    },
+    {
       name: 'with distances never set, a center on the line between the mains comes a millisecond early',
       facts: { ...room, ...shared, alignmentBy: 'nobody' },
       rules: ['arrival-error', 'something-is-shared'],
@@ -53,6 +58,11 @@ testCause(delay, {
   ],
   silent: [
     {
+      name: 'steps of a tenth of a foot leave nothing that is heard',
+      facts: { ...shared, entryStep: 0.03048 },
+      rules: ['step-too-coarse'],
+    },
+    {
       name: 'a delay error cannot be heard in speech that only the center plays',
       facts: { ...room, ...discrete, alignmentBy: 'nobody' },
       rules: ['arrival-error', 'something-is-shared'],
@@ -84,6 +94,12 @@ testCause(delay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'a coarse step matters only to what is shared',
+      facts: { entryStep: 0.3048 },
+      rule: 'step-too-coarse',
+      asks: ['playedContent', 'sourceFormat'],
+    },
     {
       name: 'without the entries the arrival cannot be computed',
       facts: { ...room, ...shared },
@@ -119,6 +135,13 @@ testCause(delay, {
     { name: 'middle and end not compared', facts: {}, rule: 'middle-suffers-too', asks: ['testSitMiddle'] },
   ],
   boundary: [
+    {
+      name: 'a step that can leave a quarter of a millisecond is the fair coin',
+      rule: 'step-too-coarse',
+      derived: { entryStepErrorMs: 0.25, sharedContent: 1 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a quarter of a millisecond of fully shared content is the fair coin',
       rule: 'arrival-error',

@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(driverFault, {
   fires: [
     {
+      name: 'a box that is as bad on another cable has the fault in itself',
+      facts: { testSwapAtLoudspeakers: 'follows-box' },
+      rules: ['goes-with-the-box'],
+    },
+    {
       name: 'a silent tweeter is a broken part, found with an ear close by',
       facts: { driversHeard: 'tweeter-silent', testEarToDrivers: 'silent' },
       rules: ['driver-silent-or-scratching', 'ear-finds-bad-driver'],
@@ -25,6 +30,11 @@ testCause(driverFault, {
     },
   ],
   silent: [
+    {
+      name: 'a fault that stays with the cable is not in the drivers',
+      facts: { testSwapAtLoudspeakers: 'stays-with-cable' },
+      rules: ['goes-with-the-box'],
+    },
     {
       name: 'drivers that all play clean, tight clamps and a voice good near by clear the parts',
       facts: {
@@ -70,6 +80,7 @@ testCause(driverFault, {
       rule: 'does-not-follow-channel',
       asks: ['testSwapAtAmplifier'],
     },
+    { name: 'boxes not swapped', facts: {}, rule: 'goes-with-the-box', asks: ['testSwapAtLoudspeakers'] },
     { name: 'nobody sat near', facts: {}, rule: 'not-good-near-by', asks: ['testNearCenter'] },
   ],
 });

@@ -27,6 +27,7 @@ testCause(timbre, {
         testNoiseEach: 'thin',
         testMainInPlace: 'right',
         testSwapAtAmplifier: 'stays',
+        testSwapAtLoudspeakers: 'follows-box',
         testNearCenter: 'still-bad',
       },
       rules: [
@@ -34,6 +35,7 @@ testCause(timbre, {
         'noise-differs',
         'main-sounds-right-there',
         'stays-with-the-box',
+        'goes-with-the-box',
         'still-there-near-by',
       ],
     },
@@ -61,8 +63,13 @@ testCause(timbre, {
     },
     {
       name: 'a main that sounds as wrong there blames the place',
-      facts: { testMainInPlace: 'wrong', testSwapAtAmplifier: 'moves-left', testNearCenter: 'good-near' },
-      rules: ['main-sounds-right-there', 'stays-with-the-box', 'still-there-near-by'],
+      facts: {
+        testMainInPlace: 'wrong',
+        testSwapAtAmplifier: 'moves-left',
+        testSwapAtLoudspeakers: 'stays-with-cable',
+        testNearCenter: 'good-near',
+      },
+      rules: ['main-sounds-right-there', 'stays-with-the-box', 'goes-with-the-box', 'still-there-near-by'],
     },
   ],
   cannotTell: [
@@ -80,6 +87,7 @@ testCause(timbre, {
     { name: 'no noise yet', facts: {}, rule: 'noise-differs', asks: ['testNoiseEach'] },
     { name: 'no main tried there', facts: {}, rule: 'main-sounds-right-there', asks: ['testMainInPlace'] },
     { name: 'not swapped', facts: {}, rule: 'stays-with-the-box', asks: ['testSwapAtAmplifier'] },
+    { name: 'boxes not swapped', facts: {}, rule: 'goes-with-the-box', asks: ['testSwapAtLoudspeakers'] },
     { name: 'not heard near by', facts: {}, rule: 'still-there-near-by', asks: ['testNearCenter'] },
   ],
   boundary: [

@@ -54,6 +54,23 @@ export const delay = defineCause({
       'delayMs',
       { heard: 'sharedContent' },
     ),
+    deviates(
+      {
+        id: 'step-too-coarse',
+        group: 'arrival',
+        says: {
+          yes: 'The menu moves in steps that can leave {entryStepErrorMs} between two loudspeakers; {limit} is clearly heard.',
+          no: 'The step of the menu leaves at most {entryStepErrorMs} between two loudspeakers.',
+          unknown: 'The smallest step of the entries is not known.',
+        },
+        because:
+          'Each entry can be off by half a step. Steps of a foot leave as large an error as no entry at all.',
+        source: 'geometry',
+      },
+      'entryStepErrorMs',
+      'delayMs',
+      { only: 'for', heard: 'sharedContent', maxDb: 6 },
+    ),
     answers(
       {
         id: 'tape-disagrees',

@@ -33,7 +33,7 @@ export const driverFault = defineCause({
     terminals: 'independent',
     history: 'independent',
     noise: 'independent',
-    swap: 'independent',
+    swap: 'same-session',
     near: 'independent',
   },
   rules: [
@@ -135,6 +135,22 @@ export const driverFault = defineCause({
       oneOf('testSwapAtAmplifier', 'stays', 'gone'),
       0.92,
       0.5,
+    ),
+    answers(
+      {
+        id: 'goes-with-the-box',
+        group: 'swap',
+        says: {
+          yes: 'On another cable the center box is as bad as before, so the fault is in the box.',
+          no: 'The fault stays with the cable: a cable or a clamp, or the channel, not a driver.',
+          unknown: 'Center and left have not been swapped at the loudspeakers yet.',
+        },
+        because: 'A dead driver goes where its box goes. A bad cable stays behind with its channel.',
+        source: 'practice',
+      },
+      is('testSwapAtLoudspeakers', 'follows-box'),
+      0.7,
+      0.45,
     ),
     answers(
       {

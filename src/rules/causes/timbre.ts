@@ -187,6 +187,22 @@ export const timbre = defineCause({
     ),
     answers(
       {
+        id: 'goes-with-the-box',
+        group: 'exchange',
+        says: {
+          yes: 'On the cable of the left channel the center box sounds as wrong as before: the trouble goes with the box.',
+          no: 'On the cable of the left channel the center box sounds right: cable or channel make the trouble.',
+          unknown: 'Center and left have not been swapped at the loudspeakers.',
+        },
+        because: 'The cables stayed with their channels; only the boxes changed places.',
+        source: 'practice',
+      },
+      is('testSwapAtLoudspeakers', 'follows-box'),
+      0.88,
+      0.45,
+    ),
+    answers(
+      {
         id: 'still-there-near-by',
         group: 'where',
         says: {
