@@ -37,7 +37,7 @@ describe('what would change the conclusion', () => {
           expect(flip.byDb).toBeGreaterThanOrEqual(0);
         }
       }),
-      { numRuns: 20 },
+      { numRuns: 12 },
     );
   });
   it('no smaller set does, and none is claimed where one exists: brute force over sets of up to two', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { EMPTY_BOOK, type FactBook, told, withAnswer } from '../../src/facts/book.js';
+import { type Answer, EMPTY_BOOK, type FactBook, told, withAnswer } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { possibleAnswers } from '../../src/reasoning/hypotheses.js';
@@ -11,7 +11,7 @@ import { ruleIndex } from '../../src/reasoning/rule-index.js';
 import { faultProbabilities } from '../../src/reasoning/suspects.js';
 import { anyBook } from './books.js';
 
-const RUNS = { numRuns: 15 };
+const RUNS = { numRuns: 8 };
 const start: FactBook = { ...EMPTY_BOOK, complaints: ['voice-unclear-off-side'] };
 
 describe('the next question', () => {
@@ -142,6 +142,25 @@ describe('stopping', () => {
       }),
       RUNS,
     );
+  });
+  it('with one weak answer left and a clear leader, says that nothing still open changes it', () => {
+    const open: FactId = 'lipSync';
+    const answers = new Map<FactId, Answer>(
+      FACT_IDS.filter((id) => id !== open).map((id) => [id, { how: 'unknown' }]),
+    );
+    answers.set('centerLayout', { value: 'mid-tweeter-mid', how: 'measured' });
+    answers.set('centerOrientation', { value: 'level', how: 'measured' });
+    answers.set('centerCount', { value: 'one', how: 'measured' });
+    answers.set('seatDistance', { value: 2.5, how: 'measured' });
+    answers.set('seating', { value: 'one-row', how: 'measured' });
+    answers.set('seatCount', { value: 3, how: 'measured' });
+    answers.set('seatSpacing', { value: 0.9, how: 'measured' });
+    answers.set('testSitMiddle', { value: 'clear-in-middle', how: 'measured' });
+    const audit = auditSync({ ...start, answers });
+    expect(audit.ranking.leader).toBe('driver-layout');
+    expect(questionsLeft(audit)).toBe(1);
+    expect(isSettled(audit)).toBe(true);
+    expect(next(audit)).toMatchObject({ kind: 'stop' });
   });
   it('a book in which everything was asked leaves no question', () => {
     const answers = new Map(FACT_IDS.map((id) => [id, { how: 'unknown' as const }]));

@@ -7,7 +7,7 @@ import { afterRemedy, outdatedAnswers, triedDb } from '../../src/reasoning/tried
 import { causeOf } from '../../src/rules/index.js';
 import { anyBook } from './books.js';
 
-const RUNS = { numRuns: 15 };
+const RUNS = { numRuns: 8 };
 const remedyOf = (step: { cause: Parameters<typeof causeOf>[0]; id: string }) =>
   causeOf(step.cause).remedies.find((r) => r.id === step.id);
 
