@@ -14,7 +14,16 @@ import { confidenceText, priorText, sharedText, verdictText } from './confidence
 import { reportEvidence } from './report-evidence.js';
 import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
-import { answerText, capital, effortText, factText, fillKnown, idText, sentence } from './words.js';
+import {
+  answerText,
+  capital,
+  effortText,
+  factText,
+  fillKnown,
+  fillNaming,
+  idText,
+  sentence,
+} from './words.js';
 
 export function reportCauses(audit: Audit): ReportCause[] {
   const causes = new Map(audit.causes.map((cause) => [cause.id, cause]));
@@ -101,7 +110,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
     {
       id: remedy.id,
       title: capital(remedy.title),
-      steps: remedy.steps.map(sentence),
+      steps: remedy.steps.map((step) => sentence(fillNaming(step, view, book.units))),
       minutes: remedy.minutes,
       cost: remedy.cost,
       expect: sentence(

@@ -27,14 +27,31 @@ const BRACES = /\{([A-Za-z0-9.]+)\}/g;
 
 /** Fills every `{variable}` with value and unit in the owner's units. Throws a GapError on what is not known. */
 export function fill(template: string, view: View, units: UnitSystem, filling: Filling = {}): string {
+  return filled(template, view, units, filling, (name) => {
+    throw new GapError(name);
+  });
+}
+
+/** The same for a step that must not be left out: what is not known is named in its place. */
+export function fillNaming(template: string, view: View, units: UnitSystem): string {
+  return filled(template, view, units, {}, (name) =>
+    isVar(name) ? `a value not known yet (${variableLabel(name)})` : 'a value not known yet',
+  );
+}
+
+function filled(
+  template: string,
+  view: View,
+  units: UnitSystem,
+  filling: Filling,
+  gap: (name: string) => string,
+): string {
   return template.replace(BRACES, (_, name: string) => {
     if (name === 'limit') {
-      if (!filling.limit) throw new GapError(name);
-      return quantityText(filling.limit.value, filling.limit.unit, units);
+      return filling.limit ? quantityText(filling.limit.value, filling.limit.unit, units) : gap(name);
     }
     const value = isVar(name) ? view.read(name).value : undefined;
-    if (value === undefined) throw new GapError(name);
-    return variableText(name as VarId, value, units);
+    return value === undefined ? gap(name) : variableText(name as VarId, value, units);
   });
 }
 

@@ -108,7 +108,7 @@ function remedyItem(remedy: Remedy): Item {
     below: [
       ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
       ...remedy.cautions.map((id) => `Caution: ${CAUTIONS[id]}`),
-      `How: ${remedy.steps.join(' ')}`,
+      `How: ${templateText(remedy.steps.join(' '))}`,
       `Expect: ${templateText(remedy.expect)}`,
       `Check: ${templateText(remedy.verify)}`,
     ],

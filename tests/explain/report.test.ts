@@ -1,0 +1,195 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { renderJson } from '../../src/explain/render/json.js';
+import { buildReport } from '../../src/explain/report.js';
+import { rangeBar } from '../../src/explain/report-evidence.js';
+import type { Report } from '../../src/explain/report-types.js';
+import { auditSync } from '../../src/reasoning/audit.js';
+import { CAUSE_IDS } from '../../src/rules/cause.js';
+import { anyBook } from '../support/books.js';
+import { LOBING, SPARSE, told } from './books.js';
+
+const report = buildReport(auditSync(LOBING));
+const parsed = JSON.parse(renderJson(report)) as Report;
+const leader = parsed.causes[0];
+
+/** Every number in a tree. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
+
+describe('JSON report', () => {
+  it('carries the keys of the contract, in their place', () => {
+    expect(Object.keys(parsed).slice(0, 12)).toEqual([
+      'format',
+      'version',
+      'verdict',
+      'causes',
+      'plan',
+      'seats',
+      'complaints',
+      'seamlessSwitch',
+      'unknown',
+      'assumed',
+      'contradictions',
+      'cautions',
+    ]);
+    expect(parsed).toMatchObject({ format: 'center-audit/report', version: 1 });
+    expect(Object.keys(parsed.verdict).slice(0, 4)).toEqual([
+      'headline',
+      'confidence',
+      'leader',
+      'undecided',
+    ]);
+    expect(Object.keys(leader ?? {}).slice(0, 8)).toEqual([
+      'id',
+      'title',
+      'probability',
+      'decibans',
+      'verdict',
+      'severity',
+      'evidence',
+      'remedies',
+    ]);
+    expect(Object.keys(leader?.evidence[0] ?? {}).slice(0, 9)).toEqual([
+      'rule',
+      'decibans',
+      'text',
+      'facts',
+      'value',
+      'threshold',
+      'unit',
+      'source',
+      'assumed',
+    ]);
+    expect(Object.keys(leader?.remedies[0] ?? {}).slice(0, 8)).toEqual([
+      'id',
+      'title',
+      'steps',
+      'minutes',
+      'cost',
+      'expect',
+      'verify',
+      'cautions',
+    ]);
+    expect(Object.keys(parsed.plan[0] ?? {}).slice(0, 5)).toEqual([
+      'kind',
+      'id',
+      'cause',
+      'minutes',
+      'because',
+    ]);
+    expect(Object.keys(parsed.seats[0] ?? {}).slice(0, 6)).toEqual([
+      'name',
+      'azimuthDeg',
+      'dipDb',
+      'dipHz',
+      'speechLossDb',
+      'centerMinusMainsMs',
+    ]);
+    expect(Object.keys(parsed.complaints[0] ?? {}).slice(0, 2)).toEqual(['id', 'leakShare']);
+    expect(Object.keys(parsed.seamlessSwitch).slice(0, 2)).toEqual(['passes', 'steps']);
+    expect(Object.keys(parsed.unknown[0] ?? {}).slice(0, 3)).toEqual(['fact', 'howToFindOut', 'settles']);
+    expect(Object.keys(parsed.assumed[0] ?? {}).slice(0, 3)).toEqual(['fact', 'value', 'effect']);
+  });
+  it('survives being read back: nothing in it is undefined or not a number', () => {
+    expect(JSON.parse(JSON.stringify(parsed))).toEqual(report);
+  });
+  it('holds every cause once, most probable first', () => {
+    expect([...parsed.causes.map((cause) => cause.id)].sort()).toEqual([...CAUSE_IDS].sort());
+    const decibans = parsed.causes.map((cause) => cause.decibans);
+    expect(decibans).toEqual([...decibans].sort((a, b) => b - a));
+  });
+  it('blames the driver layout of a lying mid-tweeter-mid at a near sofa, with numbers', () => {
+    expect(parsed.verdict).toMatchObject({ leader: 'driver-layout', undecided: false });
+    const dip = leader?.evidence.find((item) => item.rule === 'dip-at-worst-seat');
+    expect(dip).toMatchObject({ unit: 'dB', threshold: 4, speaks: 'for' });
+    expect(dip?.text).toContain(dip?.valueText ?? '?');
+  });
+  it('gives dips as zero or negative, and the deepest equals the computed fact', () => {
+    for (const seat of parsed.seats) expect(seat.dipDb).toBeLessThanOrEqual(0);
+    const deepest = Math.min(...parsed.seats.map((seat) => seat.dipDb ?? 0));
+    expect(-deepest).toBeCloseTo(auditSync(LOBING).view.read('layoutDipDb').value as number, 9);
+  });
+  it('names for what is not known how to find out and what it settles', () => {
+    const asked = buildReport(auditSync(told(LOBING, { centerMidSize: { how: 'unknown' } })));
+    const entry = asked.unknown.find((each) => each.fact === 'centerMidSize');
+    expect(entry?.asked).toBe(true);
+    expect(entry?.howToFindOut.length).toBeGreaterThan(10);
+    for (const each of asked.unknown) expect(each.howToFindOut).not.toBe('');
+  });
+  it('says neither pass nor fail of the seamless switch where its numbers are unknown', () => {
+    expect(buildReport(auditSync(SPARSE)).seamlessSwitch.passes).toBeNull();
+  });
+  it('fails the seamless switch where the center is 4 dB louder than the mains', () => {
+    const loud = told(LOBING, {
+      measuredCenterLevel: { value: 79, how: 'measured' },
+      measuredLeftLevel: { value: 75, how: 'measured' },
+      measuredRightLevel: { value: 75, how: 'measured' },
+    });
+    const { seamlessSwitch } = buildReport(auditSync(loud));
+    expect(seamlessSwitch.passes).toBe(false);
+    expect(seamlessSwitch.summary).toContain('loudness');
+  });
+});
+
+describe('verdict', () => {
+  it('is open where only a complaint was told, and names what remains and what separates it', () => {
+    const { verdict } = buildReport(auditSync(SPARSE));
+    expect(verdict.undecided).toBe(true);
+    expect(verdict.contenders.length).toBeGreaterThanOrEqual(2);
+    expect(verdict.separatedBy.length).toBeGreaterThan(0);
+    for (const contender of verdict.contenders) expect(verdict.headline).toContain(contender.title);
+  });
+  it('tells one who told nothing that nothing can be named', () => {
+    const { verdict } = buildReport(auditSync({ ...SPARSE, complaints: [] }));
+    expect(verdict.headline).toMatch(/Nothing was told yet/);
+  });
+  it('says a word and the nearest five percent', () => {
+    expect(report.verdict.confidence).toMatch(/^[a-z ]+, (about \d?[05] %|over 95 %|under 5 %)$/);
+  });
+});
+
+describe('range bars', () => {
+  const text = (value: number): string => `${value}`;
+  it('grade by the neighboring grades, and are drawn only near them', () => {
+    const grade = (value: number) => {
+      const { grade: word, near } = rangeBar('dipDb', value, text);
+      return [word, near];
+    };
+    expect([1, 2, 5, 9].map(grade)).toEqual([
+      ['good', false],
+      ['borderline', true],
+      ['poor', true],
+      ['poor', false],
+    ]);
+  });
+  it('turn round where small values are bad', () => {
+    expect(rangeBar('baseNarrowDeg', 50, text).grade).toBe('good');
+    expect(rangeBar('baseNarrowDeg', 30, text).grade).toBe('poor');
+  });
+});
+
+describe('any system', () => {
+  it('gives sums that are exact, probabilities within bounds and finite numbers', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const built = buildReport(auditSync(book));
+        for (const cause of built.causes) {
+          const sum =
+            cause.groups.reduce((total, group) => total + group.decibans, cause.priorDb) + cause.sharedDb;
+          expect(sum).toBe(cause.decibans);
+          expect(cause.probability).toBeLessThanOrEqual(0.99);
+          for (const item of cause.evidence)
+            expect(item.speaks).toBe(item.decibans > 0 ? 'for' : item.decibans < 0 ? 'against' : 'neither');
+        }
+        expect(numbersIn(built).every(Number.isFinite)).toBe(true);
+        for (const seat of built.seats) expect(seat.dipDb ?? 0).toBeLessThanOrEqual(0);
+        expect(built.verdict.contenders[0]?.id).toBe(built.verdict.leader);
+        expect(JSON.parse(renderJson(built))).toEqual(built);
+      }),
+      { numRuns: 25 },
+    );
+  }, 120_000);
+});
