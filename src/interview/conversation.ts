@@ -105,12 +105,20 @@ export function reply(state: State, raw: string): State {
 const isFreeText = (screen: Screen): boolean =>
   screen.kind === 'note' || screen.kind === 'place' || (screen.kind === 'topic' && screen.topic === 'words');
 
-/** Answers that begin with the letter of a mark, where a beginning is enough for an answer. */
+/**
+ * Answers that begin with the letter of a mark, where a beginning is enough for an answer. A first word that
+ * several lines share ("from the picture", "from behind") stands for none of them.
+ */
 function couldMean(state: State, screen: Screen, letter: string): { text: string; label: string }[] {
   if (screen.kind === 'review' || screen.kind === 'result') return [];
   const entries = entriesOf(state, screen);
+  const opens = (label: string): string => label.toLowerCase().split(/[^a-z]/, 1)[0] ?? '';
+  const isOwn = (label: string): boolean =>
+    entries.filter((entry) => opens(entry.label) === opens(label)).length === 1;
   const byBeginning = entries
-    .filter(({ value, label }) => value.startsWith(letter) || label.toLowerCase().startsWith(letter))
+    .filter(
+      ({ value, label }) => value.startsWith(letter) || (opens(label).startsWith(letter) && isOwn(label)),
+    )
     .map(({ value, label }) => ({ text: value, label }));
   const spec = screen.kind === 'topic' && !isOpening(screen.topic) ? factSpec(screen.topic) : undefined;
   const sides = spec?.kind === 'number' && spec.sides ? Object.values(spec.sides) : [];
@@ -123,6 +131,7 @@ function couldMean(state: State, screen: Screen, letter: string): { text: string
 /** The answer to "which was meant?"; anything else is taken as an answer to the question itself. */
 function resolve(state: State, screen: Screen & { kind: 'meant' }, typed: string): State {
   const below = pop(state);
+  if (typed === '<') return below;
   if (typed.toLowerCase() === screen.typed) return act(below, screen.mark);
   const number = /^\d+$/.test(typed) ? Number(typed) : undefined;
   if (number === undefined) return reply(below, typed);

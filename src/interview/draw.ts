@@ -40,7 +40,7 @@ export function drawPrompt(prompt: Prompt, style: Style, isAgain: boolean): stri
     '',
     ...(isAgain ? [] : dim(prompt.head)),
     ...wrapped(prompt.ask, width).map((line) => colors.bold(line)),
-    ...(isLeftOut ? [] : choices),
+    ...(isLeftOut ? dim(`1 to ${prompt.choices.length}, as listed above.`) : choices),
     ...dim(prompt.hint),
     ...dim(prompt.onEnter === '' ? '' : `Enter ${prompt.onEnter}`),
     ...(isAgain || !prompt.marks ? [] : dim(MARKS_LINE)),

@@ -110,7 +110,11 @@ export function promptOf(state: State): Prompt {
     case 'how':
       return { ...base, choices, ask: `How was the ${factSpec(screen.fact).label} found?`, hint: HOW_HINT };
     case 'meant':
-      return { ...base, choices, ask: `“${screen.typed}” can mean two things here. Which is meant?` };
+      return {
+        ...base,
+        choices,
+        ask: `“${screen.typed}” can mean more than one thing here. Which is meant?`,
+      };
     case 'clash':
       return {
         ...base,

@@ -1,5 +1,6 @@
 /** Drives a conversation: shows, reads, saves after every line, reports. */
 import { plural } from '../explain/words.js';
+import type { FactBook } from '../facts/book.js';
 import type { Audit } from '../reasoning/audit.js';
 import { reply, stepBack } from './conversation.js';
 import { OPENING_SCRIPT, shortlistLines } from './help.js';
@@ -11,7 +12,7 @@ import type { Store } from './store.js';
 export interface Session {
   readonly terminal: Terminal;
   readonly store: Pick<Store, 'save' | 'moveTo'>;
-  /** Shows the report of an audit; called whenever a new result is on the screen, if `isLive`. */
+  /** Shows the report of an audit: at the end, and if `isLive` at the first result too. */
   readonly report: (audit: Audit) => Promise<void>;
   /** The result goes to the same eyes as the questions, so it is shown as soon as it is there. */
   readonly isLive: boolean;
@@ -38,13 +39,19 @@ export async function hold(session: Session, start: State): Promise<Ending> {
   const { terminal } = session;
   let state = saved(session, start);
   let shown: Prompt | undefined;
-  for (;;) {
+  let reported: FactBook | undefined;
+  const report = async (): Promise<void> => {
+    await session.report(state.audit);
+    reported = bookOf(state);
+  };
+  while (state.ending === undefined) {
     terminal.tell(state.said);
     if (state.reportDue && session.isLive) {
-      await session.report(state.audit);
-      state = { ...state, reportDue: false };
+      // The whole report once; after a home test the change is enough, and the whole again at the end.
+      if (reported === undefined) await report();
+      else terminal.tell(shortlistLines(state));
     }
-    if (state.ending) break;
+    state = { ...state, reportDue: false };
     const prompt = promptOf(state);
     const typed = await terminal.ask(prompt, isSame(prompt, shown));
     shown = prompt;
@@ -52,7 +59,8 @@ export async function hold(session: Session, start: State): Promise<Ending> {
     state = 'escape' in typed ? stepBack(state) : reply(state, typed.text);
     state = saved(session, moved(session, state));
   }
-  if (state.ending === 'finished' && !session.isLive) await session.report(state.audit);
+  terminal.tell(state.said);
+  if (state.ending === 'finished' && reported !== bookOf(state)) await report();
   return { kind: state.ending, state };
 }
 
