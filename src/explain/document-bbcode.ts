@@ -75,13 +75,18 @@ function tableBbcode(head: readonly string[], rows: readonly (readonly string[])
   return `[code]${lines.join('\n')}[/code]`;
 }
 
-/** A space without width: it parts what a board would read as a tag, a smiley, a link or a mention. */
+/** Brackets of another width: no board takes them for a tag, however lenient its parser is. */
+const WIDE_OPEN = '\uff3b';
+const WIDE_CLOSE = '\uff3d';
+
+/** A space without width: it parts what a board would read as a smiley, a link or a mention. */
 const ZERO_WIDTH = '\u200b';
 
 /** Plain text that opens no tag, draws no smiley, and becomes no link or mention. */
 export function inert(text: string): string {
   return text
-    .replaceAll('[', `[${ZERO_WIDTH}`)
+    .replaceAll('[', WIDE_OPEN)
+    .replaceAll(']', WIDE_CLOSE)
     .replace(/([:;=])(?=-?[)(DpPoOxX|/\\*?!$@3])/g, `$1${ZERO_WIDTH}`)
     .replace(/([8B])(?=-?\))/g, `$1${ZERO_WIDTH}`)
     .replace(/:(?=\w+:)/g, `:${ZERO_WIDTH}`)

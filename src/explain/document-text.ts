@@ -60,12 +60,16 @@ function blockLines(block: Block, pen: Pen): string[] {
     case 'gauge':
       return gaugeLines(block.bar, pen);
     case 'quote':
-      return block.text
-        .split('\n')
-        .flatMap((line) =>
-          wrapped(line, width - 4).map((part) => `  ${pen.options.ascii ? '|' : '│'} ${part}`),
-        );
+      return quoteLines(block.text, pen);
   }
+}
+
+/** A rule on the left; in quotation marks where nothing is drawn. */
+function quoteLines(text: string, pen: Pen): string[] {
+  const { accessible, ascii, width } = pen.options;
+  if (accessible) return text.split('\n').flatMap((line) => wrapped(`“${line}”`, width));
+  const bar = `  ${ascii ? '|' : '│'} `;
+  return text.split('\n').flatMap((line) => wrapped(line, width - widthOf(bar)).map((part) => bar + part));
 }
 
 function headingLines(text: string, level: 1 | 2 | 3, pen: Pen): string[] {
