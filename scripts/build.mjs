@@ -1,18 +1,23 @@
-// Bundles the program into dist/: one entry, split into chunks that are loaded when a command needs them.
-// Libraries are bundled too, so that the installed package depends on nothing and starts fast.
-import { chmodSync, readFileSync, rmSync } from 'node:fs';
+// Bundles the program into dist/: one entry for the program and one for its worker threads, split into chunks that
+// are loaded when a command needs them. Libraries are bundled too, so that the installed package depends on
+// nothing and starts fast.
+import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = new URL('../', import.meta.url);
 const at = (path) => fileURLToPath(new URL(path, root));
 const { version } = JSON.parse(readFileSync(at('package.json'), 'utf8'));
+// The pool starts its threads from a file of its own, which has to lie beside the bundle.
+const poolWorker = join(dirname(createRequire(import.meta.url).resolve('piscina')), 'worker.js');
 
-rmSync(at('dist'), { recursive: true, force: true });
-await build({
+const { outputFiles } = await build({
   absWorkingDir: at('.'),
-  entryPoints: ['src/cli.ts'],
+  entryPoints: { cli: 'src/cli.ts', 'batch-worker': 'src/commands/batch/worker.ts', worker: poolWorker },
   outdir: 'dist',
+  write: false,
   bundle: true,
   splitting: true,
   format: 'esm',
@@ -21,11 +26,21 @@ await build({
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
-  define: { __VERSION__: JSON.stringify(version) },
-  // CommonJS libraries inside the bundle ask for `require`; the odd name cannot clash with theirs.
+  external: ['@napi-rs/nice'],
+  define: { __VERSION__: JSON.stringify(version), __dirname: 'centerAuditFolder' },
+  // CommonJS libraries inside the bundle ask for `require` and `__dirname`; the odd names cannot clash with theirs.
   banner: {
-    js: "import { createRequire as centerAuditCreateRequire } from 'node:module'; const require = centerAuditCreateRequire(import.meta.url);",
+    js: "import { createRequire as centerAuditCreateRequire } from 'node:module'; const require = centerAuditCreateRequire(import.meta.url), centerAuditFolder = import.meta.dirname;",
   },
   logLevel: 'warning',
 });
+
+// Names of chunks hold a hash of what is in them: new ones are added before old ones go, so that a program that
+// is running meanwhile still finds its own.
+mkdirSync(at('dist'), { recursive: true });
+for (const { path, contents } of outputFiles) writeFileSync(path, contents);
+const fresh = new Set(outputFiles.map(({ path }) => basename(path)));
+for (const name of readdirSync(at('dist'))) {
+  if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true });
+}
 chmodSync(at('dist/cli.js'), 0o755);

@@ -14,6 +14,21 @@ export interface Io {
   readStdin(limitBytes: number): Promise<Uint8Array>;
 }
 
+/** The same for commands that read and write without end. */
+export interface StreamIo extends Io {
+  /** Standard input as it comes. */
+  stdin(): AsyncIterable<Uint8Array>;
+  /** Settles when what was written to standard output has gone out. */
+  flush(): Promise<void>;
+}
+
 /** Exit codes of the contract. */
 export const EXIT = { done: 0, fault: 1, input: 2, needsInterview: 3, interrupted: 130 } as const;
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+
+/** Options that stand at every command. */
+export interface GlobalOptions {
+  /** False after --no-color. */
+  readonly color: boolean;
+  readonly accessible?: boolean;
+}

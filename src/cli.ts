@@ -1,0 +1,32 @@
+#!/usr/bin/env node
+/** The program: real streams, signals and exit codes around the tree of commands. */
+import { failure } from './commands/failure.js';
+import { EXIT, type ExitCode } from './commands/io.js';
+import { processIo } from './commands/process-io.js';
+import { buildProgram, runProgram } from './commands/program.js';
+
+/** Set when the program is bundled. */
+declare const __VERSION__: string | undefined;
+const version = typeof __VERSION__ === 'string' ? __VERSION__ : '0.0.0-source';
+
+const io = processIo();
+const finish = (code: ExitCode): void => {
+  process.exitCode = code;
+};
+
+// The reader of a pipe may leave early, as `head` does; that is no fault of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? EXIT.done : EXIT.fault);
+});
+process.on('SIGINT', () => {
+  io.err('\nInterrupted.\n');
+  process.exit(EXIT.interrupted);
+});
+
+try {
+  await runProgram(buildProgram(io, version, finish), process.argv.slice(2));
+} catch (error) {
+  const { code, text } = failure(error, io.env);
+  io.err(text);
+  finish(code);
+}

@@ -1,0 +1,115 @@
+/** Standard input as one case or as JSON lines, read as it comes and never held as a whole. */
+import { MAX_CASE_BYTES } from '../../facts/case-file.js';
+import type { Problem } from '../../facts/user-error.js';
+import type { Task } from './one.js';
+
+const NEWLINE = 0x0a;
+const TOO_LONG: Problem = {
+  what: `the line is longer than ${MAX_CASE_BYTES} bytes`,
+  accepted: `one case a line, of at most ${MAX_CASE_BYTES} bytes`,
+};
+
+type Line = { readonly number: number } & ({ readonly bytes: Uint8Array } | { readonly tooLong: true });
+
+/**
+ * Lines of at most the size of a case; a longer one is skipped to its end and told as too long, so that a
+ * stream without line breaks costs no memory.
+ */
+export async function* linesOf(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Line> {
+  let parts: Uint8Array[] = [];
+  let size = 0;
+  let number = 1;
+  const line = (): Line =>
+    size > MAX_CASE_BYTES ? { number, tooLong: true } : { number, bytes: Buffer.concat(parts) };
+  const take = (part: Uint8Array): void => {
+    size += part.length;
+    if (size > MAX_CASE_BYTES) parts = [];
+    else parts.push(part);
+  };
+  for await (const chunk of chunks) {
+    let from = 0;
+    for (let end = chunk.indexOf(NEWLINE); end !== -1; end = chunk.indexOf(NEWLINE, from)) {
+      take(chunk.subarray(from, end));
+      yield line();
+      parts = [];
+      size = 0;
+      number += 1;
+      from = end + 1;
+    }
+    if (from < chunk.length) take(chunk.subarray(from));
+  }
+  if (size > 0) yield line();
+}
+
+/**
+ * The cases of a stream. It holds JSON lines when its first line that is not empty is a whole JSON object and
+ * another such line follows; otherwise all of it is one case, written over as many lines as its author liked.
+ * @param name of the stream, for messages
+ */
+export async function* casesOf(chunks: AsyncIterable<Uint8Array>, name: string): AsyncGenerator<Task> {
+  const lines = linesOf(chunks);
+  const head: Line[] = [];
+  for (let line = await lines.next(); !line.done; line = await lines.next()) {
+    if (isBlank(line.value)) {
+      head.push(line.value);
+      continue;
+    }
+    const [first] = head.filter((each) => !isBlank(each));
+    head.push(line.value);
+    if (first === undefined && 'bytes' in line.value && isObject(line.value.bytes)) continue;
+    if (first === undefined) return yield { name, several: false, ...whole(await rest(head, lines)) };
+    for (const each of head) if (!isBlank(each)) yield taskOf(each, name);
+    for await (const each of lines) if (!isBlank(each)) yield taskOf(each, name);
+    return;
+  }
+  yield { name, several: false, ...whole(head) };
+}
+
+const isBlank = (line: Line): boolean =>
+  'bytes' in line && line.bytes.every((byte) => byte === 0x20 || byte === 0x09 || byte === 0x0d);
+
+function isObject(bytes: Uint8Array): boolean {
+  try {
+    const value: unknown = JSON.parse(new TextDecoder().decode(bytes));
+    return typeof value === 'object' && value !== null;
+  } catch {
+    return false;
+  }
+}
+
+function taskOf(line: Line, name: string): Task {
+  const where = `${name}, line ${line.number}`;
+  return {
+    name: where,
+    several: true,
+    ...('bytes' in line ? { bytes: line.bytes } : { problem: TOO_LONG }),
+  };
+}
+
+/** The lines of a single case, up to a little more than a case may have. */
+async function rest(head: readonly Line[], lines: AsyncIterable<Line>): Promise<Line[]> {
+  const all = [...head];
+  let size = all.reduce((sum, line) => sum + ('bytes' in line ? line.bytes.length : 0), 0);
+  for await (const line of lines) {
+    all.push(line);
+    size += 'bytes' in line ? line.bytes.length + 1 : 0;
+    if (size > MAX_CASE_BYTES || 'tooLong' in line) break;
+  }
+  return all;
+}
+
+/** Put together again, line breaks included, so that places in messages are right. */
+function whole(lines: readonly Line[]): { bytes: Uint8Array } | { problem: Problem } {
+  const parts = lines.flatMap((line, index) =>
+    'bytes' in line ? [...(index > 0 ? [Buffer.from('\n')] : []), line.bytes] : [],
+  );
+  const bytes = Buffer.concat(parts);
+  return lines.some((line) => 'tooLong' in line) || bytes.length > MAX_CASE_BYTES
+    ? {
+        problem: {
+          what: `more than ${MAX_CASE_BYTES} bytes arrived`,
+          accepted: `a case of at most ${MAX_CASE_BYTES} bytes, or JSON lines: one case a line`,
+        },
+      }
+    : { bytes };
+}

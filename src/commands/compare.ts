@@ -1,0 +1,31 @@
+/** `center-audit compare`: two audits of the same system, before and after. */
+import { compareReport, renderCompare } from '../explain/change-words.js';
+import { UserError } from '../facts/user-error.js';
+import { audit } from '../reasoning/audit.js';
+import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
+import { loadCase, STDIN, warningsText } from './load-case.js';
+import { type FormatOptions, wantsJson } from './options.js';
+import { printResult } from './print.js';
+
+export async function run(
+  io: Io,
+  before: string,
+  after: string,
+  options: GlobalOptions & FormatOptions,
+): Promise<ExitCode> {
+  wantsJson(options);
+  if (before === STDIN && after === STDIN) {
+    throw new UserError({
+      where: 'compare',
+      what: 'standard input can be read only once',
+      accepted: 'a file for at least one of the two cases',
+      example: 'center-audit compare before.json -',
+    });
+  }
+  const first = await loadCase(io, before);
+  const second = await loadCase(io, after);
+  io.err(warningsText(first) + warningsText(second));
+  const report = compareReport(await audit(first.book), await audit(second.book));
+  printResult(io, options, report, renderCompare);
+  return EXIT.done;
+}

@@ -1,0 +1,33 @@
+/** Formats of a report, by the name that is typed. Only the renderer that is asked for is loaded. */
+import type { Report } from '../explain/report-types.js';
+import type { TextOptions } from '../explain/terminal.js';
+import type { Audit } from '../reasoning/audit.js';
+
+export const FORMATS = ['text', 'markdown', 'html', 'bbcode', 'ticket', 'json'] as const;
+export type Format = (typeof FORMATS)[number];
+
+export interface Rendering {
+  readonly report: Report;
+  /** The page draws its plots from it. */
+  readonly audit: Audit;
+  readonly text: TextOptions;
+  /** The case as it stands on the command line, for the next command. */
+  readonly caseName: string;
+}
+
+export async function render(format: Format, { report, text, caseName }: Rendering): Promise<string> {
+  switch (format) {
+    case 'text':
+      return (await import('../explain/render/text.js')).renderText(report, { ...text, caseName });
+    case 'markdown':
+      return (await import('../explain/render/markdown.js')).renderMarkdown(report);
+    case 'html':
+      throw new Error('not yet');
+    case 'bbcode':
+      return (await import('../explain/render/bbcode.js')).renderBbcode(report);
+    case 'ticket':
+      return (await import('../explain/render/ticket.js')).renderTicket(report, text);
+    case 'json':
+      return (await import('../explain/render/json.js')).renderJson(report);
+  }
+}

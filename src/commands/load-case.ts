@@ -1,0 +1,61 @@
+/** A case from a file or from standard input. */
+import { dirname, resolve } from 'node:path';
+import type { FactBook } from '../facts/book.js';
+import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
+import { plainLine } from '../facts/sanitize.js';
+import { inFile } from './failure.js';
+import type { Io } from './io.js';
+import { readLimited } from './read-file.js';
+
+/** Stands for standard input wherever a case is named. */
+export const STDIN = '-';
+export const STDIN_NAME = 'standard input';
+
+export interface LoadedCase {
+  /** The path as it is told to people. */
+  readonly name: string;
+  readonly book: FactBook;
+  readonly warnings: readonly CaseWarning[];
+}
+
+/** Reads one case; `-` is standard input. Throws a UserError that names the file. */
+export async function loadCase(io: Io, path: string): Promise<LoadedCase> {
+  if (path !== STDIN) return loadFile(path);
+  tellWaiting(io);
+  return caseFrom(STDIN_NAME, await io.readStdin(MAX_CASE_BYTES));
+}
+
+export function loadFile(path: string): LoadedCase {
+  return caseFrom(plainLine(path), readLimited(path, MAX_CASE_BYTES), dirname(resolve(path)));
+}
+
+/** @param folder where response files are looked for; absent for standard input */
+export function caseFrom(name: string, bytes: Uint8Array, folder?: string): LoadedCase {
+  try {
+    const { book, warnings } = readCase(decodeCase(bytes), folder === undefined ? {} : { folder });
+    return { name, book, warnings };
+  } catch (error) {
+    throw inFile(name, error);
+  }
+}
+
+/** Nothing hangs without a word: a person who reads this knows how to go on. */
+export function tellWaiting(io: Io): void {
+  if (io.stdinIsTerminal)
+    io.err('Reading the case from the keyboard; Ctrl-D on a line of its own ends it.\n');
+}
+
+/** What was noticed along the way, one line a case and kind. */
+export function warningsText({ name, warnings }: Pick<LoadedCase, 'name' | 'warnings'>): string {
+  const bare = warnings.filter((warning) => warning.bareUnit !== undefined);
+  const other = warnings.filter((warning) => warning.bareUnit === undefined);
+  const units = [...new Set(bare.map((warning) => warning.bareUnit))];
+  const lines = [
+    ...units.map((unit) => {
+      const paths = bare.filter((warning) => warning.bareUnit === unit).map(({ path }) => path);
+      return `${name}: numbers without a unit were taken as ${unit}: ${paths.join(', ')}`;
+    }),
+    ...other.map(({ path, text }) => `${name}: ${path === '' ? '' : `${path}: `}${text}`),
+  ];
+  return lines.map((line) => `${line}\n`).join('');
+}

@@ -1,0 +1,234 @@
+/** The tree of commands. Each loads its own file when it runs, so that the start costs nothing but this. */
+import { Argument, Command, CommanderError, Option } from 'commander';
+import { FORMATS } from './formats.js';
+import type { ExitCode, GlobalOptions, StreamIo } from './io.js';
+import { wantsJson } from './options.js';
+import {
+  EXIT_CODES,
+  HELP,
+  isHelp,
+  oneOf,
+  unknownCommand,
+  usageError,
+  wholeNumber,
+  withExamples,
+} from './usage.js';
+
+export const NAME = 'center-audit';
+export const SHELLS = ['bash', 'zsh', 'fish'] as const;
+/** Formats of commands whose result is no report. */
+const PLAIN_FORMATS = ['text', 'json'] as const;
+const PAGE_FORMATS = ['text', 'markdown', 'json'] as const;
+const MOST_JOBS = 64;
+const MOST_MINUTES = 600;
+
+/** @param done told the exit code of the command that ran */
+export function buildProgram(io: StreamIo, version: string, done: (code: ExitCode) => void): Command {
+  const program = new Command(NAME)
+    .description(
+      'Finds out why a center loudspeaker ruins the image: asks, computes what is heard at every seat, ranks the causes and says what to do.\nWithout a command it starts an interview, or goes on with an unfinished one.',
+    )
+    .version(version, '-V, --version', 'print the version')
+    .option('--no-color', 'no color, whatever the terminal')
+    .option('--accessible', 'plain numbered lines, nothing redrawn (or set ACCESSIBLE=1)')
+    .helpCommand(false)
+    .configureHelp(HELP)
+    .configureOutput({
+      writeOut: (text) => io.out(text),
+      writeErr: (text) => io.err(text),
+      getOutHelpWidth: () => io.columns,
+      getErrHelpWidth: () => io.columns,
+      outputError: () => {},
+    });
+  const globals = (): GlobalOptions => program.opts<GlobalOptions>();
+  const add = (name: string, summary: string, first: string, ...more: readonly string[]): Command =>
+    withExamples(
+      program
+        .command(name)
+        .description(summary)
+        .helpOption('-h, --help', 'show this help')
+        .configureHelp(HELP),
+      ...([first, ...more].map((line) => (line.startsWith('echo') ? line : `${NAME} ${line}`)) as [string]),
+    );
+  const asCase = (text = 'a case file; - reads standard input'): Argument => new Argument('CASE', text);
+
+  add('interview [CASE]', 'ask what matters, then tell the diagnosis', 'interview', 'interview case.json')
+    .option('--full', 'ask everything that makes sense, for a complete audit')
+    .addOption(
+      new Option('--minutes <N>', 'stop when so many minutes are used up').argParser(
+        wholeNumber('--minutes', 1, MOST_MINUTES),
+      ),
+    )
+    .addOption(formatOption(FORMATS))
+    .option('--json', 'the same as --format json')
+    .action(async (path: string | undefined, options) => {
+      const { run } = await import('./interview.js');
+      done(await run(io, path, { ...globals(), ...options }));
+    });
+
+  add(
+    'audit <CASE...>',
+    'audit saved cases and print what was found',
+    'audit case.json',
+    'audit case.json --format html --output report.html',
+    'audit before.json after.json --json',
+    'audit before.json after.json --summary',
+    'audit - --json < cases.jsonl',
+  )
+    .addOption(formatOption(FORMATS))
+    .option('--json', 'the same as --format json; one line a case where there are several')
+    .option('--output <FILE>', 'write to a file; a case is never overwritten')
+    .option('--summary', 'a table of the causes over all cases instead of their reports')
+    .addOption(
+      new Option('--jobs <N>', 'worker threads; without it as many as help').argParser(
+        wholeNumber('--jobs', 1, MOST_JOBS),
+      ),
+    )
+    .addHelpText('after', EXIT_CODES)
+    .action(async (paths: string[], options) => {
+      const { run } = await import('./audit.js');
+      done(await run(io, paths, { ...globals(), ...options }));
+    });
+
+  printing('why', 'the evidence for and against one cause', 'why case.json delay', [
+    'why case.json delay --against level',
+  ])
+    .addArgument(asCase())
+    .argument('<CAUSE>', 'a cause id; the audit lists them')
+    .option('--against <CAUSE>', 'put a second cause beside it')
+    .action(async (path: string, cause: string, options) => {
+      const { run } = await import('./why.js');
+      done(await run(io, path, cause, { ...globals(), ...options }));
+    });
+
+  printing('next', 'the question or home test worth most now, and why', 'next case.json', [
+    'next case.json --minutes 5',
+  ])
+    .addArgument(asCase())
+    .addOption(
+      new Option('--minutes <N>', 'only what fits into so many minutes').argParser(
+        wholeNumber('--minutes', 1, MOST_MINUTES),
+      ),
+    )
+    .action(async (path: string, options) => {
+      const { run } = await import('./next.js');
+      done(await run(io, path, { ...globals(), ...options }));
+    });
+
+  printing('try', 'what would change if some facts were different', "try case.json seatDistance='3.2 m'", [
+    "try case.json centerOffset='20 cm left' centerLayout=coaxial",
+    "try case.json 'seatDistance=?'",
+  ])
+    .addArgument(asCase())
+    .argument('<FACT=VALUE...>', 'FACT=? forgets a fact; seats.1.xM=0.4 reaches inside')
+    .action(async (path: string, changes: string[], options) => {
+      const { run } = await import('./try.js');
+      done(await run(io, path, changes, { ...globals(), ...options }));
+    });
+
+  printing('compare', 'two audits of the same system side by side', 'compare before.json after.json')
+    .argument('<BEFORE>', 'the earlier case file')
+    .argument('<AFTER>', 'the later case file')
+    .action(async (before: string, after: string, options) => {
+      const { run } = await import('./compare.js');
+      done(await run(io, before, after, { ...globals(), ...options }));
+    });
+
+  add(
+    'explain',
+    'the reference page of a cause, complaint, fact, rule or threshold',
+    'explain delay',
+    'explain seatDistance --format markdown',
+  )
+    .addOption(formatOption(PAGE_FORMATS))
+    .option('--json', 'the same as --format json')
+    .argument('<ID>', 'an id, as printed in reports')
+    .action(async (id: string, options) => {
+      const { run } = await import('./explain.js');
+      done(await run(io, id, { ...globals(), ...options }));
+    });
+
+  const calc = printing('calc', 'one acoustic calculation', 'calc', [
+    'calc comb delayMs=1',
+    'calc floor-bounce --help',
+    'echo \'{"delayMs": 1}\' | center-audit calc comb - --json',
+  ])
+    .argument('[NAME]', 'a calculator; without it all are listed')
+    .argument('[KEY=VALUE...]', 'inputs in SI units; - reads a JSON object')
+    .helpOption(false)
+    .option('-h, --help', 'show this help, or that of the calculator named')
+    .action(async (name: string | undefined, inputs: string[], options) => {
+      if (name === undefined && options.help) return calc.outputHelp();
+      const { run } = await import('./calc.js');
+      done(await run(io, name, inputs, { ...globals(), ...options, json: wantsJson(options) }));
+    });
+
+  printing('facts', 'all facts a case can hold', 'facts', ['facts --schema'])
+    .option('--schema', 'the JSON Schema of a case file')
+    .action(async (options) => {
+      const { run } = await import('./facts.js');
+      done(await run(io, { ...globals(), ...options }));
+    });
+
+  add('completion <SHELL>', 'print a completion script for a shell', 'completion bash').action(
+    async (shell: string) => {
+      const { run } = await import('./completion.js');
+      done(run(io, oneOf('SHELL', SHELLS)(shell), program));
+    },
+  );
+
+  add('help [COMMAND]', 'help of the program or of one command', 'help audit').action(
+    (name: string | undefined) => {
+      if (name === undefined) return program.outputHelp();
+      const command = program.commands.find((each) => each.name() === name);
+      if (command === undefined) throw unknownCommand(program, name);
+      command.outputHelp();
+    },
+  );
+
+  program.command('start', { hidden: true }).action(async () => {
+    const { run } = await import('./start.js');
+    done(await run(io, globals()));
+  });
+
+  program
+    .helpOption('-h, --help', 'show this help')
+    .usage('[options] [command]')
+    .argument('[command...]')
+    .action(async (words: string[]) => {
+      const [typed] = words;
+      if (typed !== undefined) throw unknownCommand(program, typed);
+      const { run } = await import('./interview.js');
+      done(await run(io, undefined, globals()));
+    });
+  withExamples(program, NAME, `${NAME} audit case.json`, `${NAME} why case.json delay`, `${NAME} help audit`);
+  program.addHelpText('after', EXIT_CODES);
+  for (const command of [program, ...program.commands]) {
+    command.exitOverride((error) => {
+      throw isHelp(error) ? error : usageError(command, error);
+    });
+  }
+  return program;
+
+  /** A command whose result can be had for programs. */
+  function printing(name: string, summary: string, example: string, more: readonly string[] = []): Command {
+    return add(name, summary, example, ...more)
+      .addOption(formatOption(PLAIN_FORMATS))
+      .option('--json', 'the same as --format json');
+  }
+}
+
+function formatOption(formats: readonly string[]): Option {
+  const option = new Option('--format <FORMAT>', `how to print it (${formats.join(', ')}; default: text)`);
+  option.argChoices = [...formats];
+  return option.argParser(oneOf('--format', formats));
+}
+
+/** Runs a command line. Throws what the command throws; help and version end quietly. */
+export async function runProgram(program: Command, words: readonly string[]): Promise<void> {
+  try {
+    await program.parseAsync([...words], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+  }
+}

@@ -1,0 +1,91 @@
+/** Bytes of a file that a person named, of limited size, with errors that say what to do instead. */
+import { closeSync, fstatSync, openSync, readdirSync, readSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
+import { nearest } from '../facts/nearest.js';
+import { plainLine } from '../facts/sanitize.js';
+import { UserError } from '../facts/user-error.js';
+
+const CHUNK_BYTES = 64 * 1024;
+/** Files of a folder that are looked through for a near miss. */
+const MOST_NAMES = 1000;
+
+/** Reads at most `limitBytes`. Throws a UserError for anything that cannot be read or is larger. */
+export function readLimited(path: string, limitBytes: number): Uint8Array {
+  const name = plainLine(path);
+  let file: number;
+  try {
+    file = openSync(path, 'r');
+  } catch (error) {
+    throw new UserError({ where: name, what: reasonOf(error, path), ...ACCEPTED });
+  }
+  try {
+    if (fstatSync(file).isDirectory()) {
+      throw new UserError({
+        where: name,
+        what: 'this is a folder',
+        accepted: 'case files; name several at once with a pattern',
+        example: 'center-audit audit cases/*.json',
+      });
+    }
+    return readBounded(file, limitBytes, name);
+  } finally {
+    closeSync(file);
+  }
+}
+
+const ACCEPTED = {
+  accepted: 'the path of a case file, or - for standard input',
+  example: 'center-audit audit case.json',
+};
+
+/** Pipes and devices have no size, so the bytes are counted as they come. */
+function readBounded(file: number, limitBytes: number, name: string): Uint8Array {
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  for (;;) {
+    const chunk = new Uint8Array(CHUNK_BYTES);
+    const got = readSync(file, chunk);
+    if (got === 0) return Buffer.concat(chunks);
+    size += got;
+    if (size > limitBytes) {
+      throw new UserError({
+        where: name,
+        what: `the file is larger than ${limitBytes} bytes`,
+        accepted: `a file of at most ${limitBytes} bytes`,
+      });
+    }
+    chunks.push(chunk.subarray(0, got));
+  }
+}
+
+/** Why a file cannot be read, in words. */
+function reasonOf(error: unknown, path: string): string {
+  switch (codeOf(error)) {
+    case 'ENOENT':
+    case 'ENOTDIR': {
+      const near = nearMiss(path);
+      return `there is no such file${near === undefined ? '' : `; did you mean ${plainLine(near)}?`}`;
+    }
+    case 'EACCES':
+    case 'EPERM':
+      return 'this file may not be read';
+    case 'ELOOP':
+      return 'this link leads around in a circle';
+    default:
+      return `this file cannot be opened (${codeOf(error) ?? 'unknown reason'})`;
+  }
+}
+
+export function codeOf(error: unknown): string | undefined {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+}
+
+function nearMiss(path: string): string | undefined {
+  try {
+    const names = readdirSync(dirname(path)).slice(0, MOST_NAMES);
+    const near = nearest(basename(path), names);
+    return near === undefined ? undefined : path.slice(0, path.length - basename(path).length) + near;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,23 @@
+/** `center-audit try`: what would change if some facts were different. The case file is not touched. */
+import { renderTry, tryReport } from '../explain/change-words.js';
+import { audit } from '../reasoning/audit.js';
+import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
+import { loadCase, warningsText } from './load-case.js';
+import { type FormatOptions, wantsJson } from './options.js';
+import { printResult } from './print.js';
+import { withChanges } from './try-changes.js';
+
+/** @param changes `FACT=VALUE` words */
+export async function run(
+  io: Io,
+  path: string,
+  changes: readonly string[],
+  options: GlobalOptions & FormatOptions,
+): Promise<ExitCode> {
+  wantsJson(options);
+  const loaded = await loadCase(io, path);
+  const { book, echoes } = withChanges(loaded.book, changes);
+  io.err(warningsText(loaded) + echoes.map((echo) => `${echo}\n`).join(''));
+  printResult(io, options, tryReport(await audit(loaded.book), await audit(book)), renderTry);
+  return EXIT.done;
+}

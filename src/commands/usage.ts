@@ -1,0 +1,105 @@
+/** Help and usage errors of the command tree, in the words and the shape of every other error. */
+import type { Command, CommanderError, Help, Option } from 'commander';
+import { nearest } from '../facts/nearest.js';
+import { quoted } from '../facts/sanitize.js';
+import { UserError } from '../facts/user-error.js';
+import { EXIT } from './io.js';
+
+const EXAMPLES = new WeakMap<Command, readonly string[]>();
+
+/** Examples stand below the help of a command; the first is shown with its usage errors. */
+export function withExamples(command: Command, ...examples: readonly [string, ...string[]]): Command {
+  EXAMPLES.set(command, examples);
+  return command.addHelpText('after', `\nExamples:\n${examples.map((line) => `  $ ${line}`).join('\n')}`);
+}
+
+export const EXIT_CODES = `
+Exit codes:
+  ${EXIT.done}    done
+  ${EXIT.fault}    a fault inside the program
+  ${EXIT.input}    the input or the usage is wrong
+  ${EXIT.needsInterview}    the case is sound, but an interview is needed and there is no terminal to hold it
+  ${EXIT.interrupted}  interrupted`;
+
+/** Optional parts in capitals stand for what a person puts there. */
+export const HELP: Partial<Help> = { showGlobalOptions: true };
+
+/** Text that commander writes to standard output is help or a version; nothing else may end there. */
+export function isHelp(error: CommanderError): boolean {
+  return error.exitCode === 0 || error.code === 'commander.help';
+}
+
+/** A usage error in the shape of all others. */
+export function usageError(command: Command, error: CommanderError): UserError {
+  const said = error.message.replace(/^error: /, '');
+  const near = /\n?\(Did you mean (?:one of )?([^?]+)\?\)/.exec(said);
+  const what = said.replace(near?.[0] ?? '', '').trim() + (near ? `; did you mean ${near[1]}?` : '');
+  const path = pathOf(command);
+  const [example] = EXAMPLES.get(command) ?? [];
+  return new UserError({
+    where: path,
+    what,
+    accepted: error.code === 'commander.unknownOption' ? optionsText(command) : usageText(command),
+    ...(example === undefined ? {} : { example }),
+  });
+}
+
+export function unknownCommand(program: Command, typed: string): UserError {
+  const names = program.commands.filter((command) => !isHidden(command)).map((command) => command.name());
+  const near = nearest(typed, names);
+  return new UserError({
+    where: program.name(),
+    what: `there is no command ${quoted(typed)}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    accepted: names.join(', '),
+    example: `${program.name()} ${near ?? 'audit case.json'}`,
+  });
+}
+
+/** A parser for the value of an option that must be one of a few words. */
+export function oneOf(option: string, choices: readonly string[]): (typed: string) => string {
+  return (typed) => {
+    if (choices.includes(typed)) return typed;
+    const near = nearest(typed, choices);
+    throw new UserError({
+      where: option,
+      what: `${quoted(typed)} is none of the choices${near === undefined ? '' : `; did you mean ${near}?`}`,
+      accepted: choices.join(', '),
+      example: `${option} ${near ?? choices[0]}`,
+    });
+  };
+}
+
+/** A parser for a number in the value of an option. */
+export function wholeNumber(option: string, least: number, most: number): (typed: string) => number {
+  return (typed) => {
+    const value = /^\d{1,6}$/.test(typed.trim()) ? Number(typed) : Number.NaN;
+    if (value >= least && value <= most) return value;
+    throw new UserError({
+      where: option,
+      what: `${quoted(typed)} is no number that fits`,
+      accepted: `a whole number from ${least} to ${most}`,
+      example: `${option} ${Math.min(most, Math.max(least, 10))}`,
+    });
+  };
+}
+
+/** commander has no public word for it. */
+export function isHidden(command: Command): boolean {
+  return (command as Command & { readonly _hidden?: boolean })._hidden === true;
+}
+
+export function allOptions(command: Command): readonly Option[] {
+  return [...command.options, ...(command.parent?.options ?? [])].filter((option) => !option.hidden);
+}
+
+function optionsText(command: Command): string {
+  return [...allOptions(command).map((option) => option.long ?? option.flags), '--help'].join(', ');
+}
+
+function usageText(command: Command): string {
+  return `${pathOf(command)} ${command.usage()}`;
+}
+
+function pathOf(command: Command): string {
+  return command.parent ? `${command.parent.name()} ${command.name()}` : command.name();
+}
