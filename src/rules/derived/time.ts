@@ -55,7 +55,8 @@ function distancesAtMainSeat(
   };
 }
 
-function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
+/** With taped distances where there are any. */
+export function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
   requireCenter(r);
   const { entered, delaysMs } = r.from(entries);
   return arrival({

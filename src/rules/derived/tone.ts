@@ -52,7 +52,8 @@ function sheetLoss(r: Reader<(typeof SHEET_FACTS)[number]>): number {
   return treble.reduce((sum, db) => sum + db, 0) / treble.length - reference;
 }
 
-function lossOf(
+/** Loss through the sheet over frequency, dB, positive. */
+export function lossOf(
   r: Reader<(typeof SHEET_FACTS)[number]>,
   kind: 'perforated' | 'woven' | 'solid',
 ): (frequenciesHz: readonly number[]) => number[] {
