@@ -1,7 +1,7 @@
 /** Systems that the tests of reports share. */
 import { type Answer, EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
 import type { FactId } from '../../src/facts/catalog.js';
-import { bookOf, type TestFacts } from '../support/testCause.js';
+import { bookOf, type TestFacts } from '../support/causeClaims.js';
 
 const ROW: TestFacts = {
   seating: 'one-row',

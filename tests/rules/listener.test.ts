@@ -1,4 +1,3 @@
-import { expect, it } from 'vitest';
 import { listener } from '../../src/rules/causes/listener.js';
 import { testCause } from '../support/testCause.js';
 
@@ -31,10 +30,4 @@ testCause(listener, {
     { name: 'nobody compared', facts: {}, rule: 'one-person-hears-it', asks: ['whoHears'] },
     { name: 'seats not exchanged', facts: {}, rule: 'goes-along-with-person', asks: ['testSwapSeats'] },
   ],
-});
-
-it('speaks of people without a word of blame or diagnosis', () => {
-  const words = JSON.stringify(listener).toLowerCase();
-  for (const hard of ['deaf', 'old', 'hearing loss', 'imagin', 'fault', 'wrong with', 'impair'])
-    expect(words.match(new RegExp(`\\b${hard}`)), hard).toBeNull();
 });

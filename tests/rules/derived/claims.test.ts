@@ -3,7 +3,7 @@
  * checks of src/acoustics) or plain geometry worked out beside the value.
  */
 import { describe, expect, it } from 'vitest';
-import type { TestFacts } from '../../support/testCause.js';
+import type { TestFacts } from '../../support/causeClaims.js';
 import { numberOf, read } from './support.js';
 
 /** The example room: mains at 1.5 m to each side, main seat 3 m back, everything at ear height. */

@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { type FactBook, withAnswer } from '../../../src/facts/book.js';
 import { atLeast, is } from '../../../src/rules/condition.js';
 import { factsBehind, viewOf } from '../../../src/rules/derived/view.js';
-import { bookOf, type TestFacts } from '../../support/testCause.js';
+import { bookOf, type TestFacts } from '../../support/causeClaims.js';
 import { numberOf, read, withHow } from './support.js';
 
 const ROOM = {

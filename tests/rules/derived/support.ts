@@ -6,7 +6,7 @@ import { HOWS, type How } from '../../../src/facts/spec.js';
 import type { VarId } from '../../../src/rules/condition.js';
 import { viewOf } from '../../../src/rules/derived/view.js';
 import type { Reading } from '../../../src/rules/view.js';
-import { bookOf, type TestFacts, type TestSeat } from '../../support/testCause.js';
+import { bookOf, type TestFacts, type TestSeat } from '../../support/causeClaims.js';
 
 export function read(id: VarId, facts: TestFacts, seats?: readonly TestSeat[]): Reading {
   return viewOf(bookOf(facts, seats)).read(id);
