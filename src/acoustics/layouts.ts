@@ -2,6 +2,7 @@
  * The ways drivers are arranged on the front of a center loudspeaker, as lists of drivers with filters.
  * Positions in meters on the baffle: x right, z up, y out of the baffle, as the listener sees it.
  */
+import { boundedMemo } from './cache.js';
 import { CROSSOVER_FILTERS, type CrossoverFilter } from './crossover.js';
 import { oneOf, positive } from './input.js';
 
@@ -228,8 +229,13 @@ function withOverrides(layout: DriverLayout, overrides: LayoutOverrides): Layout
   };
 }
 
+/** Enough for the layouts and variants of one audit; older ones leave. */
+const LAYOUTS_KEPT = 64;
+const known = boundedMemo<readonly Driver[]>(LAYOUTS_KEPT);
+
 /**
- * The drivers of a layout, with defaults from `LAYOUT_DEFAULTS` for what `overrides` leaves out.
+ * The drivers of a layout, with defaults from `LAYOUT_DEFAULTS` for what `overrides` leaves out. The same list
+ * is handed out for the same dimensions: what is computed of a loudspeaker is remembered by its list.
  * @param fullRangeMid the side of a 2.5-way, as the listener sees it, whose mid is not rolled off
  * Throws RangeError for an unknown layout or a dimension that is not above 0.
  */
@@ -238,7 +244,9 @@ export function layoutDrivers(
   overrides: LayoutOverrides = {},
   rotation: Rotation = 'level',
   fullRangeMid: Side = 'right',
-): Driver[] {
+): readonly Driver[] {
   oneOf('layout', layout, DRIVER_LAYOUTS);
-  return turn(build(layout, withOverrides(layout, overrides), fullRangeMid), rotation);
+  const { spacingM, tweeterSpacingM, crossoverHz, lowCrossoverHz, filter, midRadiusM } = overrides;
+  const key = `${layout} ${rotation} ${fullRangeMid} ${spacingM} ${tweeterSpacingM} ${crossoverHz} ${lowCrossoverHz} ${filter} ${midRadiusM}`;
+  return known(key, () => turn(build(layout, withOverrides(layout, overrides), fullRangeMid), rotation));
 }

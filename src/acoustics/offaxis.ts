@@ -7,15 +7,15 @@
  */
 import { C_AIR } from './air.js';
 import { meanBetween, smoothPower, THIRD_OCTAVE_DECADES } from './bands.js';
-import { boundedMemo, type Memo } from './cache.js';
+import { boundedMemo } from './cache.js';
 import { positive, within } from './input.js';
 import { type Driver, type DriverLayout, type LayoutOverrides, layoutDrivers } from './layouts.js';
-import { COARSE_GRID, type Grid, type Prepared, prepare, type Response, response } from './radiation.js';
+import { COARSE_GRID, type Grid, prepare, type Response, response } from './radiation.js';
 import { SPEECH_BANDS_HZ, speechLoss } from './speech.js';
 
 export type OffAxisSource =
-  | { readonly drivers: readonly Driver[] }
-  | ({ readonly layout: DriverLayout } & LayoutOverrides);
+  /** A list that stays as it is: what is computed of it is remembered. */
+  { readonly drivers: readonly Driver[] } | ({ readonly layout: DriverLayout } & LayoutOverrides);
 
 export type Seat = {
   /** Degrees from the design axis, positive to the listener's right as the box is seen. */
@@ -39,12 +39,9 @@ const DIP_TO_HZ = 8000;
 /** A dip shallower than this is rounding, dB. */
 const ROUNDING_DB = 1e-9;
 
-/** Enough for the layouts, variants and angles of one audit; older entries leave. */
-const LOUDSPEAKERS_KEPT = 64;
+/** Enough for the seats and variants of one audit; older results leave. */
 const RESULTS_KEPT = 1024;
 const analyses = boundedMemo<Analysis>(RESULTS_KEPT);
-const layouts = boundedMemo<Loudspeaker>(LOUDSPEAKERS_KEPT);
-const preparedOn = new Map<Grid, Memo<Prepared>>();
 
 type Analysis = {
   readonly ratio: Float64Array;
@@ -55,24 +52,6 @@ type Analysis = {
 
 /** A seat may not sit on a driver: it stands this part of the box's extent farther out. */
 const NEAREST_MARGIN = 1e-6;
-
-type Loudspeaker = { readonly drivers: readonly Driver[]; readonly key: string };
-
-function loudspeakerOf(source: OffAxisSource): Loudspeaker {
-  if ('drivers' in source) return { drivers: source.drivers, key: JSON.stringify(source.drivers) };
-  const { layout, spacingM, tweeterSpacingM, crossoverHz, lowCrossoverHz, filter, midRadiusM } = source;
-  const key = `${layout} ${spacingM} ${tweeterSpacingM} ${crossoverHz} ${lowCrossoverHz} ${filter} ${midRadiusM}`;
-  return layouts(key, () => ({ drivers: layoutDrivers(layout, source), key }));
-}
-
-function preparedFor({ drivers, key }: Loudspeaker, grid: Grid): Prepared {
-  let memo = preparedOn.get(grid);
-  if (memo === undefined) {
-    memo = boundedMemo<Prepared>(LOUDSPEAKERS_KEPT);
-    preparedOn.set(grid, memo);
-  }
-  return memo(key, () => prepare(drivers, grid));
-}
 
 /** Fractional index of a frequency on a grid. */
 function indexOf(grid: Grid, frequencyHz: number): number {
@@ -94,9 +73,8 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
   const elevationDeg = within('elevationDeg', source.elevationDeg ?? 0, -90, 90);
   const distanceM = positive('distanceM', source.distanceM ?? DEFAULT_DISTANCE_M);
   const c = positive('speedOfSound', source.speedOfSound ?? C_AIR);
-  const loudspeaker = loudspeakerOf(source);
-  const compute = (): Analysis => {
-    const prepared = preparedFor(loudspeaker, grid);
+  const prepared = prepare('drivers' in source ? source.drivers : layoutDrivers(source.layout, source), grid);
+  return analyses(`${prepared.id} ${azimuthDeg} ${elevationDeg} ${distanceM} ${c}`, () => {
     within('distanceM', distanceM, prepared.extentM * (1 + NEAREST_MARGIN), Number.MAX_VALUE);
     const azimuth = (azimuthDeg * Math.PI) / 180;
     const elevation = (elevationDeg * Math.PI) / 180;
@@ -115,9 +93,7 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
       dip: deepest(grid, smoothed, DIP_FROM_HZ, DIP_TO_HZ),
       speechLossDb: speechLoss({ bandLossDb: bandLossesDb(grid, reference, seat) }).lossDb,
     };
-  };
-  if (grid !== COARSE_GRID) return compute();
-  return analyses(`${azimuthDeg} ${elevationDeg} ${distanceM} ${c} ${loudspeaker.key}`, compute);
+  });
 }
 
 /** Deepest point of a smoothed power curve between two frequencies; the ends are interpolated. */

@@ -5,13 +5,14 @@
  * the exact path r from each driver. What depends on the loudspeaker alone is computed once and kept.
  */
 import { cumulative, gridStepDecades, logGrid } from './bands.js';
-import { boundedMemo } from './cache.js';
-import { type Complex, mul, ONE } from './complex.js';
-import { allPass, CROSSOVER_FILTERS, highPass, lowPass } from './crossover.js';
+import { boundedMemo, type Memo } from './cache.js';
+import { CROSSOVER_FILTERS, type CrossoverFilter, highPass, lowPass } from './crossover.js';
 import { finite, notNegative, oneOf, positive } from './input.js';
 import type { Driver, FilterStage } from './layouts.js';
 import { jincFast } from './special.js';
 
+/** A complex quantity on a grid. */
+type Curve = { readonly re: Float64Array; readonly im: Float64Array };
 export type Grid = { readonly frequencyHz: Float64Array; readonly stepDecades: number };
 const gridOf = (frequencyHz: Float64Array): Grid => ({
   frequencyHz,
@@ -35,13 +36,11 @@ export const COARSE_GRID = gridOf(
 export const FINE_GRID = gridOf(logGrid(80, 20000, 4800));
 
 /** Drivers that share their filters, with the filters' response on the grid. */
-type Group = {
-  readonly drivers: readonly Driver[];
-  readonly re: Float64Array;
-  readonly im: Float64Array;
-};
+type Group = { readonly drivers: readonly Driver[] } & Curve;
 /** A loudspeaker ready to be heard from anywhere. */
 export type Prepared = {
+  /** One number a loudspeaker and grid, to remember results by. */
+  readonly id: number;
   /** Distance of the outermost driver from the origin, m: a seat must be farther away. */
   readonly extentM: number;
   readonly groups: readonly Group[];
@@ -52,6 +51,23 @@ export type Response = { readonly power: Float64Array; readonly running: Float64
 
 /** Distances whose reference is kept with each prepared loudspeaker: more than the seats of one room. */
 const REFERENCES_KEPT = 64;
+/** Filters kept with each grid: more than the variants of one audit. */
+const FILTERS_KEPT = 64;
+
+/** What has been computed on a grid. */
+type Workspace = {
+  readonly filters: Memo<Curve>;
+  readonly loudspeakers: WeakMap<readonly Driver[], Prepared>;
+};
+const workspaces = new WeakMap<Grid, Workspace>();
+
+function workspaceOf(grid: Grid): Workspace {
+  const known = workspaces.get(grid);
+  if (known !== undefined) return known;
+  const workspace = { filters: boundedMemo<Curve>(FILTERS_KEPT), loudspeakers: new WeakMap() };
+  workspaces.set(grid, workspace);
+  return workspace;
+}
 
 function stages(value: Driver['lowPass']): readonly FilterStage[] {
   if (value === undefined) return [];
@@ -59,15 +75,48 @@ function stages(value: Driver['lowPass']): readonly FilterStage[] {
   return 'frequencyHz' in value ? [value] : value;
 }
 
-function driverResponse(driver: Driver, frequencyHz: number): Complex {
-  let response = ONE;
-  for (const s of stages(driver.lowPass))
-    response = mul(response, lowPass(s.filter, s.frequencyHz, frequencyHz));
-  for (const s of stages(driver.highPass))
-    response = mul(response, highPass(s.filter, s.frequencyHz, frequencyHz));
-  for (const s of stages(driver.allPass))
-    response = mul(response, allPass(s.filter, s.frequencyHz, frequencyHz));
-  return response;
+const FILTER_KINDS = ['lowPass', 'highPass', 'allPass'] as const;
+type FilterKind = (typeof FILTER_KINDS)[number];
+
+function filterCurve(grid: Grid, kind: FilterKind, filter: CrossoverFilter, crossoverHz: number): Curve {
+  return workspaceOf(grid).filters(`${kind} ${filter} ${crossoverHz}`, () => {
+    if (kind === 'allPass') {
+      const low = filterCurve(grid, 'lowPass', filter, crossoverHz);
+      const high = filterCurve(grid, 'highPass', filter, crossoverHz);
+      return {
+        re: low.re.map((value, i) => value + (high.re[i] as number)),
+        im: low.im.map((value, i) => value + (high.im[i] as number)),
+      };
+    }
+    const pass = kind === 'lowPass' ? lowPass : highPass;
+    const curve = {
+      re: new Float64Array(grid.frequencyHz.length),
+      im: new Float64Array(grid.frequencyHz.length),
+    };
+    grid.frequencyHz.forEach((frequencyHz, i) => {
+      const response = pass(filter, crossoverHz, frequencyHz);
+      curve.re[i] = response.re;
+      curve.im[i] = response.im;
+    });
+    return curve;
+  });
+}
+
+/** Product of all filters of a driver. */
+function filtersOf(driver: Driver, grid: Grid): Curve {
+  const re = new Float64Array(grid.frequencyHz.length).fill(1);
+  const im = new Float64Array(grid.frequencyHz.length);
+  for (const kind of FILTER_KINDS) {
+    for (const stage of stages(driver[kind])) {
+      const next = filterCurve(grid, kind, stage.filter, stage.frequencyHz);
+      for (let i = 0; i < re.length; i += 1) {
+        const [a, b, c, d] = [re[i] as number, im[i] as number, next.re[i] as number, next.im[i] as number];
+        re[i] = a * c - b * d;
+        im[i] = a * d + b * c;
+      }
+    }
+  }
+  return { re, im };
 }
 
 function checkDrivers(drivers: readonly Driver[]): void {
@@ -78,7 +127,7 @@ function checkDrivers(drivers: readonly Driver[]): void {
     finite(`drivers[${i}].yM`, driver.yM ?? 0);
     notNegative(`drivers[${i}].radiusM`, driver.radiusM);
     finite(`drivers[${i}].weight`, driver.weight);
-    for (const name of ['lowPass', 'highPass', 'allPass'] as const) {
+    for (const name of FILTER_KINDS) {
       for (const stage of stages(driver[name])) {
         oneOf(`drivers[${i}].${name}.filter`, stage.filter, CROSSOVER_FILTERS);
         positive(`drivers[${i}].${name}.frequencyHz`, stage.frequencyHz);
@@ -95,31 +144,38 @@ function audible(reference: Response): Response {
   );
 }
 
-/** Checks the drivers and computes what does not depend on the seat. Throws RangeError for a bad driver. */
+/** Filters of a driver as text: drivers with the same text form a group. */
+function filterNames(driver: Driver): string {
+  const named = (kind: FilterKind): string =>
+    stages(driver[kind])
+      .map((stage) => `${kind} ${stage.filter} ${stage.frequencyHz}`)
+      .join();
+  return FILTER_KINDS.map(named).join();
+}
+
+let lastId = 0;
+
+/** What does not depend on the seat, once for each list of drivers. Throws RangeError for a bad driver. */
 export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
+  const { loudspeakers } = workspaceOf(grid);
+  const known = loudspeakers.get(drivers);
+  if (known !== undefined) return known;
   checkDrivers(drivers);
   const byFilter = new Map<string, Driver[]>();
   for (const driver of drivers) {
-    const key = JSON.stringify([stages(driver.lowPass), stages(driver.highPass), stages(driver.allPass)]);
-    const same = byFilter.get(key);
-    if (same === undefined) byFilter.set(key, [driver]);
+    const names = filterNames(driver);
+    const same = byFilter.get(names);
+    if (same === undefined) byFilter.set(names, [driver]);
     else same.push(driver);
   }
-  const groups = [...byFilter.values()].map((same) => {
-    const re = new Float64Array(grid.frequencyHz.length);
-    const im = new Float64Array(grid.frequencyHz.length);
-    const [first] = same;
-    if (first !== undefined) {
-      grid.frequencyHz.forEach((frequencyHz, i) => {
-        const response = driverResponse(first, frequencyHz);
-        re[i] = response.re;
-        im[i] = response.im;
-      });
-    }
-    return { drivers: same, re, im };
-  });
+  const groups = [...byFilter.values()].map((same) => ({
+    drivers: same,
+    ...filtersOf(same[0] as Driver, grid),
+  }));
   const references = boundedMemo<Response>(REFERENCES_KEPT);
-  return {
+  lastId += 1;
+  const prepared: Prepared = {
+    id: lastId,
     groups,
     extentM: Math.max(...drivers.map((driver) => Math.hypot(driver.xM, driver.yM ?? 0, driver.zM))),
     reference: (distanceM, c) =>
@@ -127,6 +183,8 @@ export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
         audible(response(groups, grid, { x: 0, y: distanceM, z: 0 }, distanceM, c)),
       ),
   };
+  loudspeakers.set(drivers, prepared);
+  return prepared;
 }
 
 export type Point = { readonly x: number; readonly y: number; readonly z: number };
