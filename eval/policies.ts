@@ -1,0 +1,97 @@
+/** Ways of finding the cause with a simulated owner, and what each costs in questions and minutes. */
+import type { FactBook } from '../src/facts/book.js';
+import { withAnswer } from '../src/facts/book.js';
+import { type FactId, factSpec } from '../src/facts/catalog.js';
+import { type Audit, auditSync } from '../src/reasoning/audit.js';
+import { isTest, openFacts } from '../src/reasoning/hypotheses.js';
+import { next } from '../src/reasoning/next.js';
+import {
+  cheapestTest,
+  confirmMinutes,
+  faultProbabilities,
+  HANDS_ON_MINUTES,
+} from '../src/reasoning/suspects.js';
+import type { Cause } from '../src/rules/cause.js';
+import { answerOf, callOf, type Owner } from './simulate.js';
+
+export interface Interview {
+  readonly audit: Audit;
+  readonly questions: number;
+  readonly tests: number;
+  readonly minutes: number;
+  readonly reason: string;
+}
+
+/** Nobody answers more than this; a run that reaches it has not stopped by itself. */
+const MOST_STEPS = 120;
+
+/** The interview as the program holds it: the step worth most, until it stops. */
+export function interview(owner: Owner, options: { readonly questionsOnly?: boolean } = {}): Interview {
+  let audit = auditSync(callOf(owner));
+  let [questions, tests, minutes] = [0, 0, 0];
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const proposed = next(audit, options);
+    const { fact } = proposed;
+    if (proposed.kind === 'stop' || fact === undefined) {
+      return { audit, questions, tests, minutes, reason: proposed.reason ?? '' };
+    }
+    if (isTest(fact)) tests += 1;
+    else questions += 1;
+    minutes += stepMinutes(fact);
+    audit = auditSync(withAnswer(audit.book, fact, answerOf(owner, fact)), audit);
+  }
+  return { audit, questions, tests, minutes, reason: 'too-many' };
+}
+
+/** A question takes its minutes, something done by hand the getting up as well. */
+const stepMinutes = (id: FactId): number => factSpec(id).minutes + (isTest(id) ? HANDS_ON_MINUTES : 0);
+
+/** A questionnaire in the order of the catalog, without home tests: the leader after every question. */
+export function questionnaire(owner: Owner): { readonly leaders: readonly string[]; readonly audit: Audit } {
+  let audit = auditSync(callOf(owner));
+  const leaders: string[] = [audit.ranking.leader];
+  for (;;) {
+    const fact = openFacts(audit.book).find((id) => !isTest(id) && factSpec(id).kind !== 'file');
+    if (fact === undefined) return { leaders, audit };
+    audit = auditSync(withAnswer(audit.book, fact, answerOf(owner, fact)), audit);
+    leaders.push(audit.ranking.leader);
+  }
+}
+
+export type Order = 'worth' | 'cheapest' | 'prior';
+
+/**
+ * Minutes of checking one cause after the other until a true one is confirmed. `worth`: by probability over
+ * minutes, re-ranked after every check; `cheapest` and `prior`: fixed orders that know nothing of the case.
+ * A check tells the truth about its cause, and the outcome of its test goes into the book. Repair is left out.
+ */
+export function minutesToConfirm(owner: Owner, start: Audit, order: Order): number {
+  let audit = start;
+  let minutes = 0;
+  const left = new Set(audit.causes);
+  const truths: readonly string[] = owner.truths;
+  while (left.size > 0) {
+    const cause = choose(audit, left, order);
+    left.delete(cause);
+    minutes += confirmMinutes(audit.book, cause);
+    if (truths.includes(cause.id)) return minutes;
+    const test = cheapestTest(audit.book, cause)?.test;
+    if (test !== undefined && order === 'worth') audit = learned(owner, audit, audit.book, test);
+  }
+  return minutes;
+}
+
+const learned = (owner: Owner, audit: Audit, book: FactBook, id: FactId): Audit =>
+  auditSync(withAnswer(book, id, answerOf(owner, id)), audit);
+
+function choose(audit: Audit, left: ReadonlySet<Cause>, order: Order): Cause {
+  const p = order === 'worth' ? faultProbabilities(audit) : [];
+  const score = (cause: Cause): number => {
+    if (order === 'prior') return cause.priorDb;
+    const minutes = confirmMinutes(audit.book, cause);
+    return order === 'cheapest' ? -minutes : (p[audit.causes.indexOf(cause)] ?? 0) / minutes;
+  };
+  const [best] = [...left].sort((a, b) => score(b) - score(a));
+  if (best === undefined) throw new RangeError('no cause is left to check');
+  return best;
+}
