@@ -125,13 +125,14 @@ const SILENT: Omit<SharedComb, 'curve'> = {
 
 type Ray = { readonly amplitude: number; readonly timeS: number };
 
-function raysAt(input: SharedCombInput): Ray[] {
+/** The three rays, amplitudes over `nominal`: results do not hang on the gain, and tiny gains do not underflow. */
+function raysAt(input: SharedCombInput, nominal: number): Ray[] {
   const speed = positive('speedOfSound', input.speedOfSound ?? C_AIR);
   const ray = (channel: keyof Triple<number>, gain: number): Ray => {
     const here = positive(`distance from ${channel} to seat`, distanceM(input[channel], input.seat));
     const main = distanceM(input[channel], input.mainSeat ?? input.seat);
     return {
-      amplitude: (gain * main) / here,
+      amplitude: ((gain / nominal) * main) / here,
       timeS: here / speed + finite(`delaysMs.${channel}`, input.delaysMs[channel]) / 1000,
     };
   };
@@ -157,11 +158,11 @@ function powerCurve(rays: readonly Ray[], frequenciesHz: Float64Array): Float64A
   );
 }
 
-function firstNotch(frequencyHz: Float64Array, power: Float64Array, nominal: number) {
+function firstNotch(frequencyHz: Float64Array, power: Float64Array) {
   for (let i = 1; i + 1 < power.length; i += 1) {
     const here = power[i] ?? 0;
     if (here >= (power[i - 1] ?? 0) || here > (power[i + 1] ?? 0)) continue;
-    const levelDb = 10 * Math.log10(Math.max(here, Number.MIN_VALUE) / nominal);
+    const levelDb = 10 * Math.log10(Math.max(here, Number.MIN_VALUE));
     if (levelDb <= NOTCH_DB) return { firstNotchHz: frequencyHz[i] ?? null, firstNotchDb: levelDb };
   }
   return { firstNotchHz: null, firstNotchDb: null };
@@ -173,24 +174,24 @@ function firstNotch(frequencyHz: Float64Array, power: Float64Array, nominal: num
  */
 export function sharedCombAtSeat(input: SharedCombInput): SharedComb {
   const frequencyHz = logGrid(CURVE_FROM_HZ, CURVE_TO_HZ, input.points ?? CURVE_POINTS);
-  const nominal = Math.max(input.centerGain, 2 * input.sideGain) ** 2;
-  const rays = raysAt(input);
+  const nominal = Math.max(input.centerGain, 2 * input.sideGain);
+  const rays = raysAt(input, nominal === 0 ? 1 : nominal);
   if (nominal === 0)
     return { ...SILENT, curve: { frequencyHz, smoothedDb: new Float64Array(frequencyHz.length) } };
   const power = powerCurve(rays, frequencyHz);
   const smoothed = smoothPower(power, gridStepDecades(frequencyHz));
-  const smoothedDb = smoothed.map((value) => 10 * Math.log10(Math.max(value, Number.MIN_VALUE) / nominal));
+  const smoothedDb = smoothed.map((value) => 10 * Math.log10(Math.max(value, Number.MIN_VALUE)));
   const judged = [...frequencyHz.keys()].filter((i) => {
     const hz = frequencyHz[i] ?? 0;
     return hz >= JUDGED_FROM_HZ && hz <= JUDGED_TO_HZ;
   });
   const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const meanDb = 10 * Math.log10(mean(judged.map((i) => power[i] ?? 0)) / nominal);
+  const meanDb = 10 * Math.log10(mean(judged.map((i) => power[i] ?? 0)));
   const levels = judged.map((i) => smoothedDb[i] ?? 0);
   return {
     rippleRmsDb: Math.sqrt(mean(levels.map((level) => (level - meanDb) ** 2))),
     ripplePeakToPeakDb: Math.max(...levels) - Math.min(...levels),
-    ...firstNotch(frequencyHz, power, nominal),
+    ...firstNotch(frequencyHz, power),
     curve: { frequencyHz, smoothedDb },
   };
 }

@@ -243,8 +243,10 @@ describe('content shared by center and mains', () => {
   });
 
   it('is the same at mirrored seats, does not depend on the gain, and is never NaN', () => {
+    // Smaller gains have no exact multiples among the numbers of a computer.
+    const gain = meters(0, 1).map((value) => (value < 1e-290 ? 0 : value));
     fc.assert(
-      fc.property(meters(-2, 2), meters(0, 1), meters(0, 1), meters(0.1, 10), (x, c, s, factor) => {
+      fc.property(meters(-2, 2), gain, gain, meters(0.1, 10), (x, c, s, factor) => {
         const here = sharedCombAtSeat(shared(x, c, s));
         const there = sharedCombAtSeat(shared(-x, c, s));
         const louder = sharedCombAtSeat(shared(x, c * factor, s * factor));
@@ -252,7 +254,7 @@ describe('content shared by center and mains', () => {
         expect(louder.rippleRmsDb).toBeCloseTo(here.rippleRmsDb, 6);
         expect(Number.isNaN(here.ripplePeakToPeakDb)).toBe(false);
       }),
-      { numRuns: 30 },
+      { numRuns: 30, examples: [[0, 0, 7.858638923513144e-163, 0.1]] },
     );
   });
 });
