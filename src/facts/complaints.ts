@@ -92,7 +92,7 @@ export const COMPLAINTS = {
     leak: 0.3,
   },
   'just-prefer-two-channels': {
-    title: 'nothing is wrong, two channels simply please more',
+    title: 'nothing is wrong, two channels please more',
     hint: 'a matter of taste, and a fine answer',
     leak: 0.1,
   },

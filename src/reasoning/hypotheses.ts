@@ -1,18 +1,20 @@
 /** Answers that could still be given: which questions are open, and what people might say. */
-import { type Answer, type FactBook, told } from '../facts/book.js';
+import type { Answer, FactBook } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
+import { impliedAnswer, toldOrImplied } from '../facts/implied.js';
 
 const TESTS: ReadonlySet<FactId> = new Set<FactId>(TEST_IDS);
 /** A home test is a fact that is found by doing something. */
 export const isTest = (id: FactId): boolean => TESTS.has(id);
 
-/** Asked or told: also a question that nobody could answer is not asked again. */
-export const isAsked = (book: FactBook, id: FactId): boolean => book.answers.has(id);
+/** Asked, told or implied: also a question that nobody could answer is not asked again. */
+export const isAsked = (book: FactBook, id: FactId): boolean =>
+  book.answers.has(id) || impliedAnswer(book, id) !== undefined;
 
 /** True where every fact that decides whether the question makes sense is told and as it should be. */
 export function makesSense(book: FactBook, id: FactId): boolean {
   return Object.entries(factSpec(id).askedWhen ?? {}).every(([parent, accepted]) => {
-    const value = isFactId(parent) ? told(book, parent) : undefined;
+    const value = isFactId(parent) ? toldOrImplied(book, parent) : undefined;
     return value !== undefined && accepted.includes(String(value));
   });
 }
@@ -21,7 +23,7 @@ export function makesSense(book: FactBook, id: FactId): boolean {
 export function couldMakeSense(book: FactBook, id: FactId): boolean {
   return Object.entries(factSpec(id).askedWhen ?? {}).every(([parent, accepted]) => {
     if (!isFactId(parent)) return false;
-    const value = told(book, parent);
+    const value = toldOrImplied(book, parent);
     if (value !== undefined) return accepted.includes(String(value));
     return !isAsked(book, parent) && couldMakeSense(book, parent);
   });

@@ -1,7 +1,7 @@
 import { correctionMismatch } from '../../src/rules/causes/correction-mismatch.js';
 import { testCause } from '../support/testCause.js';
 
-const on = { equalisation: 'automatic' } as const;
+const on = { equalization: 'automatic' } as const;
 const evenMains = {
   responseLeft: 'even.txt',
   responseRight: 'even.txt',
@@ -19,7 +19,7 @@ const OTHERS = [
 ] as const;
 const guilty = {
   testEqBypass: 'better',
-  equalisationReach: 'center-only',
+  equalizationReach: 'center-only',
   testNoiseEach: 'brighter',
   toneAcrossPan: 'brighter',
   alignmentBy: 'automatic',
@@ -31,12 +31,12 @@ const guilty = {
 testCause(correctionMismatch, {
   fires: [
     {
-      name: 'a center that matched before and has a peak now was bent by the equalisation',
+      name: 'a center that matched before and has a peak now was bent by the equalization',
       facts: { ...on, ...evenMains, responseCenter: 'peak-at-1k.txt', responseCenterBefore: 'even.txt' },
       rules: ['made-it-worse'],
     },
     {
-      name: 'better when bypassed, reaching only the center, measured on a table: the equalisation made it',
+      name: 'better when bypassed, reaching only the center, measured on a table: the equalization made it',
       facts: { ...on, ...guilty },
       rules: [...OTHERS, 'is-on'],
     },
@@ -48,7 +48,7 @@ testCause(correctionMismatch, {
   ],
   silent: [
     {
-      name: 'a mismatch that was larger before is not made by the equalisation',
+      name: 'a mismatch that was larger before is not made by the equalization',
       facts: {
         ...on,
         ...evenMains,
@@ -58,7 +58,7 @@ testCause(correctionMismatch, {
       rules: ['made-it-worse'],
     },
     {
-      name: 'an old mismatch that the equalisation left as it was is the box',
+      name: 'an old mismatch that the equalization left as it was is the box',
       facts: { ...on, ...evenMains, responseCenter: 'dull.txt', responseCenterBefore: 'dull.txt' },
       rules: ['made-it-worse'],
     },
@@ -67,7 +67,7 @@ testCause(correctionMismatch, {
       facts: {
         ...on,
         testEqBypass: 'worse',
-        equalisationReach: 'all-alike',
+        equalizationReach: 'all-alike',
         testNoiseEach: 'alike',
         toneAcrossPan: 'no-change',
         alignmentBy: 'automatic',
@@ -78,8 +78,8 @@ testCause(correctionMismatch, {
       rules: OTHERS,
     },
     {
-      name: 'without equalisation there is nothing to mismatch',
-      facts: { ...guilty, equalisation: 'none' },
+      name: 'without equalization there is nothing to mismatch',
+      facts: { ...guilty, equalization: 'none' },
       rules: [
         'is-on',
         'noise-differs',
@@ -97,9 +97,9 @@ testCause(correctionMismatch, {
       rule: 'made-it-worse',
       asks: ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'],
     },
-    { name: 'state unknown', facts: {}, rule: 'is-on', asks: ['equalisation'] },
+    { name: 'state unknown', facts: {}, rule: 'is-on', asks: ['equalization'] },
     { name: 'not bypassed', facts: on, rule: 'better-bypassed', asks: ['testEqBypass'] },
-    { name: 'reach unknown', facts: on, rule: 'reaches-only-some', asks: ['equalisationReach'] },
+    { name: 'reach unknown', facts: on, rule: 'reaches-only-some', asks: ['equalizationReach'] },
     { name: 'no noise yet', facts: on, rule: 'noise-differs', asks: ['testNoiseEach'] },
     { name: 'no pan heard', facts: on, rule: 'tone-steps-across', asks: ['toneAcrossPan'] },
     {

@@ -42,22 +42,20 @@ const numberLeaf = fc.record({
     fc.constantFrom(...NUMBERS).map((fact) => ({ fact })),
   ),
 });
-const choiceLeaf = fc
-  .constantFrom(...(Object.keys(CHOICES) as (keyof typeof CHOICES)[]))
-  .chain((fact) =>
-    fc.oneof(
-      fc.record({
-        fact: fc.constant(fact),
-        operator: fc.constantFrom('equal', 'notEqual'),
-        value: fc.constantFrom(...CHOICES[fact]),
-      }),
-      fc.record({
-        fact: fc.constant(fact),
-        operator: fc.constantFrom('in', 'notIn'),
-        value: fc.subarray(CHOICES[fact], { minLength: 1 }),
-      }),
-    ),
-  );
+const choiceLeaf = fc.constantFrom(...(Object.keys(CHOICES) as (keyof typeof CHOICES)[])).chain((fact) =>
+  fc.oneof(
+    fc.record({
+      fact: fc.constant(fact),
+      operator: fc.constantFrom('equal', 'notEqual'),
+      value: fc.constantFrom(...CHOICES[fact]),
+    }),
+    fc.record({
+      fact: fc.constant(fact),
+      operator: fc.constantFrom('in', 'notIn'),
+      value: fc.subarray(CHOICES[fact], { minLength: 1 }),
+    }),
+  ),
+);
 const condition = fc.letrec<{ tree: Condition }>((tie) => ({
   tree: fc.oneof(
     { maxDepth: 3, withCrossShrink: true },

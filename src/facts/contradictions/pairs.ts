@@ -182,13 +182,13 @@ export const PAIRS: readonly Pair[] = [
   {
     id: 'no-equalization-but-reach',
     kind: 'soft',
-    a: { fact: 'equalisation', is: ['none'] },
-    b: { fact: 'equalisationReach', is: 'told' },
+    a: { fact: 'equalization', is: ['none'] },
+    b: { fact: 'equalizationReach', is: 'told' },
   },
   {
     id: 'no-equalization-but-bypass-matters',
     kind: 'soft',
-    a: { fact: 'equalisation', is: ['none'] },
+    a: { fact: 'equalization', is: ['none'] },
     b: { fact: 'testEqBypass', is: ['better', 'worse'] },
     note: 'If bypassing it changes the sound, it was on.',
   },

@@ -91,7 +91,7 @@ export const roomFacts = family({
     kind: 'choice',
     family: 'room',
     label: 'what the owner would like',
-    ask: 'Is something wrong with the voice, or do you simply like two-channel music better without the center?',
+    ask: 'Is something wrong with the voice, or do you like two-channel music better without the center?',
     hint: 'Both are fine answers.',
     why: 'Liking two channels is taste, not a fault, and costs nothing to set right.',
     findOut: ['Compare one song both ways and say what you miss.'],
@@ -99,7 +99,7 @@ export const roomFacts = family({
     usually: 'recalled',
     choices: {
       'something-wrong': 'something is wrong',
-      'like-two': 'I simply like two channels better',
+      'like-two': 'I like two channels better',
       both: 'a bit of both',
     },
   },

@@ -10,7 +10,7 @@ const RESPONSE = {
 
 /** Equalization, measured responses, and the screen. */
 export const toneFacts = family({
-  equalisation: {
+  equalization: {
     kind: 'choice',
     family: 'tone',
     label: 'equalization',
@@ -22,7 +22,7 @@ export const toneFacts = family({
     usually: 'read',
     choices: { automatic: 'automatic, on', 'by-hand': 'set by hand', none: 'none, or switched off' },
   },
-  equalisationReach: {
+  equalizationReach: {
     kind: 'choice',
     family: 'tone',
     label: 'what is equalized',
@@ -32,7 +32,7 @@ export const toneFacts = family({
     findOut: ['Look for options such as bypass left and right.'],
     minutes: 2,
     usually: 'read',
-    askedWhen: { equalisation: ['automatic', 'by-hand'] },
+    askedWhen: { equalization: ['automatic', 'by-hand'] },
     choices: {
       'all-alike': 'all three alike',
       'center-only': 'the center, not the mains',

@@ -240,7 +240,7 @@ export const cabinetBay = defineCause({
       steps: [
         'Set the face flush with the front of the furniture.',
         'Close the gaps with a thin panel or dense foam strips, level with the front; leave ports open.',
-        'Lower the bass of the center by 3 to 5 dB with a low shelf at 250 to 400 Hz, or run the equalisation again.',
+        'Lower the bass of the center by 3 to 5 dB with a low shelf at 250 to 400 Hz, or run the equalization again.',
       ],
       minutes: 90,
       cost: 'low',
@@ -252,7 +252,7 @@ export const cabinetBay = defineCause({
       changes: [
         'bayRecess',
         'bayStuffing',
-        'equalisation',
+        'equalization',
         'testNoiseEach',
         'toneAcrossPan',
         'responseCenter',

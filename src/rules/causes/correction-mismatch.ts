@@ -1,8 +1,8 @@
 /**
- * Equalisation has left center and mains unlike each other: it was measured in the wrong spot, it reaches
+ * Equalization has left center and mains unlike each other: it was measured in the wrong spot, it reaches
  * only some of the channels, or it fought a hole that cannot be filled. The owner hears a step of tone that
- * is gone with the equalisation bypassed. The proof is before against after: a mismatch that was there
- * before and is smaller now is the box or the place, and the equalisation is innocent. Left out: the mean
+ * is gone with the equalization bypassed. The proof is before against after: a mismatch that was there
+ * before and is smaller now is the box or the place, and the equalization is innocent. Left out: the mean
  * level; a narrow dip, which is far less audible than a peak of the same size.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
@@ -10,13 +10,13 @@ import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const correctionMismatch = defineCause({
   id: 'correction-mismatch',
-  title: 'equalisation left center and mains unlike each other',
+  title: 'equalization left center and mains unlike each other',
   severity: 'clear',
   priorDb: -12,
   story:
-    'The equalisation bends the center and the mains to different results, or bends only one of them. Voices change their tone between center and sides although the loudspeakers themselves match.',
+    'The equalization bends the center and the mains to different results, or bends only one of them. Voices change their tone between center and sides although the loudspeakers themselves match.',
   notWhen:
-    'A mismatch that is just as large with the equalisation bypassed belongs to the box or its place. A narrow dip in a curve looks bad and is hardly heard; a peak of the same size is.',
+    'A mismatch that is just as large with the equalization bypassed belongs to the box or its place. A narrow dip in a curve looks bad and is hardly heard; a peak of the same size is.',
   links: {
     'voice-changes-tone': 0.65,
     dull: 0.25,
@@ -38,9 +38,9 @@ export const correctionMismatch = defineCause({
         id: 'made-it-worse',
         group: 'before-after',
         says: {
-          yes: 'Equalisation made the worst band worse by {eqDamageDb}.',
-          no: 'Equalisation did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
-          unknown: 'There are no curves with and without the equalisation.',
+          yes: 'Equalization made the worst band worse by {eqDamageDb}.',
+          no: 'Equalization did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
+          unknown: 'There are no curves with and without the equalization.',
         },
         because:
           'The band that differs most decides how unlike two loudspeakers sound; before against after tells who made the difference.',
@@ -54,9 +54,9 @@ export const correctionMismatch = defineCause({
         id: 'better-bypassed',
         group: 'before-after',
         says: {
-          yes: 'With the equalisation bypassed the voice matches better.',
-          no: 'Bypassing the equalisation does not help the match, so it is not the cause.',
-          unknown: 'The equalisation has not been bypassed for comparison.',
+          yes: 'With the equalization bypassed the voice matches better.',
+          no: 'Bypassing the equalization does not help the match, so it is not the cause.',
+          unknown: 'The equalization has not been bypassed for comparison.',
         },
         because: 'Nothing else changes in that comparison.',
         source: 'band-match',
@@ -70,14 +70,14 @@ export const correctionMismatch = defineCause({
         id: 'is-on',
         group: 'reach',
         says: {
-          yes: 'An equalisation is on.',
-          no: 'No equalisation is on, so none can make center and mains unlike.',
-          unknown: 'It is not known whether an equalisation is on.',
+          yes: 'An equalization is on.',
+          no: 'No equalization is on, so none can make center and mains unlike.',
+          unknown: 'It is not known whether an equalization is on.',
         },
         because: 'What is not at work cannot be at fault.',
         source: 'practice',
       },
-      isNot('equalisation', 'none'),
+      isNot('equalization', 'none'),
       0.998,
       0.7,
       'against',
@@ -87,14 +87,14 @@ export const correctionMismatch = defineCause({
         id: 'reaches-only-some',
         group: 'reach',
         says: {
-          yes: 'The equalisation works on the center or on the mains, and leaves the other alone.',
-          no: 'The equalisation works on left, center and right alike.',
-          unknown: 'It is not known which channels the equalisation works on.',
+          yes: 'The equalization works on the center or on the mains, and leaves the other alone.',
+          no: 'The equalization works on left, center and right alike.',
+          unknown: 'It is not known which channels the equalization works on.',
         },
         because: 'A center bent to a target beside mains left as they are no longer matches them.',
         source: 'practice',
       },
-      oneOf('equalisationReach', 'center-only', 'mains-only'),
+      oneOf('equalizationReach', 'center-only', 'mains-only'),
       0.5,
       0.1,
     ),
@@ -102,10 +102,10 @@ export const correctionMismatch = defineCause({
       {
         id: 'noise-differs',
         group: 'tone-heard',
-        applies: isNot('equalisation', 'none'),
+        applies: isNot('equalization', 'none'),
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise sounds alike in center and mains, so the equalisation has left them alike.',
+          no: 'Steady noise sounds alike in center and mains, so the equalization has left them alike.',
           unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',
@@ -119,7 +119,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'tone-steps-across',
         group: 'tone-heard',
-        applies: isNot('equalisation', 'none'),
+        applies: isNot('equalization', 'none'),
         says: {
           yes: 'A moving sound changes its tone as it passes the center.',
           no: 'A moving sound keeps its tone across the front.',
@@ -136,10 +136,10 @@ export const correctionMismatch = defineCause({
       {
         id: 'measured-elsewhere',
         group: 'origin',
-        applies: isNot('equalisation', 'none'),
+        applies: isNot('equalization', 'none'),
         says: {
-          yes: 'The equalisation was measured away from the main seat, or things have moved since.',
-          no: 'The equalisation was measured at the main seat as it is now.',
+          yes: 'The equalization was measured away from the main seat, or things have moved since.',
+          no: 'The equalization was measured at the main seat as it is now.',
           unknown: 'Where the setup microphone stood is not known.',
         },
         because:
@@ -154,7 +154,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'began-with-calibration',
         group: 'origin',
-        applies: isNot('equalisation', 'none'),
+        applies: isNot('equalization', 'none'),
         says: {
           yes: 'It began with a new automatic setup.',
           no: 'It did not begin with a new automatic setup.',
@@ -171,7 +171,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'follows-the-channel',
         group: 'exchange',
-        applies: isNot('equalisation', 'none'),
+        applies: isNot('equalization', 'none'),
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',
@@ -193,21 +193,21 @@ export const correctionMismatch = defineCause({
   remedies: [
     {
       id: 'bypass',
-      title: 'Switch the equalisation off and live with it for an evening',
+      title: 'Switch the equalization off and live with it for an evening',
       steps: [
         'Photograph the sound pages.',
-        'Switch the equalisation off, levels and distances unchanged.',
+        'Switch the equalization off, levels and distances unchanged.',
         'Step test noise across, then listen to speech and music.',
       ],
       minutes: 5,
       cost: 'free',
       reversible: true,
       expect:
-        'The step of tone that the equalisation made is gone ({eqDamageDb} in the worst band). The price: bass that it had tamed may boom again.',
+        'The step of tone that the equalization made is gone ({eqDamageDb} in the worst band). The price: bass that it had tamed may boom again.',
       verify: 'Noise keeps its tone from left to center to right.',
       cautions: ['photograph-menu', 'test-noise'],
       changes: [
-        'equalisation',
+        'equalization',
         'testEqBypass',
         'testNoiseEach',
         'toneAcrossPan',
@@ -220,7 +220,7 @@ export const correctionMismatch = defineCause({
     {
       id: 'all-three-alike',
       title: 'Let it work on all three alike',
-      when: oneOf('equalisationReach', 'center-only', 'mains-only'),
+      when: oneOf('equalizationReach', 'center-only', 'mains-only'),
       steps: [
         'Look for an option that bypasses left and right, or only the center.',
         'Choose one target for all three, or none for all three.',
@@ -231,14 +231,14 @@ export const correctionMismatch = defineCause({
       expect: 'Center and mains are bent to the same result.',
       verify: 'Noise steps across without a change of tone.',
       cautions: ['photograph-menu'],
-      changes: ['equalisationReach', 'testNoiseEach', 'toneAcrossPan', 'testEqBypass'],
+      changes: ['equalizationReach', 'testNoiseEach', 'toneAcrossPan', 'testEqBypass'],
       cures: 0.7,
     },
     {
       id: 'limit-its-range',
       title: 'Let it work on the bass only',
       steps: [
-        'Look for an upper limit of the equalisation.',
+        'Look for an upper limit of the equalization.',
         'Set it to about 300 Hz for all three and listen again.',
       ],
       minutes: 5,
@@ -264,7 +264,7 @@ export const correctionMismatch = defineCause({
         'Photograph every page of the present settings.',
         'Put the microphone on a stand at ear height, first at the main seat, never on a cushion or table.',
         'Take the other positions within a head or two of it, in a quiet room.',
-        'Step test noise across. If the step of tone is no smaller than without equalisation, leave it off.',
+        'Step test noise across. If the step of tone is no smaller than without equalization, leave it off.',
       ],
       minutes: 30,
       cost: 'free',
@@ -275,7 +275,7 @@ export const correctionMismatch = defineCause({
       changes: [
         'alignmentBy',
         'calibrationSpot',
-        'equalisation',
+        'equalization',
         'testEqBypass',
         'testNoiseEach',
         'toneAcrossPan',

@@ -256,7 +256,7 @@ export const delay = defineCause({
         'measuredLeftLevel',
         'measuredRightLevel',
         'testTape',
-        'equalisation',
+        'equalization',
       ],
       cures: 0.8,
     },

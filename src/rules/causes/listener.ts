@@ -16,7 +16,7 @@ export const listener = defineCause({
   story:
     'People hear differently, and each of us differently from year to year. If the trouble goes along with one person from seat to seat while the others do not hear it, the system treats everyone alike, and it can be set to suit that person.',
   notWhen:
-    'If only one person has ever listened, nothing can be said. The one who hears it may simply be the one who listens best: let two people compare before anything is concluded.',
+    'If only one person has ever listened, nothing can be said. The one who hears it may be the one who listens best: let two people compare before anything is concluded.',
   links: {
     'voice-unclear-everywhere': 0.4,
     dull: 0.25,
@@ -86,7 +86,7 @@ export const listener = defineCause({
         'measuredCenterLevel',
         'voiceLoudness',
         'voiceBoost',
-        'equalisation',
+        'equalization',
         'speechOrder',
       ],
       cures: 0.5,

@@ -190,10 +190,10 @@ export const nearSurface = defineCause({
       cures: 0.4,
     },
     {
-      id: 'equalise-the-rise',
+      id: 'equalize-the-rise',
       title: 'Take the rise of the lower voice down, leave the hole alone',
       steps: [
-        'With equalisation by hand, lower the hump of the center, by no more than 5 dB.',
+        'With equalization by hand, lower the hump of the center, by no more than 5 dB.',
         'Never fill the hole: it eats power and stays a hole at the next seat.',
       ],
       minutes: 20,
@@ -202,7 +202,7 @@ export const nearSurface = defineCause({
       expect: 'The boxy part goes; the hole remains and is heard less.',
       verify: 'Steady noise from the center is closer to that of the mains.',
       cautions: ['photograph-menu', 'test-noise'],
-      changes: ['equalisation', 'responseCenter', 'testNoiseEach', 'toneAcrossPan'],
+      changes: ['equalization', 'responseCenter', 'testNoiseEach', 'toneAcrossPan'],
       cures: 0.4,
     },
     {

@@ -210,7 +210,7 @@ export const overload = defineCause({
       expect: 'Every 3 dB of boost less halves the power in that range.',
       verify: 'The same scene at the same volume is less hard.',
       cautions: ['photograph-menu', 'tweeter-power'],
-      changes: ['voiceBoost', 'equalisation', 'troubleWhenLoud', 'responseCenter', 'testEqBypass'],
+      changes: ['voiceBoost', 'equalization', 'troubleWhenLoud', 'responseCenter', 'testEqBypass'],
       cures: 0.35,
     },
     {

@@ -8,7 +8,7 @@ import { is, isNot, noneOf } from '../condition.js';
 
 export const preference = defineCause({
   id: 'preference',
-  title: 'Nothing is wrong: two channels simply please more',
+  title: 'Nothing is wrong: two channels please more',
   severity: 'taste',
   // -15 dB: it should win only when nothing else stands and the owner says so.
   priorDb: -15,
@@ -31,9 +31,9 @@ export const preference = defineCause({
         id: 'likes-two-channels',
         group: 'own-word',
         says: {
-          yes: 'In your own words you simply like two channels better.',
-          no: 'You have not said that you simply like two channels better.',
-          unknown: 'You have not said yet whether something is wrong or two channels simply please more.',
+          yes: 'In your own words you like two channels better.',
+          no: 'You have not said that you like two channels better.',
+          unknown: 'You have not said yet whether something is wrong or two channels please more.',
         },
         because: 'Nobody knows better than the one who listens, and taste needs no repair.',
         source: 'practice',
@@ -50,7 +50,7 @@ export const preference = defineCause({
         says: {
           yes: 'In your own words something is wrong, so it is not a matter of taste.',
           no: 'You have not said that something is plainly wrong.',
-          unknown: 'You have not said yet whether something is wrong or two channels simply please more.',
+          unknown: 'You have not said yet whether something is wrong or two channels please more.',
         },
         because: 'A heard fault deserves to be found before it is called taste.',
         source: 'practice',

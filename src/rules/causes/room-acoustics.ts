@@ -73,7 +73,7 @@ export const roomAcoustics = defineCause({
         group: 'near',
         says: {
           yes: 'A meter in front of the center the voice is good, so it gets lost on its way to the seat.',
-          no: 'A meter in front of the center the voice is not simply good.',
+          no: 'A meter in front of the center the voice is not good.',
           unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because:

@@ -242,11 +242,11 @@ export const timbre = defineCause({
       cures: 0.2,
     },
     {
-      id: 'equalise-alike',
-      title: 'Let the equalisation bring all three to one target',
+      id: 'equalize-alike',
+      title: 'Let the equalization bring all three to one target',
       steps: [
         'Photograph the sound pages.',
-        'Run the automatic equalisation with the same target for left, center and right.',
+        'Run the automatic equalization with the same target for left, center and right.',
         'Step test noise across and judge. Undo it if the step got larger.',
         'By hand: lower what sticks out, boost little; a narrow dip is best left alone.',
       ],
@@ -258,8 +258,8 @@ export const timbre = defineCause({
       verify: 'Noise steps across with less change of tone than before.',
       cautions: ['photograph-menu', 'test-noise', 'tweeter-power'],
       changes: [
-        'equalisation',
-        'equalisationReach',
+        'equalization',
+        'equalizationReach',
         'testNoiseEach',
         'testEqBypass',
         'toneAcrossPan',

@@ -1,6 +1,7 @@
 /** What can be said of an asked fact: told, assumed, open (and which facts come first), or not applicable. */
 import { type FactBook, told } from '../../facts/book.js';
 import { FACT_IDS, type FactId, factSpec, isFactId } from '../../facts/catalog.js';
+import { impliedAnswer, impliedBy } from '../../facts/implied.js';
 import type { How } from '../../facts/spec.js';
 
 export type AskedState =
@@ -19,9 +20,14 @@ function ancestry(id: FactId): FactId[] {
   return [id, ...parentsOf(id).flatMap(ancestry)];
 }
 
-const ANCESTRY = new Map(FACT_IDS.map((id) => [id, [...new Set(ancestry(id))] as readonly FactId[]]));
+const ANCESTRY = new Map(
+  FACT_IDS.map((id) => [
+    id,
+    [...new Set(ancestry(id).flatMap((a) => [a, ...impliedBy(a)]))] as readonly FactId[],
+  ]),
+);
 
-/** The fact and those that decide whether it is asked at all. */
+/** The fact, those that decide whether it is asked at all, and those from which one of these can follow. */
 export function ancestryOf(id: FactId): readonly FactId[] {
   return ANCESTRY.get(id) ?? [id];
 }
@@ -45,6 +51,8 @@ export function stateOf(book: FactBook, id: FactId): AskedState {
   }
   const answer = book.answers.get(id);
   if (answer && 'value' in answer) return { kind: 'told', value: answer.value, how: answer.how };
+  const implied = impliedAnswer(book, id);
+  if (implied) return { kind: 'told', value: implied.value, how: implied.how };
   if (before.length > 0) {
     const parentAssumed = before.every(
       (parent) => told(book, parent) === undefined && 'assume' in factSpec(parent),

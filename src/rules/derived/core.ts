@@ -1,11 +1,13 @@
 /** Computes and remembers: each value once, with every fact it read. */
+import { COARSE_GRID, type Grid, SKETCH_GRID } from '../../acoustics/radiation.js';
 import { parseResponse, type Response, ResponseError } from '../../acoustics/response.js';
-import type { FactBook, Seat } from '../../facts/book.js';
-import { type FactId, type FileFactId, factSpec } from '../../facts/catalog.js';
+import { type FactBook, type Seat, withAnswer } from '../../facts/book.js';
+import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../../facts/catalog.js';
 import { readResponseFile } from '../../facts/response-file.js';
-import { mainSeat, seatsOf } from '../../facts/seats.js';
+import { mainSeat, type SeatPlan, seatsOf } from '../../facts/seats.js';
 import type { How } from '../../facts/spec.js';
-import { ancestryOf, stateOf } from './asked.js';
+import { type AskedState, ancestryOf, stateOf } from './asked.js';
+import { addAll, type FactSet, factSet, overlap } from './fact-set.js';
 import { type Reader, SEAT_FACTS, type SeatReader, Stop, type Typical } from './reader.js';
 
 /** A fact that went into a value. */
@@ -14,29 +16,47 @@ export interface Use {
   readonly doubt: { readonly how: How } | { readonly spread: number };
 }
 
+/** A shared intermediate result, or what computes a value; it is its own name. */
+export type Model = (r: Reader<FactId>) => unknown;
+
 export interface Outcome {
   readonly value: unknown;
   /** True when the computation stopped; `missing` may still be empty: the value does not apply. */
   readonly stopped: boolean;
   readonly missing: readonly FactId[];
   /** Every fact looked at, also those not known: a change of any may change the outcome. */
-  readonly reads: ReadonlySet<FactId>;
+  readonly reads: FactSet;
   readonly uses: ReadonlyMap<FactId, Use>;
   readonly doubt: number;
+  /** True where the grid had a say. */
+  readonly onGrid: boolean;
   /** Which of several was the worst. */
-  readonly worst?: number;
+  readonly worst: number | undefined;
   /** Why the facts as told cannot be true together. */
-  readonly remark?: string;
+  readonly remark: string | undefined;
 }
 
-type Compute = (r: Reader<FactId>) => unknown;
 export interface Core {
   readonly book: FactBook;
-  readonly seats: readonly Seat[];
-  /** `key` names the result; a shared model is its own key. */
-  readonly evaluate: (key: unknown, compute: Compute) => Outcome;
-  readonly outcomes: ReadonlyMap<unknown, Outcome>;
+  readonly plan: SeatPlan;
+  readonly state: (id: FactId) => AskedState;
+  readonly evaluate: (model: Model) => Outcome;
+  /** What has been computed or taken over so far. */
+  readonly known: (model: Model) => Outcome | undefined;
 }
+
+/** What a core computes from. */
+interface Basis extends Pick<Core, 'book' | 'plan' | 'state'> {
+  /** A result of another core that is known to hold here, if there is one. */
+  readonly inherited: (model: Model) => Outcome | undefined;
+  /** Of several, the one to look at alone for a result (see `worst` of the reader). */
+  readonly likelyWorst: (model: Model) => number | undefined;
+  readonly grid: Grid;
+}
+
+/** The facts and those that decide whether they are asked. */
+const ANCESTRIES = new Map(FACT_IDS.map((id) => [id, factSet(ancestryOf(id))]));
+export const ancestrySet = (id: FactId): FactSet => ANCESTRIES.get(id) as FactSet;
 
 /** What places a single row, and what places the main seat in it. */
 const ROW_FACTS = ['seating', 'seatCount', 'seatSpacing', 'seatDistance', 'mainSeatOffset'] as const;
@@ -68,134 +88,216 @@ function responseOf(book: FactBook, id: FileFactId): Response {
 }
 
 interface Ledger {
-  readonly reads: Set<FactId>;
+  readonly reads: FactSet;
   readonly uses: Map<FactId, Use>;
   doubt: number;
-  worst?: number;
+  onGrid: boolean;
+  worst: number | undefined;
 }
 
-/**
- * @param inherited a result from another book that is known to hold for this one, if there is one
- * @param likelyWorst of several, the one to look at alone for a result (see `worst` of the reader)
- */
+const nothing = (): undefined => undefined;
+
+/** @param previous a core of another book, and the facts that are answered differently there */
 export function createCore(
   book: FactBook,
-  inherited: (key: unknown) => Outcome | undefined,
-  likelyWorst?: (key: unknown) => number | undefined,
+  previous?: { readonly core: Core; readonly changed: readonly FactId[] },
 ): Core {
-  const placed = seatsOf(book);
-  const rows = Math.max(...placed.seats.map((seat) => seat.row));
-  const outcomes = new Map<unknown, Outcome>();
-  const evaluate = (key: unknown, compute: Compute): Outcome => {
-    const known = outcomes.get(key) ?? inherited(key);
-    const outcome = known ?? run(key, compute);
-    outcomes.set(key, outcome);
+  const changed = factSet(previous?.changed);
+  const plan =
+    previous && !overlap(changed, SEAT_FACT_SET) && previous.core.book.seats === book.seats
+      ? previous.core.plan
+      : seatsOf(book);
+  const states = new Map<FactId, AskedState>();
+  const state = (id: FactId): AskedState => {
+    let found = states.get(id);
+    if (found === undefined) {
+      const same = previous !== undefined && !overlap(ancestrySet(id), changed);
+      found = same ? previous.core.state(id) : stateOf(book, id);
+      states.set(id, found);
+    }
+    return found;
+  };
+  const inherited = (model: Model): Outcome | undefined => {
+    const outcome = previous?.core.known(model);
+    return outcome && !overlap(outcome.reads, changed) ? outcome : undefined;
+  };
+  return coreOn({ book, plan, state, inherited, likelyWorst: nothing, grid: COARSE_GRID });
+}
+
+const SEAT_FACT_SET = factSet(SEAT_FACTS);
+
+/** The same core with curves on few frequencies, and only where they are worst: what shifted cores are compared with. */
+export function sketchOf(core: Core): Core {
+  return coreOn({
+    ...core,
+    inherited: (model) => {
+      const outcome = core.known(model);
+      return outcome?.onGrid ? undefined : outcome;
+    },
+    likelyWorst: (model) => core.known(model)?.worst,
+    grid: SKETCH_GRID,
+  });
+}
+
+/** The sketch of a core with one fact answered a little differently. */
+export function shiftedSketch(sketch: Core, id: FactId, value: number, how: How): Core {
+  const isSeatFact = SEAT_FACTS.some((fact) => fact === id);
+  const book = isSeatFact ? withAnswer(sketch.book, id, { value, how }) : sketch.book;
+  const told: AskedState = { kind: 'told', value, how };
+  const moved = factSet([id]);
+  return coreOn({
+    book,
+    plan: isSeatFact ? seatsOf(book) : sketch.plan,
+    state: (other) => (other === id ? told : sketch.state(other)),
+    inherited: (model) => {
+      const outcome = sketch.known(model);
+      return outcome && !overlap(outcome.reads, moved) ? outcome : undefined;
+    },
+    likelyWorst: (model) => sketch.known(model)?.worst,
+    grid: SKETCH_GRID,
+  });
+}
+
+function coreOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Core {
+  const rows = Math.max(...plan.seats.map((seat) => seat.row));
+  const outcomes = new Map<Model, Outcome>();
+  const known = (model: Model): Outcome | undefined => {
+    let outcome = outcomes.get(model);
+    if (outcome === undefined) {
+      outcome = inherited(model);
+      if (outcome !== undefined) outcomes.set(model, outcome);
+    }
     return outcome;
   };
-  const run = (key: unknown, compute: Compute): Outcome => {
-    const ledger: Ledger = { reads: new Set(), uses: new Map(), doubt: 0 };
+  const evaluate = (model: Model): Outcome => known(model) ?? run(model);
+  /** What the model that is being computed has read so far. */
+  let ledger: Ledger;
+  let running: Model;
+  const run = (model: Model): Outcome => {
+    const outer = [ledger, running] as const;
+    ledger = { reads: factSet(), uses: new Map(), doubt: 0, onGrid: false, worst: undefined };
+    running = model;
+    const outcome = ended(model);
+    [ledger, running] = outer;
+    outcomes.set(model, outcome);
+    return outcome;
+  };
+  const ended = (model: Model): Outcome => {
+    const { reads, uses } = ledger;
+    const stop = (missing: readonly FactId[], remark?: string): Outcome => {
+      const { doubt, onGrid, worst } = ledger;
+      return { value: undefined, stopped: true, missing, reads, uses, doubt, onGrid, worst, remark };
+    };
     try {
-      const value = compute(readerFor(key, ledger));
-      return { ...ledger, value, stopped: false, missing: [] };
+      const value = model(reader);
+      const { doubt, onGrid, worst } = ledger;
+      return { value, stopped: false, missing: [], reads, uses, doubt, onGrid, worst, remark: undefined };
     } catch (error) {
-      const { reads, uses, doubt } = ledger;
-      const base = { reads, uses, doubt, value: undefined, stopped: true };
-      if (error instanceof Stop) return { ...base, missing: error.missing };
+      if (error instanceof Stop) return stop(error.missing);
       // The acoustics refuses what no room can have: a box wider than its bay, a seat in front of the mains.
-      if (error instanceof RangeError) return { ...base, missing: [], remark: error.message };
+      if (error instanceof RangeError) return stop([], error.message);
       throw error;
     }
   };
-  const readerFor = (key: unknown, ledger: Ledger): Reader<FactId> => {
-    const look = (id: FactId) => {
-      for (const read of ancestryOf(id)) ledger.reads.add(read);
-      return stateOf(book, id);
-    };
-    /** The value as told or assumed, entered in the ledger; otherwise what is missing. */
-    const take = (id: FactId): number | string | readonly FactId[] => {
-      const state = look(id);
-      if (state.kind === 'open') return state.missing;
-      if (state.kind === 'inapplicable') throw new Stop([]);
-      ledger.uses.set(id, {
-        value: state.value,
-        doubt: state.kind === 'told' ? { how: state.how } : { spread: state.spread },
-      });
-      return state.value;
-    };
-    const takeAll = (ids: readonly FactId[]) => {
-      const taken = ids.map(take);
-      const missing = taken.flatMap((value) => (typeof value === 'object' ? value : []));
-      if (missing.length > 0) throw new Stop([...new Set(missing)]);
-      return taken;
-    };
-    const toldOnly = (id: FactId) => (look(id).kind === 'told' ? takeAll([id])[0] : undefined);
-    const typicalOr = (id: FactId, typical: Typical): number => {
-      const state = look(id);
-      if (state.kind === 'inapplicable') return typical.value;
-      if (state.kind === 'told') return takeAll([id])[0] as number;
-      ledger.uses.set(id, { value: typical.value, doubt: { spread: typical.spread } });
-      return typical.value;
-    };
-    const from = (model: Compute): unknown => {
-      const outcome = evaluate(model, model);
-      for (const read of outcome.reads) ledger.reads.add(read);
-      for (const [id, use] of outcome.uses) ledger.uses.set(id, use);
-      ledger.doubt = Math.hypot(ledger.doubt, outcome.doubt);
-      if (outcome.remark !== undefined) throw new RangeError(outcome.remark);
-      if (outcome.stopped) throw new Stop(outcome.missing);
-      return outcome.value;
-    };
-    /** Enters those of the facts behind seats that have a say, as told or as the plan assumed them. */
-    const enterSeatFacts = (ids: readonly FactId[]): void => {
-      for (const id of SEAT_FACTS) if (id !== 'earHeight' || rows > 1) look(id);
-      if (book.seats.length > 0) return;
-      for (const id of ids) {
-        const answer = book.answers.get(id);
-        const use = answer && 'value' in answer ? toldUse(answer) : defaultUse(id);
-        const isTold = answer !== undefined && 'value' in answer;
-        if (use && (isTold || placed.assumed.some((assumed) => assumed === id))) ledger.uses.set(id, use);
-      }
-    };
-    const seats = (): readonly Seat[] => {
-      enterSeatFacts(rows > 1 ? SEAT_FACTS : ROW_FACTS);
-      return placed.seats;
-    };
-    const main = (): Seat => {
-      const seat = mainSeat(placed);
-      const told = stateOf(book, 'mainSeatOffset').kind === 'told';
-      enterSeatFacts(told || seat.xM === 0 ? MAIN_SEAT_FACTS : ROW_FACTS);
-      return seat;
-    };
-    return {
-      number: (id: FactId) => takeAll([id])[0],
-      numbers: (...ids: FactId[]) => takeAll(ids),
-      numberOr: typicalOr,
-      toldNumber: toldOnly,
-      choice: (id: FactId) => takeAll([id])[0],
-      toldChoice: toldOnly,
-      responses: (...ids: FileFactId[]) => {
-        takeAll(ids);
-        return ids.map((id) => responseOf(book, id));
-      },
-      from,
-      seats,
-      mainSeat: main,
-      worst: <T>(items: readonly T[], badness: (item: T) => number) => {
-        const likely = items[likelyWorst?.(key) ?? items.length];
-        if (likely !== undefined) return { item: likely, badness: badness(likely) };
-        const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
-        if (first === undefined) throw new Error('worst of nothing');
-        const found = rest.reduce((worst, next) => (next.badness > worst.badness ? next : worst), first);
-        ledger.worst = items.indexOf(found.item);
-        return found;
-      },
-      doubt: (spread: number) => {
-        ledger.doubt = Math.hypot(ledger.doubt, spread);
-      },
-      stop: (...missing: FactId[]) => {
-        throw new Stop(missing);
-      },
-    } as SeatReader as unknown as Reader<FactId>;
+  const look = (id: FactId): AskedState => {
+    addAll(ledger.reads, ancestrySet(id));
+    return state(id);
   };
-  return { book, seats: placed.seats, evaluate, outcomes };
+  /** The value as told or assumed, entered in the ledger; otherwise what is missing. */
+  const take = (id: FactId): number | string | readonly FactId[] => {
+    const found = look(id);
+    if (found.kind === 'open') return found.missing;
+    if (found.kind === 'inapplicable') throw new Stop([]);
+    ledger.uses.set(id, {
+      value: found.value,
+      doubt: found.kind === 'told' ? { how: found.how } : { spread: found.spread },
+    });
+    return found.value;
+  };
+  const takeAll = (ids: readonly FactId[]) => {
+    const taken = ids.map(take);
+    const missing = taken.flatMap((value) => (typeof value === 'object' ? value : []));
+    if (missing.length > 0) throw new Stop([...new Set(missing)]);
+    return taken;
+  };
+  const takeOne = (id: FactId) => {
+    const taken = take(id);
+    if (typeof taken === 'object') throw new Stop(taken);
+    return taken;
+  };
+  const toldOnly = (id: FactId) => (look(id).kind === 'told' ? takeOne(id) : undefined);
+  const typicalOr = (id: FactId, typical: Typical): number => {
+    const { kind } = look(id);
+    if (kind === 'inapplicable') return typical.value;
+    if (kind === 'told') return takeOne(id) as number;
+    ledger.uses.set(id, { value: typical.value, doubt: { spread: typical.spread } });
+    return typical.value;
+  };
+  const from = (model: Model): unknown => {
+    const outcome = evaluate(model);
+    addAll(ledger.reads, outcome.reads);
+    for (const [id, use] of outcome.uses) ledger.uses.set(id, use);
+    ledger.doubt = Math.hypot(ledger.doubt, outcome.doubt);
+    ledger.onGrid ||= outcome.onGrid;
+    if (outcome.remark !== undefined) throw new RangeError(outcome.remark);
+    if (outcome.stopped) throw new Stop(outcome.missing);
+    return outcome.value;
+  };
+  /** Enters those of the facts behind seats that have a say, as told or as the plan assumed them. */
+  const enterSeatFacts = (ids: readonly FactId[]): void => {
+    for (const id of SEAT_FACTS) if (id !== 'earHeight' || rows > 1) look(id);
+    if (book.seats.length > 0) return;
+    for (const id of ids) {
+      const answer = book.answers.get(id);
+      const use = answer && 'value' in answer ? toldUse(answer) : defaultUse(id);
+      const isTold = answer !== undefined && 'value' in answer;
+      if (use && (isTold || plan.assumed.some((assumed) => assumed === id))) ledger.uses.set(id, use);
+    }
+  };
+  const seats = (): readonly Seat[] => {
+    enterSeatFacts(rows > 1 ? SEAT_FACTS : ROW_FACTS);
+    return plan.seats;
+  };
+  const main = (): Seat => {
+    const seat = mainSeat(plan);
+    const told = state('mainSeatOffset').kind === 'told';
+    enterSeatFacts(told || seat.xM === 0 ? MAIN_SEAT_FACTS : ROW_FACTS);
+    return seat;
+  };
+  const worst = <T>(items: readonly T[], badness: (item: T) => number) => {
+    const likely = items[likelyWorst(running) ?? items.length];
+    if (likely !== undefined) return { item: likely, badness: badness(likely) };
+    const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
+    if (first === undefined) throw new Error('worst of nothing');
+    const found = rest.reduce((most, next) => (next.badness > most.badness ? next : most), first);
+    ledger.worst = items.indexOf(found.item);
+    return found;
+  };
+  const reader = {
+    number: takeOne,
+    numbers: (...ids: FactId[]) => takeAll(ids),
+    numberOr: typicalOr,
+    toldNumber: toldOnly,
+    choice: takeOne,
+    toldChoice: toldOnly,
+    responses: (...ids: FileFactId[]) => {
+      takeAll(ids);
+      return ids.map((id) => responseOf(book, id));
+    },
+    grid: () => {
+      ledger.onGrid = true;
+      return grid;
+    },
+    from,
+    seats,
+    mainSeat: main,
+    worst,
+    doubt: (spread: number) => {
+      ledger.doubt = Math.hypot(ledger.doubt, spread);
+    },
+    stop: (...missing: FactId[]) => {
+      throw new Stop(missing);
+    },
+  } as SeatReader as unknown as Reader<FactId>;
+  return { book, plan, state, evaluate, known };
 }

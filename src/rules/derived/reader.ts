@@ -2,6 +2,7 @@
  * How a computation reads facts. The reader is typed by the facts a computation declares, so that what it
  * reads can never exceed what the dependency index knows; and it keeps book of what was read.
  */
+import type { Grid } from '../../acoustics/radiation.js';
 import type { Response } from '../../acoustics/response.js';
 import type { Seat } from '../../facts/book.js';
 import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../facts/catalog.js';
@@ -49,6 +50,8 @@ export interface Reader<F extends FactId> {
   readonly responses: <const Ids extends readonly (F & FileFactId)[]>(
     ...ids: Ids
   ) => { readonly [K in keyof Ids]: Response };
+  /** Frequencies for off-axis curves: few of them where only the effect of a small shift is looked for. */
+  readonly grid: () => Grid;
   /** A shared intermediate result, computed once a view. */
   readonly from: <T>(model: (r: Reader<F>) => T) => T;
   /**

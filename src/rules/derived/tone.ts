@@ -122,12 +122,12 @@ export const tone = {
     },
   ),
   toneBeforeWorstBandDb: derive(
-    number('dB', 'largest third-octave difference before equalisation, magnitude'),
+    number('dB', 'largest third-octave difference before equalization, magnitude'),
     BEFORE,
     (r) => worst(r.from(bandsBefore)).db,
   ),
   eqDamageDb: derive(
-    number('dB', 'by how much equalisation made the worst band worse (negative: better)'),
+    number('dB', 'by how much equalization made the worst band worse (negative: better)'),
     [...NOW, ...BEFORE],
     (r) => worst(r.from(bandsNow)).db - worst(r.from(bandsBefore)).db,
   ),

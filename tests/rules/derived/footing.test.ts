@@ -179,7 +179,7 @@ describe('response files', () => {
     expect(view.read('toneWorstBandDb').value).toBeCloseTo(0, 6);
     expect(view.read('toneRmsDb').value).toBeCloseTo(0, 6);
   });
-  it('before and after tell what the equalisation did', () => {
+  it('before and after tell what the equalization did', () => {
     const before = {
       responseLeftBefore: 'flat.txt',
       responseCenterBefore: 'flat.txt',

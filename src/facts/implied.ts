@@ -1,0 +1,49 @@
+/**
+ * What a told fact says about the fact that decides whether it is asked: who tells the setback of the shelf
+ * has told that the center stands on a shelf.
+ */
+import { type FactBook, told } from './book.js';
+import { FACT_IDS, type FactId, factSpec, isFactId } from './catalog.js';
+import type { How } from './spec.js';
+
+/** An answer that follows from another one, with the trust in that one. */
+interface Implied {
+  readonly value: string;
+  readonly how: How;
+}
+
+interface Implication {
+  readonly child: FactId;
+  readonly value: string;
+}
+
+/** For each deciding fact, the facts that are asked for exactly one of its values. */
+const IMPLICATIONS = new Map<FactId, Implication[]>();
+for (const child of FACT_IDS)
+  for (const [parent, accepted] of Object.entries(factSpec(child).askedWhen ?? {})) {
+    const [value, ...others] = accepted;
+    if (!isFactId(parent) || value === undefined || others.length > 0) continue;
+    IMPLICATIONS.set(parent, [...(IMPLICATIONS.get(parent) ?? []), { child, value }]);
+  }
+
+/** Facts from which the value of this one can follow. */
+export function impliedBy(id: FactId): readonly FactId[] {
+  return (IMPLICATIONS.get(id) ?? []).map(({ child }) => child);
+}
+
+/** The answer that follows from told facts; none when nothing implies one, or when they disagree. */
+export function impliedAnswer(book: FactBook, id: FactId): Implied | undefined {
+  let found: Implied | undefined;
+  for (const { child, value } of IMPLICATIONS.get(id) ?? []) {
+    const answer = book.answers.get(child);
+    if (!answer || !('value' in answer)) continue;
+    if (found && found.value !== value) return undefined;
+    found ??= { value, how: answer.how };
+  }
+  return found;
+}
+
+/** The value of a fact as told, or as it follows from what was told. */
+export function toldOrImplied(book: FactBook, id: FactId): number | string | undefined {
+  return told(book, id) ?? impliedAnswer(book, id)?.value;
+}
