@@ -1,0 +1,144 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compareReport, renderCompare, renderTry, tryReport } from '../../src/explain/change-words.js';
+import { nextWords, renderNext } from '../../src/explain/next-words.js';
+import { renderWhy, whyOf } from '../../src/explain/why.js';
+import { withAnswer } from '../../src/facts/book.js';
+import { auditSync } from '../../src/reasoning/audit.js';
+import { anyBook } from '../support/books.js';
+import { LOBING, SPARSE, told } from './books.js';
+
+const audit = auditSync(LOBING);
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+const tenths = (text: string): number => Math.round(Number(text) * 10);
+
+describe('why', () => {
+  const why = whyOf(audit, 'driver-layout', 'delay');
+  const page = renderWhy(audit, 'driver-layout', 'delay');
+
+  it('sums exactly', () => {
+    const sum = why.lines.reduceRight((total, line) => total + line.decibans, 0);
+    expect(sum).toBeCloseTo(why.decibans, 9);
+  });
+  it('adds up as printed, prior last and in words', () => {
+    const lines = page.slice(page.indexOf('THE BALANCE')).split('\n');
+    const end = lines.findIndex((line) => line.startsWith('  = '));
+    const printed = lines.slice(1, end).flatMap((line) => /^ {2}([+-]?\d+\.\d)\s/.exec(line)?.[1] ?? []);
+    const total = /= ([+-]?\d+\.\d)/.exec(lines[end] ?? '')?.[1] ?? 'NaN';
+    expect(printed.reduce((sum, each) => sum + tenths(each), 0)).toBe(tenths(total));
+    expect(why.lines.at(-1)?.note).toMatch(/before anything was told: (very unlikely|unlikely|possible)/);
+  });
+  it('gives at most three for and two against, each with value, limit, ratio, reason and source where it has them', () => {
+    expect(why.strongestFor.length).toBeLessThanOrEqual(3);
+    expect(why.strongestAgainst.length).toBeLessThanOrEqual(2);
+    const weights = why.strongestFor.map((item) => item.decibans);
+    expect(weights).toEqual([...weights].sort((a, b) => b - a));
+    expect(page).toMatch(/Value [\d.]+ dB, [\d.]+ times the limit of [\d.]+ dB\./);
+    expect(page).toContain('Reason: ');
+    expect(page).toContain('Source: ');
+  });
+  it('contrasts two causes by rows that sum to their difference, the largest first', () => {
+    const { against } = why;
+    const shown = against?.rows.map((row) => Math.abs(row.mineDb - row.theirsDb)) ?? [];
+    expect(shown).toEqual([...shown].sort((a, b) => b - a));
+    expect(flat(page)).toContain(`decibans ahead of “${against?.title}”`);
+  });
+  it('names the smallest change that makes another cause lead, or says that there is none', () => {
+    expect(page).toMatch(/would lead\.|No other choice of one or two/);
+    for (const flip of why.flips) expect(flip.leader).not.toBe('driver-layout');
+  });
+});
+
+describe('next', () => {
+  it('shows the question with its reason, its cost and how to find out', () => {
+    const words = nextWords(auditSync(SPARSE));
+    const page = renderNext(words);
+    expect(words.kind).not.toBe('stop');
+    expect(flat(page)).toContain(words.text);
+    for (const part of ['Why', 'Takes', 'HOW TO FIND OUT']) expect(page).toContain(part);
+    expect(page).toContain(`At most ${words.mayFollowAtMost} more question`);
+  });
+  it('says what to do once enough is known', () => {
+    const stopped = nextWords(audit, {
+      kind: 'stop',
+      reason: 'sure',
+      because: 'The first cause is sure.',
+      candidates: [],
+      mayFollowAtMost: 3,
+    });
+    expect(stopped.todo).not.toBeNull();
+    expect(renderNext(stopped)).toContain('Enough is known');
+  });
+});
+
+describe('try', () => {
+  const after = auditSync(withAnswer(LOBING, 'seatDistance', { value: 4.2, how: 'measured' }));
+  const changes = tryReport(audit, after);
+  const page = renderTry(changes);
+
+  it('shows before and after side by side, in the units of the owner, and only what changed', () => {
+    expect(changes.facts).toEqual([
+      {
+        fact: 'seatDistance',
+        label: 'seat distance',
+        before: '7 ft 2 1/2 in (2.20 m)',
+        after: '13 ft 9 1/2 in (4.20 m)',
+      },
+    ]);
+    for (const seat of changes.seats)
+      for (const value of seat.values) expect(value.before).not.toBe(value.after);
+  });
+  it('shows that a row farther back is inside the angle of the center: the dip at the end gets smaller', () => {
+    const end = changes.seats.find((seat) => seat.values.some((value) => value.label === 'voice dip'));
+    const dip = end?.values.find((value) => value.label === 'voice dip');
+    expect(Math.abs(Number.parseFloat(dip?.after ?? ''))).toBeLessThan(
+      Math.abs(Number.parseFloat(dip?.before ?? '')),
+    );
+    const layout = changes.causes.find((cause) => cause.cause === 'driver-layout');
+    expect(layout?.after).toBeLessThan(layout?.before ?? 0);
+  });
+  it('ends with the seamless switch', () => {
+    expect(flat(page.trimEnd().split('\n').slice(-5).join(' '))).toMatch(
+      /Seamless switch: (passes|fails|cannot be told)/,
+    );
+  });
+});
+
+describe('compare', () => {
+  it('tells what is fixed, new and unchanged, and keeps apart what cannot be told', () => {
+    const fixed = {
+      ...told(LOBING, { centerLayout: { value: 'coaxial', how: 'read' } }),
+      complaints: [],
+      absentComplaints: LOBING.complaints,
+    };
+    const changes = compareReport(audit, auditSync(fixed));
+    const page = renderCompare(changes);
+    expect(changes.complaints.fixed).toHaveLength(1);
+    expect(changes.causes.find((cause) => cause.cause === 'driver-layout')?.fate).toBe('fixed');
+    expect(page).toContain('FIXED');
+    expect(page).toContain('CANNOT BE TOLD IN ONE OF THE TWO');
+    for (const cause of changes.causes.filter((each) => each.fate === 'unknown'))
+      expect(page.slice(page.indexOf('CANNOT BE TOLD')).replace(/\s+/g, ' ')).toContain(cause.title);
+  });
+  it('finds nothing between a system and itself', () => {
+    const changes = compareReport(audit, audit);
+    expect(changes).toMatchObject({ facts: [], seats: [], verdict: { sameLeader: true } });
+    expect(changes.causes.every((cause) => cause.fate === 'unchanged' || cause.fate === 'unknown')).toBe(
+      true,
+    );
+  });
+});
+
+describe('any two systems', () => {
+  it('compare and explain without gaps', () => {
+    fc.assert(
+      fc.property(anyBook, anyBook, (a, b) => {
+        const [before, after] = [auditSync(a), auditSync(b)];
+        const own = [...a.seats, ...b.seats].map((seat) => seat.name).join('');
+        for (const page of [renderCompare(compareReport(before, after)), renderNext(nextWords(before))])
+          if (!/[{}]/.test(own)) expect(page).not.toMatch(/undefined|NaN|Infinity|[{}]/);
+      }),
+      { numRuns: 10 },
+    );
+  }, 120_000);
+});
