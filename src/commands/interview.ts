@@ -16,10 +16,8 @@ export interface InterviewOptions {
   readonly format?: Format;
 }
 
-/** Signals that end a process from outside, with their numbers. */
-const SIGNALS = { SIGHUP: 1, SIGINT: 2, SIGTERM: 15 } as const;
-/** A shell reports a death by signal n as this plus n. */
-const SIGNAL_BASE = 128;
+/** A shell reports a death by signal n as 128 + n. */
+const TERMINATED = 128 + 15;
 
 /** Throws a UserError when the case cannot be read or another interview is at work on it. */
 export async function run(
@@ -118,19 +116,31 @@ async function print(io: Io, audit: Audit, casePath: string, options: InterviewO
   io.out(await render(formatOf(options), { report, audit, text, caseName: shellWord(casePath) }));
 }
 
-/** Everything is on disk already: what is left is to say so, at once, since the process is about to end. */
+/**
+ * Every answer is on disk already: what is left is to say so, at once, and to give the lock back. Of a terminal
+ * that is closed Node may hear by signal or by an error of its streams, and it cannot end in peace any more
+ * (it fails while setting the terminal back), so the process is ended hard.
+ */
 function onSignals(io: Io, store: Store, folder: string): () => void {
-  const hooks = Object.entries(SIGNALS).map(([signal, number]) => {
-    const onSignal = (): void => {
-      if (signal === 'SIGINT') io.err(goOnText(store, folder));
-      store.release();
-      process.exit(SIGNAL_BASE + number);
-    };
-    process.on(signal, onSignal);
-    return () => process.off(signal, onSignal);
-  });
+  const gone = (): void => {
+    store.release();
+    process.kill(process.pid, 'SIGKILL');
+  };
+  const terminated = (): void => {
+    store.release();
+    process.exit(TERMINATED);
+  };
+  const interrupted = (): void => {
+    io.err(goOnText(store, folder));
+    store.release();
+    process.exit(EXIT.interrupted);
+  };
+  const streams = [process.stdin, process.stderr];
+  process.on('SIGHUP', gone).on('SIGTERM', terminated).on('SIGINT', interrupted);
+  for (const stream of streams) stream.on('error', gone);
   return () => {
-    for (const unhook of hooks) unhook();
+    process.off('SIGHUP', gone).off('SIGTERM', terminated).off('SIGINT', interrupted);
+    for (const stream of streams) stream.off('error', gone);
   };
 }
 

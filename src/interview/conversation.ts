@@ -417,6 +417,7 @@ function unknown(state: State, screen: Screen): State {
 /** One step back: out of an interruption, or to the question before, whose answer stands until it is changed. */
 function back(state: State): State {
   if (state.screens.length > 1) return after(pop(state));
+  if (state.screens[0].kind === 'result' && state.screens[0].over !== undefined) return advance(state);
   const last = state.history.at(-1);
   if (last === undefined) return say(state, 'This is the first question.');
   const [base] = state.screens;

@@ -3,7 +3,7 @@ import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { contradictions } from '../facts/contradictions.js';
 import { isAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
 import { type Next, next, questionsLeft } from '../reasoning/next.js';
-import { bookOf, isOpening, OPENING, push, type State, say, type Topic, top } from './state.js';
+import { bookOf, isOpening, OPENING, push, type Screen, type State, say, type Topic, top } from './state.js';
 
 /**
  * Asked first, before anything is weighed: what an adviser wants to picture the room with, and the two
@@ -80,7 +80,11 @@ export function advance(state: State): State {
 
 /** Shows the result, with the reason why nothing more is asked. */
 export function atResult(state: State, because: string): State {
-  const shown: State = { ...state, screens: [{ kind: 'result' }], draft: '', reportDue: true, eager: false };
+  const [base] = state.screens;
+  const over = base.kind === 'topic' ? base.topic : base.kind === 'result' ? base.over : undefined;
+  const isOpen = over !== undefined && !state.history.includes(over);
+  const result: Screen = { kind: 'result', ...(isOpen ? { over } : {}) };
+  const shown: State = { ...state, screens: [result], draft: '', reportDue: true, eager: false };
   return clashing(say(shown, because));
 }
 

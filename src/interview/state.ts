@@ -34,7 +34,8 @@ export type Screen =
     }
   | { readonly kind: 'review' }
   | { readonly kind: 'note'; readonly about: string }
-  | { readonly kind: 'result' }
+  /** `over`: the question it was asked for instead of. */
+  | { readonly kind: 'result'; readonly over?: Topic }
   /** A remedy was carried out: is the trouble gone? */
   | { readonly kind: 'cured'; readonly cause: CauseId; readonly remedy: string }
   /** The case could not be saved where it belongs. */

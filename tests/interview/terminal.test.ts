@@ -1,0 +1,244 @@
+/** Whole interviews in a real terminal. */
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { readCase } from '../../src/facts/case-file.js';
+import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
+import { lockFile } from '../../src/interview/lock.js';
+import { isTest } from '../../src/reasoning/hypotheses.js';
+import { bundle } from '../support/bundle.js';
+import { hasTmux, openTmux, type TerminalOptions, type TmuxTerminal } from '../support/tmux.js';
+
+const built = mkdtempSync(join(tmpdir(), 'interview-built-'));
+const program = join(built, 'interview.mjs');
+let folder: string;
+let terminals: TmuxTerminal[] = [];
+
+beforeAll(() => bundle('tests/support/interview-entry.ts', program), 60_000);
+afterAll(() => rmSync(built, { recursive: true, force: true }));
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'interview-'));
+});
+afterEach(() => {
+  for (const terminal of terminals) terminal.close();
+  terminals = [];
+  rmSync(folder, { recursive: true, force: true });
+});
+
+function start(words: readonly string[], options: TerminalOptions = {}): TmuxTerminal {
+  const env = { XDG_STATE_HOME: join(folder, 'state'), ...options.env };
+  const terminal = openTmux([process.execPath, program, ...words], { ...options, env });
+  terminals.push(terminal);
+  return terminal;
+}
+const casePath = (): string => join(folder, 'case.json');
+const facts = () => readCase(readFileSync(casePath(), 'utf8')).book;
+
+async function toFirstFact(t: TmuxTerminal): Promise<void> {
+  await t.see('own words');
+  await t.type('the singer is in the box', 'Which of these are heard');
+  await t.type('1 3', 'Which do you measure in');
+  await t.type('1', 'What is playing');
+}
+
+describe.runIf(hasTmux)('an interview in a terminal of 60 columns', () => {
+  it('runs from the first question over back, unknown, help, Ctrl-C and resume to the report', async () => {
+    const t = start([], { columns: 60, rows: 24 });
+    await toFirstFact(t);
+    await t.type('h', /How to find out[\s\S]*What is playing/);
+    await t.type('1', 'How many places');
+    await t.type('?', 'Where is the center');
+    await t.type('<', 'Enter keeps: not known');
+    await t.type('2', 'Where is the center');
+    await t.press('Escape', 'Enter keeps: one row');
+    await t.type('', 'Where is the center');
+    await t.press('C-c', 'exit code 130');
+    expect(t.all()).toMatch(/Every answer is saved[\s\S]*Go on with: center-audit\n/);
+
+    const again = start([], { columns: 60, rows: 24 });
+    await again.see('the singer is in the box');
+    await again.type('', /Going on: 2 facts known[\s\S]*Where is the center/);
+    await again.type('2', 'Question 7');
+    await again.type('f', /VERDICT[\s\S]*What now/);
+    await again.type('', 'exit code 0');
+    expect(again.all()).toContain('The case is saved');
+
+    const third = start([]);
+    await third.see('own words');
+    await third.press('C-c', 'Nothing was answered yet');
+  }, 60_000);
+
+  it('keeps the words of a refused answer for editing', async () => {
+    const t = start([casePath()], { columns: 60, rows: 24 });
+    await toFirstFact(t);
+    await t.type('televisoin', /did you mean television[\s\S]*> televisoin/);
+    for (const key of ['BSpace', 'BSpace', 'BSpace']) await t.press(key, '> tele');
+    await t.type('ion', 'How many places');
+    expect(facts().answers.get('playedContent')).toMatchObject({ value: 'television' });
+  }, 40_000);
+});
+
+describe.runIf(hasTmux)('every mark at a list, a number and a text, at 40 columns', () => {
+  it('does what it says, and no word is cut', async () => {
+    const t = start([casePath(), '--full'], { columns: 40, rows: 30 });
+    await t.see('own words');
+    await t.type('h', 'At any question you can also type');
+    await t.type('w', 'What an owner says first');
+    await t.type('l', 'Nothing was told yet');
+    await t.type('r', 'Nothing was answered yet');
+    await t.type('', 'own words');
+    await t.type('n', 'The note, in one line');
+    await t.type('calls back on Friday', '= noted');
+    await t.type('<', 'This is the first question');
+    await t.type('?', 'Which of these are heard');
+    await t.type('<', 'own words');
+    await t.type('thin', 'Which of these are heard');
+    await t.type('9', 'Which do you measure in');
+    await t.type('2', 'What is playing');
+    for (const [mark, shown] of LIST_MARKS) await t.type(mark, shown);
+    await t.type('f', 'can mean more than one thing');
+    await t.type('f', /VERDICT[\s\S]*What now/);
+    await t.type('<', 'What is playing');
+    await t.type('s', 'exit code 0');
+    const widest = Math.max(
+      ...t
+        .all()
+        .split('\n')
+        .map((line) => line.length),
+    );
+    expect(widest).toBeLessThanOrEqual(40);
+    expect(facts()).toMatchObject({ notes: ['calls back on Friday'], words: 'thin' });
+  }, 60_000);
+
+  const LIST_MARKS: readonly (readonly [string, RegExp | string])[] = [
+    ['h', 'How to find out'],
+    ['w', 'It saves'],
+    ['l', 'So far'],
+    ['r', 'The answers so far'],
+    ['', 'What is playing'],
+    ['n', 'The note'],
+    ['<', 'What is playing'],
+  ];
+});
+
+/** Every list was asked before, so that only numbers are left to ask; of the answers one is known. */
+function caseOfLists(): string {
+  const lists = FACT_IDS.filter((id) => factSpec(id).kind === 'choice' && !isTest(id));
+  const facts = Object.fromEntries(lists.map((id): [string, unknown] => [id, { how: 'unknown' }]));
+  facts.centerLayout = 'mid-tweeter-mid';
+  return JSON.stringify({ units: 'imperial', complaints: ['dull'], facts });
+}
+
+describe.runIf(hasTmux)('a number in a terminal', () => {
+  it('takes every mark, a length as people write it, and asks the unusual again', async () => {
+    writeFileSync(casePath(), caseOfLists());
+    const t = start([casePath(), '--full'], { columns: 60, rows: 40 });
+    const asked = 'how far apart are';
+    await t.see(asked);
+    await t.type('h', 'How to find out');
+    await t.type('w', asked);
+    await t.type('l', 'So far');
+    await t.type('n', 'The note');
+    await t.type('', asked);
+    await t.type('3 kg', /mass[\s\S]*accepted[\s\S]*example/);
+    for (let i = 0; i < 4; i++) await t.press('BSpace', '>');
+    await t.type('40 in', 'Is that right?');
+    await t.type('2', asked);
+    await t.type('10 1/4', /10\.3 in \(26 cm\) \(taken in inches\)/);
+    await t.type('<', 'Enter keeps: 10.3 in (26 cm)');
+    await t.type('?', '= not known');
+    await t.type('r', /center driver spacing: not known/);
+    await t.type('', 'Question');
+    await t.type('f', 'What now');
+    await t.type('s', 'exit code 0');
+  }, 40_000);
+});
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the sequence that switches bold on
+const BOLD = /\u001b\[(?:0;)?1m/;
+
+describe.runIf(hasTmux)('what is written where', () => {
+  it('the result alone goes to standard output, without color in NO_COLOR, and the questions to the terminal', async () => {
+    const out = join(folder, 'out.json');
+    const line = `'${process.execPath}' '${program}' '${casePath()}' --json > '${out}'`;
+    const env = { XDG_STATE_HOME: join(folder, 'state'), NO_COLOR: '1' };
+    const t = openTmux(['sh', '-c', line], { env });
+    terminals.push(t);
+    await toFirstFact(t);
+    await t.type('2', 'How many places');
+    await t.type('f', 'What now');
+    await t.type('', 'exit code 0');
+    expect(t.allWithColors()).not.toMatch(BOLD);
+    expect(JSON.parse(readFileSync(out, 'utf8'))).toMatchObject({ format: 'center-audit/report' });
+  }, 40_000);
+
+  it('color is there otherwise', async () => {
+    const t = start([casePath()]);
+    await t.see('own words');
+    expect(t.allWithColors()).toMatch(BOLD);
+  }, 40_000);
+});
+
+describe.runIf(hasTmux)('the end of a terminal', () => {
+  it('Ctrl-D says how to go on, exits 130, and all answers are there', async () => {
+    const t = start([casePath()]);
+    await toFirstFact(t);
+    await t.type('2', 'How many places');
+    await t.press('C-d', /Go on with: center-audit interview .*case\.json[\s\S]*exit code 130/);
+    expect(facts().answers.get('playedContent')).toMatchObject({ value: 'multichannel-film' });
+    expect(existsSync(lockFile(casePath()))).toBe(false);
+  }, 40_000);
+
+  it('kill -9 between answers loses none, and its lock does not stand in the way', async () => {
+    const t = start([casePath()]);
+    await toFirstFact(t);
+    await t.type('2', 'How many places');
+    process.kill(t.pid(), 'SIGKILL');
+    await t.see('exit code 137');
+    expect(existsSync(lockFile(casePath()))).toBe(true);
+    const again = start([casePath()]);
+    await again.see('How many places');
+    expect(again.all()).toContain('Question 5');
+  }, 40_000);
+
+  it('a second interview on the case is told, and exits 2', async () => {
+    const t = start([casePath()]);
+    await toFirstFact(t);
+    const second = start([casePath()]);
+    await second.see(/another interview on this case is open \(process \d+[\s\S]*exit code 2/);
+    await t.type('2', 'How many places');
+  }, 40_000);
+
+  it('a closed window leaves the case whole and the lock free', async () => {
+    const t = start([casePath()]);
+    await toFirstFact(t);
+    await t.type('2', 'How many places');
+    t.hangUp();
+    await expect.poll(() => existsSync(lockFile(casePath())), { timeout: 10_000 }).toBe(false);
+    expect(facts().answers.size).toBe(1);
+  }, 40_000);
+
+  it('a resized window goes on', async () => {
+    const t = start([casePath()]);
+    await toFirstFact(t);
+    t.resize(44, 20);
+    await t.type('2', 'How many places');
+    t.resize(100, 40);
+    await t.type('1', 'Where is the center');
+    expect(facts().answers.size).toBe(2);
+  }, 40_000);
+});
+
+describe.runIf(hasTmux)('the accessible mode', () => {
+  it('asks in plain lines, takes the same marks, stops at Ctrl-C', async () => {
+    const t = start([casePath(), '--accessible'], { columns: 60 });
+    await toFirstFact(t);
+    await t.type('televisoin', /did you mean television[\s\S]*You typed: televisoin/);
+    await t.type('w', 'It saves');
+    await t.type('3', 'How many places');
+    await t.type('<', 'Enter keeps: television');
+    await t.press('C-c', 'exit code 130');
+    expect(t.all()).toContain('Go on with');
+  }, 40_000);
+});
