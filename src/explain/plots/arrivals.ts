@@ -25,6 +25,8 @@ import { type Ask, assumedNotes } from './known.js';
 
 /** Seats with bars of their own; more would not fit a page. */
 const MOST_SEATS = 6;
+/** A later copy is an echo more than a comb, and the points of the curve would not follow it, ms. */
+const LONGEST_COMB_MS = 10;
 const FROM_HZ = 200;
 const TO_HZ = 8000;
 
@@ -96,6 +98,7 @@ const combAtMainSeat = (r: Reader<FactId>) => {
   const seat = pointOf(r.from(mainHead));
   const byDistance = arrival({ ...places, seat });
   const now = r.from(arrivalAtMainSeat);
+  if (Math.max(...Object.values(afterFirst(now))) > LONGEST_COMB_MS) return r.stop();
   const equal = { left: byDistance.centerMinusLeftMs, center: 0, right: byDistance.centerMinusRightMs };
   const shared = { ...places, seat, centerGain: center, sideGain: side };
   return {
@@ -133,7 +136,7 @@ export function combChart(ask: Ask, report: Report): LineChart | undefined {
       ...assumedNotes(report.units, known),
     ],
     x: frequencyAxis(FROM_HZ, TO_HZ),
-    y: levelAxis('level of the shared voice (dB)', levels, { step: 3, atLeast: [-6, 6] }),
+    y: levelAxis('level of the shared voice (dB)', levels, { step: 3, atLeast: [-6, 3] }),
     curves,
     thresholds: [],
     table: {

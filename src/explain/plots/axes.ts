@@ -1,4 +1,5 @@
 /** Axes that the charts share. */
+import { quantityText } from '../words.js';
 import type { Axis, Tick, XY } from './chart.js';
 
 /** Numbers that audio people expect on a frequency axis, Hz. */
@@ -11,7 +12,7 @@ const hertz = (hz: number): string => (hz < 1000 ? String(hz) : `${hz / 1000}k`)
 
 export function frequencyAxis(from: number, to: number): Axis {
   const ticks = LINED_HZ.filter((hz) => hz >= from && hz <= to).map(
-    (at): Tick => ({ at, text: NAMED_HZ.includes(at) ? hertz(at) : '' }),
+    (at): Tick => ({ at, text: NAMED_HZ.includes(at) || at === to ? hertz(at) : '' }),
   );
   return { label: 'frequency (Hz)', scale: 'log', from, to, ticks };
 }
@@ -73,5 +74,8 @@ export function valueAt(points: readonly XY[], x: number): number | undefined {
 export const VOICE_BANDS_HZ: readonly number[] = [
   200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000, 6300, 8000,
 ];
+
+/** As exact as a curve is read: two figures. */
+export const nearHz = (hz: number): string => quantityText(Number(hz.toPrecision(2)), 'Hz', 'metric');
 
 export const tenth = (value: number): string => signedText(Number(value.toFixed(1)));

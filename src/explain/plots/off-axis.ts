@@ -7,7 +7,7 @@ import type { Reader } from '../../rules/derived/reader.js';
 import { LIMITS } from '../../rules/limits.js';
 import type { Report } from '../report-types.js';
 import { listText, quantityText } from '../words.js';
-import { frequencyAxis, levelAxis, pairsBetween, tenth, VOICE_BANDS_HZ, valueAt } from './axes.js';
+import { frequencyAxis, levelAxis, nearHz, pairsBetween, tenth, VOICE_BANDS_HZ, valueAt } from './axes.js';
 import type { Curve, LineChart, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
@@ -110,5 +110,5 @@ function lossText({ name, dip }: Heard, first: boolean): string {
   const seat = `${first ? 'The' : 'the'} seat “${name}”`;
   if (dip.dipHz === undefined) return `${seat} loses nothing to speak of`;
   const depth = quantityText(dip.dipDb, 'dB', 'metric');
-  return `${seat} loses ${depth} near ${quantityText(dip.dipHz, 'Hz', 'metric')}`;
+  return `${seat} loses ${depth} near ${nearHz(dip.dipHz)}`;
 }

@@ -8,6 +8,7 @@ import { bearings, type Head, headAt, mainHead, type Points, points } from '../.
 import { type Reader, seatsIn } from '../../rules/derived/reader.js';
 import type { Report } from '../report-types.js';
 import { capital, listText, quantityText } from '../words.js';
+import { nearHz } from './axes.js';
 import type { RoomChart, RoomItem, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
@@ -281,6 +282,6 @@ function sideSays(
   const floor =
     nullHz === null || nullHz > 20_000
       ? ''
-      : ` Off the floor it comes once more, and the first hole is near ${quantityText(nullHz, 'Hz', 'metric')}.`;
+      : ` Off the floor it comes once more, and the first hole is near ${nearHz(nullHz)}.`;
   return `${capital(listText([`the center is ${against(head.earHeightM, 'ears')}`, against(mainsM, 'mains')]))}.${floor}`;
 }

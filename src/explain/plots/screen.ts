@@ -8,7 +8,7 @@ import { lossOf } from '../../rules/derived/tone.js';
 import type { View } from '../../rules/view.js';
 import type { Report } from '../report-types.js';
 import { quantityText } from '../words.js';
-import { frequencyAxis, levelAxis, tenth, valueAt } from './axes.js';
+import { frequencyAxis, levelAxis, nearHz, tenth, valueAt } from './axes.js';
 import type { Curve, LineChart, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
@@ -55,7 +55,7 @@ export function screenChart(ask: Ask, view: View, report: Report): LineChart | u
     kind: 'lines',
     id: 'screen',
     title: 'What the screen takes, and what can be given back',
-    says: `The screen takes ${at(TREBLE_HZ)} at 4 kHz and ${at(10_000)} at 10 kHz. A high shelf of ${quantityText(shelf.gainDb, 'dB', 'metric')} around ${quantityText(shelf.frequencyHz, 'Hz', 'metric')} leaves at most ${quantityText(shelf.worstDb, 'dB', 'metric')} of it.`,
+    says: `The screen takes ${at(TREBLE_HZ)} at 4 kHz and ${at(10_000)} at 10 kHz. A high shelf of ${quantityText(shelf.gainDb, 'dB', 'metric')} around ${nearHz(shelf.frequencyHz)} leaves at most ${quantityText(shelf.worstDb, 'dB', 'metric')} of it.`,
     notes: [
       'Sound straight through the sheet. Each 3 dB of boost asks the tweeter for twice the power; the shelf is held to 6 dB.',
       ...givenBack,

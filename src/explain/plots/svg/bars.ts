@@ -80,7 +80,7 @@ export function drawBalance({ id, title, says, x: axis, steps }: BalanceChart): 
         y: y + 13,
         className: step.total ? 'c-strong' : 'c-value',
       }),
-      label(step.text.replace('-', '−'), {
+      label(step.text, {
         x: WIDTH,
         y: y + 13,
         anchor: 'end',

@@ -57,21 +57,19 @@ export interface Drawn {
   readonly taken: readonly Box[];
 }
 
-/** Thresholds across the plot with their names at the right end, those within the axis only. */
+/** Thresholds across the plot with their names at the left end, those within the axis only. */
 export function thresholdLines(list: readonly Threshold[], axis: Axis, y: Scale, frame: Frame): Drawn {
   const inside = list.filter(({ at }) => at >= axis.from && at <= axis.to);
   const { left, right } = frame;
   return {
     parts: inside.flatMap(({ at, name }) => [
       line(left, y(at), right, y(at), { class: 'c-limit', 'stroke-dasharray': '5 3' }),
-      ...(name === ''
-        ? []
-        : [label(name, { x: right - 3, y: y(at) - 4, anchor: 'end', className: 'c-text c-limit-text' })]),
+      ...(name === '' ? [] : [label(name, { x: left + 4, y: y(at) - 4, className: 'c-text c-limit-text' })]),
     ]),
     taken: inside
       .filter(({ name }) => name !== '')
       .map(({ at, name }) => ({
-        x: right - 3 - textWidth(name),
+        x: left + 4,
         y: y(at) - 15,
         width: textWidth(name),
         height: 14,

@@ -18,9 +18,10 @@ export interface Placed {
 }
 
 const HEIGHT = 14;
-/** Offsets of the base line from the curve: above it, or below. */
-const ABOVE = -6;
-const BELOW = 15;
+/** Offsets of the base line from the curve: above it, beside it, or below. */
+const SHIFTS: readonly number[] = [-6, 4, 15];
+/** From the curve to a name beside it. */
+const ASIDE = 7;
 const BASE_TO_TOP = 11;
 /** Places tried along a curve. */
 const TRIED = 40;
@@ -58,10 +59,12 @@ function candidates(own: Drawn, width: number, { left, right, top, bottom }: Fra
   return own
     .filter((_, i) => i % every === 0)
     .flatMap(([x, y]) =>
-      [ABOVE, BELOW].map((shift) => ({
-        x: Math.min(right - width - 2, Math.max(left + 2, x - width / 2)),
-        y: y + shift,
-      })),
+      SHIFTS.flatMap((shift) =>
+        [x - width / 2, x + ASIDE, x - width - ASIDE].map((start) => ({
+          x: Math.min(right - width - 2, Math.max(left + 2, start)),
+          y: y + shift,
+        })),
+      ),
     )
     .filter(({ y }) => y - BASE_TO_TOP >= top && y + 2 <= bottom);
 }

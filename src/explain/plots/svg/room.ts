@@ -131,9 +131,17 @@ function speakerSide({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): s
   return [box, label(name, { x: left + 6, y: top + (center ? 17 : -9), className: 'c-strong' })];
 }
 
+/** The middle of a text, moved so that none of it leaves the drawing. */
+const inPage = (x: number, text: string): number =>
+  Math.min(WIDTH - textWidth(text) / 2, Math.max(textWidth(text) / 2, x));
+
 const HEAD = 7;
 /** Names keep this far from the next seat's. */
 const NAME_GAP = 6;
+/** Seats nearer to each other than this, front to back, stand in one row, m. Our own bound. */
+const ONE_ROW_M = 0.4;
+/** Room for a name beside which no other seat is, m. */
+const FREE_M = 3;
 
 function seat(
   { at, name, main }: Of<'seat'>,
@@ -143,16 +151,22 @@ function seat(
 ): string[] {
   const [left, top] = [x(at[0]), y(at[1])];
   const head = el('circle', { class: main ? 'c-seat c-seat-main' : 'c-seat', cx: left, cy: top, r: HEAD });
-  if (view === 'side')
-    return [head, label(name, { x: left, y: top - 12, anchor: 'middle', className: 'c-strong' })];
-  const beside = items.flatMap((item) =>
-    item.kind === 'seat' && item.at !== at && Math.abs(item.at[1] - at[1]) < 0.4
-      ? [Math.abs(item.at[0] - at[0])]
-      : [],
-  );
-  const room = Math.min(2 * Math.min(left, WIDTH - left), Math.min(...beside, 3) * pxPerM) - NAME_GAP;
-  const text = fitting(name, Math.max(room, textWidth('00')));
-  return [head, label(text, { x: left, y: top + HEAD + 14, anchor: 'middle', className: 'c-strong' })];
+  const named = (text: string, base: number): string[] => [
+    head,
+    label(text, { x: inPage(left, text), y: base, anchor: 'middle', className: 'c-strong' }),
+  ];
+  if (view === 'side') return named(name, top - 12);
+  const row = items
+    .filter((item) => item.kind === 'seat')
+    .filter((item) => Math.abs(item.at[1] - at[1]) < ONE_ROW_M)
+    .sort((a, b) => a.at[0] - b.at[0]);
+  const apart = row.map((each) => Math.abs(each.at[0] - at[0])).filter((meters) => meters > 0);
+  const room = Math.min(...apart, FREE_M) * pxPerM - NAME_GAP;
+  // Names too long for their neighbors stand on two lines in turn.
+  const inTurn = row.some((each) => textWidth(each.name) > room);
+  const lower = inTurn && row.findIndex((each) => each.at === at) % 2 === 1;
+  const text = fitting(name, Math.max((inTurn ? 2 : 1) * room, textWidth('00')));
+  return named(text, top + HEAD + (lower ? 28 : 14));
 }
 
 function scaleBarParts({ lengthM, text }: RoomChart['scaleBar'], { pxPerM, height }: Page): string[] {

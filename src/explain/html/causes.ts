@@ -1,0 +1,133 @@
+/** Each leading cause: found, computed, against, why, what to do, how to check; and the rest in a line each. */
+
+import type { CauseId } from '../../rules/cause.js';
+import type { Chart, ChartId } from '../plots/chart.js';
+import type { Report, ReportCause, ReportEvidence, ReportRemedy } from '../report-types.js';
+import { capital, listText, minutesText, plural, sentence } from '../words.js';
+import { figure, rangeFigure } from './figure.js';
+import { cautionBox, details, esc, list, type Markup, p, texts } from './markup.js';
+
+/** The picture that tells most about a cause, best first. */
+const CHARTS_OF: Readonly<Partial<Record<CauseId, readonly ChartId[]>>> = {
+  'driver-layout': ['off-axis', 'room-above'],
+  'outer-tweeters': ['off-axis', 'room-above'],
+  'off-midline': ['room-above'],
+  'mains-layout': ['room-above'],
+  height: ['room-side'],
+  aim: ['room-side'],
+  'near-surface': ['room-side'],
+  'blocked-path': ['room-side'],
+  delay: ['arrivals', 'comb'],
+  'spread-off': ['stage'],
+  'fixed-extraction': ['stage'],
+  'ambience-setting': ['stage'],
+  'screen-loss': ['screen', 'tone'],
+  timbre: ['tone'],
+  'correction-mismatch': ['tone'],
+};
+
+/** More assumptions than this are counted; they are listed on the page once. */
+const ASSUMED_NAMED = 2;
+
+export interface CausesPart {
+  readonly markup: Markup;
+  /** Charts that stand beside a cause; the others follow in their own section. */
+  readonly used: ReadonlySet<ChartId>;
+}
+
+export function leadingPart({ causes }: Report, charts: readonly Chart[]): CausesPart {
+  const used = new Set<ChartId>();
+  const articles = causes
+    .filter(({ place }) => place === 'leading')
+    .map((cause, i) => {
+      const own = (CHARTS_OF[cause.id] ?? []).flatMap((id) => {
+        const chart = charts.find((each) => each.id === id);
+        if (!chart || used.has(id)) return [];
+        used.add(id);
+        return [chart];
+      });
+      return article(cause, i + 1, own);
+    });
+  return { markup: articles.join('\n'), used };
+}
+
+function article(cause: ReportCause, place: number, charts: readonly Chart[]): Markup {
+  const forIt = cause.evidence.filter(({ speaks }) => speaks === 'for');
+  const against = cause.evidence.filter(({ speaks }) => speaks === 'against');
+  const found = forIt.filter(({ value }) => value === null);
+  const computed = forIt.filter(({ value }) => value !== null);
+  const ranges = [...forIt, ...against].flatMap(({ rule, range }) =>
+    range?.near ? [rangeFigure(range, `range-${cause.id}-${rule}`)] : [],
+  );
+  return [
+    `<article id="cause-${cause.id}" class="cause" aria-labelledby="cause-${cause.id}-h">`,
+    `<h3 id="cause-${cause.id}-h">${place}. ${esc(cause.title)}</h3>`,
+    `<p><strong>${esc(capital(cause.confidence))}.</strong> If true: ${esc(cause.severity)}, ${esc(cause.severityText)}.</p>`,
+    part('Found', said(found)),
+    part('Computed', said(computed), ...ranges),
+    forIt.length === 0 ? part('Found', p('Nothing of its own speaks for it yet; the complaint does.')) : '',
+    part('Speaks against it', said(against)),
+    ...charts.map(figure),
+    part('Why it harms', p(cause.story), forIt[0] ? p(sentence(forIt[0].because)) : ''),
+    part('What to do', remedies(cause.remedies)),
+    part('How to make sure', confirmPart(cause)),
+    details('When it is wrongly blamed', p(cause.notWhen)),
+    '</article>',
+  ]
+    .filter((each) => each !== '')
+    .join('\n');
+}
+
+function part(title: string, ...inner: readonly Markup[]): Markup {
+  const all = inner.filter((each) => each !== '').join('\n');
+  return all === '' ? '' : `<h4>${esc(title)}</h4>\n${all}`;
+}
+
+const said = (items: readonly ReportEvidence[]): Markup => list(items.map(evidence));
+
+export function evidence({ text, weightText, assumedLabels }: ReportEvidence): Markup {
+  const many = assumedLabels.length > ASSUMED_NAMED;
+  const named = many ? plural(assumedLabels.length, 'value') : listText(assumedLabels);
+  const assumed = assumedLabels.length > 0 ? `; assumed: ${named}` : '';
+  return `${esc(text)} <span class="weight">(${esc(weightText + assumed)})</span>`;
+}
+
+function remedies(all: readonly ReportRemedy[]): Markup {
+  const open = all.filter(({ tried }) => !tried);
+  const items = open.map(
+    ({ title, effort, expect, verify, maybe, steps, cautions }, i) =>
+      `<strong>${esc(title)}</strong> <span class="weight">(${esc(effort)})</span>${maybe ? p('If it suits your system; that is not known yet.', 'soft') : ''}${
+        i === 0
+          ? `${p(`Expect: ${expect}`)}${p(`Check: ${verify}`)}`
+          : details(
+              'Steps',
+              `${texts(steps, 'ol')}${cautionBox(cautions)}${p(`Expect: ${expect}`)}${p(`Check: ${verify}`)}`,
+            )
+      }`,
+  );
+  return list(items, 'ol');
+}
+
+function confirmPart({ confirm }: ReportCause): Markup {
+  const items = confirm.map(({ label, minutes, outcomes, confirmed, result, cautions, steps }) => {
+    const name = `<strong>${esc(capital(label))}</strong>`;
+    if (result !== null && confirmed !== null)
+      return `${name}: done, “${esc(result)}”. ${confirmed ? 'This confirms it.' : 'This does not confirm it.'}`;
+    return `${name} (${esc(minutesText(minutes))}). It is this cause if the result is: ${esc(listText(outcomes, 'or'))}.${details('Steps', `${cautionBox(cautions)}${texts(steps, 'ol')}`)}`;
+  });
+  return list(items);
+}
+
+export function possiblePart({ causes }: Report): Markup {
+  return list(
+    causes
+      .filter(({ place }) => place === 'possible')
+      .map((cause) => {
+        const best = cause.evidence.find(({ speaks }) => speaks === 'for');
+        const reason = best?.text ?? 'Nothing of its own is known yet; the complaint fits.';
+        const [remedy] = cause.remedies;
+        const todo = remedy ? ` To do: ${remedy.title} (${remedy.effort}).` : '';
+        return `<strong>${esc(cause.title)}</strong>: ${esc(`${cause.confidence}. ${reason}${todo}`)}`;
+      }),
+  );
+}
