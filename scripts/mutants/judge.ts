@@ -1,0 +1,90 @@
+/** Who notices a mutant: the claims of the cause's own test, the expectations of the cases, the kept evidence. */
+import { isDeepStrictEqual } from 'node:util';
+import { loadCases, type ShippedCase } from '../../eval/load-cases.js';
+import { scoreRanking } from '../../eval/score-cases.js';
+import { type Audit, auditSync, complaintsOf } from '../../src/reasoning/audit.js';
+import { type Ranking, rankOwn } from '../../src/reasoning/rank.js';
+import { ownScore } from '../../src/reasoning/score.js';
+import { TEMPERATURE } from '../../src/reasoning/temperature.js';
+import { triedDb } from '../../src/reasoning/tried.js';
+import type { Cause } from '../../src/rules/cause.js';
+import type { Evidence } from '../../src/rules/evidence.js';
+import { traceRule } from '../../src/rules/plain.js';
+import { weigh } from '../../src/rules/weigh.js';
+import type { Claim } from '../../tests/support/causeClaims.js';
+import { causeLines, ruleLines } from '../../tests/support/goldenEvidence.js';
+
+export const WITNESSES = ['claims', 'cases', 'golden'] as const;
+export type Witness = (typeof WITNESSES)[number];
+export type Judge = (mutant: Cause) => Witness[];
+
+interface Known {
+  readonly shipped: ShippedCase;
+  readonly audit: Audit;
+}
+
+/** All cases audited once, by the causes as they are. */
+export function knownCases(): Known[] {
+  return loadCases().map((shipped) => ({ shipped, audit: auditSync(shipped.book) }));
+}
+
+/** Everyone who notices a mutant of one cause, by whatever differs from what the cause itself shows. */
+export function judgeOf(claims: readonly Claim[], known: readonly Known[]): Judge {
+  return (mutant) => {
+    const found = new Set<Witness>();
+    if (!claims.every((claim) => holds(claim, mutant))) found.add('claims');
+    for (const { shipped, audit } of known) {
+      const { evidence, ranking } = withCause(audit, mutant);
+      if (!ranking) continue;
+      if (worse(shipped, audit.ranking, ranking)) found.add('cases');
+      if (!sameGolden(audit, mutant, evidence, ranking)) found.add('golden');
+    }
+    return WITNESSES.filter((witness) => found.has(witness));
+  };
+}
+
+export function holds(claim: Claim, cause: Cause): boolean {
+  try {
+    const { got, wanted } = claim.check(cause);
+    return isDeepStrictEqual(got, wanted);
+  } catch {
+    return false;
+  }
+}
+
+/** What the mutant says in a case, and the ranking it leads to where that differs. */
+function withCause(
+  audit: Audit,
+  mutant: Cause,
+): { readonly evidence: readonly Evidence[]; readonly ranking?: Ranking } {
+  const place = audit.causes.findIndex(({ id }) => id === mutant.id);
+  const evidence = mutant.rules.map((rule) => weigh(rule, traceRule(mutant, rule, audit.view), audit.view));
+  const own = ownScore(mutant, evidence, TEMPERATURE, triedDb(audit.book, mutant));
+  const before = audit.own[place];
+  const linked = isDeepStrictEqual(audit.causes[place]?.links, mutant.links);
+  if (linked && own.ownDb === before?.ownDb && own.applies === before.applies) return { evidence };
+  const causes = audit.causes.with(place, mutant);
+  const byCause = new Map(audit.byCause).set(mutant.id, evidence);
+  const ranking = rankOwn(causes, byCause, audit.own.with(place, own), complaintsOf(audit.book));
+  return { evidence, ranking };
+}
+
+/** A case that met its expectation no longer does. */
+function worse(shipped: ShippedCase, before: Ranking, after: Ranking): boolean {
+  const [was, is] = [scoreRanking(shipped, before), scoreRanking(shipped, after)];
+  const undecided = shipped.expect.undecided === true;
+  return (
+    (was.top && !is.top) ||
+    (was.named && !is.named) ||
+    is.recall < was.recall ||
+    is.wronglyNamed.length > was.wronglyNamed.length ||
+    (undecided && was.undecided && !is.undecided)
+  );
+}
+
+function sameGolden(audit: Audit, mutant: Cause, evidence: readonly Evidence[], ranking: Ranking): boolean {
+  return (
+    isDeepStrictEqual(ruleLines(evidence), ruleLines(audit.byCause.get(mutant.id) ?? [])) &&
+    isDeepStrictEqual(causeLines(ranking.causes), causeLines(audit.ranking.causes))
+  );
+}

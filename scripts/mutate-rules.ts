@@ -1,0 +1,58 @@
+/**
+ * `npm run mutate:rules [cause ...]`: makes every slip in the rules, one at a time and in memory, and shows
+ * which ones neither the tests of the causes nor the cases notice. Fails below 90 % noticed.
+ */
+import { CAUSES, causeOf, isCauseId } from '../src/rules/index.js';
+import type { Claim } from '../tests/support/causeClaims.js';
+import { claimsOf } from '../tests/support/causeClaims.js';
+import type { Recorder } from '../tests/support/testCause.js';
+import { holds, judgeOf, knownCases, WITNESSES, type Witness } from './mutants/judge.js';
+import { type Mutant, mutantsOf } from './mutants/mutants.js';
+
+/** Part of the mutants that must be noticed. */
+const LEAST_NOTICED = 0.9;
+
+const wanted = process.argv.slice(2).filter(isCauseId);
+const causes = wanted.length > 0 ? wanted.map(causeOf) : CAUSES;
+
+const claims = new Map<string, readonly Claim[]>();
+(globalThis as Recorder).causeTests = (cause, tests) => void claims.set(cause.id, claimsOf(tests));
+for (const { id } of causes) await import(new URL(`../tests/rules/${id}.test.ts`, import.meta.url).href);
+
+const known = knownCases();
+const judged: { readonly mutant: Mutant; readonly seenBy: readonly Witness[] }[] = [];
+for (const cause of causes) {
+  const own = claims.get(cause.id) ?? [];
+  const broken = own.filter((claim) => !holds(claim, cause));
+  if (broken.length > 0) {
+    console.error(`${cause.id} fails its own tests: ${broken.map(({ name }) => name).join('; ')}`);
+    process.exit(1);
+  }
+  const judge = judgeOf(own, known);
+  judged.push(...mutantsOf(cause).map((mutant) => ({ mutant, seenBy: judge(mutant.cause) })));
+}
+
+const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`;
+const row = (name: string, all: typeof judged): string => {
+  const seen = all.filter(({ seenBy }) => seenBy.length > 0).length;
+  const by = WITNESSES.map((w) => all.filter(({ seenBy }) => seenBy.includes(w)).length);
+  const cells = [all.length, seen, ...by].map((n) => String(n).padStart(7));
+  return `${name.padEnd(22)}${cells.join('')}   ${percent(seen, all.length)}`;
+};
+const groupedBy = (key: (mutant: Mutant) => string): string[] =>
+  [...new Set(judged.map(({ mutant }) => key(mutant)))].map((name) =>
+    row(
+      name,
+      judged.filter(({ mutant }) => key(mutant) === name),
+    ),
+  );
+
+const survivors = judged.filter(({ seenBy }) => seenBy.length === 0);
+console.log('Not noticed:');
+for (const { mutant } of survivors) console.log(`  [${mutant.kind}] ${mutant.what}`);
+console.log(`\n${'of'.padEnd(22)}mutants   seen ${WITNESSES.join('  ')}`);
+console.log(groupedBy(({ kind }) => kind).join('\n'));
+console.log(groupedBy(({ cause }) => cause.id).join('\n'));
+console.log(row('all', judged));
+const noticed = 1 - survivors.length / judged.length;
+process.exitCode = noticed >= LEAST_NOTICED ? 0 : 1;
