@@ -62,7 +62,8 @@ async function holdOn(
     };
     const start = begin(store.book, settings, store.before);
     const warnings = store.warnings.map(({ path, text }) => `${path}: ${text}`);
-    terminal.tell(start.history.length === 0 ? openingLines() : goingOnLines(start, warnings));
+    const isNew = start.history.length === 0 && store.book.answers.size === 0;
+    terminal.tell(isNew ? openingLines() : goingOnLines(start, warnings));
     const report = (audit: Audit): Promise<void> => print(io, audit, store.path(), options);
     const ending = await hold({ terminal, store, report, isLive: isLive(io, options) }, start);
     return end(io, ending, store, folder);

@@ -24,7 +24,6 @@ import {
   bookOf,
   isOpening,
   OPENING,
-  type Opening,
   pop,
   push,
   type Screen,
@@ -50,15 +49,13 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
   const cap = settings.full ? Number.POSITIVE_INFINITY : MOST_QUESTIONS;
   const isNew = book.answers.size === 0 && book.complaints.length === 0;
   const passed = (before?.order ?? []).filter((topic) => isOpening(topic) || book.answers.has(topic));
-  const known: Opening[] = isNew
-    ? []
-    : ['words', 'units', ...(book.complaints.length > 0 ? ['complaints' as const] : [])];
-  const opened = OPENING.filter((topic) => known.includes(topic) || passed.includes(topic));
+  const known = isNew ? [] : OPENING.filter((topic) => topic !== 'complaints' || book.complaints.length > 0);
+  const given = new Set(known.filter((topic) => !passed.includes(topic)));
   const state: State = {
     settings,
     startedAtMs: settings.now(),
     audit: auditSync(book),
-    history: before ? [...opened.filter((topic) => !passed.includes(topic)), ...passed] : opened,
+    history: passed,
     redo: [],
     parked: new Map(),
     put: new Set(before?.put ?? []),
@@ -67,7 +64,8 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
     draft: '',
     most: cap,
     cap,
-    unitsKnown: opened.includes('units'),
+    given,
+    unitsKnown: given.has('units') || passed.includes('units'),
     eager: false,
     reportDue: false,
   };

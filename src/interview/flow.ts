@@ -3,7 +3,18 @@ import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { contradictions } from '../facts/contradictions.js';
 import { isAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
 import { type Next, next, questionsLeft } from '../reasoning/next.js';
-import { bookOf, isOpening, OPENING, push, type Screen, type State, say, type Topic, top } from './state.js';
+import {
+  bookOf,
+  isOpening,
+  OPENING,
+  type Opening,
+  push,
+  type Screen,
+  type State,
+  say,
+  type Topic,
+  top,
+} from './state.js';
 
 /**
  * Asked first, before anything is weighed: what an adviser wants to picture the room with, and the two
@@ -48,8 +59,11 @@ interface Coming {
   readonly because: string;
 }
 
+const openingsLeft = ({ history, given }: State): Opening[] =>
+  OPENING.filter((topic) => !history.includes(topic) && !given.has(topic));
+
 function coming(state: State): Coming {
-  const opening = OPENING.find((topic) => !state.history.includes(topic));
+  const [opening] = openingsLeft(state);
   if (opening) return { topic: opening, because: '' };
   const again = state.redo.find((topic) => isOpening(topic) || makesSense(bookOf(state), topic));
   if (again) return { topic: again, because: '' };
@@ -90,7 +104,7 @@ export function atResult(state: State, because: string): State {
 
 /** The number of questions never grows: what is promised is kept. */
 function bound(state: State): number {
-  const openings = OPENING.filter((topic) => !state.history.includes(topic)).length;
+  const openings = openingsLeft(state).length;
   const left = state.settings.full ? fullLeft(state) : questionsLeft(state.audit);
   return Math.min(state.most, state.history.length + state.redo.length + openings + left);
 }

@@ -11,7 +11,7 @@ import { progress } from './flow.js';
 import { MARKS } from './marks.js';
 import { offers } from './offers.js';
 import type { Prompt } from './port.js';
-import { bookOf, isOpening, type Screen, type State, type Topic, top } from './state.js';
+import { bookOf, isOpening, OPENING, type Screen, type State, type Topic, top } from './state.js';
 
 const FAMILY_NAMES: Readonly<Record<Family, string>> = {
   complaint: 'what is heard',
@@ -192,7 +192,7 @@ export function reviewed(state: State): Topic[] {
   const book = bookOf(state);
   const asked = state.history.filter((topic) => isOpening(topic) || book.answers.has(topic));
   const rest = FACT_IDS.filter((id) => book.answers.has(id) && !asked.includes(id));
-  return [...asked, ...rest];
+  return [...OPENING.filter((topic) => state.given.has(topic)), ...asked, ...rest];
 }
 
 function reviewLine(state: State, topic: Topic): string {

@@ -28,8 +28,10 @@ export const openingLines = (): string[] => [...OPENING_SCRIPT];
 
 /** What is told when an interview or a case is taken up where it stands. */
 export function goingOnLines(start: State, warnings: readonly string[]): string[] {
+  const asked =
+    start.history.length === 0 ? '' : `, ${plural(start.history.length, 'question')} asked so far`;
   return [
-    `Going on: ${plural(bookOf(start).answers.size, 'fact')} known, ${plural(start.history.length, 'question')} asked so far. r reviews them, Enter alone lists all marks.`,
+    `Going on: ${plural(bookOf(start).answers.size, 'fact')} known${asked}. r reviews them, Enter alone lists all marks.`,
     ...warnings,
     ...shortlistLines(start),
   ];

@@ -72,6 +72,8 @@ export interface State {
   readonly most: number;
   /** What `most` starts from again after an edit. */
   readonly cap: number;
+  /** Openings that the case answers, so that they are not put. */
+  readonly given: ReadonlySet<Opening>;
   /** The unit system was chosen, not taken as usual. */
   readonly unitsKnown: boolean;
   /** Questions are asked although none pays: the person wanted more. */

@@ -16,14 +16,14 @@ export function opened(settings: Settings = SETTINGS): State {
   return type(begin(EMPTY_BOOK, settings), '', '1', '1');
 }
 
-/** A case whose next question is `id`, by having answered everything that comes first. */
+/** The question `id` in hand, after the opening. */
 export function asking(id: FactId, book: FactBook = EMPTY_BOOK): State {
   const parents = Object.entries(factSpec(id).askedWhen ?? {});
   const ready = parents.reduce<FactBook>(
     (b, [parent, accepted]) => withAnswer(b, parent as FactId, { value: accepted[0] ?? '', how: 'read' }),
     { ...book, complaints: ['dull'] },
   );
-  const start = begin(ready, SETTINGS);
+  const start = begin(ready, SETTINGS, { order: ['words', 'complaints', 'units'], put: [] });
   return { ...start, screens: [{ kind: 'topic', topic: id }], said: [], draft: '' };
 }
 

@@ -134,7 +134,7 @@ describe.runIf(hasTmux)('a number in a terminal', () => {
   it('takes every mark, a length as people write it, and asks the unusual again', async () => {
     writeFileSync(casePath(), caseOfLists());
     const t = start([casePath(), '--full'], { columns: 60, rows: 40 });
-    const asked = 'how far apart are';
+    const asked = 'far apart are';
     await t.see(asked);
     await t.type('h', 'How to find out');
     await t.type('w', asked);
@@ -148,7 +148,7 @@ describe.runIf(hasTmux)('a number in a terminal', () => {
     await t.type('10 1/4', /10\.3 in \(26 cm\) \(taken in inches\)/);
     await t.type('<', 'Enter keeps: 10.3 in (26 cm)');
     await t.type('?', '= not known');
-    await t.type('r', /center driver spacing: not known/);
+    await t.type('r', /spacing of the paired cones: not known/);
     await t.type('', 'Question');
     await t.type('f', 'What now');
     await t.type('s', 'exit code 0');
