@@ -19,6 +19,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(error.code === 'EPIPE' ? EXIT.done : EXIT.fault);
 });
 process.on('SIGINT', () => {
+  // An interview saves first and says how to go on.
+  if (process.listenerCount('SIGINT') > 1) return;
   io.err('\nInterrupted.\n');
   process.exit(EXIT.interrupted);
 });

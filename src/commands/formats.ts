@@ -15,14 +15,14 @@ export interface Rendering {
   readonly caseName: string;
 }
 
-export async function render(format: Format, { report, text, caseName }: Rendering): Promise<string> {
+export async function render(format: Format, { report, audit, text, caseName }: Rendering): Promise<string> {
   switch (format) {
     case 'text':
       return (await import('../explain/render/text.js')).renderText(report, { ...text, caseName });
     case 'markdown':
       return (await import('../explain/render/markdown.js')).renderMarkdown(report);
     case 'html':
-      throw new Error('not yet');
+      return pageOf(report, audit);
     case 'bbcode':
       return (await import('../explain/render/bbcode.js')).renderBbcode(report);
     case 'ticket':
@@ -30,4 +30,10 @@ export async function render(format: Format, { report, text, caseName }: Renderi
     case 'json':
       return (await import('../explain/render/json.js')).renderJson(report);
   }
+}
+
+async function pageOf(report: Report, audit: Audit): Promise<string> {
+  const { renderHtml } = await import('../explain/render/html.js');
+  const { buildCharts } = await import('../explain/plots/index.js');
+  return renderHtml(report, { charts: buildCharts(audit, report) });
 }

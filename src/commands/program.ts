@@ -173,7 +173,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   add('completion <SHELL>', 'print a completion script for a shell', 'completion bash').action(
     async (shell: string) => {
       const { run } = await import('./completion.js');
-      done(run(io, oneOf('SHELL', SHELLS)(shell), program));
+      done(run(io, oneOf('SHELL', SHELLS, `${NAME} completion`)(shell), program));
     },
   );
 

@@ -25,7 +25,7 @@ export function withChanges(before: FactBook, words: readonly string[]): Changed
   const book = words.reduce((current, word) => {
     const cut = word.indexOf('=');
     if (cut < 1) {
-      problems.push({ where: quoted(word), what: 'this is no FACT=VALUE', ...ACCEPTED });
+      problems.push({ where: 'try', what: `${quoted(word)} is no FACT=VALUE`, ...ACCEPTED });
       return current;
     }
     const [path, value] = [word.slice(0, cut).trim(), word.slice(cut + 1).trim()];
@@ -54,7 +54,7 @@ function changeFact(book: FactBook, path: string, value: string): Result {
   if (!isFactId(path)) {
     const near = nearest(path, FACT_IDS);
     const what = `there is no fact ${quoted(path)}${near === undefined ? '' : `; did you mean ${near}?`}`;
-    return { problems: [{ where: quoted(path), what, ...ACCEPTED }] };
+    return { problems: [{ where: 'try', what, ...ACCEPTED }] };
   }
   if (value === FORGET) return { book: withAnswer(book, path, undefined), echoes: [] };
   const earlier = book.answers.get(path);

@@ -56,7 +56,11 @@ export function unknownCommand(program: Command, typed: string): UserError {
 }
 
 /** A parser for the value of an option that must be one of a few words. */
-export function oneOf(option: string, choices: readonly string[]): (typed: string) => string {
+export function oneOf(
+  option: string,
+  choices: readonly string[],
+  example = option,
+): (typed: string) => string {
   return (typed) => {
     if (choices.includes(typed)) return typed;
     const near = nearest(typed, choices);
@@ -64,7 +68,7 @@ export function oneOf(option: string, choices: readonly string[]): (typed: strin
       where: option,
       what: `${quoted(typed)} is none of the choices${near === undefined ? '' : `; did you mean ${near}?`}`,
       accepted: choices.join(', '),
-      example: `${option} ${near ?? choices[0]}`,
+      example: `${example} ${near ?? choices[0]}`,
     });
   };
 }
@@ -93,7 +97,12 @@ export function allOptions(command: Command): readonly Option[] {
 }
 
 function optionsText(command: Command): string {
-  return [...allOptions(command).map((option) => option.long ?? option.flags), '--help'].join(', ');
+  return [
+    ...allOptions(command)
+      .filter((option) => option.long !== '--version' || !command.parent)
+      .map((option) => option.long ?? option.flags),
+    '--help',
+  ].join(', ');
 }
 
 function usageText(command: Command): string {
