@@ -1,16 +1,10 @@
 /** Ways of finding the cause with a simulated owner, and what each costs in questions and minutes. */
-import type { FactBook } from '../src/facts/book.js';
 import { withAnswer } from '../src/facts/book.js';
 import { type FactId, factSpec } from '../src/facts/catalog.js';
 import { type Audit, auditSync } from '../src/reasoning/audit.js';
 import { isTest, openFacts } from '../src/reasoning/hypotheses.js';
 import { next } from '../src/reasoning/next.js';
-import {
-  cheapestTest,
-  confirmMinutes,
-  faultProbabilities,
-  HANDS_ON_MINUTES,
-} from '../src/reasoning/suspects.js';
+import { confirmed, faultProbabilities, HANDS_ON_MINUTES } from '../src/reasoning/suspects.js';
 import type { Cause } from '../src/rules/cause.js';
 import { answerOf, callOf, type Owner } from './simulate.js';
 
@@ -73,22 +67,39 @@ export function minutesToConfirm(owner: Owner, start: Audit, order: Order): numb
   while (left.size > 0) {
     const cause = choose(audit, left, order);
     left.delete(cause);
-    minutes += confirmMinutes(audit.book, cause);
+    minutes += checkMinutes(audit, cause);
     if (truths.includes(cause.id)) return minutes;
-    const test = cheapestTest(audit.book, cause)?.test;
-    if (test !== undefined && order === 'worth') audit = learned(owner, audit, audit.book, test);
+    const test = easiestTest(cause);
+    if (order === 'worth' && test !== undefined && !audit.book.answers.has(test)) {
+      audit = auditSync(withAnswer(audit.book, test, answerOf(owner, test)), audit);
+    }
   }
   return minutes;
 }
 
-const learned = (owner: Owner, audit: Audit, book: FactBook, id: FactId): Audit =>
-  auditSync(withAnswer(book, id, answerOf(owner, id)), audit);
+/** Minutes to look once more at a leader that a test has confirmed already (judgement). */
+const CONFIRMED_MINUTES = 0.5;
+
+/** The same price for every policy: getting up, and the easiest test or the first remedy as a trial. */
+function checkMinutes(audit: Audit, cause: Cause): number {
+  const done = cause.confirm.some((confirm) => confirmed(audit.book, confirm) === true);
+  if (done && audit.ranking.leader === cause.id) return CONFIRMED_MINUTES;
+  const test = easiestTest(cause);
+  const trial = cause.remedies[0].minutes;
+  return HANDS_ON_MINUTES + Math.min(trial, test === undefined ? trial : factSpec(test).minutes);
+}
+
+function easiestTest(cause: Cause): FactId | undefined {
+  return cause.confirm
+    .map(({ test }) => test as FactId)
+    .sort((a, b) => factSpec(a).minutes - factSpec(b).minutes)[0];
+}
 
 function choose(audit: Audit, left: ReadonlySet<Cause>, order: Order): Cause {
   const p = order === 'worth' ? faultProbabilities(audit) : [];
   const score = (cause: Cause): number => {
     if (order === 'prior') return cause.priorDb;
-    const minutes = confirmMinutes(audit.book, cause);
+    const minutes = checkMinutes(audit, cause);
     return order === 'cheapest' ? -minutes : (p[audit.causes.indexOf(cause)] ?? 0) / minutes;
   };
   const [best] = [...left].sort((a, b) => score(b) - score(a));
