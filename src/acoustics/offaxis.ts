@@ -134,10 +134,11 @@ export function offAxis(input: OffAxisSource & Seat, grid: Grid = COARSE_GRID): 
 /** Deepest smoothed dip between two frequencies within 160 Hz and 8 kHz: twin tweeters show theirs in the treble. */
 export function offAxisDip(
   input: OffAxisSource & Seat & { readonly fromHz: number; readonly toHz: number },
+  grid: Grid = COARSE_GRID,
 ): Dip {
   within('fromHz', input.fromHz, 160, DIP_TO_HZ);
   within('toHz', input.toHz, input.fromHz, DIP_TO_HZ);
-  return deepest(COARSE_GRID, analyze(input, COARSE_GRID).smoothed, input.fromHz, input.toHz);
+  return deepest(grid, analyze(input, grid).smoothed, input.fromHz, input.toHz);
 }
 
 /** The response at a seat relative to the design axis, dB, raw and smoothed to a third octave. */

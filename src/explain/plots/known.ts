@@ -15,9 +15,9 @@ export interface Known<T> {
 export type Ask = <T>(model: (r: Reader<FactId>) => T) => Known<T> | undefined;
 
 export function knownIn(book: FactBook): Ask {
-  const core = createCore(book, () => undefined);
+  const core = createCore(book);
   return <T>(model: (r: Reader<FactId>) => T) => {
-    const outcome = core.evaluate(model, model);
+    const outcome = core.evaluate(model);
     if (outcome.value === undefined) return undefined;
     const assumed = [...outcome.uses].flatMap(([id, { value, doubt }]) =>
       'spread' in doubt ? [[id, value] as const] : [],

@@ -41,8 +41,18 @@ export interface Core {
   readonly plan: SeatPlan;
   readonly state: (id: FactId) => AskedState;
   readonly evaluate: (model: Model) => Outcome;
-  /** What has been computed or taken over so far. */
+  /** A result that has been computed here, or that holds from the core this one came from. */
   readonly known: (model: Model) => Outcome | undefined;
+  /** Takes over all that still holds from the core this one came from, and lets go of that one. */
+  readonly settle: () => void;
+  readonly outcomes: ReadonlyMap<Model, Outcome>;
+  readonly states: ReadonlyMap<FactId, AskedState>;
+}
+
+/** Something to take over from, but for what looked at facts that are answered differently now. */
+export interface Earlier<T> {
+  readonly from: T;
+  readonly changed: FactSet;
 }
 
 /** What a core computes from. */
@@ -53,6 +63,9 @@ interface Basis extends Pick<Core, 'book' | 'plan' | 'state'> {
   readonly likelyWorst: (model: Model) => number | undefined;
   readonly grid: Grid;
 }
+type Evaluator = Pick<Core, 'evaluate' | 'known' | 'outcomes'>;
+/** Computes like a core, for comparison only. */
+export type Sketch = Basis & Evaluator;
 
 /** The facts and those that decide whether they are asked. */
 const ANCESTRIES = new Map(FACT_IDS.map((id) => [id, factSet(ancestryOf(id))]));
@@ -95,57 +108,71 @@ interface Ledger {
   worst: number | undefined;
 }
 
-const nothing = (): undefined => undefined;
+const SEAT_FACT_SET = factSet(SEAT_FACTS);
 
-/** @param previous a core of another book, and the facts that are answered differently there */
-export function createCore(
-  book: FactBook,
-  previous?: { readonly core: Core; readonly changed: readonly FactId[] },
-): Core {
-  const changed = factSet(previous?.changed);
-  const plan =
-    previous && !overlap(changed, SEAT_FACT_SET) && previous.core.book.seats === book.seats
-      ? previous.core.plan
-      : seatsOf(book);
+/** @param earlier the core of another book with the same seats and folder */
+export function createCore(book: FactBook, earlier?: Earlier<Core>): Core {
+  let source = earlier?.from;
+  source?.settle();
+  const changed = earlier?.changed ?? factSet();
+  const plan = source && !overlap(changed, SEAT_FACT_SET) ? source.plan : seatsOf(book);
   const states = new Map<FactId, AskedState>();
   const state = (id: FactId): AskedState => {
     let found = states.get(id);
     if (found === undefined) {
-      const same = previous !== undefined && !overlap(ancestrySet(id), changed);
-      found = same ? previous.core.state(id) : stateOf(book, id);
+      if (!overlap(ancestrySet(id), changed)) found = source?.states.get(id);
+      found ??= stateOf(book, id);
       states.set(id, found);
     }
     return found;
   };
   const inherited = (model: Model): Outcome | undefined => {
-    const outcome = previous?.core.known(model);
+    const outcome = source?.outcomes.get(model);
     return outcome && !overlap(outcome.reads, changed) ? outcome : undefined;
   };
-  return coreOn({ book, plan, state, inherited, likelyWorst: nothing, grid: COARSE_GRID });
+  const evaluator = evaluatorOn({
+    book,
+    plan,
+    state,
+    inherited,
+    likelyWorst: () => undefined,
+    grid: COARSE_GRID,
+  });
+  const settle = (): void => {
+    for (const id of source?.states.keys() ?? []) state(id);
+    for (const model of source?.outcomes.keys() ?? []) evaluator.known(model);
+    source = undefined;
+  };
+  return { book, plan, state, states, settle, ...evaluator };
 }
 
-const SEAT_FACT_SET = factSet(SEAT_FACTS);
-
-/** The same core with curves on few frequencies, and only where they are worst: what shifted cores are compared with. */
-export function sketchOf(core: Core): Core {
-  return coreOn({
-    ...core,
+/**
+ * A core with curves on few frequencies, and of several only the one that was the worst: what its shifted
+ * copies are compared with.
+ */
+export function sketchOf(core: Core): Sketch {
+  const basis: Basis = {
+    book: core.book,
+    plan: core.plan,
+    state: core.state,
     inherited: (model) => {
       const outcome = core.known(model);
       return outcome?.onGrid ? undefined : outcome;
     },
     likelyWorst: (model) => core.known(model)?.worst,
     grid: SKETCH_GRID,
-  });
+  };
+  return { ...basis, ...evaluatorOn(basis) };
 }
 
-/** The sketch of a core with one fact answered a little differently. */
-export function shiftedSketch(sketch: Core, id: FactId, value: number, how: How): Core {
+/** A sketch with one number a little different. */
+export function shifted(sketch: Sketch, id: FactId, value: number, how: How): Sketch {
   const isSeatFact = SEAT_FACTS.some((fact) => fact === id);
   const book = isSeatFact ? withAnswer(sketch.book, id, { value, how }) : sketch.book;
   const told: AskedState = { kind: 'told', value, how };
   const moved = factSet([id]);
-  return coreOn({
+  const basis: Basis = {
+    ...sketch,
     book,
     plan: isSeatFact ? seatsOf(book) : sketch.plan,
     state: (other) => (other === id ? told : sketch.state(other)),
@@ -153,12 +180,11 @@ export function shiftedSketch(sketch: Core, id: FactId, value: number, how: How)
       const outcome = sketch.known(model);
       return outcome && !overlap(outcome.reads, moved) ? outcome : undefined;
     },
-    likelyWorst: (model) => sketch.known(model)?.worst,
-    grid: SKETCH_GRID,
-  });
+  };
+  return { ...basis, ...evaluatorOn(basis) };
 }
 
-function coreOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Core {
+function evaluatorOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Evaluator {
   const rows = Math.max(...plan.seats.map((seat) => seat.row));
   const outcomes = new Map<Model, Outcome>();
   const known = (model: Model): Outcome | undefined => {
@@ -265,7 +291,8 @@ function coreOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Cor
     return seat;
   };
   const worst = <T>(items: readonly T[], badness: (item: T) => number) => {
-    const likely = items[likelyWorst(running) ?? items.length];
+    const place = likelyWorst(running);
+    const likely = place === undefined ? undefined : items[place];
     if (likely !== undefined) return { item: likely, badness: badness(likely) };
     const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
     if (first === undefined) throw new Error('worst of nothing');
@@ -299,5 +326,5 @@ function coreOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Cor
       throw new Stop(missing);
     },
   } as SeatReader as unknown as Reader<FactId>;
-  return { book, plan, state, evaluate, known };
+  return { evaluate, known, outcomes };
 }

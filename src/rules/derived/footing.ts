@@ -1,74 +1,103 @@
 /** How firmly a computed value stands: what each number that went into it moves, and the weakest that matters. */
-import { type Answer, withAnswer } from '../../facts/book.js';
 import { type FactId, factSpec } from '../../facts/catalog.js';
 import { HOWS, type How } from '../../facts/spec.js';
-import { type Core, createCore, type Outcome, type Use } from './core.js';
+import { type Core, type Earlier, type Outcome, type Sketch, shifted, sketchOf, type Use } from './core.js';
+import { addAll, type FactSet, overlap } from './fact-set.js';
 import { DERIVED, type DerivedId } from './table.js';
-import { logStep, MOST_SPREAD, shifted } from './uncertainty.js';
+import { logStep, MOST_SPREAD, oneDeviationOff } from './uncertainty.js';
 
-/** How far each number moves the value within its own uncertainty, as a natural logarithm. */
+/** How far numbers move a value within their own uncertainty, as a natural logarithm, as far as somebody asked. */
 export interface Parts {
-  readonly moved: ReadonlyMap<FactId, number>;
+  readonly moved: Map<FactId, number>;
   /** Every fact looked at on the way: a change of any may change the parts. */
-  readonly reads: ReadonlySet<FactId>;
+  readonly reads: FactSet;
 }
 
 export interface Footing {
-  readonly partsOf: (id: DerivedId, outcome: Outcome) => Parts;
+  /** The weakest of the choices and of the numbers that matter. */
+  readonly howOf: (id: DerivedId, outcome: Outcome) => How;
+  /** One standard deviation of the natural logarithm of a value: its parts and the doubt of the method. */
+  readonly spreadOf: (id: DerivedId, outcome: Outcome) => number;
   readonly known: ReadonlyMap<DerivedId, Parts>;
+  /** Takes over all that still holds from the footing this one came from, and lets go of that one. */
+  readonly settle: () => void;
 }
 
-/** Each value is computed again with one number after another shifted; books shifted alike are shared. */
-export function footingOf(core: Core, kept: ReadonlyMap<DerivedId, Parts>): Footing {
-  const shiftedCores = new Map<string, Core>();
-  const known = new Map(kept);
-  const shiftedCore = (id: FactId, use: Use, to: number): Core => {
-    const name = `${id} ${to}`;
-    let found = shiftedCores.get(name);
-    if (!found) {
-      const answer: Answer = { value: to, how: 'how' in use.doubt ? use.doubt.how : 'guessed' };
-      const unmoved = (key: unknown): Outcome | undefined => {
-        const outcome = core.outcomes.get(key);
-        return outcome?.reads.has(id) ? undefined : outcome;
-      };
-      const worst = (key: unknown) => core.outcomes.get(key)?.worst;
-      found = createCore(withAnswer(core.book, id, answer), unmoved, worst);
-      shiftedCores.set(name, found);
-    }
-    return found;
+function remembered<K, V>(map: Map<K, V>, key: K, make: () => V): V {
+  let value = map.get(key);
+  if (value === undefined) {
+    value = make();
+    map.set(key, value);
+  }
+  return value;
+}
+
+/** Each value is computed again with one number after another shifted; cores shifted alike are shared. */
+export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
+  let source = earlier?.from;
+  source?.settle();
+  const known = new Map<DerivedId, Parts>();
+  const shiftedTo = new Map<FactId, Map<number, Sketch>>();
+  let sketch: Sketch | undefined;
+  const still = (): Sketch => {
+    sketch ??= sketchOf(core);
+    return sketch;
   };
-  const partsOf = (id: DerivedId, outcome: Outcome): Parts => {
-    const found = known.get(id) ?? compute(id, outcome);
-    known.set(id, found);
-    return found;
+  const shiftedSketch = (id: FactId, { doubt }: Use, to: number): Sketch =>
+    remembered(
+      remembered(shiftedTo, id, () => new Map<number, Sketch>()),
+      to,
+      () => shifted(still(), id, to, 'how' in doubt ? doubt.how : 'guessed'),
+    );
+  const inherited = (id: DerivedId): Parts | undefined => {
+    const parts = source?.known.get(id);
+    return parts && earlier && !overlap(parts.reads, earlier.changed) ? parts : undefined;
   };
-  const compute = (id: DerivedId, outcome: Outcome): Parts => {
-    const { value } = outcome;
-    const moved = new Map<FactId, number>();
-    const reads = new Set(outcome.reads);
-    if (typeof value !== 'number') return { moved, reads };
-    const { compute: computed, proportionalTo, unit } = DERIVED[id];
+  const partsOf = (id: DerivedId, { reads }: Pick<Outcome, 'reads'>): Parts =>
+    remembered(known, id, () => {
+      const kept = inherited(id);
+      return { moved: new Map(kept?.moved), reads: (kept?.reads ?? reads).slice() };
+    });
+  const movedBy = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use): number => {
+    const { moved, reads } = partsOf(id, outcome);
+    return remembered(moved, fact, () => measured(id, outcome, fact, use, reads));
+  };
+  const measured = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use, reads: FactSet): number => {
+    const spec = factSpec(fact);
+    if (typeof use.value !== 'number' || spec.kind !== 'number') return 0;
+    const to = oneDeviationOff(fact, use.value, use.doubt);
+    if (to === use.value) return 0;
+    const { compute, proportionalTo, unit } = DERIVED[id];
+    if (proportionalTo) return proportionalTo.includes(fact) ? logStep(use.value, to, spec.unit) : 0;
+    const before = (outcome.onGrid ? still().evaluate(compute) : outcome).value;
+    const after = shiftedSketch(fact, use, to).evaluate(compute);
+    addAll(reads, after.reads);
+    return typeof before === 'number' && typeof after.value === 'number'
+      ? logStep(before, after.value, unit)
+      : 0;
+  };
+  const spreadOf = (id: DerivedId, outcome: Outcome): number => {
+    if (typeof outcome.value !== 'number') return 0;
+    let sum = outcome.doubt ** 2;
+    for (const [fact, use] of outcome.uses) sum += movedBy(id, outcome, fact, use) ** 2;
+    return Math.min(MOST_SPREAD, Math.sqrt(sum));
+  };
+  const howOf = (id: DerivedId, outcome: Outcome): How => {
+    const isNumber = typeof outcome.value === 'number';
+    let weakest = 0;
     for (const [fact, use] of outcome.uses) {
-      const spec = factSpec(fact);
-      if (typeof use.value !== 'number' || spec.kind !== 'number') continue;
-      const to = shifted(fact, use.value, use.doubt);
-      if (to === use.value) continue;
-      if (proportionalTo) {
-        moved.set(fact, proportionalTo.includes(fact) ? logStep(use.value, to, spec.unit) : 0);
-        continue;
-      }
-      const again = shiftedCore(fact, use, to).evaluate(id, computed);
-      for (const read of again.reads) reads.add(read);
-      moved.set(fact, typeof again.value === 'number' ? logStep(value, again.value, unit) : 0);
+      const trust = HOWS.indexOf(howOfUse(fact, use));
+      if (trust <= weakest) continue;
+      const moves = isNumber && typeof use.value === 'number';
+      if (!moves || movedBy(id, outcome, fact, use) >= MATERIAL) weakest = trust;
     }
-    return { moved, reads };
+    return HOWS[weakest] ?? 'guessed';
   };
-  return { partsOf, known };
-}
-
-/** One standard deviation of the natural logarithm of a value: its parts and the doubt of the method. */
-export function spreadOf(outcome: Outcome, { moved }: Parts): number {
-  return Math.min(MOST_SPREAD, Math.hypot(outcome.doubt, ...moved.values()));
+  const settle = (): void => {
+    for (const [id, parts] of source?.known ?? []) if (inherited(id)) partsOf(id, parts);
+    source = undefined;
+  };
+  return { howOf, spreadOf, known, settle };
 }
 
 /**
@@ -83,18 +112,7 @@ const MATERIAL = 0.25;
 const NEARLY_ALWAYS: ReadonlySet<FactId> = new Set<FactId>(['centerOrientation', 'centerPowered']);
 
 /** How one fact was obtained, with an assumption as a guess. */
-export function howOf(id: FactId, use: Use): How {
+export function howOfUse(id: FactId, use: Use): How {
   if ('how' in use.doubt) return use.doubt.how;
   return NEARLY_ALWAYS.has(id) ? 'read' : 'guessed';
-}
-
-/** The weakest of the choices and of the numbers that matter. */
-export function weakestOf(outcome: Outcome, { moved }: Parts): How {
-  let worst = 0;
-  for (const [fact, use] of outcome.uses) {
-    const isNumber = typeof use.value === 'number' && typeof outcome.value === 'number';
-    if (isNumber && (moved.get(fact) ?? 0) < MATERIAL) continue;
-    worst = Math.max(worst, HOWS.indexOf(howOf(fact, use)));
-  }
-  return HOWS[worst] ?? 'guessed';
 }

@@ -2,6 +2,7 @@
 import { elevation } from '../../acoustics/elevation.js';
 import type { Driver } from '../../acoustics/layouts.js';
 import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
+import type { Grid } from '../../acoustics/radiation.js';
 import { LIMITS } from '../limits.js';
 import { DRIVER_FACTS, type DriverFact, drivers, isMirrored, twinBoxes } from './drivers.js';
 import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
@@ -42,10 +43,10 @@ export interface SeatDip {
   readonly speechLossDb: number;
 }
 
-function dipAt(box: Box, bearing: Bearing): SeatDip {
+function dipAt(box: Box, bearing: Bearing, grid: Grid): SeatDip {
   const { distanceM } = bearing;
   const azimuthDeg = box.mirrored ? Math.abs(bearing.azimuthDeg) : bearing.azimuthDeg;
-  const found = offAxis({ drivers: box.drivers, azimuthDeg, distanceM });
+  const found = offAxis({ drivers: box.drivers, azimuthDeg, distanceM }, grid);
   const dipDb = depth(found.dipDb);
   return {
     bearing,
@@ -58,12 +59,13 @@ function dipAt(box: Box, bearing: Bearing): SeatDip {
 /** Sideways only: what height does to it is the matter of the aim. */
 export function layoutAtSeats(r: Reader<LayoutFact>): readonly SeatDip[] {
   const box = r.from(boxOf);
-  return r.from(bearings).map((bearing) => dipAt(box, bearing));
+  return r.from(bearings).map((bearing) => dipAt(box, bearing, r.grid()));
 }
 
 function worstSeat(r: Reader<LayoutFact>): SeatDip {
   const box = r.from(boxOf);
-  return dipAt(box, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).dipDb).item);
+  const at = (bearing: Bearing): SeatDip => dipAt(box, bearing, r.grid());
+  return at(r.worst(r.from(bearings), (bearing) => at(bearing).dipDb).item);
 }
 
 type Apart = 'tweeters' | 'shared-band' | 'none';
@@ -90,14 +92,11 @@ function layoutKind(r: Reader<(typeof KIND_FACTS)[number]>) {
   return SIDE_BY_SIDE[layout] === 'tweeters' ? 'outer-tweeters' : 'shared-band-side-by-side';
 }
 
-function trebleDip(box: readonly Driver[], { azimuthDeg, distanceM }: Bearing): number {
-  const dip = offAxisDip({
-    drivers: box,
-    azimuthDeg,
-    distanceM,
-    fromHz: TREBLE_FROM_HZ,
-    toHz: TREBLE_TO_HZ,
-  });
+function trebleDip(box: readonly Driver[], { azimuthDeg, distanceM }: Bearing, grid: Grid): number {
+  const dip = offAxisDip(
+    { drivers: box, azimuthDeg, distanceM, fromHz: TREBLE_FROM_HZ, toHz: TREBLE_TO_HZ },
+    grid,
+  );
   return depth(dip.dipDb);
 }
 
@@ -121,7 +120,7 @@ function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
   const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
   return r.worst(r.from(bearings), ({ seat, azimuthDeg, distanceM }) => {
     const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
-    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }).dipDb);
+    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.grid()).dipDb);
   }).badness;
 }
 
@@ -137,7 +136,7 @@ function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
       tiltUpDeg,
     });
     const elevationDeg = Math.max(-NEVER_DEG, Math.min(NEVER_DEG, offAxisDeg));
-    return depth(offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }).dipDb);
+    return depth(offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }, r.grid()).dipDb);
   }).badness;
 }
 
@@ -172,14 +171,17 @@ export const layout = {
   layoutDipMainDb: derive(
     number('dB', 'deepest dip at the main seat, from the driver layout'),
     LAYOUT_FACTS,
-    (r) => dipAt(r.from(boxOf), r.from(mainBearing)).dipDb,
+    (r) => dipAt(r.from(boxOf), r.from(mainBearing), r.grid()).dipDb,
   ),
   layoutSpeechLossDb: derive(
     number('dB', 'speech-weighted loss at the worst seat, from the driver layout'),
     LAYOUT_FACTS,
     (r) => {
       const box = r.from(boxOf);
-      return Math.max(0, r.worst(r.from(bearings), (bearing) => dipAt(box, bearing).speechLossDb).badness);
+      return Math.max(
+        0,
+        r.worst(r.from(bearings), (bearing) => dipAt(box, bearing, r.grid()).speechLossDb).badness,
+      );
     },
   ),
   // Spacing times sine of the angle times crossover is what decides.
@@ -195,7 +197,7 @@ export const layout = {
     (r) => {
       if (r.from(layoutKind) !== 'outer-tweeters') return 0;
       const box = r.from(drivers);
-      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing)).badness;
+      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing, r.grid())).badness;
     },
   ),
   tweeterDipMainDb: derive(
@@ -206,7 +208,7 @@ export const layout = {
       const box = r.from(drivers);
       const bearing = r.from(mainBearing);
       return Math.max(
-        ...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM))),
+        ...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM), r.grid())),
       );
     },
   ),

@@ -22,12 +22,12 @@ const pulls: Model<readonly number[]> = (r) => {
 /** A column is undefined throughout where the facts for it are missing. */
 export function seatResultsOf(core: Core): readonly SeatResult[] {
   const column = <T>(model: (r: Reader<FactId>) => T): T | undefined =>
-    core.evaluate(model, model).value as T | undefined;
+    core.evaluate(model).value as T | undefined;
   const seen = column(bearings);
   const dips = column(layoutAtSeats);
   const late = column(arrivals);
   const pulled = column(pulls);
-  return core.seats.map((seat: Seat, i): SeatResult => {
+  return core.plan.seats.map((seat: Seat, i): SeatResult => {
     const bearing = seen?.[i];
     const dip = dips?.[i];
     return {

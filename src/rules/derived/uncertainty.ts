@@ -37,7 +37,7 @@ function floorOf(spec: NumberSpec, how: How, usual: number): number {
 }
 
 /** The value one standard deviation away, within what is possible; the value itself where nothing may be off. */
-export function shifted(
+export function oneDeviationOff(
   id: FactId,
   value: number,
   doubt: { readonly how: How } | { readonly spread: number },

@@ -4,15 +4,20 @@ import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
 import type { How, Unit } from '../../facts/spec.js';
 import type { VarId } from '../condition.js';
 import type { Reading, View } from '../view.js';
-import { ancestryOf, stateOf } from './asked.js';
-import { type Core, createCore, type Outcome, type Use } from './core.js';
-import { type Footing, footingOf, howOf, type Parts, spreadOf, weakestOf } from './footing.js';
+import { ancestryOf } from './asked.js';
+import { type Core, createCore, type Earlier, type Use } from './core.js';
+import { factSet } from './fact-set.js';
+import { type Footing, footingOf, howOfUse } from './footing.js';
 import { seatResultsOf } from './seat-results.js';
 import { DERIVED, DERIVED_IDS, type DerivedId } from './table.js';
-import { logStep, MOST_SPREAD, shifted } from './uncertainty.js';
+import { logStep, MOST_SPREAD, oneDeviationOff } from './uncertainty.js';
 
 /** What stands behind a view, so that a later one can take over what still holds. */
-const behind = new WeakMap<View, { readonly core: Core; readonly footing: Footing }>();
+interface Behind {
+  readonly core: Core;
+  readonly footing: Footing;
+}
+const behind = new WeakMap<View, Behind>();
 
 /** Every asked fact that can have a say in a variable; computations cannot read others (see reader.ts). */
 export function factsBehind(id: VarId): readonly FactId[] {
@@ -28,25 +33,25 @@ export function viewOf(
   book: FactBook,
   previous?: { readonly view: View; readonly changed: readonly FactId[] },
 ): View {
-  const kept = stillValid(book, previous);
-  const core = createCore(book, (key) => kept.outcomes.get(key));
-  const footing = footingOf(core, kept.parts);
+  const earlier = reusable(book, previous);
+  const core = createCore(book, earlier && { ...earlier, from: earlier.from.core });
+  const footing = footingOf(core, earlier && { ...earlier, from: earlier.from.footing });
   const readings = new Map<VarId, Reading>();
   const read = (id: VarId): Reading => {
     let reading = readings.get(id);
     if (reading === undefined) {
-      reading = isFactId(id) ? askedReading(book, id) : derivedReading(core, footing, id);
+      reading = isFactId(id) ? askedReading(core, id) : derivedReading(core, footing, id);
       readings.set(id, reading);
     }
     return reading;
   };
   const view: View = {
     book,
-    seats: core.seats,
+    seats: core.plan.seats,
     read,
     seatResults: () => seatResultsOf(core),
     remarks: () => {
-      const outcomes = DERIVED_IDS.map((id) => core.evaluate(id, DERIVED[id].compute));
+      const outcomes = DERIVED_IDS.map((id) => core.evaluate(DERIVED[id].compute));
       return [...new Set(outcomes.flatMap(({ remark }) => (remark === undefined ? [] : [remark])))];
     },
   };
@@ -54,25 +59,17 @@ export function viewOf(
   return view;
 }
 
-interface Kept {
-  readonly outcomes: ReadonlyMap<unknown, Outcome>;
-  readonly parts: ReadonlyMap<DerivedId, Parts>;
-}
-
-function stillValid(book: FactBook, previous: { view: View; changed: readonly FactId[] } | undefined): Kept {
-  const before = previous && behind.get(previous.view);
-  if (!before || before.core.book.seats !== book.seats || before.core.book.folder !== book.folder)
-    return { outcomes: new Map(), parts: new Map() };
-  const holds = ([, { reads }]: readonly [unknown, { readonly reads: ReadonlySet<FactId> }]): boolean =>
-    !previous.changed.some((id) => reads.has(id));
-  return {
-    outcomes: new Map([...before.core.outcomes].filter(holds)),
-    parts: new Map([...before.footing.known].filter(holds)),
-  };
+function reusable(
+  book: FactBook,
+  previous: { readonly view: View; readonly changed: readonly FactId[] } | undefined,
+): Earlier<Behind> | undefined {
+  const from = previous && behind.get(previous.view);
+  if (!from || from.core.book.seats !== book.seats || from.core.book.folder !== book.folder) return undefined;
+  return { from, changed: factSet(previous.changed) };
 }
 
 function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
-  const outcome = core.evaluate(id, DERIVED[id].compute);
+  const outcome = core.evaluate(DERIVED[id].compute);
   const facts = [...outcome.uses.keys()];
   const common = { id, unit: DERIVED[id].unit as Unit, facts };
   if (outcome.value === undefined)
@@ -86,20 +83,20 @@ function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
     missing: [],
     // Both need the value again for every number it rests on, so only when somebody asks.
     get how() {
-      how ??= weakestOf(outcome, footing.partsOf(id, outcome));
+      how ??= footing.howOf(id, outcome);
       return how;
     },
     get spread() {
-      spread ??= spreadOf(outcome, footing.partsOf(id, outcome));
+      spread ??= footing.spreadOf(id, outcome);
       return spread;
     },
   };
 }
 
-function askedReading(book: FactBook, id: FactId): Reading {
+function askedReading(core: Core, id: FactId): Reading {
   const spec = factSpec(id);
   const unit: Unit = spec.kind === 'number' ? spec.unit : '1';
-  const state = stateOf(book, id);
+  const state = core.state(id);
   if (state.kind === 'open' || state.kind === 'inapplicable') {
     const missing = state.kind === 'open' ? state.missing : [];
     return { id, unit, value: undefined, assumed: [], facts: [], missing, how: 'measured', spread: 0 };
@@ -113,8 +110,10 @@ function askedReading(book: FactBook, id: FactId): Reading {
     assumed: state.kind === 'assumed' ? [id] : [],
     facts: [id],
     missing: [],
-    how: howOf(id, { value, doubt }),
+    how: howOfUse(id, { value, doubt }),
     spread:
-      typeof value === 'number' ? Math.min(MOST_SPREAD, logStep(value, shifted(id, value, doubt), unit)) : 0,
+      typeof value === 'number'
+        ? Math.min(MOST_SPREAD, logStep(value, oneDeviationOff(id, value, doubt), unit))
+        : 0,
   };
 }
