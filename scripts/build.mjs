@@ -1,7 +1,7 @@
 // Bundles the program into dist/: one entry for the program and one for its worker threads, split into chunks that
 // are loaded when a command needs them. Libraries are bundled too, so that the installed package depends on
 // nothing and starts fast.
-import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -27,10 +27,14 @@ const { outputFiles } = await build({
   minifyWhitespace: true,
   legalComments: 'none',
   external: ['@napi-rs/nice'],
-  define: { __VERSION__: JSON.stringify(version), __dirname: 'centerAuditFolder' },
-  // CommonJS libraries inside the bundle ask for `require` and `__dirname`; the odd names cannot clash with theirs.
+  define: {
+    __VERSION__: JSON.stringify(version),
+    __dirname: 'centerAuditFolder',
+    __filename: 'centerAuditFile',
+  },
+  // CommonJS libraries inside the bundle ask for `require`, `__dirname` and `__filename`; the odd names cannot clash with theirs.
   banner: {
-    js: "import { createRequire as centerAuditCreateRequire } from 'node:module'; const require = centerAuditCreateRequire(import.meta.url), centerAuditFolder = import.meta.dirname;",
+    js: "import { createRequire as centerAuditCreateRequire } from 'node:module'; const require = centerAuditCreateRequire(import.meta.url), centerAuditFolder = import.meta.dirname, centerAuditFile = import.meta.filename;",
   },
   logLevel: 'warning',
 });
@@ -38,9 +42,13 @@ const { outputFiles } = await build({
 // Names of chunks hold a hash of what is in them: new ones are added before old ones go, so that a program that
 // is running meanwhile still finds its own.
 mkdirSync(at('dist'), { recursive: true });
-for (const { path, contents } of outputFiles) writeFileSync(path, contents);
+for (const { path, contents } of outputFiles) {
+  const part = `${path}.${process.pid}.part`;
+  writeFileSync(part, contents);
+  if (basename(path) === 'cli.js') chmodSync(part, 0o755);
+  renameSync(part, path);
+}
 const fresh = new Set(outputFiles.map(({ path }) => basename(path)));
 for (const name of readdirSync(at('dist'))) {
-  if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true });
+  if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true, force: true });
 }
-chmodSync(at('dist/cli.js'), 0o755);

@@ -3,9 +3,8 @@
  * which ones neither the tests of the causes nor the cases notice. Fails below 90 % noticed.
  */
 import { CAUSES, causeOf, isCauseId } from '../src/rules/index.js';
-import type { Claim } from '../tests/support/causeClaims.js';
-import { claimsOf } from '../tests/support/causeClaims.js';
-import type { Recorder } from '../tests/support/testCause.js';
+import { type CauseTests, claimsOf } from '../tests/support/causeClaims.js';
+import { recordedTests } from '../tests/support/testCause.js';
 import { holds, judgeOf, knownCases, WITNESSES, type Witness } from './mutants/judge.js';
 import { type Mutant, mutantsOf } from './mutants/mutants.js';
 
@@ -15,20 +14,17 @@ const LEAST_NOTICED = 0.9;
 const wanted = process.argv.slice(2).filter(isCauseId);
 const causes = wanted.length > 0 ? wanted.map(causeOf) : CAUSES;
 
-const claims = new Map<string, readonly Claim[]>();
-(globalThis as Recorder).causeTests = (cause, tests) => void claims.set(cause.id, claimsOf(tests));
-for (const { id } of causes) await import(new URL(`../tests/rules/${id}.test.ts`, import.meta.url).href);
-
+const recorded = await recordedTests(causes.map(({ id }) => id));
 const known = knownCases();
 const judged: { readonly mutant: Mutant; readonly seenBy: readonly Witness[] }[] = [];
 for (const cause of causes) {
-  const own = claims.get(cause.id) ?? [];
-  const broken = own.filter((claim) => !holds(claim, cause));
+  const tests = recorded.get(cause.id) as CauseTests;
+  const broken = claimsOf(tests).filter((claim) => !holds(claim, cause));
   if (broken.length > 0) {
     console.error(`${cause.id} fails its own tests: ${broken.map(({ name }) => name).join('; ')}`);
     process.exit(1);
   }
-  const judge = judgeOf(own, known);
+  const judge = judgeOf(cause, tests, known);
   judged.push(...mutantsOf(cause).map((mutant) => ({ mutant, seenBy: judge(mutant.cause) })));
 }
 

@@ -11,7 +11,7 @@ import type { Cause } from '../../src/rules/cause.js';
 import type { Evidence } from '../../src/rules/evidence.js';
 import { traceRule } from '../../src/rules/plain.js';
 import { weigh } from '../../src/rules/weigh.js';
-import type { Claim } from '../../tests/support/causeClaims.js';
+import { type CauseTests, type Claim, claimsOf, weightsOf } from '../../tests/support/causeClaims.js';
 import { causeLines, ruleLines } from '../../tests/support/goldenEvidence.js';
 
 export const WITNESSES = ['claims', 'cases', 'golden'] as const;
@@ -29,9 +29,13 @@ export function knownCases(): Known[] {
 }
 
 /** Everyone who notices a mutant of one cause, by whatever differs from what the cause itself shows. */
-export function judgeOf(claims: readonly Claim[], known: readonly Known[]): Judge {
+export function judgeOf(cause: Cause, tests: CauseTests, known: readonly Known[]): Judge {
+  const claims = claimsOf(tests);
+  const weights = weightsOf(tests);
+  const ownWeights = weights(cause);
   return (mutant) => {
     const found = new Set<Witness>();
+    if (!isDeepStrictEqual(weights(mutant), ownWeights)) found.add('golden');
     if (!claims.every((claim) => holds(claim, mutant))) found.add('claims');
     for (const { shipped, audit } of known) {
       const { evidence, ranking } = withCause(audit, mutant);

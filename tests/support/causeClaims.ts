@@ -121,6 +121,23 @@ function lazy<T>(make: () => T): () => T {
   };
 }
 
+/** Decibans of each rule in each example in which it speaks or is silent, of a cause or of a mutant of it. */
+export function weightsOf(tests: CauseTests): (cause: Cause) => Record<string, number[]> {
+  const examples = [...tests.fires, ...tests.silent].map(({ facts, seats, rules }) => ({
+    rules,
+    view: lazy(() => viewOf(bookOf(facts, seats))),
+  }));
+  return (cause) =>
+    Object.fromEntries(
+      cause.rules.map(({ id }) => [
+        id,
+        examples
+          .filter(({ rules }) => rules.includes(id))
+          .map(({ view }) => Math.round(evidence(cause, id, view()).decibans * 10) / 10 + 0),
+      ]),
+    );
+}
+
 export function claimsOf(tests: CauseTests): Claim[] {
   const outcomes = ({ facts, seats, rules }: Example, wanted: string, word = (o: string): string => o) => {
     const view = lazy(() => viewOf(bookOf(facts, seats)));

@@ -1,8 +1,14 @@
-/** What each rule and each cause says in each shipped case, in decibans: kept as a file so that no change goes unseen. */
+/**
+ * What each rule and each cause says in each shipped case, and each rule in the examples of its own test, in
+ * decibans: kept as a file so that no change of a weight goes unseen.
+ */
 import type { ShippedCase } from '../../eval/load-cases.js';
 import { allEvidence, auditSync } from '../../src/reasoning/audit.js';
 import type { Ranked } from '../../src/reasoning/rank.js';
 import type { Evidence } from '../../src/rules/evidence.js';
+import { CAUSES } from '../../src/rules/index.js';
+import { weightsOf } from './causeClaims.js';
+import { recordedTests } from './testCause.js';
 
 export interface CaseGolden {
   /** Decibans of the causes, most probable first. */
@@ -33,11 +39,33 @@ export function goldenOf(cases: readonly ShippedCase[]): Record<string, CaseGold
   );
 }
 
-/** One line for each case and table, so that a difference shows which case changed. */
-export function goldenText(golden: Readonly<Record<string, CaseGolden>>): string {
-  const cases = Object.entries(golden).map(
-    ([name, { causes, rules }]) =>
-      ` ${JSON.stringify(name)}: {\n  "causes": ${JSON.stringify(causes)},\n  "rules": ${JSON.stringify(rules)}\n }`,
+/** Cause -> rule -> decibans in each example of its test. */
+export type GoldenExamples = Readonly<Record<string, Readonly<Record<string, readonly number[]>>>>;
+
+export async function goldenExamples(): Promise<GoldenExamples> {
+  const heard = await recordedTests(CAUSES.map(({ id }) => id));
+  return Object.fromEntries(
+    CAUSES.flatMap((cause) => {
+      const tests = heard.get(cause.id);
+      return tests ? [[cause.id, weightsOf(tests)(cause)]] : [];
+    }),
   );
-  return `{\n${cases.join(',\n')}\n}\n`;
+}
+
+export interface Golden {
+  readonly cases: Readonly<Record<string, CaseGolden>>;
+  readonly examples: GoldenExamples;
+}
+
+/** Two levels open and the rest on one line each, so that a difference shows what changed. */
+export function goldenText(golden: Golden): string {
+  const block = (table: object, depth: number): string => {
+    const pad = ' '.repeat(depth);
+    const lines = Object.entries(table).map(
+      ([key, value]) =>
+        `${pad} ${JSON.stringify(key)}: ${depth < 2 ? block(value, depth + 1) : JSON.stringify(value)}`,
+    );
+    return `{\n${lines.join(',\n')}\n${pad}}`;
+  };
+  return `${block(golden, 0)}\n`;
 }

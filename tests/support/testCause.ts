@@ -11,6 +11,16 @@ export interface Recorder {
   causeTests?: (cause: Cause, tests: CauseTests) => void;
 }
 
+/** The claims of some causes, heard from their test files. */
+export async function recordedTests(ids: readonly string[]): Promise<Map<string, CauseTests>> {
+  const heard = new Map<string, CauseTests>();
+  const recorder = globalThis as Recorder;
+  recorder.causeTests = (cause, tests) => void heard.set(cause.id, tests);
+  for (const id of ids) await import(new URL(`../rules/${id}.test.ts`, import.meta.url).href);
+  delete recorder.causeTests;
+  return heard;
+}
+
 export function testCause(cause: Cause, tests: CauseTests): void {
   const { causeTests } = globalThis as Recorder;
   if (causeTests) {
