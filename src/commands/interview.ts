@@ -4,16 +4,13 @@ import { UserError } from '../facts/user-error.js';
 import type { Ending, Store, Style, Terminal } from '../interview/index.js';
 import type { Audit } from '../reasoning/audit.js';
 import { type Format, render } from './formats.js';
-import { EXIT, type ExitCode, type Io } from './io.js';
+import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { refuseInterview } from './no-terminal.js';
+import { type FormatOptions, formatOf, textFlags, wantsJson } from './options.js';
 
-export interface InterviewOptions {
+export interface InterviewOptions extends GlobalOptions, FormatOptions {
   readonly full?: boolean;
   readonly minutes?: number;
-  readonly accessible?: boolean;
-  readonly color?: boolean;
-  readonly json?: boolean;
-  readonly format?: Format;
 }
 
 /** A shell reports a death by signal n as 128 + n. */
@@ -23,11 +20,11 @@ const TERMINATED = 128 + 15;
 export async function run(
   io: Io,
   casePath: string | undefined,
-  options: InterviewOptions = {},
+  options: InterviewOptions,
 ): Promise<ExitCode> {
   if (casePath === '-') throw keyboardNeeded();
   if (!io.stdinIsTerminal || !io.stderrIsTerminal) {
-    return refuseInterview(io, casePath, options.json === true || options.format === 'json');
+    return refuseInterview(io, casePath, wantsJson(options));
   }
   const interview = await import('../interview/index.js');
   const folder = interview.stateFolder();
@@ -83,14 +80,10 @@ function keyboardNeeded(): UserError {
 }
 
 async function openTerminal(io: Io, options: InterviewOptions): Promise<Terminal> {
-  const flags = {
-    ...(options.color === false ? { color: false } : {}),
-    ...(options.accessible === undefined ? {} : { accessible: options.accessible }),
-  };
   const look = (): ReturnType<typeof textOptions> =>
     textOptions(
       { env: io.env, stdoutIsTerminal: true, columns: process.stderr.columns ?? io.columns },
-      flags,
+      textFlags(options),
     );
   const style = (): Style => {
     const { width, color } = look();
@@ -101,20 +94,15 @@ async function openTerminal(io: Io, options: InterviewOptions): Promise<Terminal
   return (await import('../interview/terminal.js')).fullTerminal(style, write);
 }
 
-const formatOf = ({ json, format }: InterviewOptions): Format => (json ? 'json' : (format ?? 'text'));
-
 /** Read by the same eyes as the questions: then it is shown whenever there is a new one. */
 const isLive = (io: Io, options: InterviewOptions): boolean =>
-  io.stdoutIsTerminal && formatOf(options) === 'text';
+  io.stdoutIsTerminal && formatOf<Format>(options) === 'text';
 
 async function print(io: Io, audit: Audit, casePath: string, options: InterviewOptions): Promise<void> {
   const { buildReport } = await import('../explain/report.js');
-  const text = textOptions(io, {
-    ...(options.color === false ? { color: false } : {}),
-    ...(options.accessible === undefined ? {} : { accessible: options.accessible }),
-  });
+  const text = textOptions(io, textFlags(options));
   const report = buildReport(audit);
-  io.out(await render(formatOf(options), { report, audit, text, caseName: shellWord(casePath) }));
+  io.out(await render(formatOf<Format>(options), { report, audit, text, caseName: shellWord(casePath) }));
 }
 
 /**

@@ -79,7 +79,7 @@ function coming(state: State): Coming {
 
 function enough({ settings, history }: State): string {
   const more = settings.full ? '' : ' There is more to ask for whoever wants it.';
-  return `That were ${history.length} questions, which is enough for one sitting.${more}`;
+  return `After ${history.length} questions it is enough for one sitting.${more}`;
 }
 
 /** Puts whatever comes next once an answer is complete: a contradiction, the next question, or the result. */

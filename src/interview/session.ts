@@ -73,7 +73,7 @@ function moved({ store }: Session, state: State): State {
   const { moveTo, ...rest } = state;
   if (moveTo === undefined) return state;
   const trouble = store.moveTo(moveTo);
-  return trouble === undefined ? rest : asked(rest, trouble);
+  return trouble === undefined ? rest : push(say(rest, `Not there. ${trouble}.`), { kind: 'place' });
 }
 
 /** Saves; the first time that fails, another place is offered. After that it is tried again silently. */

@@ -102,7 +102,9 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
     save,
     moveTo: (typed) => {
       const target = resolve(typed);
-      if (existsSync(target)) return `${target}: there is something of that name already`;
+      if (!target.endsWith('.json')) return `${plainLine(target)}: the name of a case ends in .json`;
+      if (target === path) return undefined;
+      if (existsSync(target)) return `${plainLine(target)}: there is something of that name already`;
       try {
         const next = locked(target, now());
         lock.release();

@@ -10,6 +10,7 @@ vi.mock('inquirer', () => {
   throw new Error('inquirer was loaded without a terminal');
 });
 
+const PLAIN = { color: true };
 const folder = mkdtempSync(join(tmpdir(), 'no-terminal-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -42,7 +43,7 @@ describe('an interview without a terminal', () => {
   ] as const)
     it(`is refused with the missing facts (standard input ${stdin}, standard error ${stderr})`, async () => {
       const shown = { out: '', err: '' };
-      expect(await run(ioOf(shown, stdin, stderr), undefined)).toBe(3);
+      expect(await run(ioOf(shown, stdin, stderr), undefined, PLAIN)).toBe(3);
       expect(shown.err).toContain('needs a terminal');
       expect(shown.out).toMatch(/^playedContent: What is playing/);
     });
@@ -51,7 +52,7 @@ describe('an interview without a terminal', () => {
     const shown = { out: '', err: '' };
     const path = join(folder, 'case.json');
     writeFileSync(path, '{"complaints": ["dull"], "facts": {"playedContent": "television"}}');
-    expect(await run(ioOf(shown, false, false), path, { json: true })).toBe(3);
+    expect(await run(ioOf(shown, false, false), path, { ...PLAIN, json: true })).toBe(3);
     const { missing } = JSON.parse(shown.out) as { missing: { fact: string; howToFindOut: string }[] };
     expect(missing.length).toBeGreaterThan(3);
     for (const { fact, howToFindOut } of missing) {
@@ -64,13 +65,13 @@ describe('an interview without a terminal', () => {
     const shown = { out: '', err: '' };
     const path = join(folder, 'bad.json');
     writeFileSync(path, '{"facts": {"nope": 1}}');
-    await expect(run(ioOf(shown, false, false), path)).rejects.toThrow('nope');
-    await expect(run(ioOf(shown, true, true), '-')).rejects.toThrow('keyboard');
+    await expect(run(ioOf(shown, false, false), path, PLAIN)).rejects.toThrow('nope');
+    await expect(run(ioOf(shown, true, true), '-', PLAIN)).rejects.toThrow('keyboard');
   });
 
   it('makes no file', async () => {
     const path = join(folder, 'new.json');
-    await run(ioOf({ out: '', err: '' }, false, false), path);
+    await run(ioOf({ out: '', err: '' }, false, false), path, PLAIN);
     expect(existsSync(path)).toBe(false);
   });
 });

@@ -2,21 +2,17 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCase } from '../../src/facts/case-file.js';
 import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
 import { lockFile } from '../../src/interview/lock.js';
 import { isTest } from '../../src/reasoning/hypotheses.js';
-import { bundle } from '../support/bundle.js';
+import { CLI } from '../support/program.js';
 import { hasTmux, openTmux, type TerminalOptions, type TmuxTerminal } from '../support/tmux.js';
 
-const built = mkdtempSync(join(tmpdir(), 'interview-built-'));
-const program = join(built, 'interview.mjs');
 let folder: string;
 let terminals: TmuxTerminal[] = [];
 
-beforeAll(() => bundle('tests/support/interview-entry.ts', program), 60_000);
-afterAll(() => rmSync(built, { recursive: true, force: true }));
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'interview-'));
 });
@@ -28,7 +24,7 @@ afterEach(() => {
 
 function start(words: readonly string[], options: TerminalOptions = {}): TmuxTerminal {
   const env = { XDG_STATE_HOME: join(folder, 'state'), ...options.env };
-  const terminal = openTmux([process.execPath, program, ...words], { ...options, env });
+  const terminal = openTmux([process.execPath, CLI, 'interview', ...words], { ...options, env });
   terminals.push(terminal);
   return terminal;
 }
@@ -161,7 +157,7 @@ const BOLD = /\u001b\[(?:0;)?1m/;
 describe.runIf(hasTmux)('what is written where', () => {
   it('the result alone goes to standard output, without color in NO_COLOR, and the questions to the terminal', async () => {
     const out = join(folder, 'out.json');
-    const line = `'${process.execPath}' '${program}' '${casePath()}' --json > '${out}'`;
+    const line = `'${process.execPath}' '${CLI}' interview '${casePath()}' --json > '${out}'`;
     const env = { XDG_STATE_HOME: join(folder, 'state'), NO_COLOR: '1' };
     const t = openTmux(['sh', '-c', line], { env });
     terminals.push(t);
