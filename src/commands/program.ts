@@ -116,7 +116,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     });
 
   printing('try', 'what would change if some facts were different', "try case.json seatDistance='3.2 m'", [
-    "try case.json centerOffset='20 cm left' centerLayout=coaxial",
+    "try case.json centerSideOffset='20 cm left' centerLayout=coaxial",
     "try case.json 'seatDistance=?'",
   ])
     .addArgument(asCase())
