@@ -10,18 +10,15 @@ const OPEN_STEPS = 2;
 export function planPart({ plan, askAgain }: Report): Markup {
   if (plan.length === 0) return '';
   const full = plan.slice(0, FULL_STEPS);
-  const rest = plan.slice(FULL_STEPS);
+  const rest = plan.slice(FULL_STEPS).map((step, i) => stepItem(step, FULL_STEPS + i));
   return [
     p(
       'Begin at the top and stop when the trouble is gone. Ticks are not kept when the page is closed.',
       'soft',
     ),
-    `<ol class="plan">${full.map(stepItem).join('\n')}</ol>`,
+    `<ol class="plan">${full.map((step, i) => stepItem(step, i)).join('\n')}</ol>`,
     rest.length > 0
-      ? details(
-          `If that does not help: ${rest.length} more`,
-          texts(rest.map(({ title, effort }) => `${title} (${effort}).`)),
-        )
+      ? details(`If that does not help: ${rest.length} more`, `<ol class="plan">${rest.join('\n')}</ol>`)
       : '',
     askAgain.length > 0
       ? p(`Ask again, since something was changed: ${listText(askAgain.map(({ label }) => label))}.`)

@@ -55,11 +55,16 @@ export function unknownPart({ unknown, causes }: Report): Markup {
       cautionBox(each.cautions),
     ].join('');
   };
-  const shown = unknown.slice(0, UNKNOWN_SHOWN);
-  const rest = unknown.slice(UNKNOWN_SHOWN);
+  const shown = unknown.filter(({ asked }, i) => asked || i < UNKNOWN_SHOWN);
+  const rest = unknown.filter((each) => !shown.includes(each));
   return [
     list(shown.map(item)),
-    details(`${plural(rest.length, 'more answer')} that would help less`, list(rest.map(item))),
+    rest.length > 0
+      ? details(
+          `${plural(rest.length, 'more answer')} that would help less`,
+          p(`${capital(listText(rest.map(({ label }) => label)))}.`),
+        )
+      : '',
   ].join('');
 }
 

@@ -26,7 +26,7 @@ export interface Shell {
 }
 
 export function htmlPage({ title, body }: Shell): string {
-  return `<!doctype html>
+  return `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">

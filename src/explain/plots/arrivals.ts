@@ -2,10 +2,10 @@
 import { type Arrival, arrival } from '../../acoustics/arrival.js';
 import { sharedCombAtSeat } from '../../acoustics/comb.js';
 import type { FactId } from '../../facts/catalog.js';
-import { headAt, mainHead, pointOf, points } from '../../rules/derived/places.js';
-import { type Reader, seatsIn } from '../../rules/derived/reader.js';
+import { mainHead, pointOf, points } from '../../rules/derived/places.js';
+import type { Reader } from '../../rules/derived/reader.js';
 import { voiceGains } from '../../rules/derived/sharing.js';
-import { arrivalAtMainSeat, arrivalAtSeat } from '../../rules/derived/time.js';
+import { arrivalAtMainSeat, arrivalsAtSeats } from '../../rules/derived/time.js';
 import { LIMITS } from '../../rules/limits.js';
 import type { Report } from '../report-types.js';
 import { arrivalText } from '../seat-table.js';
@@ -29,9 +29,6 @@ const MOST_SEATS = 6;
 const LONGEST_COMB_MS = 10;
 const FROM_HZ = 200;
 const TO_HZ = 8000;
-
-const arrivalsAtSeats = (r: Reader<FactId>): readonly Arrival[] =>
-  seatsIn(r).map((seat) => (seat.main ? r.from(arrivalAtMainSeat) : arrivalAtSeat(r, headAt(r, seat))));
 
 /** Milliseconds after the first of the three. */
 function afterFirst({ centerMinusLeftMs, centerMinusRightMs }: Arrival) {

@@ -48,6 +48,8 @@ export function offAxisChart(ask: Ask, report: Report): LineChart | undefined {
     }),
   );
   const curves = chosen(heard);
+  // Where every seat is straight ahead there is nothing to compare.
+  if (curves.every(({ points }) => points.every(([, level]) => Math.abs(level) < SAME_DB))) return undefined;
   const lowest = Math.max(DEEPEST_DB, Math.min(...curves.flatMap(({ points }) => points.map(([, y]) => y))));
   return {
     kind: 'lines',

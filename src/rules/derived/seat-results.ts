@@ -7,12 +7,12 @@ import { mainsCarryVoice, pullAt } from './image.js';
 import { layoutAtSeats } from './layout.js';
 import { bearings, headAt } from './places.js';
 import { type Reader, seatsIn } from './reader.js';
-import { arrivalAtSeat } from './time.js';
+import { arrivalsAtSeats } from './time.js';
 
 type Model<T> = (r: Reader<FactId>) => T;
 
 const arrivals: Model<readonly number[]> = (r) =>
-  seatsIn(r).map((seat) => arrivalAtSeat(r, headAt(r, seat)).centerMinusMeanMs);
+  arrivalsAtSeats(r).map(({ centerMinusMeanMs }) => centerMinusMeanMs);
 
 const pulls: Model<readonly number[]> = (r) => {
   const carried = mainsCarryVoice(r);

@@ -73,7 +73,7 @@ export function mainsArrivalMs(r: Reader<ArrivalFact>): number {
 }
 
 /** By geometry, at any seat. */
-export function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
+function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
   requireCenter(r);
   const { entered, delaysMs } = r.from(entries);
   return arrival({
@@ -82,6 +82,13 @@ export function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
     entered,
     latencyMs: { ...delaysMs, center: delaysMs.center + r.from(latencyMs) },
   });
+}
+
+/** At every seat: at the main seat with taped distances where there are any, elsewhere by geometry. */
+export function arrivalsAtSeats(r: Reader<ArrivalFact>): readonly Arrival[] {
+  return seatsIn(r).map((seat) =>
+    seat.main ? r.from(arrivalAtMainSeat) : arrivalAtSeat(r, headAt(r, seat)),
+  );
 }
 
 function delayError(r: Reader<ArrivalFact>): number {
