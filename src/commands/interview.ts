@@ -61,9 +61,14 @@ async function holdOn(
     const warnings = store.warnings.map(({ path, text }) => `${path}: ${text}`);
     const isNew = start.history.length === 0 && store.book.answers.size === 0;
     terminal.tell(isNew ? openingLines() : goingOnLines(start, warnings));
+    // Loaded before the first question: the program may be replaced by a newer one while somebody is on the call.
+    await Promise.all([import('../explain/report.js'), import('../explain/render/text.js')]);
     const report = (audit: Audit): Promise<void> => print(io, audit, store.path(), options);
     const ending = await hold({ terminal, store, report, isLive: isLive(io, options) }, start);
     return end(io, ending, store, folder);
+  } catch (error) {
+    io.err(goOnText(store, folder));
+    throw error;
   } finally {
     unhook();
     store.release();

@@ -10,19 +10,27 @@ export interface Progress {
   end(): void;
 }
 
-/** @param total undefined for a stream */
-export function progressOn(io: Io, total: number | undefined, accessible: boolean): Progress {
+/**
+ * @param total undefined for a stream
+ * @param now a clock in milliseconds
+ */
+export function progressOn(
+  io: Io,
+  total: number | undefined,
+  accessible: boolean,
+  now: () => number = Date.now,
+): Progress {
   // Redrawn lines among printed results would only garble them.
   if (!io.stderrIsTerminal || io.stdoutIsTerminal || accessible) return { count: () => {}, end: () => {} };
-  const begun = Date.now();
+  const begun = now();
   let cases = 0;
   let drawn = 0;
   return {
     count: () => {
       cases += 1;
-      const now = Date.now();
-      if (now - begun < FROM_MS || now - drawn < REDRAW_MS) return;
-      drawn = now;
+      const time = now();
+      if (time - begun < FROM_MS || time - drawn < REDRAW_MS) return;
+      drawn = time;
       io.err(`\r${cases}${total === undefined ? '' : ` of ${total}`} cases`);
     },
     end: () => {
