@@ -19,7 +19,7 @@ import { advance, atResult, clashing, familyAfter, MORE_QUESTIONS, MOST_QUESTION
 import { helpLines, marksLines, shortlistLines, testLines } from './help.js';
 import { type MarkAction, markOf, markWord } from './marks.js';
 import { offers } from './offers.js';
-import { acceptedHere, entriesOf, reviewed } from './screens.js';
+import { acceptedHere, type Entry, entriesOf, reviewed } from './screens.js';
 import {
   bookOf,
   isOpening,
@@ -113,9 +113,14 @@ function couldMean(state: State, screen: Screen, letter: string): { text: string
   const opens = (label: string): string => label.toLowerCase().split(/[^a-z]/, 1)[0] ?? '';
   const isOwn = (label: string): boolean =>
     entries.filter((entry) => opens(entry.label) === opens(label)).length === 1;
+  // The short value counts where its word can be seen: nobody means an id that is not on the screen.
+  const isSeen = ({ value, label }: Entry): boolean =>
+    label.toLowerCase().includes(value.split('-', 1)[0] ?? value);
   const byBeginning = entries
     .filter(
-      ({ value, label }) => value.startsWith(letter) || (opens(label).startsWith(letter) && isOwn(label)),
+      (entry) =>
+        (entry.value.startsWith(letter) && isSeen(entry)) ||
+        (opens(entry.label).startsWith(letter) && isOwn(entry.label)),
     )
     .map(({ value, label }) => ({ text: value, label }));
   const spec = screen.kind === 'topic' && !isOpening(screen.topic) ? factSpec(screen.topic) : undefined;

@@ -2,6 +2,7 @@
 import { plural } from '../explain/words.js';
 import type { FactBook } from '../facts/book.js';
 import type { Audit } from '../reasoning/audit.js';
+import type { Ranking } from '../reasoning/rank.js';
 import { reply, stepBack } from './conversation.js';
 import { OPENING_SCRIPT, shortlistLines } from './help.js';
 import type { Prompt, Terminal } from './port.js';
@@ -42,6 +43,7 @@ export async function hold(session: Session, start: State): Promise<Ending> {
   let state = saved(session, start);
   let shown: Prompt | undefined;
   let reported: FactBook | undefined;
+  let told: Ranking | undefined;
   const report = async (): Promise<void> => {
     await session.report(state.audit);
     reported = bookOf(state);
@@ -51,7 +53,8 @@ export async function hold(session: Session, start: State): Promise<Ending> {
     if (state.reportDue && session.isLive) {
       // The whole report once; after a home test the change is enough, and the whole again at the end.
       if (reported === undefined) await report();
-      else terminal.tell(shortlistLines(state));
+      else terminal.tell(isMoved(state.audit.ranking, told) ? shortlistLines(state) : [NOTHING_MOVED]);
+      told = state.audit.ranking;
     }
     state = { ...state, reportDue: false };
     const prompt = promptOf(state);
@@ -64,6 +67,17 @@ export async function hold(session: Session, start: State): Promise<Ending> {
   terminal.tell(state.said);
   if (state.ending === 'finished' && reported !== bookOf(state)) await report();
   return { kind: state.ending, state };
+}
+
+const NOTHING_MOVED = 'No cause moved by that; it may tell something together with another answer.';
+/** Less than a point of percent is not seen. */
+const SEEN_FROM = 0.01;
+
+function isMoved(now: Ranking, before: Ranking | undefined): boolean {
+  const was = new Map(before?.causes.map(({ cause, probability }) => [cause, probability]));
+  return now.causes.some(
+    ({ cause, probability }) => Math.abs(probability - (was.get(cause) ?? 0)) >= SEEN_FROM,
+  );
 }
 
 const isSame = (a: Prompt, b: Prompt | undefined): boolean =>
