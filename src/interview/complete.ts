@@ -1,0 +1,68 @@
+/** What happens once an answer is understood: into the book, into the history, and on. */
+import { factText } from '../explain/words.js';
+import type { Answer } from '../facts/book.js';
+import { CASE_LIMITS } from '../facts/case-limits.js';
+import type { FactId } from '../facts/catalog.js';
+import { plainText } from '../facts/sanitize.js';
+import { makesSense } from '../reasoning/hypotheses.js';
+import { earlier, give, howMatters } from './answers.js';
+import { advance, atResult, clashing, familyAfter } from './flow.js';
+import { bookOf, isOpening, pop, push, type State, say, type Topic, withBook } from './state.js';
+
+/** Puts an answer into the book, says how it was understood, and asks how it was found where that matters. */
+export function accept(state: State, id: FactId, answer: Answer, echo?: string): State {
+  const before = earlier(state, id);
+  const isChange = before !== undefined && !sameAnswer(before, answer);
+  const shown = echo ?? ('value' in answer ? factText(id, answer.value, bookOf(state).units) : NOT_KNOWN);
+  const given = give(say(state, `= ${shown}`), id, answer);
+  const done = complete(edited(given, isChange), id, isChange || before === undefined);
+  return done;
+}
+
+const NOT_KNOWN = 'not known: noted as something to find out';
+
+function sameAnswer(a: Answer, b: Answer): boolean {
+  if (!('value' in a) || !('value' in b)) return !('value' in a) && !('value' in b);
+  return a.value === b.value;
+}
+
+/** An edited answer may make more questions needed: the bound starts anew. */
+export const edited = (state: State, isEdit: boolean): State =>
+  isEdit ? { ...state, most: state.cap } : state;
+
+/** The question on top is answered: it enters the history, or what was interrupted goes on. */
+export function complete(state: State, topic: Topic, isNew = true): State {
+  const isBase = state.screens.length === 1;
+  const history = state.history.filter((each) => each !== topic);
+  const family = isOpening(topic) ? {} : familyAfter(state, topic);
+  const answered: State = isBase ? { ...state, history: [...history, topic], ...family } : pop(state);
+  const asksHow = isNew && !isOpening(topic) && howMatters(answered, topic);
+  if (!asksHow) return after(answered, isBase);
+  return push(answered, { kind: 'how', fact: topic });
+}
+
+/** Goes on once nothing interrupts: with the question in hand where it still stands, or with the next one. */
+export function after(state: State, baseAnswered = isAnswered(state)): State {
+  if (state.screens.length > 1) return state;
+  const [base] = state.screens;
+  if (base.kind === 'result') return atResult(state, 'With that, the result is:');
+  if (base.kind !== 'topic' || baseAnswered) return advance(state);
+  if (!isOpening(base.topic) && !makesSense(bookOf(state), base.topic)) return advance(state);
+  return clashing(state);
+}
+
+function isAnswered(state: State): boolean {
+  const [base] = state.screens;
+  return base.kind === 'topic' && state.history.includes(base.topic);
+}
+
+export function addNote(state: State, about: string, text: string): State {
+  const book = bookOf(state);
+  if (book.notes.length >= CASE_LIMITS.notes) return say(state, 'No more notes fit into this case.');
+  const note = plainText(about === '' ? text : `${about} ${text}`).slice(0, CASE_LIMITS.noteLetters);
+  return say(withBook(state, { ...book, notes: [...book.notes, note] }), '= noted');
+}
+
+export function refuse(state: State, typed: string, lines: readonly string[]): State {
+  return { ...say(state, ...lines), draft: typed };
+}

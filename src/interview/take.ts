@@ -1,0 +1,83 @@
+/** A typed line taken as the answer to the question on the screen. */
+import { parseAnswer } from '../facts/answer.js';
+import { CASE_LIMITS } from '../facts/case-limits.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
+import { COMPLAINT_IDS, isComplaintId } from '../facts/complaints.js';
+import { plainText } from '../facts/sanitize.js';
+import { problemText } from '../facts/user-error.js';
+import { accept, addNote, after, complete, edited, refuse } from './complete.js';
+import { takeEntry } from './entries.js';
+import { acceptedHere } from './screens.js';
+import { bookOf, pop, push, type Screen, type State, type Topic, withBook } from './state.js';
+import { matchEntry, typedNumbers } from './typed.js';
+
+export function take(state: State, screen: Screen, typed: string): State {
+  switch (screen.kind) {
+    case 'topic':
+      return takeTopic(state, screen.topic, typed);
+    case 'note':
+      return after(addNote(pop(state), screen.about, typed));
+    case 'place':
+      return { ...pop(state), moveTo: typed };
+    default:
+      return takeEntry(state, screen, typed);
+  }
+}
+
+function takeTopic(state: State, topic: Topic, typed: string): State {
+  if (topic === 'words') {
+    const words = plainText(typed).slice(0, CASE_LIMITS.wordsLetters);
+    return complete(withBook(state, { ...bookOf(state), words }), topic);
+  }
+  if (topic === 'complaints') return takeComplaints(state, typed);
+  if (topic === 'units') return takeEntry(state, { kind: 'topic', topic }, typed);
+  return takeFact(state, topic, typed);
+}
+
+function takeComplaints(state: State, typed: string): State {
+  const parts = typedNumbers(typed) ?? typed.split(/,|;| and /).map((part) => part.trim());
+  const entries = COMPLAINT_IDS.map((id) => ({ value: id, label: '' }));
+  const found: string[] = [];
+  for (const part of parts.filter((each) => each !== '')) {
+    const match = matchEntry(part, entries);
+    if ('refused' in match) return refuse(state, typed, [match.refused, acceptedHere(state)]);
+    found.push(match.value);
+  }
+  const complaints = COMPLAINT_IDS.filter((id) => isComplaintId(id) && found.includes(id));
+  const changed = complaints.join() !== bookOf(state).complaints.join();
+  const book = { ...bookOf(state), complaints };
+  return complete(
+    edited(withBook(state, book), changed && bookOf(state).complaints.length > 0),
+    'complaints',
+  );
+}
+
+function takeFact(state: State, id: FactId, typed: string): State {
+  const book = bookOf(state);
+  const spec = factSpec(id);
+  const result = parseAnswer(id, typed, { units: book.units });
+  if ('refused' in result) {
+    const { what, accepted, example } = result.refused;
+    if (spec.kind === 'choice') return refuse(state, typed, [`${sentence(what)} ${acceptedHere(state)}`]);
+    return refuse(state, typed, [problemText({ where: spec.label, what, accepted, example })]);
+  }
+  if (spec.kind === 'file' && 'value' in result.answer && book.folder === undefined) {
+    const what = 'this interview has no case file yet, so there is no folder to look for it in';
+    return refuse(state, typed, [problemText({ where: spec.label, what, accepted: '? for not known' })]);
+  }
+  if (result.remark !== undefined) {
+    return push(state, {
+      kind: 'sure',
+      fact: id,
+      answer: result.answer,
+      remark: `You said ${result.remark}`,
+    });
+  }
+  const taken =
+    result.bareUnit === undefined ? '' : ` (taken in ${UNIT_NAMES[result.bareUnit] ?? result.bareUnit})`;
+  return accept(state, id, result.answer, `${result.echo}${taken}`);
+}
+
+const UNIT_NAMES: Readonly<Record<string, string>> = { m: 'meters', ft: 'feet', in: 'inches' };
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
