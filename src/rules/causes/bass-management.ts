@@ -13,7 +13,7 @@ const CROSSED = all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')
 
 export const bassManagement = defineCause({
   id: 'bass-management',
-  title: 'bass crossover, size or subwoofer timing spoils the low voice',
+  title: 'Bass crossover, size or subwoofer timing spoils the low voice',
   severity: 'clear',
   priorDb: -12,
   story:

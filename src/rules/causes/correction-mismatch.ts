@@ -10,7 +10,7 @@ import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const correctionMismatch = defineCause({
   id: 'correction-mismatch',
-  title: 'equalization left center and mains unlike each other',
+  title: 'Equalization left center and mains unlike each other',
   severity: 'clear',
   priorDb: -12,
   story:

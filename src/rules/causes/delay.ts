@@ -12,7 +12,7 @@ const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRat
 
 export const delay = defineCause({
   id: 'delay',
-  title: 'distance or delay entries do not match the true arrival times',
+  title: 'Distance or delay entries do not match the true arrival times',
   severity: 'clear',
   priorDb: -9,
   story:

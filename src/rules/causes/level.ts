@@ -9,7 +9,7 @@ import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const level = defineCause({
   id: 'level',
-  title: 'center too soft or too loud at the seats',
+  title: 'Center too soft or too loud at the seats',
   severity: 'clear',
   priorDb: -9,
   story:

@@ -10,7 +10,7 @@ import { all, below, is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const polarity = defineCause({
   id: 'polarity',
-  title: 'center or one main connected with reversed polarity',
+  title: 'Center or one main connected with reversed polarity',
   severity: 'severe',
   priorDb: -12,
   story:

@@ -9,7 +9,7 @@ import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const timbre = defineCause({
   id: 'timbre',
-  title: 'the center is a loudspeaker of another family than the mains',
+  title: 'The center is a loudspeaker of another family than the mains',
   severity: 'mild',
   priorDb: -9,
   story:
