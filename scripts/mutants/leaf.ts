@@ -41,7 +41,7 @@ export function otherLimits(limit: LimitVar): LimitVar[] {
   const [, name = '', grade] = limit.split('.') as [string, string, Grade];
   const scaled = [STRETCH, 1 / STRETCH].map((factor) => {
     const own = LIMITS[name as keyof typeof LIMITS] as Limit;
-    const id = `${name} times ${factor.toFixed(2)}`.replaceAll('.', ',');
+    const id = `${name} ${grade} times ${factor.toFixed(2)}`.replaceAll('.', ',');
     Object.assign(LIMITS, { [id]: { ...own, [grade]: own[grade] * factor } });
     return `limit.${id}.${grade}` as LimitVar;
   });

@@ -26,6 +26,16 @@ testCause(ambienceSetting, {
       facts: { ...mode, ...heard },
       rules: ALL,
     },
+    {
+      name: 'used now and then, and for everything, it empties the mains all the same',
+      facts: { ...mode, ...heard, upmixUse: 'sometimes', playedContent: 'everything' },
+      rules: ALL,
+    },
+    {
+      name: 'a voice at the picture has a place, so it is not vague',
+      facts: { ...mode, ...heard, voiceDirection: 'picture' },
+      rules: ['not-vague'],
+    },
   ],
   silent: [
     {
@@ -47,6 +57,11 @@ testCause(ambienceSetting, {
       rules: ALL,
     },
     { name: 'no mode in use', facts: { ...mode, ...heard, upmixUse: 'off' }, rules: ALL },
+    {
+      name: 'films with a center of their own are not what the mode is used on',
+      facts: { ...mode, ...heard, playedContent: 'multichannel-film' },
+      rules: ['music-is-played'],
+    },
   ],
   cannotTell: [
     { name: 'the size must be read', facts: mode, rule: 'size-small', asks: ['ambienceSize'] },

@@ -32,6 +32,11 @@ testCause(bassManagement, {
       facts: { testNoiseEach: 'thin', toneAcrossPan: 'thinner', testSwapAtAmplifier: 'moves-left' },
       rules: ['noise-thin-or-boxy', 'pan-thin-or-boxy', 'follows-the-channel'],
     },
+    {
+      name: 'trouble that is gone with the channels exchanged hangs on the channel',
+      facts: { testSwapAtAmplifier: 'gone' },
+      rules: ['follows-the-channel'],
+    },
   ],
   silent: [
     {
@@ -63,6 +68,17 @@ testCause(bassManagement, {
       name: 'a leaner voice than without the center is no fault while noise is alike',
       facts: { testNoiseEach: 'alike', toneAcrossPan: 'no-change', testSwapAtAmplifier: 'stays' },
       rules: ['noise-thin-or-boxy', 'pan-thin-or-boxy', 'follows-the-channel'],
+    },
+    {
+      name: 'without a subwoofer no crossover can leave a hole',
+      facts: {
+        ...atTheLimit,
+        subwoofer: 'none',
+        centerEnclosure: 'vented',
+        highPassSlope: '24',
+        subTiming: 'untouched',
+      },
+      rules: ['hole-at-crossover', 'does-not-add-up'],
     },
   ],
   cannotTell: [

@@ -83,6 +83,11 @@ testCause(blockedPath, {
         'new-furniture',
       ],
     },
+    {
+      name: 'with nothing in the way dull noise has another reason',
+      facts: { ...row, obstacle: 'none', testNoiseEach: 'duller' },
+      rules: ['duller-noise'],
+    },
   ],
   cannotTell: [
     {

@@ -45,6 +45,26 @@ testCause(correctionMismatch, {
       facts: { testEqBypass: 'better' },
       rules: ['better-bypassed'],
     },
+    {
+      name: 'filters on the mains alone part the channels as well',
+      facts: { equalization: 'automatic', equalizationReach: 'mains-only' },
+      rules: ['reaches-only-some'],
+    },
+    {
+      name: 'duller noise from the center with filters at work',
+      facts: { equalization: 'automatic', testNoiseEach: 'duller' },
+      rules: ['noise-differs'],
+    },
+    {
+      name: 'thinner noise from the center with filters at work',
+      facts: { equalization: 'automatic', testNoiseEach: 'thin' },
+      rules: ['noise-differs'],
+    },
+    {
+      name: 'filters made before something was moved were made for another place',
+      facts: { equalization: 'automatic', alignmentBy: 'automatic', calibrationSpot: 'changed-since' },
+      rules: ['measured-elsewhere'],
+    },
   ],
   silent: [
     {

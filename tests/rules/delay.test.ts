@@ -55,6 +55,16 @@ testCause(delay, {
       },
       rules: ['tape-disagrees', 'phantom-cures', 'middle-suffers-too', 'measured-elsewhere'],
     },
+    {
+      name: 'a setup run before something was moved is as good as one run elsewhere',
+      facts: { alignmentBy: 'automatic', calibrationSpot: 'changed-since' },
+      rules: ['measured-elsewhere'],
+    },
+    {
+      name: 'a middle that is worst of all is no seat in the clear',
+      facts: { testSitMiddle: 'worse-in-middle' },
+      rules: ['middle-suffers-too'],
+    },
   ],
   silent: [
     {
@@ -167,6 +177,14 @@ testCause(delay, {
       name: 'twice the true distance is a unit, not a tape',
       rule: 'wrong-unit',
       derived: { entryRatio: 2 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'half the true distance is a unit as well',
+      rule: 'wrong-unit',
+      derived: { entryRatio: 0.5 },
+      lowIsBad: true,
       at: 'yes',
       below: 'no',
     },

@@ -28,6 +28,11 @@ testCause(doublePlayback, {
       facts: { troubleTitles: 'one-source', testPhantom: 'same', lastChange: 'screen' },
       rules: ['one-source-only', 'stays-without-center', 'began-with-display-or-source'],
     },
+    {
+      name: 'a voice before the lips is out of step as well',
+      facts: { lipSync: 'voice-early' },
+      rules: ['out-of-step'],
+    },
   ],
   silent: [
     {

@@ -28,6 +28,11 @@ testCause(driverFault, {
       facts: { testNoiseEach: 'duller', testSwapAtAmplifier: 'stays', testNearCenter: 'still-bad' },
       rules: ['noise-differs-from-mains', 'does-not-follow-channel', 'not-good-near-by'],
     },
+    {
+      name: 'an ear at the drivers finds one that rattles',
+      facts: { testEarToDrivers: 'rattles' },
+      rules: ['ear-finds-bad-driver'],
+    },
   ],
   silent: [
     {

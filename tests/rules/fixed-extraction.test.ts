@@ -17,6 +17,11 @@ testCause(fixedExtraction, {
       facts: { ...fixed, ...heard },
       rules: ALL,
     },
+    {
+      name: 'used now and then, and for everything, it takes the width all the same',
+      facts: { ...fixed, ...heard, upmixUse: 'sometimes', playedContent: 'everything' },
+      rules: ALL,
+    },
   ],
   silent: [
     {

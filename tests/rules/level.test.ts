@@ -39,6 +39,16 @@ testCause(level, {
       facts: { alignmentBy: 'automatic', calibrationSpot: 'elsewhere', voiceBoost: 'on' },
       rules: ['levels-set-elsewhere', 'voice-boost'],
     },
+    {
+      name: 'too loud a voice is a level error as much as too soft a one',
+      facts: { voiceLoudness: 'louder' },
+      rules: ['by-ear'],
+    },
+    {
+      name: 'levels set before something was moved are levels set elsewhere',
+      facts: { alignmentBy: 'automatic', calibrationSpot: 'changed-since' },
+      rules: ['levels-set-elsewhere'],
+    },
   ],
   silent: [
     {

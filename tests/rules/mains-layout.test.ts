@@ -133,5 +133,27 @@ testCause(mainsLayout, {
       at: 'yes',
       below: 'no',
     },
+    {
+      name: 'an ordinary triangle ends where the base turns too wide',
+      rule: 'triangle-is-ordinary',
+      derived: { mainsBaseDeg: 75, mainSeatPullDeg: 0 },
+      lowIsBad: true,
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'an ordinary triangle begins where the base is no longer narrow',
+      rule: 'triangle-is-ordinary',
+      derived: { mainsBaseDeg: 44, mainSeatPullDeg: 0 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'a triangle that pulls clearly at its main seat is not ordinary',
+      rule: 'triangle-is-ordinary',
+      derived: { mainSeatPullDeg: 10, mainsBaseDeg: 60 },
+      at: 'no',
+      below: 'yes',
+    },
   ],
 });

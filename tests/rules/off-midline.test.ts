@@ -18,6 +18,11 @@ testCause(offMidline, {
       facts: { voiceDirection: 'picture', testSwapSeats: 'goes-with-person' },
       rules: ['voice-at-the-picture', 'goes-with-the-person'],
     },
+    {
+      name: 'seats exchanged, and nobody hears it any more: not the place of the box',
+      facts: { testSwapSeats: 'no-one' },
+      rules: ['goes-with-the-person'],
+    },
   ],
   silent: [
     {

@@ -56,6 +56,11 @@ testCause(outerTweeters, {
       facts: { ...outer, testNearCenter: 'good-near' },
       rules: ['good-close-up'],
     },
+    {
+      name: 'trouble at a single seat off the middle points the same way',
+      facts: { ...outer, troubleSeats: 'one-seat' },
+      rules: ['trouble-off-the-middle'],
+    },
   ],
   silent: [
     {
@@ -85,6 +90,11 @@ testCause(outerTweeters, {
         'trouble-off-the-middle',
         'good-close-up',
       ],
+    },
+    {
+      name: 'trouble in the middle alone is not trouble off the middle',
+      facts: { ...outer, troubleSeats: 'middle-only' },
+      rules: ['trouble-off-the-middle'],
     },
   ],
   cannotTell: [

@@ -33,6 +33,11 @@ testCause(overload, {
       facts: { testNearCenter: 'good-near', testEarToDrivers: 'all' },
       rules: ['clean-when-soft-and-near', 'drivers-clean-when-soft'],
     },
+    {
+      name: 'near by and soft it gets better, if not good',
+      facts: { testNearCenter: 'better' },
+      rules: ['clean-when-soft-and-near'],
+    },
   ],
   silent: [
     {

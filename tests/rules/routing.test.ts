@@ -53,6 +53,16 @@ testCause(routing, {
       facts: { lipSync: 'voice-late' },
       rules: ['out-of-step'],
     },
+    {
+      name: 'noise of one channel from several loudspeakers at once',
+      facts: { channelCheck: 'several-at-once' },
+      rules: ['noise-from-wrong-place'],
+    },
+    {
+      name: 'a voice before the lips is out of step as well',
+      facts: { lipSync: 'voice-early' },
+      rules: ['out-of-step'],
+    },
   ],
   silent: [
     {

@@ -45,6 +45,11 @@ testCause(screenLoss, {
       },
       rules: ['treble-measured'],
     },
+    {
+      name: 'a solid screen in front is a screen in the way',
+      facts: { ...heardDuller, screenKind: 'solid', screenCovers: 'center-only' },
+      rules: ['noise-duller'],
+    },
   ],
   silent: [
     {
@@ -86,6 +91,17 @@ testCause(screenLoss, {
       name: 'without a screen nothing is lost in one',
       facts: { screenKind: 'none', testNoiseEach: 'duller' },
       rules: ['treble-lost', 'noise-duller'],
+    },
+    {
+      name: 'with all three behind the screen a duller center is not the screen',
+      facts: {
+        ...vinyl,
+        screenCovers: 'all-three',
+        responseLeft: 'even.txt',
+        responseRight: 'even.txt',
+        responseCenter: 'dull.txt',
+      },
+      rules: ['treble-measured'],
     },
   ],
   cannotTell: [

@@ -28,6 +28,11 @@ testCause(spreadOff, {
       facts: { ...emptied, ...heard },
       rules: ALL,
     },
+    {
+      name: 'used now and then, and for everything, it shrinks the stage all the same',
+      facts: { ...emptied, ...heard, upmixUse: 'sometimes', playedContent: 'everything' },
+      rules: ALL,
+    },
   ],
   silent: [
     {

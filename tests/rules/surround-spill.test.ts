@@ -23,6 +23,11 @@ testCause(surroundSpill, {
       facts: { testUnplugged: 'voice-weaker' },
       rules: ['voice-left-without-center'],
     },
+    {
+      name: 'with the center unplugged the voice plays on in full',
+      facts: { testUnplugged: 'voice-full' },
+      rules: ['voice-left-without-center'],
+    },
   ],
   silent: [
     {

@@ -39,6 +39,16 @@ testCause(timbre, {
         'still-there-near-by',
       ],
     },
+    {
+      name: 'a brighter center is as much another tone as a duller one',
+      facts: { testNoiseEach: 'brighter' },
+      rules: ['noise-differs'],
+    },
+    {
+      name: 'near by it gets better, but the tone stays another',
+      facts: { testNearCenter: 'better' },
+      rules: ['still-there-near-by'],
+    },
   ],
   silent: [
     {

@@ -38,6 +38,11 @@ testCause(twinCenters, {
       facts: { ...two, testEarToDrivers: 'silent' },
       rules: ['one-stays-silent'],
     },
+    {
+      name: 'worse in the middle than at the end differs from seat to seat too',
+      facts: { ...two, testSitMiddle: 'worse-in-middle' },
+      rules: ['differs-from-seat-to-seat'],
+    },
   ],
   silent: [
     {
