@@ -2,14 +2,15 @@
 
 import type { FactBook } from '../facts/book.js';
 import { probabilityOf, probabilityText, probabilityWord, weightWord } from '../reasoning/decibans.js';
-import type { Doubt, Ranked, Ranking, Verdict } from '../reasoning/rank.js';
+import { DECIDED_FROM, type Doubt, type Ranked, type Ranking, type Verdict } from '../reasoning/rank.js';
 import type { Cause } from '../rules/cause.js';
 import { listText, named, plural } from './words.js';
 
 /** `likely, about 85 %`; a verdict that is no matter of degree stands in its own words. */
 export function confidenceText(probability: number, verdict?: Verdict): string {
   if (verdict === 'not-applicable') return 'does not apply';
-  const likely = `${probabilityWord(probability)}, ${probabilityText(probability)}`;
+  // The word goes with the figure that is printed beside it, not with digits that are not.
+  const likely = `${probabilityWord(Math.round(20 * probability) / 20)}, ${probabilityText(probability)}`;
   if (verdict === 'ruled-out') return `ruled out, ${probabilityText(probability)}`;
   return verdict === 'cannot-tell' ? `cannot tell yet, ${probabilityText(probability)} so far` : likely;
 }
@@ -59,9 +60,18 @@ export function headlineText(book: FactBook, ranking: Ranking, title: Titles): s
     return 'Nothing was told yet, so no cause can be named';
   if (!ranking.undecided) return title(ranking.leader);
   if (names.length < 2) return `Not decided yet: ${names[0] ?? ''} comes first, on thin evidence`;
+  if (allProbable(ranking)) {
+    const fit = names.length === 2 ? 'both fit; one or both' : 'all fit; one or more';
+    return `Not decided yet: ${listText(names)} ${fit} may be true`;
+  }
   if (ranking.doubts.every((doubt) => doubt === 'no-own-evidence'))
-    return `Not decided yet: ${names[0]} fits best, ${listText(names.slice(1))} ${names.length > 2 ? 'remain' : 'remains'}`;
+    return `Not proven yet: ${names[0]} fits best, ${listText(names.slice(1))} ${names.length > 2 ? 'remain' : 'remains'}`;
   return `Not decided yet: ${names.length === 2 ? 'either ' : ''}${listText(names, 'or')}`;
+}
+
+/** Causes do not exclude each other: when every contender is probable, none is told as the alternative of another. */
+function allProbable({ contenders, causes }: Ranking): boolean {
+  return contenders.every((id) => (causes.find((r) => r.cause === id)?.probability ?? 0) >= DECIDED_FROM);
 }
 
 const DOUBT_WORDS: Readonly<Record<Doubt, string>> = {

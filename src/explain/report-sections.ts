@@ -213,10 +213,10 @@ export function stepItem(step: ReportStep): Item {
 const stepsLine = (step: ReportStep): string =>
   `${step.kind === 'question' ? 'How to find out' : 'How'}: ${step.steps.join(' ')}`;
 
-export function unknownSection(report: Report): Block[] {
+export function unknownSection(report: Report, most = UNKNOWN_SHOWN): Block[] {
   const titles = new Map(report.causes.map((cause) => [cause.id, cause.title]));
-  const shown = report.unknown.slice(0, UNKNOWN_SHOWN);
-  const later = report.unknown.slice(UNKNOWN_SHOWN).filter((each) => each.asked);
+  const shown = report.unknown.slice(0, most);
+  const later = report.unknown.slice(most).filter((each) => each.asked);
   const rest = report.unknown.length - shown.length - later.length;
   return [
     heading(2, 'Not known yet, and how to find out'),
@@ -265,9 +265,15 @@ export function seamlessSection(report: Report): Block[] {
 }
 
 export function fineSection(report: Report): Block[] {
+  const causes = new Map(report.causes.map((cause) => [cause.id, cause]));
   return [
-    heading(2, 'Checked and fine'),
-    bullets(report.fine.map((each) => [{ strong: each.title }, `: no. ${each.text}`])),
+    heading(2, 'Looked at, and fine or unlikely'),
+    bullets(
+      report.fine.map((each): Line => {
+        const sure = causes.get(each.cause)?.confidence ?? '';
+        return [{ strong: each.title }, `: ${sure}. ${each.text}`];
+      }),
+    ),
   ];
 }
 

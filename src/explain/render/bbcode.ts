@@ -30,6 +30,8 @@ export const LONGEST_POST = 6000;
 const STEPS = 4;
 const DIVIDER = '--- Details, can be cut ---';
 const EVIDENCE = 4;
+/** Open questions among the details. */
+const UNKNOWN = 3;
 
 export function renderBbcode(report: Report, options: BbcodeOptions = {}): string {
   const longest = options.longest ?? LONGEST_POST;
@@ -38,8 +40,8 @@ export function renderBbcode(report: Report, options: BbcodeOptions = {}): strin
     rankingSection(report),
     seatsSection(report),
     contradictionSection(report),
-    unknownSection(report),
     toldSection(report),
+    unknownSection(report, UNKNOWN),
     seamlessSection(report),
     assumedSection(report),
     possibleSection(report),
