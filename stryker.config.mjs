@@ -7,7 +7,7 @@ export default {
   mutate: [file],
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'vitest.mutate.config.ts' },
+  vitest: { configFile: 'vitest.mutate.config.ts', related: true },
   coverageAnalysis: 'perTest',
   // Tables of data run once, when the file is loaded: their mutants are static and take for ever.
   ignoreStatic: true,

@@ -1,5 +1,6 @@
 // Mutation testing of the functions of a folder, file by file: npm run mutate -- acoustics [part of a file name ...].
-// Prints the score of each file and what survived; fails below the least score of the folder.
+// A file is judged by the tests that import it themselves, which is quick and strict; `--all-tests` lets every
+// test of the folder judge. Prints the score of each file and what survived; fails below the least score.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 
@@ -13,7 +14,9 @@ const FOLDERS = {
 const KILLED = ['Killed', 'Timeout'];
 const ALIVE = ['Survived', 'NoCoverage'];
 
-const [folder, ...parts] = process.argv.slice(2);
+const words = process.argv.slice(2);
+const allTests = words.includes('--all-tests');
+const [folder, ...parts] = words.filter((word) => !word.startsWith('--'));
 if (!Object.hasOwn(FOLDERS, folder ?? '')) {
   console.error(`Which folder? One of ${Object.keys(FOLDERS).join(', ')}: npm run mutate -- acoustics`);
   process.exit(2);
@@ -24,6 +27,15 @@ const files = readdirSync(`src/${folder}`, { recursive: true, encoding: 'utf8' }
   .filter((file) => parts.length === 0 || parts.some((part) => file.includes(part)))
   .sort();
 
+const read = (from, end) =>
+  readdirSync(from, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith(end))
+    .map((name) => ({ name: `${from}/${name}`, text: readFileSync(`${from}/${name}`, 'utf8') }));
+const sources = read(`src/${folder}`, '.ts');
+const tests = [folder, 'published', ...(folder === 'explain' ? ['commands'] : [])].flatMap((part) =>
+  read(`tests/${part}`, '.test.ts'),
+);
+
 const totals = { killed: 0, alive: 0 };
 const survivors = [];
 for (const name of files) {
@@ -31,8 +43,9 @@ for (const name of files) {
   const report = `reports/mutation/${folder}/${name.replace(/\.ts$/, '')}.json`;
   mkdirSync('reports/mutation', { recursive: true });
   rmSync(report, { force: true });
+  const env = { MUTATE_FOLDER: folder, MUTATE_FILE: file, MUTATE_TESTS: testsOf(file).join(',') };
   const { status, stdout } = spawnSync('npx', ['--no-install', 'stryker', 'run', 'stryker.config.mjs'], {
-    env: { ...process.env, MUTATE_FOLDER: folder, MUTATE_FILE: file },
+    env: { ...process.env, ...env },
     encoding: 'utf8',
   });
   if (status !== 0 && !existsSync(report)) {
@@ -47,6 +60,17 @@ console.log(`\nSurvived:\n${survivors.join('\n')}`);
 const whole = (100 * totals.killed) / (totals.killed + totals.alive);
 console.log(`\n${folder}: ${totals.killed} of ${totals.killed + totals.alive} killed, ${whole.toFixed(1)} %`);
 if (!(whole >= least)) process.exitCode = 1;
+
+/** Tests that import the file themselves, else those of the files that import it; none means all of the folder. */
+function testsOf(file, seen = new Set()) {
+  if (allTests || seen.has(file)) return [];
+  seen.add(file);
+  const name = file.split('/').at(-1).replace(/\.ts$/, '.js');
+  const own = tests.filter(({ text }) => text.includes(`/${file.replace(/\.ts$/, '.js')}'`));
+  if (own.length > 0) return own.map(({ name }) => name);
+  const users = sources.filter(({ text }) => text.includes(`/${name}'`));
+  return [...new Set(users.flatMap((user) => testsOf(user.name, seen)))];
+}
 
 /** Adds one file to the totals and prints its line. */
 function score(file, result) {
