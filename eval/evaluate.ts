@@ -14,8 +14,8 @@ import { callOf, type Owner, simulateOwner } from './simulate.js';
 
 const quick = process.argv.includes('--quick');
 const SIZES = quick
-  ? { calibration: 400, fit: 400, owners: 40, hiddenSeeds: 5, flips: 5, noise: 3 }
-  : { calibration: 2500, fit: 2500, owners: 300, hiddenSeeds: 20, flips: 20, noise: 10 };
+  ? { calibration: 400, fit: 400, owners: 60, hiddenSeeds: 5, flips: 5, noise: 3 }
+  : { calibration: 2000, fit: 2000, owners: 150, hiddenSeeds: 20, flips: 20, noise: 10 };
 /** Noise on every weight, dB (definition of the evaluation). */
 const NOISE_DB = 3;
 /** Equal accuracy: top-1 within two points (definition of the evaluation). */
