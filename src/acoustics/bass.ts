@@ -8,6 +8,7 @@ import { logGrid } from './bands.js';
 import { type Complex, mul } from './complex.js';
 import { butterworthHighPass, highPass, lowPass } from './crossover.js';
 import { oneOf, positive, within } from './input.js';
+import { goldenMinimum } from './minimize.js';
 
 export const ENCLOSURES = ['sealed', 'vented'] as const;
 /** `sealed`: second order, Q 0.707. `vented`: fourth-order Butterworth. Both from memory (textbook). */
@@ -22,7 +23,6 @@ const SUB_LIMIT_HZ = 15;
 const HOLE_FROM_HZ = 40;
 const HOLE_TO_HZ = 300;
 const CURVE_POINTS = 200;
-const REFINEMENTS = 40;
 const LONGEST_DELAY_MS = 1000;
 
 export type BassInput = {
@@ -107,17 +107,9 @@ export function bassSum(input: BassInput): BassHole {
   const grid = logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, CURVE_POINTS);
   const powers = grid.map(power);
   const lowest = powers.indexOf(Math.min(...powers));
-  // Golden section between the neighbors: a grid alone would miss the bottom of a narrow null.
-  let from = grid[lowest - 1] ?? HOLE_FROM_HZ;
-  let to = grid[lowest + 1] ?? HOLE_TO_HZ;
-  const golden = (Math.sqrt(5) - 1) / 2;
-  for (let i = 0; i < REFINEMENTS; i += 1) {
-    const low = to - golden * (to - from);
-    const high = from + golden * (to - from);
-    if (power(low) <= power(high)) to = high;
-    else from = low;
-  }
-  const candidates = [grid[lowest] ?? HOLE_FROM_HZ, (from + to) / 2];
+  // A grid alone would miss the bottom of a narrow null between its points.
+  const bottomHz = goldenMinimum(power, grid[lowest - 1] ?? HOLE_FROM_HZ, grid[lowest + 1] ?? HOLE_TO_HZ);
+  const candidates = [grid[lowest] ?? HOLE_FROM_HZ, bottomHz];
   const dipHz = candidates.reduce((a, b) => (power(b) < power(a) ? b : a));
   const deepest = power(dipHz);
   return { dipDb: deepest > 0 ? Math.min(0, 10 * Math.log10(deepest)) : null, dipHz };
@@ -130,10 +122,42 @@ const ALIGN_STEP_MS = 0.25;
 const ALIGN_POINTS = 80;
 
 type Known = ReturnType<typeof checked>;
-type GridPoint = { readonly hz: number; readonly parts: Branches };
+type Setting = { readonly subDelayMs: number; readonly subInverted: boolean };
 
-const alignGrid = (known: Known): GridPoint[] =>
-  [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({ hz, parts: branches(known, hz) }));
+/** Everything a menu can set the sub to. */
+const SETTINGS: readonly Setting[] = [false, true].flatMap((subInverted) =>
+  Array.from({ length: Math.round((ALIGN_TO_MS - ALIGN_FROM_MS) / ALIGN_STEP_MS) + 1 }, (_, i) => ({
+    subDelayMs: ALIGN_FROM_MS + i * ALIGN_STEP_MS,
+    subInverted,
+  })),
+);
+
+/**
+ * The least power of the sum on the whole grid at a setting, where it stays above a given one. Settings in turn
+ * fail near the same frequency, so the one that failed the last is tried first.
+ */
+function leastPowers(known: Known): (setting: Setting, above: number) => number | undefined {
+  const grid = [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({
+    hz,
+    parts: branches(known, hz),
+  }));
+  let weakest = grid[0];
+  return ({ subDelayMs, subInverted }, above) => {
+    const sign = signOf(subInverted);
+    const powerAt = ({ hz, parts }: (typeof grid)[number]): number => sumPower(parts, hz, subDelayMs, sign);
+    if (weakest && powerAt(weakest) <= above) return undefined;
+    let least = Number.POSITIVE_INFINITY;
+    for (const point of grid) {
+      const here = powerAt(point);
+      if (here <= above) {
+        weakest = point;
+        return undefined;
+      }
+      least = Math.min(least, here);
+    }
+    return least;
+  };
+}
 
 export type BassHole = { readonly dipDb: number | null; readonly dipHz: number };
 export type AlignedHole = BassHole & { readonly subDelayMs: number; readonly subInverted: boolean };
@@ -141,18 +165,11 @@ export type AlignedHole = BassHole & { readonly subDelayMs: number; readonly sub
 /** The shallowest hole that the sub's delay and polarity can bring about, and the setting that does. */
 export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>): AlignedHole {
   const known = checked(input);
-  const grid = alignGrid(known);
+  const leastPower = leastPowers(known);
   let best = { power: -1, subDelayMs: 0, subInverted: false };
-  for (const subInverted of [false, true]) {
-    const sign = signOf(subInverted);
-    for (let subDelayMs = ALIGN_FROM_MS; subDelayMs <= ALIGN_TO_MS; subDelayMs += ALIGN_STEP_MS) {
-      let lowest = Number.POSITIVE_INFINITY;
-      for (const { hz, parts } of grid) {
-        lowest = Math.min(lowest, sumPower(parts, hz, subDelayMs, sign));
-        if (lowest <= best.power) break;
-      }
-      if (lowest > best.power) best = { power: lowest, subDelayMs, subInverted };
-    }
+  for (const setting of SETTINGS) {
+    const power = leastPower(setting, best.power);
+    if (power !== undefined) best = { power, ...setting };
   }
   const { subDelayMs, subInverted } = best;
   return { ...bassSum({ ...known, subDelayMs, subInverted }), subDelayMs, subInverted };
@@ -161,17 +178,13 @@ export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>
 /** Whether some delay and polarity of the sub keeps the hole within `maxHoleDb`; stops at the first that does. */
 function alignsWithin(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>, maxHoleDb: number): boolean {
   const known = checked(input);
-  const grid = alignGrid(known);
-  const least = 10 ** (-maxHoleDb / 10);
-  for (const subInverted of [false, true]) {
-    const sign = signOf(subInverted);
-    for (let subDelayMs = ALIGN_FROM_MS; subDelayMs <= ALIGN_TO_MS; subDelayMs += ALIGN_STEP_MS) {
-      if (!grid.every(({ hz, parts }) => sumPower(parts, hz, subDelayMs, sign) >= least)) continue;
-      const { dipDb } = bassSum({ ...known, subDelayMs, subInverted });
-      if (dipDb !== null && -dipDb <= maxHoleDb) return true;
-    }
-  }
-  return false;
+  const leastPower = leastPowers(known);
+  const allowed = 10 ** (-maxHoleDb / 10);
+  return SETTINGS.some((setting) => {
+    if (leastPower(setting, allowed) === undefined) return false;
+    const { dipDb } = bassSum({ ...known, ...setting });
+    return dipDb !== null && -dipDb <= maxHoleDb;
+  });
 }
 
 /** Crossovers processors offer, Hz. From memory (common practice). */

@@ -6,6 +6,7 @@ import { C_AIR, MU_AIR, RHO_AIR } from './air.js';
 import { logGrid } from './bands.js';
 import { add, type Complex, complex, div, mul, polar, power, scale } from './complex.js';
 import { notNegative, positive, within } from './input.js';
+import { goldenMinimum } from './minimize.js';
 import { interpolateLog } from './reflection.js';
 import { interpolate } from './shelf.js';
 
@@ -92,7 +93,9 @@ export function bay(input: BayInput): { resonanceHz: number | null } {
 const DRIVER_TO_GAP_M = 0.18;
 const RESPONSE_FROM_HZ = 40;
 const RESPONSE_TO_HZ = 500;
-const RESPONSE_POINTS = 600;
+/** Enough to find peak and dip; both are then sought between the neighbors. */
+const RESPONSE_POINTS = 150;
+const RESPONSE_GRID = logGrid(RESPONSE_FROM_HZ, RESPONSE_TO_HZ, RESPONSE_POINTS);
 
 /** Volume velocity of the gap over that of the driver. */
 function gapVelocity(line: BayLine, stuffingPaSPerM2: number, frequencyHz: number): Complex {
@@ -136,14 +139,24 @@ export function bayResponse(input: BayInput & { readonly stuffingPaSPerM2?: numb
 } {
   const stuffingPaSPerM2 = notNegative('stuffingPaSPerM2', input.stuffingPaSPerM2 ?? 0);
   const line = bayLine(input);
-  const result = { peakDb: 0, peakHz: null as number | null, dipDb: 0, dipHz: null as number | null };
-  if (line === null) return result;
-  for (const frequencyHz of logGrid(RESPONSE_FROM_HZ, RESPONSE_TO_HZ, RESPONSE_POINTS)) {
-    const level = 10 * Math.log10(power(add(complex(1), gapVelocity(line, stuffingPaSPerM2, frequencyHz))));
-    if (level > result.peakDb) Object.assign(result, { peakDb: level, peakHz: frequencyHz });
-    if (level < result.dipDb) Object.assign(result, { dipDb: level, dipHz: frequencyHz });
-  }
-  return result;
+  if (line === null) return { peakDb: 0, peakHz: null, dipDb: 0, dipHz: null };
+  const level = (hz: number): number =>
+    10 * Math.log10(power(add(complex(1), gapVelocity(line, stuffingPaSPerM2, hz))));
+  const levels = RESPONSE_GRID.map(level);
+  /** Highest of the levels times `sign`, where it is above 0. */
+  const extreme = (sign: 1 | -1): { db: number; hz: number | null } => {
+    const signed = levels.map((db) => sign * db);
+    const at = signed.indexOf(Math.max(...signed));
+    const [below, above] = [
+      RESPONSE_GRID[at - 1] ?? RESPONSE_FROM_HZ,
+      RESPONSE_GRID[at + 1] ?? RESPONSE_TO_HZ,
+    ];
+    const hz = goldenMinimum((x) => -sign * level(x), below, above);
+    const db = level(hz);
+    return sign * db > 0 ? { db, hz } : { db: 0, hz: null };
+  };
+  const [peak, dip] = [extreme(1), extreme(-1)];
+  return { peakDb: peak.db, peakHz: peak.hz, dipDb: dip.db, dipHz: dip.hz };
 }
 
 /** End correction of an open mouth in radii of the circle of the same area. From memory (flanged pipe). */

@@ -5,6 +5,7 @@
 import { C_AIR } from './air.js';
 import { distanceM, type Point, type Triple } from './arrival.js';
 import { gridStepDecades, logGrid, smoothPower } from './bands.js';
+import { boundedMemo } from './cache.js';
 import { finite, notNegative, positive, within } from './input.js';
 
 /** Longest delay taken for combing, ms: beyond it a copy is an echo. Our own bound, to catch slips. */
@@ -93,6 +94,27 @@ const JUDGED_TO_HZ = 8000;
 /** A local minimum this far below the nominal level counts as the first notch, dB. Our own choice. */
 const NOTCH_DB = -3;
 
+/** Frequencies of the curve, and the indices between which the ripple is judged. */
+type CurveGrid = {
+  readonly frequencyHz: Float64Array;
+  readonly stepDecades: number;
+  readonly first: number;
+  readonly last: number;
+};
+const GRIDS_KEPT = 8;
+const grids = boundedMemo<CurveGrid>(GRIDS_KEPT);
+function curveGrid(points: number): CurveGrid {
+  return grids(String(points), () => {
+    const frequencyHz = logGrid(CURVE_FROM_HZ, CURVE_TO_HZ, points);
+    return {
+      frequencyHz,
+      stepDecades: gridStepDecades(frequencyHz),
+      first: frequencyHz.findIndex((hz) => hz >= JUDGED_FROM_HZ),
+      last: frequencyHz.findLastIndex((hz) => hz <= JUDGED_TO_HZ),
+    };
+  });
+}
+
 export type SharedCombInput = Triple<Point> & {
   readonly seat: Point;
   /** Seat for which gains hold (the levels are trimmed there); the same as `seat` when absent. */
@@ -146,52 +168,64 @@ function raysAt(input: SharedCombInput, nominal: number): Ray[] {
 
 /** Power of the sum over frequency: squares plus one cosine for each pair of rays. */
 function powerCurve(rays: readonly Ray[], frequenciesHz: Float64Array): Float64Array {
-  const pairs = rays.flatMap((a, i) =>
-    rays.slice(i + 1).map((b) => ({
-      weight: 2 * a.amplitude * b.amplitude,
-      turn: 2 * Math.PI * (a.timeS - b.timeS),
-    })),
-  );
   const squares = rays.reduce((sum, ray) => sum + ray.amplitude ** 2, 0);
-  return frequenciesHz.map((frequencyHz) =>
-    pairs.reduce((sum, { weight, turn }) => sum + weight * Math.cos(turn * frequencyHz), squares),
-  );
+  const power = new Float64Array(frequenciesHz.length).fill(squares);
+  rays.forEach((a, i) => {
+    for (const b of rays.slice(i + 1)) {
+      const weight = 2 * a.amplitude * b.amplitude;
+      const turn = 2 * Math.PI * (a.timeS - b.timeS);
+      for (let n = 0; n < power.length; n += 1)
+        power[n] = (power[n] as number) + weight * Math.cos(turn * (frequenciesHz[n] as number));
+    }
+  });
+  return power;
 }
 
 function firstNotch(frequencyHz: Float64Array, power: Float64Array) {
   for (let i = 1; i + 1 < power.length; i += 1) {
     const here = power[i] ?? 0;
     if (here >= (power[i - 1] ?? 0) || here > (power[i + 1] ?? 0)) continue;
-    const levelDb = 10 * Math.log10(Math.max(here, Number.MIN_VALUE));
+    const levelDb = toDb(here);
     if (levelDb <= NOTCH_DB) return { firstNotchHz: frequencyHz[i] ?? null, firstNotchDb: levelDb };
   }
   return { firstNotchHz: null, firstNotchDb: null };
 }
+
+/** Gain that levels are relative to: center or phantom sum alone, whichever is stronger. */
+const nominalGain = ({ centerGain, sideGain }: SharedCombInput): number => Math.max(centerGain, 2 * sideGain);
+const toDb = (power: number): number => 10 * Math.log10(Math.max(power, Number.MIN_VALUE));
 
 /**
  * Combing of content that center and mains share, at one seat: direct sound, 1/r, one ear, no head. Room sound
  * fills notches, so peak-to-peak values hold for the direct sound only (acoustic model of this project).
  */
 export function sharedCombAtSeat(input: SharedCombInput): SharedComb {
-  const frequencyHz = logGrid(CURVE_FROM_HZ, CURVE_TO_HZ, input.points ?? CURVE_POINTS);
-  const nominal = Math.max(input.centerGain, 2 * input.sideGain);
+  const { frequencyHz, stepDecades, first, last } = curveGrid(input.points ?? CURVE_POINTS);
+  const nominal = nominalGain(input);
   const rays = raysAt(input, nominal === 0 ? 1 : nominal);
   if (nominal === 0)
     return { ...SILENT, curve: { frequencyHz, smoothedDb: new Float64Array(frequencyHz.length) } };
   const power = powerCurve(rays, frequencyHz);
-  const smoothed = smoothPower(power, gridStepDecades(frequencyHz));
-  const smoothedDb = smoothed.map((value) => 10 * Math.log10(Math.max(value, Number.MIN_VALUE)));
-  const judged = [...frequencyHz.keys()].filter((i) => {
-    const hz = frequencyHz[i] ?? 0;
-    return hz >= JUDGED_FROM_HZ && hz <= JUDGED_TO_HZ;
-  });
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const meanDb = 10 * Math.log10(mean(judged.map((i) => power[i] ?? 0)));
-  const levels = judged.map((i) => smoothedDb[i] ?? 0);
+  const smoothed = smoothPower(power, stepDecades);
+  const smoothedDb = smoothed.map(toDb);
+  const mean = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const meanDb = toDb(mean(power.subarray(first, last + 1)));
+  const deviationsDb = smoothedDb.subarray(first, last + 1).map((level) => level - meanDb);
   return {
-    rippleRmsDb: Math.sqrt(mean(levels.map((level) => (level - meanDb) ** 2))),
-    ripplePeakToPeakDb: Math.max(...levels) - Math.min(...levels),
+    rippleRmsDb: Math.sqrt(mean(deviationsDb.map((level) => level ** 2))),
+    ripplePeakToPeakDb: peakToPeakDb(smoothed.subarray(first, last + 1)),
     ...firstNotch(frequencyHz, power),
     curve: { frequencyHz, smoothedDb },
   };
+}
+
+const peakToPeakDb = (power: Float64Array): number => toDb(Math.max(...power)) - toDb(Math.min(...power));
+
+/** Only the peak-to-peak ripple of `sharedCombAtSeat`, dB: what the worst of many seats is found by. */
+export function sharedRippleDb(input: SharedCombInput): number {
+  const nominal = nominalGain(input);
+  if (nominal === 0) return 0;
+  const { frequencyHz, stepDecades, first, last } = curveGrid(input.points ?? CURVE_POINTS);
+  const smoothed = smoothPower(powerCurve(raysAt(input, nominal), frequencyHz), stepDecades);
+  return peakToPeakDb(smoothed.subarray(first, last + 1));
 }

@@ -32,8 +32,16 @@ function butterworthPolynomial(order: ButterworthOrder, x: number): Complex {
 /** s^order at s = j x. */
 function powerOfS(order: number, x: number): Complex {
   const size = x ** order;
-  const turns: readonly Complex[] = [complex(size), complex(0, size), complex(-size), complex(0, -size)];
-  return turns[order % 4] ?? complex(size);
+  switch (order % 4) {
+    case 0:
+      return complex(size);
+    case 1:
+      return complex(0, size);
+    case 2:
+      return complex(-size);
+    default:
+      return complex(0, -size);
+  }
 }
 
 function normalized(crossoverHz: number, frequencyHz: number): number {

@@ -9,6 +9,7 @@ import { C_AIR } from './air.js';
 import { boundedMemo } from './cache.js';
 import { CROSSOVER_FILTERS, type CrossoverFilter } from './crossover.js';
 import { finite, oneOf, positive, within } from './input.js';
+import { goldenMinimum } from './minimize.js';
 
 /** Exponent of x. A second-order Butterworth with its tweeter inverted leaves the same shape as LR2. */
 const IN_PHASE_EXPONENT: Record<Exclude<CrossoverFilter, 'BW3'>, number> = { LR2: 2, LR4: 4, LR8: 8, BW2: 2 };
@@ -38,8 +39,6 @@ export function mtmPointDb(point: MtmPoint): number {
 /** Dips are sought below this multiple of the crossover: above it the tweeter plays alone. */
 const RATIO_LIMIT = 3;
 const RATIO_STEPS = 150;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-const GOLDEN_STEPS = 40;
 
 /** Smallest signed amplitude over frequency: below zero means that an exact null has been passed. */
 function leastAmplitude(filter: CrossoverFilter, k: number): number {
@@ -47,15 +46,7 @@ function leastAmplitude(filter: CrossoverFilter, k: number): number {
   const step = RATIO_LIMIT / RATIO_STEPS;
   let best = 0;
   for (let i = 1; i <= RATIO_STEPS; i += 1) if (at(i * step) < at(best * step)) best = i;
-  let low = Math.max(0, best - 1) * step;
-  let high = (best + 1) * step;
-  for (let i = 0; i < GOLDEN_STEPS; i += 1) {
-    const left = high - GOLDEN * (high - low);
-    const right = low + GOLDEN * (high - low);
-    if (at(left) < at(right)) high = right;
-    else low = left;
-  }
-  return at((low + high) / 2);
+  return at(goldenMinimum(at, Math.max(0, best - 1) * step, (best + 1) * step));
 }
 
 const K_STEP = 0.05;

@@ -1,6 +1,7 @@
 /**
- * Bounded least squares: Levenberg-Marquardt with numeric derivatives and steps cut at the bounds. Small
- * problems only (up to some 15 parameters): the corrections and shelves this project fits.
+ * Minima. Of a sum of squares within bounds: Levenberg-Marquardt with numeric derivatives and steps cut at the
+ * bounds, for small problems only (up to some 15 parameters): the corrections and shelves this project fits.
+ * Of one variable: golden section.
  */
 
 export type Parameter = { readonly start: number; readonly min: number; readonly max: number };
@@ -110,4 +111,28 @@ export function leastSquares(
     if (!better || gain < SMALLEST_GAIN) break;
   }
   return { values, cost };
+}
+
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** Leaves 5e-9 of the interval. */
+const GOLDEN_STEPS = 40;
+
+/** Where `f` is least between `from` and `to`, with one minimum there (textbook). */
+export function goldenMinimum(f: (x: number) => number, from: number, to: number): number {
+  let [low, high] = [from, to];
+  let left = high - GOLDEN * (high - low);
+  let right = low + GOLDEN * (high - low);
+  let [atLeft, atRight] = [f(left), f(right)];
+  for (let i = 0; i < GOLDEN_STEPS; i += 1) {
+    if (atLeft <= atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = f(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = f(right);
+    }
+  }
+  return (low + high) / 2;
 }

@@ -75,17 +75,18 @@ export const path = {
     (r) => {
       const found = r.from(crossings);
       if (found.length === 0) return undefined;
-      return Math.min(...found.map(({ line }) => sightline(line).clearanceM));
+      return -r.worst(found, ({ line }) => -sightline(line).clearanceM).badness;
     },
   ),
   blockedSpeechLossDb: derive(
     number('dB', 'speech lost behind what is in the way, at the worst seat'),
     PATH_FACTS,
     (r) => {
-      const losses = r
-        .from(crossings)
-        .map(({ line, wide }) => (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb);
-      return Math.max(0, ...losses);
+      const found = r.from(crossings);
+      if (found.length === 0) return 0;
+      const loss = ({ line, wide }: Crossing): number =>
+        (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb;
+      return Math.max(0, r.worst(found, loss).badness);
     },
   ),
 };

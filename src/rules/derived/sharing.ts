@@ -88,12 +88,10 @@ const OFF_SEAT_FACTS = [...SHARING_FACTS, ...BEARING_FACTS, 'mainsBase'] as cons
 function offSeatImageShare(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
   const setting = settingOf(r.from(voiceBy));
   const halfBaseM = r.number('mainsBase') / 2;
-  const shares = r
-    .from(bearings)
-    .map(({ seat }) =>
-      Math.abs(offSeatImage({ ...setting, seatXM: seat.xM, distanceM: seat.yM, halfBaseM }).imageM),
-    );
-  return Math.min(1, Math.max(...shares) / halfBaseM);
+  const moved = r.worst(r.from(bearings), ({ seat }) =>
+    Math.abs(offSeatImage({ ...setting, seatXM: seat.xM, distanceM: seat.yM, halfBaseM }).imageM),
+  );
+  return Math.min(1, moved.badness / halfBaseM);
 }
 
 export const sharing = {

@@ -8,7 +8,7 @@ import {
   type Triple,
   unitErrorRatio,
 } from '../../acoustics/arrival.js';
-import { sharedCombAtSeat, smoothedRippleDb } from '../../acoustics/comb.js';
+import { sharedRippleDb, smoothedRippleDb } from '../../acoustics/comb.js';
 import type { Seat } from '../../facts/book.js';
 import { ENTRY_FACTS, entries, latencyMs, mainsEntries } from './entries.js';
 import {
@@ -135,7 +135,7 @@ function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
   const { centerMinusLeftMs, centerMinusRightMs } = arrival({ ...places, seat: main });
   const delaysMs = { left: centerMinusLeftMs, center: 0, right: centerMinusRightMs };
   const ripple = (seat: Seat): number =>
-    sharedCombAtSeat({
+    sharedRippleDb({
       ...places,
       seat: pointOf(headAt(r, seat)),
       mainSeat: main,
@@ -143,7 +143,7 @@ function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
       centerGain: center,
       sideGain: side,
       points: COMB_POINTS,
-    }).ripplePeakToPeakDb;
+    });
   return r.worst(seatsIn(r), ripple).badness;
 }
 
