@@ -13,11 +13,12 @@ const { version } = JSON.parse(readFileSync(at('package.json'), 'utf8'));
 // The pool starts its threads from a file of its own, which has to lie beside the bundle.
 const poolWorker = join(dirname(createRequire(import.meta.url).resolve('piscina')), 'worker.js');
 
-const { outputFiles } = await build({
+const { outputFiles, metafile } = await build({
   absWorkingDir: at('.'),
   entryPoints: { cli: 'src/cli.ts', 'batch-worker': 'src/commands/batch/worker.ts', worker: poolWorker },
   outdir: 'dist',
   write: false,
+  metafile: true,
   bundle: true,
   splitting: true,
   format: 'esm',
@@ -39,6 +40,8 @@ const { outputFiles } = await build({
   logLevel: 'warning',
 });
 
+outputFiles.push({ path: at('dist/licenses.txt'), contents: licenses(Object.keys(metafile.inputs)) });
+
 // Names of chunks hold a hash of what is in them: new ones are added before old ones go, so that a program that
 // is running meanwhile still finds its own.
 mkdirSync(at('dist'), { recursive: true });
@@ -51,4 +54,18 @@ for (const { path, contents } of outputFiles) {
 const fresh = new Set(outputFiles.map(({ path }) => basename(path)));
 for (const name of readdirSync(at('dist'))) {
   if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true, force: true });
+}
+
+/** Libraries in the bundle keep their notices: name, version and license text of each. */
+function licenses(inputs) {
+  const folders = inputs.flatMap((path) => /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? []);
+  return [...new Set(folders)]
+    .sort()
+    .map((folder) => {
+      const { name, version, license } = JSON.parse(readFileSync(at(`${folder}/package.json`), 'utf8'));
+      const file = readdirSync(at(folder)).find((each) => /^licen[cs]e/i.test(each));
+      const text = file === undefined ? `License: ${license}` : readFileSync(at(`${folder}/${file}`), 'utf8');
+      return `${name} ${version}\n\n${text.trim()}\n`;
+    })
+    .join(`\n${'-'.repeat(40)}\n\n`);
 }
