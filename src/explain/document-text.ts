@@ -175,8 +175,10 @@ function barLines(row: { share: number; label: string; value: string }, index: n
   return hanging(`${number} ${bar}  `, plainFor(`${row.label}: ${row.value}`, pen), width);
 }
 
-/** Columns of one segment of a range bar. */
+/** Columns of one of the three segments of a range bar, on a terminal as wide as most and on a narrow one. */
 const SEGMENT = 10;
+const NARROW_SEGMENT = 6;
+const NARROW_BELOW = 50;
 
 /** Good, borderline and poor side by side with the value among them, and the numbers in words. */
 function gaugeLines(bar: RangeBar, pen: Pen): string[] {
@@ -184,16 +186,12 @@ function gaugeLines(bar: RangeBar, pen: Pen): string[] {
   const words = plainFor(gaugeText(bar), pen);
   const indent = ' '.repeat(4);
   if (accessible) return hanging('', words, width);
-  const [dash, mark] = ascii ? ['-', '^'] : ['─', '▲'];
-  const edge = ascii ? '|' : '┼';
-  const place = Math.min(3 * SEGMENT - 1, Math.floor(gaugePlace(bar) * SEGMENT));
-  const cells = Array.from({ length: 3 * SEGMENT }, (_, i) => (i === place ? mark : dash));
-  const segments = [0, 1, 2].map((i) => cells.slice(i * SEGMENT, (i + 1) * SEGMENT).join(''));
-  const drawn = `good ${segments.join(edge)} poor`;
-  return [
-    ...wrapped(`${indent}${drawn}`, width).map((l) => (l.startsWith(' ') ? l : `${indent}${l}`)),
-    ...hanging(indent, words, width),
-  ];
+  const segment = width < NARROW_BELOW ? NARROW_SEGMENT : SEGMENT;
+  const [dash, mark, edge] = ascii ? ['-', '^', '|'] : ['─', '▲', '┼'];
+  const place = Math.min(3 * segment - 1, Math.floor(gaugePlace(bar) * segment));
+  const cells = Array.from({ length: 3 * segment }, (_, i) => (i === place ? mark : dash));
+  const segments = [0, 1, 2].map((i) => cells.slice(i * segment, (i + 1) * segment).join(''));
+  return [`${indent}good ${segments.join(edge)} poor`, ...hanging(indent, words, width)];
 }
 
 /** Place of a value on the bar: 0 to 1 good, 1 to 2 borderline, 2 to 3 poor. */
