@@ -50,14 +50,14 @@ export function levelAxis(
   return linearAxis(label, Math.floor(low / step) * step, Math.ceil(high / step) * step, step);
 }
 
-/** A curve of typed arrays between two x, as pairs. */
+/** A curve of typed arrays between two x, both ends included: there straight between its points. */
 export function pairsBetween(xs: ArrayLike<number>, ys: ArrayLike<number>, from: number, to: number): XY[] {
-  const points: XY[] = [];
-  for (let i = 0; i < xs.length; i += 1) {
-    const x = xs[i] as number;
-    if (x >= from && x <= to) points.push([x, ys[i] as number]);
-  }
-  return points;
+  const all = Array.from(xs, (x, i): XY => [x, ys[i] as number]);
+  const at = (x: number): XY[] => {
+    const y = valueAt(all, x);
+    return y === undefined ? [] : [[x, y]];
+  };
+  return [...at(from), ...all.filter(([x]) => x > from && x < to), ...at(to)];
 }
 
 /** y of a curve at x, straight between its points. */

@@ -54,7 +54,7 @@ const VALUE_WIDTH = 40;
 export function drawBalance({ id, title, says, x: axis, steps }: BalanceChart): string {
   const top = 20;
   const bottom = top + steps.length * STEP;
-  const frame: Frame = { left: 8, right: WIDTH - 8, top, bottom };
+  const frame: Frame = { left: 14, right: WIDTH - 14, top, bottom };
   const x = scaleOf(axis, frame.left, frame.right);
   const rows = steps.flatMap((step, i) => {
     const y = top + i * STEP;

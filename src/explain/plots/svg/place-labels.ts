@@ -38,9 +38,10 @@ export function placeLabels(
   taken: readonly Box[],
 ): Placed[] {
   const boxes: Box[] = [...taken];
-  return curves.map((own, index) => {
+  const thin = curves.map(thinned);
+  return thin.map((own, index) => {
     const width = widths[index] ?? 0;
-    const others = curves.filter((_, i) => i !== index);
+    const others = thin.filter((_, i) => i !== index);
     const places = candidates(own, width, frame);
     const best = places.reduce<{ place: Placed; cost: number } | undefined>((found, place) => {
       const cost = costOf(place, width, own, others, boxes);
@@ -50,6 +51,13 @@ export function placeLabels(
     boxes.push(boxAt(place, width));
     return place;
   });
+}
+
+/** Enough points to see where a curve runs. */
+const LOOKED_AT = 160;
+function thinned(curve: Drawn): Drawn {
+  const every = Math.max(1, Math.floor(curve.length / LOOKED_AT));
+  return curve.filter((_, i) => i % every === 0);
 }
 
 const boxAt = ({ x, y }: Placed, width: number): Box => ({ x, y: y - BASE_TO_TOP, width, height: HEIGHT });
