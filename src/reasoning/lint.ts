@@ -48,6 +48,7 @@ function lintCause(cause: Cause): Problem[] {
       cause.id,
       `prior ${cause.priorDb} dB is off the 3 dB grid`,
     ),
+    ...lintGate(cause),
     ...problem(!cause.rules.some(canLower), cause.id, 'no rule can speak against the cause'),
     ...links.map(([id]) => ({ where: cause.id, what: `link to ${id} is not between 0 and 1` })),
     ...unused.map((group) => ({ where: cause.id, what: `group ${group} has no rule` })),
@@ -60,6 +61,18 @@ function lintCause(cause: Cause): Problem[] {
     ...cause.rules.flatMap((rule) => lintRule(cause, rule)),
     ...lintRemedies(cause),
     ...doubleCounting(cause),
+  ];
+}
+
+function lintGate({ id, applies, appliesIn }: Cause): Problem[] {
+  const share = appliesIn === undefined || (appliesIn > 0 && appliesIn < 1);
+  return [
+    ...problem(
+      (applies === undefined) !== (appliesIn === undefined),
+      id,
+      'applies and appliesIn go together',
+    ),
+    ...problem(!share, id, 'appliesIn is not between 0 and 1'),
   ];
 }
 

@@ -44,10 +44,13 @@ export function reachOf(audit: Audit, place: number): Reach {
     ...ruleReach(audit, cause.rules[i] as Rule, item),
   }));
   const total = (end: 'leastDb' | 'mostDb'): number =>
-    Object.entries(cause.groups).reduce((sum, [group, kinship]) => {
-      const weights = reaches.filter((r) => r.group === group).map((r) => r[end]);
-      return sum + groupDb(weights, KINSHIP[kinship]) / audit.ranking.temperature;
-    }, cause.priorDb + score.sharedDb);
+    Object.entries(cause.groups).reduce(
+      (sum, [group, kinship]) => {
+        const weights = reaches.filter((r) => r.group === group).map((r) => r[end]);
+        return sum + groupDb(weights, KINSHIP[kinship]) / audit.ranking.temperature;
+      },
+      (end === 'mostDb' ? cause.priorDb : score.priorDb) + score.sharedDb,
+    );
   return { leastDb: total('leastDb'), mostDb: total('mostDb') };
 }
 

@@ -26,6 +26,7 @@ export interface GroupLine {
 
 export interface Score {
   readonly cause: CauseId;
+  /** Prior of the cause, with the share of systems in which it can exist while that is not told. */
   readonly priorDb: number;
   readonly groups: readonly GroupLine[];
   /** What the complaints add after all causes competed to explain them. */
@@ -89,8 +90,18 @@ export function ownScore(
   const groups = applies
     ? [...groupLines(cause, evidence, temperature), ...tried]
     : [{ group: GATE_GROUP, decibans: NOT_APPLICABLE_DB, evidence: [] }];
-  const ownDb = groups.reduce((sum, line) => sum + line.decibans, cause.priorDb);
-  return { cause: cause.id, priorDb: cause.priorDb, groups, applies, ownDb };
+  const priorDb = cause.priorDb + (applies ? gateDb(cause, evidence) : 0);
+  const ownDb = groups.reduce((sum, line) => sum + line.decibans, priorDb);
+  return { cause: cause.id, priorDb, groups, applies, ownDb };
+}
+
+/**
+ * While nobody has told whether the cause can exist in this system, its prior counts times the share of systems
+ * of that kind; in between by the part of the gate that is open.
+ */
+export function gateDb(cause: Cause, evidence: readonly Evidence[]): number {
+  const open = evidence.find((item) => item.gateOpen !== undefined)?.gateOpen ?? 0;
+  return open === 0 || cause.appliesIn === undefined ? 0 : open * 10 * Math.log10(cause.appliesIn);
 }
 
 /** The noisy-OR network over the complaints that were told, present first. */

@@ -12,6 +12,11 @@ export const OTHER_MINUTES = 60;
 const CONFIRMED_MINUTES = 0.5;
 /** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
 export const HANDS_ON_MINUTES = 5;
+/**
+ * Minutes lost when the cause named first is not the one: its remedy carried out in vain, perhaps something
+ * bought, and the call that follows (judgement; the evaluation hardly changes from 100 to 200).
+ */
+export const WRONG_VERDICT_MINUTES = 150;
 /** Nobody goes after a cause less probable than this; what it has left counts as none of them. */
 const NEGLIGIBLE = 1e-4;
 /** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
@@ -59,16 +64,19 @@ export function confirmMinutes(book: FactBook, cause: Cause): number {
 }
 
 /**
- * Expected minutes until the fault is found, over `p` as above. Repair times are left out: whoever asks or
- * does not ask pays them all the same, so they cannot decide between questions.
+ * Expected minutes until the fault is found, over `p` as above, and what a wrong verdict costs if one had to be
+ * given now. Repair times are left out: whoever asks or does not ask pays them all the same, so they cannot
+ * decide between questions.
  */
 export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
   const [q, minutes]: [number[], number[]] = [[], []];
+  let first = 0;
   confirm.forEach((check, i) => {
     const value = p[i] ?? 0;
     if (value < NEGLIGIBLE) return;
     q.push(value);
     minutes.push(check);
+    first = Math.max(first, value);
   });
-  return searchMinutes(q, minutes, OTHER_MINUTES);
+  return searchMinutes(q, minutes, OTHER_MINUTES) + WRONG_VERDICT_MINUTES * (1 - first);
 }

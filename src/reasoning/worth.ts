@@ -16,7 +16,7 @@ export interface Candidate {
   readonly minutes: number;
   /** Expected minutes it saves on the way to the cause, its own cost left out. */
   readonly savesMinutes: number;
-  /** savesMinutes - minutes. */
+  /** savesMinutes - minutes, less the patience that any question takes. */
   readonly netMinutes: number;
   /** The causes it can move, most first: decibans at best and at worst for the cause. */
   readonly moves: readonly { readonly cause: CauseId; readonly upDb: number; readonly downDb: number }[];
@@ -24,6 +24,8 @@ export interface Candidate {
   readonly together: readonly FactId[];
 }
 
+/** Minutes that any question costs beyond its own: reading it out, and the patience of whoever is asked (judgement). */
+const PATIENCE_MINUTES = 1;
 /** Chance that the owner cannot tell after all, so that nothing is gained (judgement). */
 const CANNOT_TELL = 0.1;
 /** Bundles of more open questions than this are too far from telling anything. */
@@ -58,7 +60,8 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
   const minutes = factSpec(fact).minutes + (isTest(fact) ? HANDS_ON_MINUTES : 0);
-  if (!bundle && !isTest(fact) && mostSaved(outset, fact) <= minutes) return undefined;
+  const cost = minutes + (isTest(fact) ? 0 : PATIENCE_MINUTES);
+  if (!bundle && !isTest(fact) && mostSaved(outset, fact) <= cost) return undefined;
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
@@ -70,7 +73,7 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
     kind: isTest(fact) ? 'test' : 'question',
     minutes,
     savesMinutes,
-    netMinutes: savesMinutes - minutes,
+    netMinutes: savesMinutes - cost,
     moves: moves.length > 0 ? moves : (bundle?.moves ?? []),
     together: shared > alone ? (bundle?.together ?? []) : [],
   };
@@ -144,12 +147,12 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
       const open = item.open.filter((id) => !isAsked(audit.book, id));
       if (!rule || item.outcome !== 'unknown' || open.length < item.open.length) return;
       if (open.length < 2 || open.length > MOST_TOGETHER) return;
-      const minutes = open.reduce((sum, id) => sum + factSpec(id).minutes, 0);
+      const minutes = open.reduce((sum, id) => sum + factSpec(id).minutes + PATIENCE_MINUTES, 0);
       const { savesMinutes, upDb, downDb } = bundleWorth(outset, i, rule, open);
       if (savesMinutes <= minutes) return;
       for (const id of open) {
         if (!facts.has(id) || !makesSense(audit.book, id)) continue;
-        const part = (savesMinutes * factSpec(id).minutes) / minutes;
+        const part = (savesMinutes * (factSpec(id).minutes + PATIENCE_MINUTES)) / minutes;
         if (part <= (best.get(id)?.savesMinutes ?? 0)) continue;
         const together = open.filter((other) => other !== id);
         best.set(id, { savesMinutes: part, moves: [{ cause: cause.id, upDb, downDb }], together });

@@ -151,7 +151,7 @@ export interface Cause {
   readonly id: CauseId;
   readonly title: string;
   readonly severity: Severity;
-  /** Prior in decibans (10 log10 of the odds), judgement on a 3 dB grid. */
+  /** Prior in decibans (10 log10 of the odds) where the cause can exist at all, judgement on a 3 dB grid. */
   readonly priorDb: number;
   /** What happens and what the owner hears, in plain words. */
   readonly story: string;
@@ -159,6 +159,8 @@ export interface Cause {
   readonly notWhen: string;
   /** Settled no: the cause is not applicable to this system. */
   readonly applies?: Condition;
+  /** Share of home systems in which `applies` holds, 0 to 1 (judgement): counts while nobody has told. */
+  readonly appliesIn?: number;
   /** Chance that the cause, if true, makes this complaint. */
   readonly links: Partial<Record<ComplaintId, number>>;
   readonly groups: Readonly<Record<string, Kinship>>;

@@ -21,6 +21,8 @@ export interface Trace {
   readonly leaves: readonly LeafTrace[];
   /** Asked facts under still unknown branches: what would settle it. */
   readonly open: readonly FactId[];
+  /** Part of the leaves of its cause's gate that is not known, where the gate is still open; absent otherwise. */
+  readonly gateOpen?: number;
   readonly error?: string;
 }
 

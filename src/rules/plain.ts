@@ -79,7 +79,14 @@ export function joinTrace(
   if (openGates.length === 0)
     return { ...base, outcome: verdicts.when.truth, leaves, open: verdicts.when.open };
   const open = new Set<FactId>([...openGates.flatMap((gate) => gate.open), ...verdicts.when.open]);
-  return { ...base, outcome: 'unknown', leaves, open: [...open] };
+  const gateOpen = openPart(verdicts.causeApplies);
+  return { ...base, outcome: 'unknown', leaves, open: [...open], ...(gateOpen > 0 ? { gateOpen } : {}) };
+}
+
+/** Part of a gate's leaves that is unknown; 0 where the gate is settled, or there is none. */
+function openPart(gate: Verdict | undefined): number {
+  if (gate?.truth !== 'unknown') return 0;
+  return gate.leaves.filter((leaf) => leaf.outcome === 'unknown').length / gate.leaves.length;
 }
 
 /** The trace of one rule; a rule that throws becomes an error entry. */

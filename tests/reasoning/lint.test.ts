@@ -53,6 +53,7 @@ describe('the check notices', () => {
     ],
     ['chances that are no chances', withRule({ weigh: { kind: 'answer', tp: 1, fp: 0 } }), 'tp and fp'],
     ['a prior off the grid', { priorDb: -8 }, 'off the 3 dB grid'],
+    ['a gate share without a gate', { appliesIn: 0.5 }, 'go together'],
     ['a link that is certain', { links: { hollow: 1 } }, 'not between 0 and 1'],
     [
       'a confirming test that no rule reads',

@@ -13,12 +13,14 @@ export const cabinetBay = defineCause({
   title: 'The bay around the center resonates',
   severity: 'clear',
   // Open bays under a display are common; most are left open around the box.
-  priorDb: -9,
+  priorDb: -6,
   story:
     'The center stands inside an open bay. The air in the gaps around it swings against the air behind it, and a face set back speaks through a tunnel. The lower voice gets a note of its own.',
   notWhen:
     'Wrongly blamed when the gaps are loosely filled, or when the face is flush with the furniture and closed around it: that is a good place which only asks for less bass.',
   applies: is('centerPlacement', 'bay'),
+  // A quarter of the centers stand in a bay (judgement).
+  appliesIn: 0.25,
   links: {
     boomy: 0.7,
     hollow: 0.4,

@@ -32,7 +32,6 @@ export const delay = defineCause({
   groups: {
     arrival: 'same-quantity',
     audible: 'independent',
-    origin: 'independent',
     switching: 'same-mechanism',
     where: 'independent',
   },
@@ -126,7 +125,8 @@ export const delay = defineCause({
     answers(
       {
         id: 'measured-elsewhere',
-        group: 'origin',
+        // Where the arrival itself is known, the place of the microphone adds nothing.
+        group: 'arrival',
         says: {
           yes: 'The setup was not run at the main seat as it is now.',
           no: 'The setup was run at the main seat, and nothing has moved since.',

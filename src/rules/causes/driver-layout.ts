@@ -20,6 +20,8 @@ export const driverLayout = defineCause({
   notWhen:
     'Wrongly blamed for a single seat straight in front, for a row far away, for outer cones that hand over to the middle low enough, and for any box whose voice drivers stand above each other or share one spot.',
   applies: is('layoutKind', 'shared-band-side-by-side'),
+  // Cones side by side in the voice range: more than half of all centers (judgement).
+  appliesIn: 0.6,
   links: {
     'voice-unclear-off-side': 0.8,
     'voice-changes-tone': 0.3,

@@ -10,9 +10,9 @@ import { all, is, isNot, oneOf } from '../condition.js';
 
 export const fixedExtraction = defineCause({
   id: 'fixed-extraction',
-  title: 'an upmix without a center control is used on two-channel music',
+  title: 'An upmix without a center control is used on two-channel music',
   severity: 'clear',
-  priorDb: -12,
+  priorDb: -6,
   story:
     'The mode in use draws the middle of the music into the center and has no setting for how much. The stage narrows toward one box, or turns hollow at the sides.',
   notWhen:
@@ -22,6 +22,8 @@ export const fixedExtraction = defineCause({
     is('upmixKind', 'fixed-center'),
     oneOf('playedContent', 'two-channel-music', 'everything'),
   ),
+  // An upmix without a control in use on music: one system in eight (judgement).
+  appliesIn: 0.12,
   links: {
     'image-collapses-to-center': 0.75,
     hollow: 0.15,

@@ -12,12 +12,14 @@ export const outerTweeters = defineCause({
   title: 'Two tweeters apart play the same treble',
   severity: 'clear',
   // Rare as a product, common in systems where two small boxes are laid down as a center.
-  priorDb: -12,
+  priorDb: -6,
   story:
     'The center has a tweeter at each end, or two boxes lie side by side. Only on the line exactly between them do both arrive together; everywhere else their treble interferes, and it changes with every inch of head movement.',
   notWhen:
     'Wrongly blamed for words that cannot be understood: a fine comb takes sparkle and steadiness, but costs little speech. Two cones with a single tweeter between them are another matter.',
   applies: is('layoutKind', 'outer-tweeters'),
+  // Tweeters at both ends, or two boxes on their sides: one center in twenty (judgement).
+  appliesIn: 0.05,
   links: {
     'swishes-with-head-movement': 0.7,
     'voice-changes-tone': 0.4,

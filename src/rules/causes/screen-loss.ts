@@ -10,7 +10,7 @@ import { below, is, not, oneOf } from '../condition.js';
 
 export const screenLoss = defineCause({
   id: 'screen-loss',
-  title: 'treble lost in the screen and not given back',
+  title: 'Treble lost in the screen and not given back',
   severity: 'clear',
   priorDb: -9,
   story:
@@ -18,6 +18,8 @@ export const screenLoss = defineCause({
   notWhen:
     'A fine or open weave costs less than one decibel and is innocent. A screen in front of all three cannot make center and mains differ. A slanted screen loses no more than an upright one. Above 12 kHz some loss is part of how films are made to be heard.',
   applies: oneOf('screenKind', 'perforated', 'woven', 'solid'),
+  // A screen in front: one system in ten (judgement).
+  appliesIn: 0.1,
   links: {
     dull: 0.75,
     'voice-unclear-everywhere': 0.3,

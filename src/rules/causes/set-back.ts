@@ -13,12 +13,14 @@ export const setBack = defineCause({
   title: 'The center is pushed back on its shelf',
   severity: 'mild',
   // Very common as a habit, seldom the main trouble.
-  priorDb: -12,
+  priorDb: -9,
   story:
     'The center stands some way behind the front edge of the shelf. The strip in front of it reflects part of the voice, thickens its low part and roughens its upper part.',
   notWhen:
     'Wrongly blamed for deep holes: an ordinary set-back of 10 or 20 cm makes a shallow wave. A shelf at or above ear height reflects nothing toward the ears.',
   applies: is('centerPlacement', 'shelf-top'),
+  // Half of the centers stand on a shelf or cabinet top (judgement).
+  appliesIn: 0.5,
   links: {
     'voice-changes-tone': 0.4,
     boomy: 0.3,

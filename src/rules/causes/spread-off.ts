@@ -10,9 +10,9 @@ import { all, any, is, oneOf } from '../condition.js';
 
 export const spreadOff = defineCause({
   id: 'spread-off',
-  title: 'the upmix empties the mains, and its center spread is off',
+  title: 'The upmix empties the mains, and its center spread is off',
   severity: 'clear',
-  priorDb: -9,
+  priorDb: -3,
   story:
     'With two-channel music the upmix takes everything common to both channels out of the mains and gives it to the center alone. The stage shrinks into one small box, although a control for it is there.',
   notWhen:
@@ -22,6 +22,8 @@ export const spreadOff = defineCause({
     is('upmixCommonPart', 'takes-out'),
     is('upmixKind', 'adjustable-center'),
   ),
+  // An upmix in use that takes the middle out and has a control: one system in ten (judgement).
+  appliesIn: 0.1,
   links: {
     'image-collapses-to-center': 0.85,
     'voice-changes-tone': 0.12,

@@ -12,12 +12,14 @@ export const twinCenters = defineCause({
   title: 'Two centers share one signal',
   severity: 'clear',
   // Few systems have two, and where there are two they usually interfere.
-  priorDb: -12,
+  priorDb: -3,
   story:
     'Two center loudspeakers play the same voice. Only where both are equally far do they work as one; elsewhere one is late and cancels parts of the other.',
   notWhen:
     'Wrongly blamed where the second box is silent, or where every listener is equally far from both. Two boxes above and below can lift the voice onto the picture, at a price in tone.',
   applies: is('centerCount', 'two'),
+  // Two centers: three systems in a hundred (judgement).
+  appliesIn: 0.03,
   links: {
     hollow: 0.6,
     'swishes-with-head-movement': 0.4,
