@@ -42,14 +42,19 @@ export function fold(
     return { ...inner, truth: SWAPPED[inner.truth] };
   }
   const deciding: Truth = 'all' in condition ? 'no' : 'yes';
-  const parts = ('all' in condition ? condition.all : condition.any).map((part) =>
-    fold(part, leafResult, missing),
-  );
-  const leaves = parts.flatMap((part) => part.leaves);
-  if (parts.some((part) => part.truth === deciding)) return { truth: deciding, leaves, open: [] };
-  const open = [...new Set(parts.flatMap((part) => (part.truth === 'unknown' ? part.open : [])))];
-  const truth = parts.some((part) => part.truth === 'unknown') ? 'unknown' : SWAPPED[deciding];
-  return { truth, leaves, open: truth === 'unknown' ? open : [] };
+  const leaves: LeafTrace[] = [];
+  const open = new Set<FactId>();
+  let truth: Truth = SWAPPED[deciding];
+  for (const part of 'all' in condition ? condition.all : condition.any) {
+    const verdict = fold(part, leafResult, missing);
+    leaves.push(...verdict.leaves);
+    if (verdict.truth === deciding) truth = deciding;
+    else if (verdict.truth === 'unknown') {
+      if (truth !== deciding) truth = 'unknown';
+      for (const id of verdict.open) open.add(id);
+    }
+  }
+  return { truth, leaves, open: truth === 'unknown' ? [...open] : [] };
 }
 
 function leafVerdict(leaf: Leaf, result: LeafResult, missing: (id: VarId) => readonly FactId[]): Verdict {

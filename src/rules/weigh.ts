@@ -1,6 +1,6 @@
 /** From a trace to a line of evidence: the weight is computed from the facts at that moment. */
 import type { FactId } from '../facts/catalog.js';
-import type { How } from '../facts/spec.js';
+import { HOWS, type How } from '../facts/spec.js';
 import type { AnswerWeight, Cause, Deviation, Rule } from './cause.js';
 import { type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Evidence, Trace } from './evidence.js';
@@ -34,16 +34,18 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
   const value = reading.value as number;
   const audible = value * ((heard?.value as number | undefined) ?? 1);
   const ratio = deviationRatio(audible, limit.value, deviation.lowIsBad);
-  const decibans = deviationDb(ratio, {
-    spread: reading.spread,
-    how: weakest(rests),
-    ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
-  });
   const outcome = ratio >= 1 ? 'yes' : 'no';
+  const decibans = isSilent(outcome, deviation.only)
+    ? 0
+    : deviationDb(ratio, {
+        spread: () => reading.spread,
+        how: weakest(rests),
+        ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
+      });
   return {
     ...trace,
     outcome,
-    decibans: counted(outcome, decibans, deviation.only),
+    decibans,
     value,
     threshold: limit.value,
     ratio,
@@ -54,13 +56,10 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
 
 function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View): Evidence {
   const rests = decidingVariables(rule, trace).map((id) => view.read(id));
-  const weight = trace.outcome === 'yes' ? givenDb : absentDb;
-  const decibans = weight(answer.tp, answer.fp, weakest(rests));
-  return {
-    ...trace,
-    decibans: counted(trace.outcome as 'yes' | 'no', decibans, answer.only),
-    ...footing(rests),
-  };
+  const outcome = trace.outcome as 'yes' | 'no';
+  const weight = outcome === 'yes' ? givenDb : absentDb;
+  const decibans = isSilent(outcome, answer.only) ? 0 : weight(answer.tp, answer.fp, weakest(rests));
+  return { ...trace, decibans, ...footing(rests) };
 }
 
 /** Variables of the condition that are known: an unknown branch of a settled verdict decided nothing. */
@@ -70,10 +69,8 @@ function decidingVariables(rule: Rule, trace: Trace): VarId[] {
 }
 
 /** `only: 'for'` lets the yes outcome speak and silences the no, and the reverse for 'against'. */
-function counted(outcome: 'yes' | 'no', decibans: number, only: 'for' | 'against' | undefined): number {
-  if (only === 'for') return outcome === 'yes' ? decibans : 0;
-  if (only === 'against') return outcome === 'no' ? decibans : 0;
-  return decibans;
+function isSilent(outcome: 'yes' | 'no', only: 'for' | 'against' | undefined): boolean {
+  return only !== undefined && (outcome === 'yes') !== (only === 'for');
 }
 
 function limitOf(id: Deviation['limit'], view: View): { value: number; reading?: Reading } {
@@ -82,15 +79,16 @@ function limitOf(id: Deviation['limit'], view: View): { value: number; reading?:
   return { value: reading.value as number, reading };
 }
 
-const TRUST: readonly How[] = ['measured', 'read', 'recalled', 'guessed'];
 function weakest(readings: readonly Reading[]): How {
   return readings.reduce<How>(
-    (worst, r) => (TRUST.indexOf(r.how) > TRUST.indexOf(worst) ? r.how : worst),
+    (worst, { how }) => (HOWS.indexOf(how) > HOWS.indexOf(worst) ? how : worst),
     'measured',
   );
 }
 
 function footing(readings: readonly Reading[]): { facts: readonly FactId[]; assumed: readonly FactId[] } {
+  const [only, ...others] = readings;
+  if (only && others.length === 0) return { facts: only.facts, assumed: only.assumed };
   return {
     facts: [...new Set(readings.flatMap((r) => r.facts))],
     assumed: [...new Set(readings.flatMap((r) => r.assumed))],

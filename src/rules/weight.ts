@@ -52,13 +52,21 @@ export function deviationRatio(value: number, limit: number, lowIsBad: boolean):
   return under === 0 ? Number.POSITIVE_INFINITY : over / under;
 }
 
-/** The bounded weight of a computed deviation: within 20 dB, the cap of the weakest answer, and `maxDb`. */
+/** The largest spread that is stated: beyond a factor of 4.5 either way nothing is known anyway. */
+export const MOST_SPREAD = 1.5;
+
+/**
+ * The bounded weight of a computed deviation: within 20 dB, the cap of the weakest answer, and `maxDb`. The
+ * spread is asked for only where it can tell: some deviations reach the bound even with the largest one.
+ */
 export function deviationDb(
   ratio: number,
-  options: { readonly spread: number; readonly how: How; readonly maxDb?: number },
+  options: { readonly spread: () => number; readonly how: How; readonly maxDb?: number },
 ): number {
   const bound = Math.min(CLAMP_DB, capDb(options.how), options.maxDb ?? Number.POSITIVE_INFINITY);
-  return within(psychometricDb(ratio, options.spread), bound);
+  const leastDb = psychometricDb(ratio, MOST_SPREAD);
+  if (Math.abs(leastDb) >= bound) return Math.sign(leastDb) * bound;
+  return within(psychometricDb(ratio, options.spread()), bound);
 }
 
 /** Chance of hearing an answer whose true chance is `p`, when answers are wrong with chance `e`. */

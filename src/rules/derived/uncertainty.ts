@@ -72,9 +72,6 @@ const LOG_FLOOR: Record<Unit, number> = {
   'Pa s/m': 1,
   '1/m2': 1,
 };
-/** The largest spread that is stated: beyond a factor of 4.5 either way nothing is known anyway. */
-export const MOST_SPREAD = 1.5;
-
 /** Difference of two values as a natural logarithm of their ratio, with the floor of the unit. */
 export function logStep(from: number, to: number, unit: Unit): number {
   const floor = LOG_FLOOR[unit];

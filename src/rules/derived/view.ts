@@ -4,13 +4,14 @@ import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
 import type { How, Unit } from '../../facts/spec.js';
 import type { VarId } from '../condition.js';
 import type { Reading, View } from '../view.js';
+import { MOST_SPREAD } from '../weight.js';
 import { ancestryOf } from './asked.js';
 import { type Core, createCore, type Earlier, type Use } from './core.js';
 import { factSet } from './fact-set.js';
 import { type Footing, footingOf, howOfUse } from './footing.js';
 import { seatResultsOf } from './seat-results.js';
 import { DERIVED, DERIVED_IDS, type DerivedId } from './table.js';
-import { logStep, MOST_SPREAD, oneDeviationOff } from './uncertainty.js';
+import { logStep, oneDeviationOff } from './uncertainty.js';
 
 /** What stands behind a view, so that a later one can take over what still holds. */
 interface Behind {
