@@ -7,7 +7,6 @@ import { casesOf } from './batch/json-lines.js';
 import { onePage, type Task } from './batch/one.js';
 import { progressOn } from './batch/progress.js';
 import { fileSink, type Sink, stdoutSink } from './batch/sink.js';
-import { addEntry, emptySummary, summaryJson, summaryText } from './batch/summary.js';
 import { workersFor } from './batch/workers.js';
 import type { Format } from './formats.js';
 import { EXIT, type ExitCode, type GlobalOptions, type StreamIo } from './io.js';
@@ -19,6 +18,7 @@ export interface AuditOptions extends GlobalOptions {
   readonly json?: boolean;
   readonly output?: string;
   readonly summary?: boolean;
+  readonly long?: boolean;
   readonly jobs?: number;
 }
 
@@ -37,18 +37,24 @@ export async function run(io: StreamIo, paths: readonly string[], options: Audit
   const text = textOptions(io, { ...textFlags(options), toFile: output !== undefined });
   const sink = output === undefined ? stdoutSink(io) : fileSink(output, paths);
   const workers = workersFor(
-    { format: options.summary ? 'ranking' : format, text, debug: io.env.CENTER_AUDIT_DEBUG },
+    {
+      format: options.summary ? 'ranking' : format,
+      text,
+      long: options.long ?? false,
+      debug: io.env.CENTER_AUDIT_DEBUG,
+    },
     options.jobs,
   );
   const progress = progressOn(io, paths.includes(STDIN) ? undefined : paths.length, text.accessible);
   const codes = new Set<ExitCode>();
-  const summary = emptySummary();
+  const overall = options.summary ? await import('./batch/summary.js') : undefined;
+  const summary = overall?.emptySummary();
   let printed = 0;
   try {
     for await (const outcome of inOrder(tasksOf(io, paths), workers.start)) {
       progress.count();
       codes.add(outcome.code);
-      if (options.summary) addEntry(summary, outcome.entry);
+      if (summary) overall?.addEntry(summary, outcome.entry);
       if (outcome.err !== '') {
         progress.end();
         io.err(outcome.err);
@@ -58,8 +64,9 @@ export async function run(io: StreamIo, paths: readonly string[], options: Audit
         printed += 1;
       }
     }
-    if (options.summary)
-      await sink.write(format === 'json' ? summaryJson(summary) : summaryText(summary, text));
+    if (overall && summary) {
+      await sink.write(format === 'json' ? overall.summaryJson(summary) : overall.summaryText(summary, text));
+    }
     progress.end();
     finish(io, sink, output, options.summary ? 1 : printed);
   } catch (error) {

@@ -13,12 +13,17 @@ export interface Rendering {
   readonly text: TextOptions;
   /** The case as it stands on the command line, for the next command. */
   readonly caseName: string;
+  /** The text report with all its parts. */
+  readonly long?: boolean;
 }
 
-export async function render(format: Format, { report, audit, text, caseName }: Rendering): Promise<string> {
+export async function render(
+  format: Format,
+  { report, audit, text, caseName, long = false }: Rendering,
+): Promise<string> {
   switch (format) {
     case 'text':
-      return (await import('../explain/render/text.js')).renderText(report, { ...text, caseName });
+      return (await import('../explain/render/text.js')).renderText(report, { ...text, caseName, long });
     case 'markdown':
       return (await import('../explain/render/markdown.js')).renderMarkdown(report);
     case 'html':

@@ -18,6 +18,7 @@ export interface Job {
   /** `ranking` prints nothing: only the entry for a summary is wanted. */
   readonly format: Format | 'ranking';
   readonly text: TextOptions;
+  readonly long: boolean;
   readonly debug: string | undefined;
 }
 
@@ -66,7 +67,13 @@ export async function auditOne(task: Task, job: Job): Promise<Outcome> {
     const out =
       job.format === 'json' && several
         ? `${JSON.stringify({ case: name, ...report })}\n`
-        : await render(job.format, { report, audit: audited, text: job.text, caseName: name });
+        : await render(job.format, {
+            report,
+            audit: audited,
+            text: job.text,
+            caseName: name,
+            long: job.long,
+          });
     return { ...done, out };
   } catch (error) {
     const { code, text } = failure(error, { CENTER_AUDIT_DEBUG: job.debug });

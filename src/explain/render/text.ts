@@ -1,4 +1,5 @@
 /** The report for a terminal: details first; the verdict, what to do first and the next command last. */
+import { briefAssumed, briefPlan, briefRest, briefSeamless, briefUnknown } from '../brief-sections.js';
 import { type Block, heading, pairs, paragraph, withoutEmpty } from '../document.js';
 import { documentText } from '../document-text.js';
 import {
@@ -25,10 +26,12 @@ import { capital, sentence } from '../words.js';
 export interface TextReportOptions extends Partial<TextOptions> {
   /** The case as it stands on the command line, for the next command. */
   readonly caseName?: string;
+  /** Everything that is known, with how to find out, assumptions, sources and words; else what a call needs. */
+  readonly long?: boolean;
 }
 
 export function renderText(report: Report, options: TextReportOptions = {}): string {
-  const { caseName, ...text } = options;
+  const { caseName, long = false, ...text } = options;
   const blocks: Block[] = [
     heading(1, titleLine(report)),
     ...toldSection(report),
@@ -37,6 +40,14 @@ export function renderText(report: Report, options: TextReportOptions = {}): str
     ...seatsSection(report),
     ...leadingSection(report),
     ...possibleSection(report),
+    ...(long ? longRest(report) : briefly(report)),
+    ...summary(report, caseName ?? 'CASE'),
+  ];
+  return documentText(withoutEmpty(blocks), { ...PLAIN_TEXT, ...text });
+}
+
+function longRest(report: Report): Block[] {
+  return [
     ...planSection(report),
     ...unknownSection(report),
     ...assumedSection(report),
@@ -45,9 +56,17 @@ export function renderText(report: Report, options: TextReportOptions = {}): str
     ...openSection(report),
     ...sourcesSection(report),
     ...glossarySection(report),
-    ...summary(report, caseName ?? 'CASE'),
   ];
-  return documentText(withoutEmpty(blocks), { ...PLAIN_TEXT, ...text });
+}
+
+function briefly(report: Report): Block[] {
+  return [
+    ...briefPlan(report),
+    ...briefUnknown(report),
+    ...briefAssumed(report),
+    ...briefSeamless(report),
+    ...briefRest(report),
+  ];
 }
 
 /** Three lines where the eye rests, and the command that goes on from here. */
