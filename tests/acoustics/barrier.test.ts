@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { C_AIR } from '../../src/acoustics/air.js';
 import {
   barrier,
   barrierLossAtSeat,
@@ -7,6 +8,7 @@ import {
   rigidSphereDb,
   sightline,
 } from '../../src/acoustics/barrier.js';
+import { SPEECH_BANDS_HZ } from '../../src/acoustics/speech.js';
 
 /** Second row 3.4 m away behind a head of 1.27 m at 2.4 m, flat floor. */
 const SECOND_ROW = { earHeightM: 1.05, earDistanceM: 3.4, headDistanceM: 2.4, headTopM: 1.27 } as const;
@@ -119,5 +121,53 @@ describe('a head', () => {
         expect(barrierLossAtSeat(place).speechLossDb).toBeGreaterThan(4);
       }
     }
+  });
+});
+
+describe('the geometry behind both', () => {
+  /** Loudspeaker 0.8 m high, ear 1.1 m high 6 m away, an edge after 2 m: the sight line passes it at 0.9 m. */
+  const place = { sourceHeightM: 0.8, earHeightM: 1.1, earDistanceM: 6, headDistanceM: 2 } as const;
+  const lossAt = (headTopM: number, frequencyHz: number): number => {
+    const over = Math.sqrt(2 ** 2 + (headTopM - 0.8) ** 2) + Math.sqrt(4 ** 2 + (headTopM - 1.1) ** 2);
+    const detourM = over - Math.sqrt(6 ** 2 + 0.3 ** 2);
+    const fresnelNumber = ((headTopM > 0.9 ? 2 : -2) * detourM * frequencyHz) / C_AIR;
+    return Math.min(20, barrier({ fresnelNumber }).attenuationDb);
+  };
+  it.each([1.3, 1.0, 0.85, 0.6])(
+    'an edge %f m high lengthens the way as two sides of a triangle do',
+    (headTopM) => {
+      const { attenuationDb } = barrierLossAtSeat({ ...place, headTopM });
+      SPEECH_BANDS_HZ.forEach((hz, i) => {
+        expect(attenuationDb[i]).toBeCloseTo(lossAt(headTopM, hz), 9);
+      });
+    },
+  );
+  it('a head is a ball whose middle lies 14 cm below its top, between source and ear', () => {
+    const { attenuationDb, speechLossDb } = headLossAtSeat({ ...place, headTopM: 1.04 });
+    // From the middle at 0.9 m: the source 2 m before and 0.1 m below, the ear 4 m behind and 0.2 m above.
+    const [sourceDistanceM, receiverDistanceM] = [Math.hypot(2, 0.1), Math.hypot(4, 0.2)];
+    const cosAngle = (-2 * 4 - 0.1 * 0.2) / (sourceDistanceM * receiverDistanceM);
+    SPEECH_BANDS_HZ.forEach((frequencyHz, i) => {
+      const level = rigidSphereDb({
+        sourceDistanceM,
+        receiverDistanceM,
+        cosAngle: Math.max(-1, cosAngle),
+        frequencyHz,
+      });
+      expect(attenuationDb[i]).toBeCloseTo(Math.max(0, -level), 9);
+    });
+    expect(speechLossDb).toBeGreaterThanOrEqual(0);
+  });
+  it('a head beside the line costs what the ball costs at that angle', () => {
+    const { attenuationDb } = headLossAtSeat({ ...place, headTopM: 1.3 });
+    const [sourceDistanceM, receiverDistanceM] = [Math.hypot(2, 0.36), Math.hypot(4, 0.06)];
+    const cosAngle = (-2 * 4 + 0.36 * 0.06) / (sourceDistanceM * receiverDistanceM);
+    const levels = SPEECH_BANDS_HZ.map((frequencyHz) =>
+      rigidSphereDb({ sourceDistanceM, receiverDistanceM, cosAngle, frequencyHz }),
+    );
+    expect(Math.min(...levels)).toBeLessThan(-0.5);
+    levels.forEach((level, i) => {
+      expect(attenuationDb[i]).toBeCloseTo(Math.max(0, -level), 9);
+    });
   });
 });
