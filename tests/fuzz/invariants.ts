@@ -79,7 +79,13 @@ export const caseProperty = fc.asyncProperty(
     const unsound = unsoundNumber(report);
     must(unsound === undefined, `report${unsound}`);
     for (const format of FORMATS) {
-      const text = await render(format, { report, audit: audited, text: PLAIN_TEXT, caseName: 'case.json' });
+      const text = await render(format, {
+        report,
+        audit: audited,
+        text: PLAIN_TEXT,
+        caseName: 'case.json',
+        long: true,
+      });
       must(text.length > 200 && text.endsWith('\n'), `${format} is whole`);
       must(
         !/\bNaN\b|\bInfinity\b|\bundefined\b|\[object /.test(withoutOwner(text, book)),
@@ -140,7 +146,7 @@ const anyBytes: fc.Arbitrary<Uint8Array> = fc.oneof(
   fc.uint8Array({ maxLength: 200 }),
 );
 
-const JOB: Job = { format: 'ranking', text: PLAIN_TEXT, debug: '1' };
+const JOB: Job = { format: 'ranking', text: PLAIN_TEXT, long: false, debug: '1' };
 
 /** Any bytes: a result, or a refusal that says what, where and what is accepted; never a fault. */
 export const bytesProperty = fc.asyncProperty(anyBytes, async (bytes) => {
