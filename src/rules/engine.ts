@@ -7,8 +7,8 @@ import { Engine, type RuleProperties } from 'json-rules-engine';
 import type { Cause, Rule } from './cause.js';
 import { type Condition, isLeaf, type Leaf, type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Trace } from './evidence.js';
-import { LIMITS, type LimitId } from './limits.js';
-import { errorTrace, joinTrace, limitValue } from './plain.js';
+import { GRADES, LIMITS, type LimitId } from './limits.js';
+import { errorTrace, joinTrace } from './plain.js';
 import { fold, type LeafResult, type Verdict } from './verdict.js';
 import type { View } from './view.js';
 
@@ -23,55 +23,62 @@ interface EngineNode {
   readonly not?: EngineNode;
 }
 
+/** A condition of a cause or a rule, by name. */
+interface Named {
+  readonly name: string;
+  readonly condition: Condition;
+}
+
 /** Traces of all rules, in the order of causes and rules. A rule that fails never takes others with it. */
 export async function evaluate(causes: readonly Cause[], view: View): Promise<Trace[]> {
   const facts: EngineFacts = limitFacts();
-  const broken = new Map<Rule, unknown>();
-  for (const cause of causes)
-    for (const rule of cause.rules) {
-      try {
-        for (const id of rulesVariables(cause, rule)) addFact(facts, id, view);
-      } catch (error) {
-        broken.set(rule, error);
-      }
+  const broken = new Map<string, unknown>();
+  const sound = causes.flatMap(conditionsOf).filter(({ name, condition }) => {
+    try {
+      for (const id of variablesOf(condition)) addFact(facts, id, view);
+      return true;
+    } catch (error) {
+      broken.set(name, error);
+      return false;
     }
-  const sound = causes.map((cause) => ({ cause, rules: cause.rules.filter((rule) => !broken.has(rule)) }));
+  });
   const verdicts = await runAll(sound, facts, view, broken);
+  const verdict = (name: string): Verdict => {
+    const found = verdicts.get(name);
+    if (found) return found;
+    throw broken.get(name) ?? new Error('the rule engine returned no result for it');
+  };
   return causes.flatMap((cause) =>
     cause.rules.map((rule) => {
-      if (broken.has(rule)) return errorTrace(cause, rule, broken.get(rule));
-      const causeApplies = verdicts.get(nameOf(cause));
-      const applies = verdicts.get(nameOf(cause, rule, 'applies'));
-      const when = verdicts.get(nameOf(cause, rule, 'when'));
-      if (!when) return errorTrace(cause, rule, new Error('the rule engine returned no result for it'));
-      return joinTrace(cause, rule, {
-        ...(causeApplies ? { causeApplies } : {}),
-        ...(applies ? { applies } : {}),
-        when,
-      });
+      try {
+        return joinTrace(cause, rule, {
+          causeApplies: cause.applies && verdict(nameOf(cause)),
+          applies: () => rule.applies && verdict(nameOf(cause, rule, 'applies')),
+          when: () => verdict(nameOf(cause, rule, 'when')),
+        });
+      } catch (error) {
+        return errorTrace(cause, rule, error);
+      }
     }),
   );
 }
 
-interface Named {
-  readonly name: string;
-  readonly condition: Condition;
-  readonly rule: Rule | undefined;
+function conditionsOf(cause: Cause): Named[] {
+  return [
+    ...(cause.applies ? [{ name: nameOf(cause), condition: cause.applies }] : []),
+    ...cause.rules.flatMap((rule) => [
+      ...(rule.applies ? [{ name: nameOf(cause, rule, 'applies'), condition: rule.applies }] : []),
+      { name: nameOf(cause, rule, 'when'), condition: rule.when },
+    ]),
+  ];
 }
 
 async function runAll(
-  sound: readonly { cause: Cause; rules: readonly Rule[] }[],
+  named: readonly Named[],
   facts: EngineFacts,
   view: View,
-  broken: Map<Rule, unknown>,
+  broken: Map<string, unknown>,
 ): Promise<Map<string, Verdict>> {
-  const named: Named[] = sound.flatMap(({ cause, rules }) => [
-    ...(cause.applies ? [{ name: nameOf(cause), condition: cause.applies, rule: undefined }] : []),
-    ...rules.flatMap((rule) => [
-      ...(rule.applies ? [{ name: nameOf(cause, rule, 'applies'), condition: rule.applies, rule }] : []),
-      { name: nameOf(cause, rule, 'when'), condition: rule.when, rule },
-    ]),
-  ]);
   try {
     return await run(named, facts, view);
   } catch {
@@ -81,7 +88,7 @@ async function runAll(
       try {
         for (const [name, verdict] of await run([one], facts, view)) verdicts.set(name, verdict);
       } catch (error) {
-        if (one.rule) broken.set(one.rule, error);
+        broken.set(one.name, error);
       }
     }
     return verdicts;
@@ -140,10 +147,6 @@ function nameOf(cause: Cause, rule?: Rule, part?: 'applies' | 'when'): string {
   return rule ? `${cause.id}/${rule.id}#${part}` : `${cause.id}#applies`;
 }
 
-function rulesVariables(cause: Cause, rule: Rule): VarId[] {
-  return [cause.applies, rule.applies, rule.when].flatMap((c) => (c ? variablesOf(c) : []));
-}
-
 /** Undefined values stay out: the library then hands `undefined` to the leaf, which we read as unknown. */
 function addFact(facts: EngineFacts, id: VarId, view: View): void {
   const value = view.read(id).value;
@@ -151,13 +154,9 @@ function addFact(facts: EngineFacts, id: VarId, view: View): void {
 }
 
 function limitFacts(): EngineFacts {
-  const grades = ['noticeable', 'clear', 'severe'] as const;
   return Object.fromEntries(
     (Object.keys(LIMITS) as LimitId[]).flatMap((id) =>
-      grades.map((grade): [LimitVar, number] => {
-        const name: LimitVar = `limit.${id}.${grade}`;
-        return [name, limitValue(name)];
-      }),
+      GRADES.map((grade): [LimitVar, number] => [`limit.${id}.${grade}`, LIMITS[id][grade]]),
     ),
   );
 }

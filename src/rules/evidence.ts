@@ -18,6 +18,7 @@ export interface Trace {
   readonly cause: CauseId;
   readonly rule: string;
   readonly outcome: Outcome;
+  /** What its condition saw; empty where a gate is settled no. */
   readonly leaves: readonly LeafTrace[];
   /** Asked facts under still unknown branches: what would settle it. */
   readonly open: readonly FactId[];

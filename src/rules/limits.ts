@@ -6,7 +6,8 @@
 import type { Unit } from '../facts/spec.js';
 import type { SourceId } from './sources.js';
 
-export type Grade = 'noticeable' | 'clear' | 'severe';
+export const GRADES = ['noticeable', 'clear', 'severe'] as const;
+export type Grade = (typeof GRADES)[number];
 
 export interface Limit {
   readonly label: string;

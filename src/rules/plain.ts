@@ -10,10 +10,17 @@ import { type Grade, LIMITS, type LimitId } from './limits.js';
 import { fold, type LeafResult, type Verdict } from './verdict.js';
 import type { View } from './view.js';
 
+const limitValues = new Map<LimitVar, number>();
+
 /** The number behind `limit.dipDb.clear`. */
 export function limitValue(id: LimitVar): number {
-  const [, name, grade] = id.split('.') as [string, LimitId, Grade];
-  return LIMITS[name][grade];
+  let value = limitValues.get(id);
+  if (value === undefined) {
+    const [, name, grade] = id.split('.') as [string, LimitId, Grade];
+    value = LIMITS[name][grade];
+    limitValues.set(id, value);
+  }
+  return value;
 }
 
 /** Both sides of a leaf as the view knows them, compared. */
@@ -64,23 +71,24 @@ export function verdictOf(condition: Condition, view: View): Verdict {
   );
 }
 
+export interface Verdicts {
+  readonly causeApplies: Verdict | undefined;
+  /** Asked for only while no gate is settled no. */
+  readonly applies: () => Verdict | undefined;
+  readonly when: () => Verdict;
+}
+
 /** The verdicts of a rule's three conditions joined: a gate settled no means the rule does not bear. */
-export function joinTrace(
-  cause: Cause,
-  rule: Rule,
-  verdicts: { readonly causeApplies?: Verdict; readonly applies?: Verdict; readonly when: Verdict },
-): Trace {
-  const gates = [verdicts.causeApplies, verdicts.applies].filter((gate) => gate !== undefined);
+export function joinTrace(cause: Cause, rule: Rule, { causeApplies, applies, when }: Verdicts): Trace {
   const base = { cause: cause.id, rule: rule.id };
-  const leaves = [...gates.flatMap((gate) => gate.leaves), ...verdicts.when.leaves];
-  if (gates.some((gate) => gate.truth === 'no'))
-    return { ...base, outcome: 'not-applicable', leaves, open: [] };
-  const openGates = gates.filter((gate) => gate.truth === 'unknown');
-  if (openGates.length === 0)
-    return { ...base, outcome: verdicts.when.truth, leaves, open: verdicts.when.open };
-  const open = new Set<FactId>([...openGates.flatMap((gate) => gate.open), ...verdicts.when.open]);
-  const gateOpen = openPart(verdicts.causeApplies);
-  return { ...base, outcome: 'unknown', leaves, open: [...open], ...(gateOpen > 0 ? { gateOpen } : {}) };
+  const gates = [causeApplies, causeApplies?.truth === 'no' ? undefined : applies()];
+  if (gates.some((gate) => gate?.truth === 'no'))
+    return { ...base, outcome: 'not-applicable', leaves: [], open: [] };
+  const { truth, leaves, open } = when();
+  if (!gates.some((gate) => gate?.truth === 'unknown')) return { ...base, outcome: truth, leaves, open };
+  const allOpen = new Set<FactId>([...gates.flatMap((gate) => gate?.open ?? []), ...open]);
+  const gateOpen = openPart(causeApplies);
+  return { ...base, outcome: 'unknown', leaves, open: [...allOpen], ...(gateOpen > 0 ? { gateOpen } : {}) };
 }
 
 /** Part of a gate's leaves that is unknown; 0 where the gate is settled, or there is none. */
@@ -92,11 +100,10 @@ function openPart(gate: Verdict | undefined): number {
 /** The trace of one rule; a rule that throws becomes an error entry. */
 export function traceRule(cause: Cause, rule: Rule, view: View, causeApplies?: Verdict): Trace {
   try {
-    const gate = causeApplies ?? (cause.applies ? verdictOf(cause.applies, view) : undefined);
     return joinTrace(cause, rule, {
-      ...(gate ? { causeApplies: gate } : {}),
-      ...(rule.applies ? { applies: verdictOf(rule.applies, view) } : {}),
-      when: verdictOf(rule.when, view),
+      causeApplies: causeApplies ?? (cause.applies && verdictOf(cause.applies, view)),
+      applies: () => rule.applies && verdictOf(rule.applies, view),
+      when: () => verdictOf(rule.when, view),
     });
   } catch (error) {
     return errorTrace(cause, rule, error);

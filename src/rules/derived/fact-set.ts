@@ -1,15 +1,15 @@
 /** Sets of facts as bits: an audit joins and compares them thousands of times. */
 import { FACT_IDS, type FactId } from '../../facts/catalog.js';
 
-export type FactSet = Int32Array;
+export type FactSet = number[];
 
-/** Bits of one element of the array. */
+/** Bits of one number. */
 const WORD_BITS = 32;
 const WORDS = Math.ceil(FACT_IDS.length / WORD_BITS);
 const PLACES = new Map(FACT_IDS.map((id, place) => [id, place]));
 
 export function factSet(ids: readonly FactId[] = []): FactSet {
-  const set = new Int32Array(WORDS);
+  const set = new Array<number>(WORDS).fill(0);
   for (const id of ids) {
     const place = PLACES.get(id) ?? 0;
     const word = Math.floor(place / WORD_BITS);
