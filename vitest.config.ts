@@ -8,6 +8,7 @@ export default defineConfig({
       provider: 'v8',
       include: ['src/acoustics/**', 'src/reasoning/**', 'src/facts/**', 'src/explain/**'],
       reporter: ['text-summary', 'text'],
+      thresholds: { lines: 95, branches: 90 },
     },
   },
 });

@@ -59,6 +59,16 @@ const ROWS: readonly Row[] = [
   ],
   ['unitSlip', { ratio: 1 }, (n) => arrival.unitSlip(pick(n, 'ratio'))],
   ['arrival', { speedOfSound: 343, processorSpeed: 343 }, (n) => arrival.arrival({ ...places, ...n })],
+  [
+    'arrival with entries',
+    { 'entered.left': 3, 'entered.center': 3, 'entered.right': 3 },
+    (n) => arrival.arrival({ ...places, entered: trio(n, 'entered.') }),
+  ],
+  [
+    'arrival with latencies',
+    { 'latencyMs.left': 0, 'latencyMs.center': 3, 'latencyMs.right': 0 },
+    (n) => arrival.arrival({ ...places, latencyMs: trio(n, 'latencyMs.') }),
+  ],
   ['thirdOctaveEdgesHz', { centerHz: 1000 }, (n) => bands.thirdOctaveEdgesHz(pick(n, 'centerHz'))],
   ['logGrid', { fromHz: 100, toHz: 1000 }, (n) => bands.logGrid(pick(n, 'fromHz'), pick(n, 'toHz'), 5)],
   ['barrier', { fresnelNumber: 1 }, (n) => barrier.barrier(n as never)],
@@ -266,6 +276,12 @@ const ROWS: readonly Row[] = [
     (n) => vectors.sineLawDeg(pick(n, 'levelDb'), pick(n, 'halfAngleDeg')),
   ],
 ];
+
+const trio = (n: Numbers, prefix: string) => ({
+  left: pick(n, `${prefix}left`),
+  center: pick(n, `${prefix}center`),
+  right: pick(n, `${prefix}right`),
+});
 
 describe('what is no number is refused by its name', () => {
   for (const [name, numbers, call] of ROWS)
