@@ -11,6 +11,11 @@ const upright = {
 testCause(aim, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a low upright two-way lying flat loses its crossover range at ears 18 degrees above its axis',
       facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 0 },
       rules: ['dip-above-or-below-axis'],
@@ -39,6 +44,11 @@ testCause(aim, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'a lying pair with the tweeter in line does not mind eighteen degrees up',
       facts: {
@@ -80,6 +90,12 @@ testCause(aim, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'without its height the angle to the ears is open',
       facts: upright,

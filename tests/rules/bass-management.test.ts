@@ -8,6 +8,21 @@ const atTheLimit = { ...sub, centerBassCrossover: 80, centerLowLimit: 90, center
 testCause(bassManagement, {
   fires: [
     {
+      name: 'a small center set to large beside a subwoofer is the textbook case',
+      facts: { subwoofer: 'one', centerBassSize: 'large', centerLowLimit: 110 },
+      rules: ['large-without-the-bottom'],
+    },
+    {
+      name: 'much smaller than the mains and set to large: its low limit need not be known',
+      facts: { subwoofer: 'one', centerBassSize: 'large', centerSizeAgainstMains: 'smaller' },
+      rules: ['small-box-set-to-large'],
+    },
+    {
+      name: 'a subwoofer that is fuller with its phase turned works against the center',
+      facts: { ...sub, subPolarity: 'fuller-other-way', subTiming: 'untouched' },
+      rules: ['fuller-the-other-way', 'never-timed'],
+    },
+    {
       name: 'a ported box crossed at its limit with 24 dB, subwoofer left as it came, cancels',
       facts: { ...atTheLimit, centerEnclosure: 'vented', highPassSlope: '24', subTiming: 'untouched' },
       rules: ['hole-at-crossover', 'does-not-add-up'],
@@ -39,6 +54,26 @@ testCause(bassManagement, {
     },
   ],
   silent: [
+    {
+      name: 'without a subwoofer nobody else could play the bass of a small box',
+      facts: { subwoofer: 'none', centerBassSize: 'large', centerSizeAgainstMains: 'smaller' },
+      rules: ['small-box-set-to-large'],
+    },
+    {
+      name: 'a center as large as the mains may be set to large',
+      facts: {
+        subwoofer: 'one',
+        centerBassSize: 'large',
+        centerSizeAgainstMains: 'similar',
+        centerLowLimit: 60,
+      },
+      rules: ['small-box-set-to-large', 'large-without-the-bottom'],
+    },
+    {
+      name: 'a subwoofer fullest as it is set, and timed, adds up',
+      facts: { ...sub, subPolarity: 'fuller-as-set', subTiming: 'by-ear' },
+      rules: ['fuller-the-other-way', 'never-timed'],
+    },
     {
       name: 'a crossover at the low limit is harmless with a closed box and 12 dB',
       facts: { ...atTheLimit, centerEnclosure: 'sealed', highPassSlope: '12', subTiming: 'untouched' },
@@ -83,6 +118,15 @@ testCause(bassManagement, {
   ],
   cannotTell: [
     {
+      name: 'size of the box not told',
+      facts: { subwoofer: 'one', centerBassSize: 'large' },
+      rule: 'small-box-set-to-large',
+      asks: ['centerSizeAgainstMains'],
+    },
+    { name: 'size setting not told', facts: {}, rule: 'large-without-the-bottom', asks: ['centerBassSize'] },
+    { name: 'phase not turned', facts: sub, rule: 'fuller-the-other-way', asks: ['subPolarity'] },
+    { name: 'timing not told', facts: sub, rule: 'never-timed', asks: ['subTiming'] },
+    {
       name: 'port or no port decides about a crossover near the limit',
       facts: atTheLimit,
       rule: 'hole-at-crossover',
@@ -108,6 +152,13 @@ testCause(bassManagement, {
     { name: 'not swapped', facts: {}, rule: 'follows-the-channel', asks: ['testSwapAtAmplifier'] },
   ],
   boundary: [
+    {
+      name: 'a center that ends at 90 Hz cannot play all it is given',
+      rule: 'large-without-the-bottom',
+      derived: { unplayedVoiceHz: 90 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a hole of 4 dB is the fair coin',
       rule: 'hole-at-crossover',

@@ -7,6 +7,29 @@ const row = { obstacle: 'seat-row' } as const;
 testCause(blockedPath, {
   fires: [
     {
+      name: 'a table just below the line of sight mirrors the voice',
+      facts: {
+        ...low,
+        centerTweeterHeight: 0.58,
+        obstacle: 'table',
+        obstacleHeight: 0.48,
+        obstacleDistance: 0.5,
+        seating: 'single-seat',
+        testCoverShelf: 'clearer',
+      },
+      rules: ['table-mirrors', 'clearer-with-cloth'],
+    },
+    {
+      name: 'lifted over what is in the way, the tone clears even where the place stays',
+      facts: { ...row, testLift: 'tone-only' },
+      rules: ['better-when-lifted'],
+    },
+    {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'the backs of a first row cut the second row off from a low center',
       facts: {
         ...low,
@@ -42,6 +65,24 @@ testCause(blockedPath, {
     },
   ],
   silent: [
+    {
+      name: 'half way to the seat a table mirrors less, and cloth changes nothing',
+      facts: {
+        ...low,
+        centerTweeterHeight: 0.58,
+        obstacle: 'table',
+        obstacleHeight: 0.48,
+        obstacleDistance: 1.5,
+        seating: 'single-seat',
+        testCoverShelf: 'same',
+      },
+      rules: ['table-mirrors', 'clearer-with-cloth'],
+    },
+    {
+      name: 'what others hear as well stays possible',
+      facts: { testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'a clear view cannot shade anything',
       facts: { ...low, obstacle: 'none', testLift: 'improves', whoHears: 'one-place' },
@@ -91,6 +132,24 @@ testCause(blockedPath, {
   ],
   cannotTell: [
     {
+      name: 'height and place of the table are not told',
+      facts: { ...low, obstacle: 'table' },
+      rule: 'table-mirrors',
+      asks: ['obstacleHeight', 'obstacleDistance'],
+    },
+    {
+      name: 'no cloth on the table yet',
+      facts: { obstacle: 'table' },
+      rule: 'clearer-with-cloth',
+      asks: ['testCoverShelf'],
+    },
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['testSwapSeats'],
+    },
+    {
       name: 'the size and place of the obstacle are not told',
       facts: { ...low, obstacle: 'object' },
       rule: 'speech-in-the-shade',
@@ -109,6 +168,14 @@ testCause(blockedPath, {
     { name: 'the last change is not told', facts: row, rule: 'new-furniture', asks: ['lastChange'] },
   ],
   boundary: [
+    {
+      name: 'a dip of four decibels off the table is clear',
+      rule: 'table-mirrors',
+      facts: { obstacle: 'table' },
+      derived: { tableDipDb: 4 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'two decibels of speech are clear',
       rule: 'speech-in-the-shade',

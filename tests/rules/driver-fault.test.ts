@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(driverFault, {
   fires: [
     {
+      name: 'a center that stays silent in the channel test may be off its cable',
+      facts: { channelCheck: 'silent' },
+      rules: ['silent-in-the-channel-test'],
+    },
+    {
       name: 'a box that is as bad on another cable has the fault in itself',
       facts: { testSwapAtLoudspeakers: 'follows-box' },
       rules: ['goes-with-the-box'],
@@ -35,6 +40,11 @@ testCause(driverFault, {
     },
   ],
   silent: [
+    {
+      name: 'noise that comes from the center clears its cable',
+      facts: { channelCheck: 'right' },
+      rules: ['silent-in-the-channel-test'],
+    },
     {
       name: 'a fault that stays with the cable is not in the drivers',
       facts: { testSwapAtLoudspeakers: 'stays-with-cable' },
@@ -69,6 +79,12 @@ testCause(driverFault, {
     },
   ],
   cannotTell: [
+    {
+      name: 'channels not stepped through',
+      facts: {},
+      rule: 'silent-in-the-channel-test',
+      asks: ['channelCheck'],
+    },
     {
       name: 'nobody went close',
       facts: {},

@@ -23,6 +23,11 @@ const computed = ['dip-at-worst-seat', 'seat-beyond-its-angle'] as const;
 testCause(driverLayout, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a lying pair of cones fails the ends of a three-seat sofa seen from 2.2 m',
       facts: { ...common, ...sofa, seatDistance: 2.2 },
       rules: [...computed, 'speech-lost-at-worst-seat'],
@@ -61,6 +66,11 @@ testCause(driverLayout, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'everyone' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'distance decides: the same center and sofa are only mild from 3 m',
       facts: { ...common, ...sofa, seatDistance: 3 },
@@ -119,6 +129,12 @@ testCause(driverLayout, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { centerLayout: 'mid-tweeter-mid' },
+      rule: 'one-person-alone',
+      asks: ['whoHears'],
+    },
     {
       name: 'without the layout no dip can be computed',
       facts: { ...sofa, seatDistance: 2.2 },

@@ -6,6 +6,11 @@ const mains = { measuredLeftLevel: 75, measuredRightLevel: 75 } as const;
 testCause(level, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center 4 dB above the mains at the seat is too loud, whatever its trim says',
       facts: { ...mains, measuredCenterLevel: 79, centerTrim: 0 },
       rules: ['level-error'],
@@ -52,6 +57,11 @@ testCause(level, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a trim of 9 dB is no evidence where the levels at the seat are equal',
       facts: { ...mains, measuredCenterLevel: 75.5, centerTrim: 9 },
       rules: ['level-error'],
@@ -89,6 +99,12 @@ testCause(level, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'a trim does not tell the level at the seat',
       facts: { ...mains, centerTrim: 6 },

@@ -6,6 +6,16 @@ const EQUILATERAL = { seating: 'single-seat', mainsBase: 2.9, seatDistance: 2.5,
 testCause(mainsLayout, {
   fires: [
     {
+      name: 'half a hand off the middle already leans',
+      facts: { ...EQUILATERAL, mainSeatOffset: 0.3 },
+      rules: ['seat-in-the-middle'],
+    },
+    {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'mains farther apart than one and a half times the distance are too wide',
       facts: { ...EQUILATERAL, mainsBase: 4, seatDistance: 2.2 },
       rules: ['base-too-wide'],
@@ -52,6 +62,16 @@ testCause(mainsLayout, {
   ],
   silent: [
     {
+      name: 'a seat in the middle pulls nothing aside, however wide the base',
+      facts: { ...EQUILATERAL, mainsBase: 4 },
+      rules: ['seat-in-the-middle'],
+    },
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'an equilateral triangle with equal levels pulls nothing at its only seat',
       facts: { ...EQUILATERAL, measuredLeftLevel: 75, measuredRightLevel: 75 },
       rules: ['base-too-wide', 'base-too-narrow', 'main-seat-pulled', 'left-right-unequal'],
@@ -81,6 +101,12 @@ testCause(mainsLayout, {
   ],
   cannotTell: [
     {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
+    {
       name: 'nobody said what plays, so who carries the voice is open',
       facts: {},
       rule: 'side-seat-pulled',
@@ -97,6 +123,13 @@ testCause(mainsLayout, {
     { name: 'center not set to none', facts: {}, rule: 'stays-without-center', asks: ['testPhantom'] },
   ],
   boundary: [
+    {
+      name: 'below the noticeable grade the seat is innocent',
+      rule: 'seat-in-the-middle',
+      derived: { mainSeatPullDeg: 4 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'the base is too wide from its limit on',
       rule: 'base-too-wide',

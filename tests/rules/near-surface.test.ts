@@ -6,6 +6,11 @@ const room = { seatDistance: 3, earHeight: 1.05, mainsTweeterHeight: 1, mainsBas
 testCause(nearSurface, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center near a bare floor has its floor hole in the middle of the voice, the mains below it',
       facts: { ...room, centerTweeterHeight: 0.3, floorCover: 'bare' },
       rules: ['floor-ripple', 'another-pitch-than-the-mains'],
@@ -34,6 +39,11 @@ testCause(nearSurface, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'center and mains at one height over one floor are colored alike: no mismatch',
       facts: { ...room, centerTweeterHeight: 1, floorCover: 'carpet' },
       rules: ['floor-ripple', 'another-pitch-than-the-mains'],
@@ -60,6 +70,12 @@ testCause(nearSurface, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'the floor cover is not told',
       facts: { ...room, centerTweeterHeight: 0.5 },

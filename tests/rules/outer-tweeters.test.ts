@@ -14,6 +14,11 @@ const kind = { layoutKind: 'outer-tweeters' } as const;
 testCause(outerTweeters, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter', whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'tweeters 46 cm apart fail the ends of a sofa even from 3 m',
       facts: { ...outer, ...sofa },
       rules: ['treble-dip-at-worst-seat'],
@@ -64,6 +69,15 @@ testCause(outerTweeters, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: {
+        centerLayout: 'tweeter-mid-mid-tweeter',
+        whoHears: 'everyone',
+        testSwapSeats: 'stays-with-seat',
+      },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'stood on its end the row hears both tweeters equally far away',
       facts: { ...outer, ...sofa, centerOrientation: 'upright' },
       rules: ['treble-dip-at-worst-seat', 'treble-dip-at-main-seat'],
@@ -98,6 +112,12 @@ testCause(outerTweeters, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter' },
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'without the layout the treble cannot be computed',
       facts: sofa,

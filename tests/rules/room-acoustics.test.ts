@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(roomAcoustics, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a room that rings for more than a second drowns speech',
       facts: { reverberationTime: 1200 },
       rules: ['room-rings'],
@@ -31,6 +36,11 @@ testCause(roomAcoustics, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a dry and quiet room is innocent',
       facts: { reverberationTime: 350, backgroundNoise: 'quiet' },
       rules: ['room-rings', 'noise-covers-speech'],
@@ -52,6 +62,12 @@ testCause(roomAcoustics, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'a hum is known, the listening level is not',
       facts: { backgroundNoise: 'some' },

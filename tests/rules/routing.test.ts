@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(routing, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center set to none gets nothing to play',
       facts: { centerMode: 'none' },
       rules: ['center-set-to-none'],
@@ -66,6 +71,11 @@ testCause(routing, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center that is set, tested and heard is not misrouted',
       facts: {
         centerMode: 'present',
@@ -110,6 +120,12 @@ testCause(routing, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     { name: 'the menu was not looked at', facts: {}, rule: 'center-set-to-none', asks: ['centerMode'] },
     { name: 'no test noise was played', facts: {}, rule: 'noise-from-wrong-place', asks: ['channelCheck'] },
     {

@@ -6,6 +6,11 @@ const two = { centerCount: 'two' } as const;
 testCause(twinCenters, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { centerCount: 'two', whoHears: 'one-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'boxes below and above the picture cancel at seats that are not level with their middle',
       facts: {
         ...two,
@@ -46,6 +51,11 @@ testCause(twinCenters, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { centerCount: 'two', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a single center cannot fight itself',
       facts: { centerCount: 'one', testNoiseEach: 'phasey', lastChange: 'loudspeaker' },
       rules: ['dip-between-the-two', 'hollow-noise', 'since-the-second-box'],
@@ -70,6 +80,12 @@ testCause(twinCenters, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { centerCount: 'two' },
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'the number of centers is not told',
       facts: {},

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const aim = defineCause({
   id: 'aim',
@@ -30,6 +31,7 @@ export const aim = defineCause({
     tone: 'same-session',
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -130,6 +132,7 @@ export const aim = defineCause({
       0.08,
       0.35,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testTilt', 'clearer'), confirmedBy('testNoiseEach', 'duller')],
   remedies: [

@@ -33,7 +33,8 @@ export const bassManagement = defineCause({
     crossover: 'same-quantity',
     gap: 'independent',
     reach: 'same-mechanism',
-    bottom: 'independent',
+    bottom: 'same-quantity',
+    build: 'independent',
     'tone-heard': 'same-mechanism',
     exchange: 'independent',
   },
@@ -192,6 +193,78 @@ export const bassManagement = defineCause({
       oneOf('testSwapAtAmplifier', 'moves-left', 'gone'),
       0.8,
       0.3,
+    ),
+    answers(
+      {
+        id: 'large-without-the-bottom',
+        group: 'bottom',
+        says: {
+          yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: it gets bass that it cannot play.',
+          no: 'What the center is given it can play.',
+          unknown: 'Size setting and low limit of the center are not known.',
+        },
+        because:
+          'Bass below its limit moves the cone and makes no sound: the voice turns thick and strains, while a subwoofer that could play it stands by.',
+        source: 'practice',
+      },
+      atLeast('unplayedVoiceHz', 'voiceFloorHz.noticeable'),
+      0.35,
+      0.03,
+      'for',
+    ),
+    answers(
+      {
+        id: 'small-box-set-to-large',
+        group: 'build',
+        applies: all(is('centerBassSize', 'large'), isNot('subwoofer', 'none')),
+        says: {
+          yes: 'The center is set to large although it is much smaller than the mains and there is a subwoofer.',
+          no: 'The center is set to large, and it is no smaller than the mains.',
+          unknown: 'It is not known whether the center is much smaller than the mains.',
+        },
+        because:
+          'A box much smaller than the mains ends higher in the bass than they do, whatever the menu says.',
+        source: 'practice',
+      },
+      is('centerSizeAgainstMains', 'smaller'),
+      0.8,
+      0.35,
+    ),
+    answers(
+      {
+        id: 'fuller-the-other-way',
+        group: 'crossover',
+        applies: CROSSED,
+        says: {
+          yes: 'With the phase of the subwoofer the other way the low voice is fuller: as it is set it works against the center.',
+          no: 'As it is set the subwoofer does not work against the center.',
+          unknown: 'The phase of the subwoofer has not been turned for comparison.',
+        },
+        because:
+          'Center and subwoofer share the range around the crossover; out of step they take it from each other.',
+        source: 'bass-sum',
+      },
+      is('subPolarity', 'fuller-other-way'),
+      0.5,
+      0.06,
+    ),
+    answers(
+      {
+        id: 'never-timed',
+        group: 'crossover',
+        applies: CROSSED,
+        says: {
+          yes: 'The distance and phase of the subwoofer were never set.',
+          no: 'Distance and phase of the subwoofer were set.',
+          unknown: 'It is not known whether the subwoofer was ever timed.',
+        },
+        because:
+          'A subwoofer is late by its own filters; without an entry for that, center and subwoofer meet out of step.',
+        source: 'practice',
+      },
+      is('subTiming', 'untouched'),
+      0.5,
+      0.25,
     ),
   ],
   confirm: [

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 /** With a clear view told these remarks have nothing to speak for. Heads of a front row are computed even untold. */
 const IN_THE_WAY = isNot('obstacle', 'none');
@@ -16,7 +17,7 @@ export const blockedPath = defineCause({
   title: 'Something stands between the center and a seat',
   severity: 'clear',
   // Rare in one row with a clear view, the rule in second rows behind a low center.
-  priorDb: -12,
+  priorDb: -15,
   story:
     'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
   notWhen:
@@ -35,6 +36,9 @@ export const blockedPath = defineCause({
     tone: 'independent',
     'near-by': 'same-mechanism',
     history: 'independent',
+    person: 'independent',
+    table: 'independent',
+    cloth: 'independent',
   },
   rules: [
     deviates(
@@ -128,16 +132,17 @@ export const blockedPath = defineCause({
         group: 'near-by',
         applies: IN_THE_WAY,
         says: {
-          yes: 'Raised for a moment, the center became clearly better.',
-          no: 'Raised for a moment, the center did not become clearly better.',
+          yes: 'Raised for a moment, the center sounded better.',
+          no: 'Raised for a moment, the center sounded as before.',
           unknown: 'Nobody has raised the center for a moment yet.',
         },
-        because: 'Raising the box lifts the line to the ears over whatever stands in it.',
+        because:
+          'Raising the box lifts the line to the ears over whatever stands in it; the tone may clear though the place stays.',
         source: 'practice',
       },
-      is('testLift', 'improves'),
-      0.75,
-      0.2,
+      oneOf('testLift', 'improves', 'tone-only'),
+      0.8,
+      0.35,
     ),
     answers(
       {
@@ -157,8 +162,43 @@ export const blockedPath = defineCause({
       0.1,
       'for',
     ),
+    clearedByPerson('person', 'exchange'),
+    deviates(
+      {
+        id: 'table-mirrors',
+        group: 'table',
+        says: {
+          yes: 'The table top mirrors the voice from just below the line; the two copies cancel by {tableDipDb} at the main seat, and {limit} is clear.',
+          no: 'A table top costs the main seat no more than {tableDipDb}.',
+          unknown: 'The height and place of the table are needed to compute what it mirrors.',
+        },
+        because:
+          'A table top below the line of sight sends a second voice a little late, and at some pitches the two cancel.',
+        source: 'shelf-strip',
+      },
+      'tableDipDb',
+      'dipDb',
+      { only: 'for', maxDb: 8 },
+    ),
+    answers(
+      {
+        id: 'clearer-with-cloth',
+        group: 'cloth',
+        applies: is('obstacle', 'table'),
+        says: {
+          yes: 'With something soft laid in front of the center the voice became clearer.',
+          no: 'With something soft laid in front of the center the voice did not change.',
+          unknown: 'Nobody has laid something soft on the table yet.',
+        },
+        because: 'Thick cloth takes the upper part of what a table mirrors, and nothing else.',
+        source: 'practice',
+      },
+      is('testCoverShelf', 'clearer'),
+      0.6,
+      0.12,
+    ),
   ],
-  confirm: [confirmedBy('testLift', 'improves'), confirmedBy('testNearCenter', 'good-near')],
+  confirm: [confirmedBy('testLift', 'improves', 'tone-only'), confirmedBy('testNearCenter', 'good-near')],
   remedies: [
     {
       id: 'clear-the-line',

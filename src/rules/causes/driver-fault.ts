@@ -35,6 +35,7 @@ export const driverFault = defineCause({
     noise: 'independent',
     swap: 'same-session',
     near: 'independent',
+    channel: 'independent',
   },
   rules: [
     answers(
@@ -168,6 +169,24 @@ export const driverFault = defineCause({
       noneOf('testNearCenter', 'good-near'),
       0.94,
       0.6,
+    ),
+    answers(
+      {
+        id: 'silent-in-the-channel-test',
+        group: 'channel',
+        says: {
+          yes: 'Test noise for the center comes from nowhere, as with a cable that is off or a box that is dead.',
+          no: 'Test noise for the center is heard, so its cable and some of its drivers work.',
+          unknown: 'It is not known whether test noise for the center is heard.',
+        },
+        because:
+          'The receiver makes this noise itself. Where it stays away, a setting, a cable or the box is to blame, and the test does not say which.',
+        source: 'practice',
+      },
+      is('channelCheck', 'silent'),
+      0.15,
+      0.03,
+      'for',
     ),
   ],
   confirm: [

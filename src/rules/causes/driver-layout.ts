@@ -8,6 +8,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const driverLayout = defineCause({
   id: 'driver-layout',
@@ -36,6 +37,7 @@ export const driverLayout = defineCause({
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
     history: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -174,6 +176,7 @@ export const driverLayout = defineCause({
       0.2,
       'for',
     ),
+    clearedByPerson('person', 'word'),
   ],
   confirm: [confirmedBy('testSitMiddle', 'clear-in-middle'), confirmedBy('testSwapSeats', 'stays-with-seat')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const level = defineCause({
   id: 'level',
@@ -29,6 +30,7 @@ export const level = defineCause({
     origin: 'same-quantity',
     switching: 'same-mechanism',
     boost: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -181,6 +183,7 @@ export const level = defineCause({
       0.1,
       'for',
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testPhantom', 'gone'),

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, atMost, below, is, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const mainsLayout = defineCause({
   id: 'mains-layout',
@@ -31,6 +32,7 @@ export const mainsLayout = defineCause({
     direction: 'independent',
     seats: 'independent',
     'without-center': 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -47,8 +49,8 @@ export const mainsLayout = defineCause({
         source: 'layout-standard',
       },
       atLeast('mainsBaseDeg', 'baseWideDeg'),
-      0.35,
-      0.06,
+      0.4,
+      0.04,
       'for',
     ),
     answers(
@@ -190,6 +192,25 @@ export const mainsLayout = defineCause({
       oneOf('testPhantom', 'same', 'worse'),
       0.88,
       0.4,
+    ),
+    clearedByPerson('person'),
+    answers(
+      {
+        id: 'seat-in-the-middle',
+        group: 'triangle',
+        says: {
+          yes: 'At the main seat a shared sound leans by {mainSeatPullDeg}.',
+          no: 'At the main seat a shared sound stands in the middle, so the place of the seat is innocent.',
+          unknown: 'How far a shared sound leans at the main seat is not known yet.',
+        },
+        because:
+          'Where left and right arrive together nothing is pulled to one side, however wide they stand.',
+        source: 'time-image',
+      },
+      atLeast('mainSeatPullDeg', 'pullDeg.noticeable'),
+      0.5,
+      0.25,
+      'against',
     ),
   ],
   confirm: [confirmedBy('testPhantom', 'same', 'worse'), confirmedBy('testSitMiddle', 'clear-in-middle')],

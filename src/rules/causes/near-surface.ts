@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const nearSurface = defineCause({
   id: 'near-surface',
@@ -32,6 +33,7 @@ export const nearSurface = defineCause({
     tone: 'same-session',
     'near-by': 'independent',
     'where-heard': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -168,6 +170,7 @@ export const nearSurface = defineCause({
       0.15,
       0.35,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testLift', 'tone-only'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const outerTweeters = defineCause({
   id: 'outer-tweeters',
@@ -33,6 +34,7 @@ export const outerTweeters = defineCause({
     'head-movement': 'same-mechanism',
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -151,6 +153,7 @@ export const outerTweeters = defineCause({
       0.2,
       0.45,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testCoverTweeter', 'steadier'),

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const programme = defineCause({
   id: 'programme',
@@ -31,6 +32,7 @@ export const programme = defineCause({
     dynamics: 'same-mechanism',
     near: 'independent',
     'without-center': 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -149,6 +151,7 @@ export const programme = defineCause({
       0.85,
       0.3,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testOtherSource', 'gone'), confirmedBy('testPhantom', 'same')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, is, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const roomAcoustics = defineCause({
   id: 'room-acoustics',
@@ -32,6 +33,7 @@ export const roomAcoustics = defineCause({
     near: 'same-quantity',
     seats: 'independent',
     'without-center': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -134,6 +136,7 @@ export const roomAcoustics = defineCause({
       0.92,
       0.4,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testNearCenter', 'good-near'), confirmedBy('testPhantom', 'same', 'worse')],
   remedies: [

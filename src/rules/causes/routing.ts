@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, is, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const routing = defineCause({
   id: 'routing',
@@ -38,6 +39,7 @@ export const routing = defineCause({
     'center-at-work': 'same-mechanism',
     history: 'independent',
     picture: 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -243,6 +245,7 @@ export const routing = defineCause({
       0.25,
       0.15,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testUnplugged', 'voice-full'),

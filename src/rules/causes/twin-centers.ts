@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const twinCenters = defineCause({
   id: 'twin-centers',
@@ -35,6 +36,7 @@ export const twinCenters = defineCause({
     'where-heard': 'independent',
     history: 'independent',
     drivers: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -137,6 +139,7 @@ export const twinCenters = defineCause({
       0.12,
       'for',
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testCoverTweeter', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
   remedies: [

@@ -5,8 +5,9 @@ import {
   type SightlineInput,
   sightline,
 } from '../../acoustics/barrier.js';
+import { tableEffect } from '../../acoustics/shelf.js';
 import type { Seat } from '../../facts/book.js';
-import { BEARING_FACTS, bearings, headAt, requireCenter } from './places.js';
+import { BEARING_FACTS, bearings, headAt, mainBearing, mainHead, requireCenter } from './places.js';
 import { derive, number, type Reader, seatsIn } from './reader.js';
 
 const PATH_FACTS = [
@@ -68,7 +69,33 @@ function crossings(r: Reader<PathFact>): readonly Crossing[] {
   });
 }
 
+/** Coffee tables: depth and width of the top, m. Common practice, no source. */
+const TABLE_DEPTH_M = 0.6;
+const TABLE_WIDTH_M = 1.1;
+/** What such a top may be off from that, as log-sd of the dip. Our own estimate. */
+const TABLE_DOUBT = 0.3;
+
+/** Deepest third-octave dip that the table leaves at the main seat; none from a center at or below its top. */
+function tableDip(r: Reader<PathFact>): number {
+  requireCenter(r);
+  if (r.choice('obstacle') !== 'table') return 0;
+  const [sourceM, tableM, nearEdgeM] = r.numbers('centerTweeterHeight', 'obstacleHeight', 'obstacleDistance');
+  const { aheadM: distanceM } = r.from(mainBearing);
+  const earAboveShelfM = r.from(mainHead).earHeightM - tableM;
+  const heightAboveShelfM = sourceM - tableM;
+  const farEdgeM = Math.min(distanceM, nearEdgeM + TABLE_DEPTH_M);
+  if (heightAboveShelfM <= 0 || earAboveShelfM <= 0 || nearEdgeM >= farEdgeM) return 0;
+  r.doubt(TABLE_DOUBT);
+  const strip = { nearEdgeM, farEdgeM, widthM: TABLE_WIDTH_M };
+  return -Math.min(0, tableEffect({ heightAboveShelfM, earAboveShelfM, distanceM, ...strip }).dipDb);
+}
+
 export const path = {
+  tableDipDb: derive(
+    number('dB', 'dip from what a table below the line of sight mirrors to the main seat'),
+    PATH_FACTS,
+    tableDip,
+  ),
   sightClearanceM: derive(
     number('m', 'clearance of the line of sight at the worst seat (negative: cut)'),
     PATH_FACTS,
