@@ -2,7 +2,7 @@
 
 import type { CauseId } from '../../rules/cause.js';
 import type { Chart, ChartId } from '../plots/chart.js';
-import type { Report, ReportCause, ReportEvidence, ReportRemedy } from '../report-types.js';
+import type { Report, ReportCause, ReportEvidence } from '../report-types.js';
 import { capital, listText, minutesText, plural, sentence } from '../words.js';
 import { figure, rangeFigure } from './figure.js';
 import { cautionBox, details, esc, list, type Markup, p, texts } from './markup.js';
@@ -35,7 +35,7 @@ export interface CausesPart {
   readonly used: ReadonlySet<ChartId>;
 }
 
-export function leadingPart({ causes }: Report, charts: readonly Chart[]): CausesPart {
+export function leadingPart({ causes, plan }: Report, charts: readonly Chart[]): CausesPart {
   const used = new Set<ChartId>();
   const articles = causes
     .filter(({ place }) => place === 'leading')
@@ -46,12 +46,14 @@ export function leadingPart({ causes }: Report, charts: readonly Chart[]): Cause
         used.add(id);
         return [chart];
       });
-      return article(cause, i + 1, own);
+      return article(cause, i + 1, own, plan);
     });
   return { markup: articles.join('\n'), used };
 }
 
-function article(cause: ReportCause, place: number, charts: readonly Chart[]): Markup {
+type Plan = Report['plan'];
+
+function article(cause: ReportCause, place: number, charts: readonly Chart[], plan: Plan): Markup {
   const forIt = cause.evidence.filter(({ speaks }) => speaks === 'for');
   const against = cause.evidence.filter(({ speaks }) => speaks === 'against');
   const found = forIt.filter(({ value }) => value === null);
@@ -69,8 +71,8 @@ function article(cause: ReportCause, place: number, charts: readonly Chart[]): M
     part('Speaks against it', said(against)),
     ...charts.map(figure),
     part('Why it harms', p(cause.story), forIt[0] ? p(sentence(forIt[0].because)) : ''),
-    part('What to do', remedies(cause.remedies)),
-    part('How to make sure', confirmPart(cause)),
+    part('What to do', remediesPart(plan, cause)),
+    part('How to make sure', confirmPart(plan, cause)),
     details('When it is wrongly blamed', p(cause.notWhen)),
     '</article>',
   ]
@@ -92,28 +94,29 @@ export function evidence({ text, weightText, assumedLabels }: ReportEvidence): M
   return `${esc(text)} <span class="weight">(${esc(weightText + assumed)})</span>`;
 }
 
-function remedies(all: readonly ReportRemedy[]): Markup {
-  const open = all.filter(({ tried }) => !tried);
-  const items = open.map(
-    ({ title, effort, expect, verify, maybe, steps, cautions }, i) =>
-      `<strong>${esc(title)}</strong> <span class="weight">(${esc(effort)})</span>${maybe ? p('If it suits your system; that is not known yet.', 'soft') : ''}${
-        i === 0
-          ? `${p(`Expect: ${expect}`)}${p(`Check: ${verify}`)}`
-          : details(
-              'Steps',
-              `${texts(steps, 'ol')}${cautionBox(cautions)}${p(`Expect: ${expect}`)}${p(`Check: ${verify}`)}`,
-            )
-      }`,
-  );
+/** Where the plan tells how: a link there, or the steps themselves where it is not in the plan. */
+function howPart(plan: Plan, cause: CauseId, id: string, how: Markup): Markup {
+  const at = plan.findIndex((step) => step.id === id && (step.kind !== 'remedy' || step.cause === cause));
+  return at < 0 ? details('Steps', how) : ` <a href="#step-${at + 1}">Step ${at + 1} of the plan</a>`;
+}
+
+function remediesPart(plan: Plan, cause: ReportCause): Markup {
+  const open = cause.remedies.filter(({ tried }) => !tried);
+  const items = open.map(({ id, title, effort, expect, verify, maybe, steps, cautions }) => {
+    const how = `${cautionBox(cautions)}${texts(steps, 'ol')}${p(`Check: ${verify}`)}`;
+    const unsure = maybe ? ' If it suits your system; that is not known yet.' : '';
+    return `<strong>${esc(title)}</strong> <span class="weight">(${esc(effort)})</span>${p(`Expect: ${expect}${unsure}`)}${howPart(plan, cause.id, id, how)}`;
+  });
   return list(items, 'ol');
 }
 
-function confirmPart({ confirm }: ReportCause): Markup {
-  const items = confirm.map(({ label, minutes, outcomes, confirmed, result, cautions, steps }) => {
+function confirmPart(plan: Plan, { id: cause, confirm }: ReportCause): Markup {
+  const items = confirm.map(({ test, label, minutes, outcomes, confirmed, result, cautions, steps }) => {
     const name = `<strong>${esc(capital(label))}</strong>`;
     if (result !== null && confirmed !== null)
       return `${name}: done, “${esc(result)}”. ${confirmed ? 'This confirms it.' : 'This does not confirm it.'}`;
-    return `${name} (${esc(minutesText(minutes))}). It is this cause if the result is: ${esc(listText(outcomes, 'or'))}.${details('Steps', `${cautionBox(cautions)}${texts(steps, 'ol')}`)}`;
+    const how = howPart(plan, cause, test, `${cautionBox(cautions)}${texts(steps, 'ol')}`);
+    return `${name} (${esc(minutesText(minutes))}). It is this cause if the result is: ${esc(listText(outcomes, 'or'))}.${how}`;
   });
   return list(items);
 }

@@ -26,8 +26,7 @@ h1 { font-size: clamp(1.4rem, 1.05rem + 1.7vw, 2.1rem); letter-spacing: -.01em; 
 h2 { font-size: 1.3rem; margin-top: 0; }
 h3 { font-size: 1.1rem; }
 h4 { font-size: .95rem; margin: 1.1rem 0 .3rem; color: var(--accent); }
-p, ul, ol, dl, table, pre, h1, blockquote, .top, td, th { overflow-wrap: anywhere; }
-blockquote { margin: 0 0 .75rem; }
+p, ul, ol, dl, table, pre, blockquote { margin: 0 0 .75rem; }
 p, li, dd { max-width: 70ch; }
 ul, ol { padding-left: 1.35rem; }
 li { margin-bottom: .35rem; }
@@ -38,7 +37,7 @@ dt { font-weight: 600; }
 dd { margin: 0 0 .6rem; }
 pre { white-space: pre-wrap; background: var(--bg); border: 1px solid var(--rule); border-radius: 6px; padding: .6rem .75rem; }
 code, pre { font-family: ui-monospace, "Cascadia Mono", Menlo, Consolas, "Liberation Mono", monospace; font-size: .92em; }
-h1, blockquote, .top, td, th { overflow-wrap: anywhere; }
+h1, blockquote, .top { overflow-wrap: anywhere; }
 blockquote { border-left: 4px solid var(--rule); padding: .1rem 0 .1rem .9rem; font-style: italic; }
 blockquote p:last-child { margin-bottom: 0; }
 table { border-collapse: collapse; width: 100%; font-size: .92rem; font-variant-numeric: tabular-nums; }
@@ -104,7 +103,8 @@ const REPORT = `
 .told td:last-child { color: var(--soft); }
 figure { margin: 1rem 0; min-width: 0; }
 .two { columns: 2 21rem; column-gap: 2.25rem; }
-.two figure { margin: 0 0 1.75rem; break-inside: avoid; }
+.two figure { margin: 0 0 1.75rem; }
+@media screen { .two figure { break-inside: avoid; } }
 figcaption { margin-bottom: .5rem; max-width: 70ch; }
 figcaption strong { display: block; }
 .c-plot { display: block; width: 100%; max-width: 36rem; height: auto; }
@@ -145,8 +145,13 @@ const PAPER = `
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
   .two figure { margin-bottom: 1.2rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
-  figure, .first, .caution, .range, .rank li, tr { break-inside: avoid; }
-  .plan > li { break-inside: avoid-page; }
+  .c-plot, .first, .caution, .range, .rank li, .plan .head, tr { break-inside: avoid; }
+  figcaption, .c-plot, .plan .head, caption { break-after: avoid; }
+  li, p { orphans: 3; widows: 3; }
+  p, ul, ol, dl { margin-bottom: .4rem; }
+  .plan > li { padding: .5rem 0 .2rem; }
+  figure table { font-size: 8.5pt; width: auto; }
+  figure th, figure td { padding: .05rem 1.2rem .05rem 0; }
   .c-plot { max-width: 125mm; }
   .first, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   details::details-content { content-visibility: visible; block-size: auto; }

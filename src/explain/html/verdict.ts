@@ -9,7 +9,7 @@ const RANKED_SHOWN = 6;
 export function verdictPart(report: Report): Markup {
   const { headline, confidence, because, undecided, separatedBy, contenders } = report.verdict;
   const share = contenders[0]?.probability ?? 0;
-  const sure = undecided ? `The first is ${confidence}` : capital(confidence);
+  const sure = capital(undecided ? `${confidence} (the first named)` : confidence);
   return [
     '<section id="verdict" class="verdict" aria-labelledby="verdict-h">',
     p('Verdict', 'eyebrow'),

@@ -9,7 +9,7 @@ import type { Curve, LineChart, XY } from './chart.js';
 import type { Ask } from './known.js';
 
 const FROM_HZ = 180;
-const TO_HZ = 9000;
+const TO_HZ = 8900;
 
 const matchNow = (r: Reader<FactId>) => {
   const [left, center, right] = r.responses('responseLeft', 'responseCenter', 'responseRight');

@@ -2,7 +2,7 @@
 import { scaleLinear, scaleLog } from 'd3-scale';
 import type { Axis, Threshold } from '../chart.js';
 import { el, label, line, textWidth } from './element.js';
-import type { Box } from './place-labels.js';
+import { type Box, holds } from './place-labels.js';
 
 export interface Frame {
   readonly left: number;
@@ -57,23 +57,45 @@ export interface Drawn {
   readonly taken: readonly Box[];
 }
 
-/** Thresholds across the plot with their names at the left end, those within the axis only. */
-export function thresholdLines(list: readonly Threshold[], axis: Axis, y: Scale, frame: Frame): Drawn {
+/**
+ * Thresholds across the plot, those within the axis only. Their names stand at the end of the line where fewer
+ * points of the curves are.
+ */
+export function thresholdLines(
+  list: readonly Threshold[],
+  axis: Axis,
+  y: Scale,
+  { left, right }: Frame,
+  curves: readonly (readonly (readonly [x: number, y: number])[])[],
+): Drawn {
   const inside = list.filter(({ at }) => at >= axis.from && at <= axis.to);
-  const { left, right } = frame;
+  const names = inside
+    .filter(({ name }) => name !== '')
+    .map(({ at, name }) => {
+      const box = { y: y(at) - 15, width: textWidth(name), height: 14 };
+      const ends: Box[] = [
+        { ...box, x: left + 4 },
+        { ...box, x: right - 4 - box.width },
+      ];
+      const covered = ends.map((end) => curves.flat().filter(([a, b]) => holds(end, a, b)).length);
+      const best = (covered[1] ?? 0) < (covered[0] ?? 0) ? 1 : 0;
+      return { name, box: ends[best] as Box, anchor: best === 0 ? ('start' as const) : ('end' as const) };
+    });
   return {
-    parts: inside.flatMap(({ at, name }) => [
-      line(left, y(at), right, y(at), { class: 'c-limit', 'stroke-dasharray': '5 3' }),
-      ...(name === '' ? [] : [label(name, { x: left + 4, y: y(at) - 4, className: 'c-text c-limit-text' })]),
-    ]),
-    taken: inside
-      .filter(({ name }) => name !== '')
-      .map(({ at, name }) => ({
-        x: left + 4,
-        y: y(at) - 15,
-        width: textWidth(name),
-        height: 14,
-      })),
+    parts: [
+      ...inside.map(({ at }) =>
+        line(left, y(at), right, y(at), { class: 'c-limit', 'stroke-dasharray': '5 3' }),
+      ),
+      ...names.map(({ name, box, anchor }) =>
+        label(name, {
+          x: anchor === 'start' ? box.x : right - 4,
+          y: box.y + 11,
+          anchor,
+          className: 'c-text c-limit-text',
+        }),
+      ),
+    ],
+    taken: names.map(({ box }) => box),
   };
 }
 

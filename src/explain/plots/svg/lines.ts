@@ -7,16 +7,16 @@ import { placeLabels } from './place-labels.js';
 
 const HEIGHT = 268;
 const FRAME: Frame = { left: 34, right: WIDTH - 8, top: 26, bottom: HEIGHT - 38 };
-/** Names longer than half the plot are cut. */
-const LONGEST_NAME = 180;
+/** Longer names are cut: nearly half the plot. */
+const LONGEST_NAME = 170;
 
 export function drawLines(chart: LineChart): string {
   const { id, title, says, x: xOf, y: yOf, curves, thresholds } = chart;
   const x = scaleOf(xOf, FRAME.left, FRAME.right);
   const y = scaleOf(yOf, FRAME.bottom, FRAME.top);
   const clipId = `${id}-clip`;
-  const limits = thresholdLines(thresholds, yOf, y, FRAME);
   const drawn = curves.map(({ points }) => points.map(([a, b]) => [x(a), y(b)] as const));
+  const limits = thresholdLines(thresholds, yOf, y, FRAME, drawn);
   const names = curves.map(({ name }) => fitting(name, LONGEST_NAME));
   const places = placeLabels(drawn, names.map(textWidth), FRAME, limits.taken);
   const write = path<XY>()

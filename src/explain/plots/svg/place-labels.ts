@@ -18,18 +18,22 @@ export interface Placed {
 }
 
 const HEIGHT = 14;
-/** Offsets of the base line from the curve: above it, beside it, or below. */
-const SHIFTS: readonly number[] = [-6, 4, 15];
+/** Offsets of the base line from the curve: above it, beside it, or below; and further off where all is full. */
+const SHIFTS: readonly number[] = [-6, 4, 15, -20, 30, 45, 60];
+/** Names keep this far from each other. */
+const APART = 8;
 /** From the curve to a name beside it. */
 const ASIDE = 7;
 const BASE_TO_TOP = 11;
 /** Places tried along a curve. */
 const TRIED = 40;
 /** A place on top of another name is worse than any number of covered points. */
-const ON_A_NAME = 1000;
+const ON_A_NAME = 1_000_000;
 const ACROSS_A_CURVE = 10;
 /** Points nearer than this to the middle of the name would make it doubtful which curve is meant. */
 const NEAR = 26;
+
+const FAR_AWAY = 1000;
 
 export function placeLabels(
   curves: readonly Drawn[],
@@ -60,7 +64,12 @@ function thinned(curve: Drawn): Drawn {
   return curve.filter((_, i) => i % every === 0);
 }
 
-const boxAt = ({ x, y }: Placed, width: number): Box => ({ x, y: y - BASE_TO_TOP, width, height: HEIGHT });
+const boxAt = ({ x, y }: Placed, width: number): Box => ({
+  x,
+  y: y - BASE_TO_TOP,
+  width: width + APART,
+  height: HEIGHT,
+});
 
 function candidates(own: Drawn, width: number, { left, right, top, bottom }: Frame): Placed[] {
   const every = Math.max(1, Math.floor(own.length / TRIED));
@@ -86,13 +95,17 @@ function costOf(
 ): number {
   const box = boxAt(place, width);
   const onNames = boxes.filter((other) => overlap(box, other)).length;
-  const crossed = [own, ...others].flat().filter(([x, y]) => inside(box, x, y)).length;
+  const crossed = [own, ...others].flat().filter(([x, y]) => holds(box, x, y)).length;
   const middle = { x: box.x + width / 2, y: box.y + HEIGHT / 2 };
   const near = others.flat().filter(([x, y]) => Math.hypot(x - middle.x, y - middle.y) < NEAR).length;
-  return ON_A_NAME * onNames + ACROSS_A_CURVE * crossed + near;
+  const away = own.reduce(
+    (least, [x, y]) => Math.min(least, Math.hypot(x - middle.x, y - middle.y)),
+    FAR_AWAY,
+  );
+  return ON_A_NAME * onNames + ACROSS_A_CURVE * crossed + near + away;
 }
 
-const overlap = (a: Box, b: Box): boolean =>
+export const overlap = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
-const inside = (box: Box, x: number, y: number): boolean =>
+export const holds = (box: Box, x: number, y: number): boolean =>
   x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;

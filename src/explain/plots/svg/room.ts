@@ -1,6 +1,7 @@
 /** The room to scale: one factor for both directions. */
 import type { RoomChart, RoomItem, XY } from '../chart.js';
-import { drawing, el, fitting, label, line, textWidth, WIDTH } from './element.js';
+import { drawing, el, fitting, label, line, px, type TextAt, textWidth, WIDTH } from './element.js';
+import { type Box, overlap } from './place-labels.js';
 
 /** Space around the places for their names. */
 const MARGIN = { above: { x: 34, top: 40, bottom: 44 }, side: { x: 24, top: 26, bottom: 34 } } as const;
@@ -23,13 +24,45 @@ export function drawRoom({ id, title, says, view, items, scaleBar }: RoomChart):
   const page = pageFor(view, items);
   const order: readonly RoomItem['kind'][] = ['line', 'picture', 'obstacle', 'loudspeaker', 'seat'];
   const sorted = [...items].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
+  const drawn = sorted.map((item) => draw(item, page, view, items));
+  // Seats first: their names are what is looked for.
+  const names = drawn.flatMap((each) => each.names).reverse();
   return drawing({
     id,
     title,
     says,
     height: page.height,
-    parts: [...sorted.flatMap((item) => draw(item, page, view, items)), ...scaleBarParts(scaleBar, page)],
+    parts: [...drawn.flatMap(({ shapes }) => shapes), ...placed(names), ...scaleBarParts(scaleBar, page)],
   });
+}
+
+/** A name with the places where it may stand, best first. */
+interface Name {
+  readonly text: string;
+  readonly places: readonly TextAt[];
+}
+
+interface Drawn {
+  readonly shapes: readonly string[];
+  readonly names: readonly Name[];
+}
+
+/** Each name at the first of its places that is free of the others, or at its best one where none is. */
+function placed(names: readonly Name[]): string[] {
+  const boxes: Box[] = [];
+  return names.flatMap(({ text, places }) => {
+    const free = places.find((at) => !boxes.some((box) => overlap(box, boxOf(text, at))));
+    const at = free ?? places[0];
+    if (at === undefined) return [];
+    boxes.push(boxOf(text, at));
+    return [label(text, at)];
+  });
+}
+
+function boxOf(text: string, { x, y, anchor = 'start' }: TextAt): Box {
+  const width = textWidth(text);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
+  return { x: left, y: y - 11, width, height: 14 };
 }
 
 function pageFor(view: RoomChart['view'], items: readonly RoomItem[]): Page {
@@ -51,7 +84,7 @@ function pageFor(view: RoomChart['view'], items: readonly RoomItem[]): Page {
   };
 }
 
-function draw(item: RoomItem, page: Page, view: RoomChart['view'], items: readonly RoomItem[]): string[] {
+function draw(item: RoomItem, page: Page, view: RoomChart['view'], items: readonly RoomItem[]): Drawn {
   switch (item.kind) {
     case 'line':
       return roomLine(item, page);
@@ -75,60 +108,76 @@ const DASH_OF_ROLE: Readonly<Record<Of<'line'>['role'], string | undefined>> = {
   floor: undefined,
 };
 
-function roomLine({ role, points, name }: Of<'line'>, { x, y }: Page): string[] {
-  const written = points
-    .map(([a, b], i) => `${i === 0 ? 'M' : 'L'}${x(a).toFixed(1)},${y(b).toFixed(1)}`)
-    .join('');
+function roomLine({ role, points, name }: Of<'line'>, { x, y }: Page): Drawn {
+  const written = points.map(([a, b], i) => `${i === 0 ? 'M' : 'L'}${px(x(a))},${px(y(b))}`).join('');
   const path = el('path', { class: `c-room c-${role}`, 'stroke-dasharray': DASH_OF_ROLE[role], d: written });
   const last = points.at(-1);
-  if (name === '' || last === undefined) return [path];
-  if (role === 'axis') return [path, label(name, { x: x(last[0]), y: y(last[1]) + 30, anchor: 'middle' })];
-  if (role === 'bounce') {
-    const [a, b] = points[1] ?? last;
-    return [path, label(name, { x: x(a), y: y(b) + 14, anchor: 'middle' })];
-  }
-  return [path];
+  const at = role === 'axis' ? last : role === 'bounce' ? points[1] : undefined;
+  if (name === '' || at === undefined) return { shapes: [path], names: [] };
+  const below = y(at[1]) + (role === 'axis' ? 30 : 14);
+  return { shapes: [path], names: [{ text: name, places: [{ x: x(at[0]), y: below, anchor: 'middle' }] }] };
 }
 
-function picture({ from, to, name }: Of<'picture'>, { x, y }: Page, view: RoomChart['view']): string[] {
+function picture({ from, to, name }: Of<'picture'>, { x, y }: Page, view: RoomChart['view']): Drawn {
   const lift = view === 'above' ? 11 : 0;
-  const thick = line(x(from[0]), y(from[1]) - lift, x(to[0]), y(to[1]) - lift, { class: 'c-picture' });
-  const text =
+  const [top, bottom] = [y(to[1]) - lift, y(from[1]) - lift];
+  const left = x(to[0]) - 4;
+  const places: TextAt[] =
     view === 'above'
-      ? label(name, { x: x((from[0] + to[0]) / 2), y: y(from[1]) - lift - 6, anchor: 'middle' })
-      : label(name, { x: x(to[0]) - 4, y: y(to[1]) - 6 });
-  return [thick, text];
+      ? [{ x: x((from[0] + to[0]) / 2), y: top - 6, anchor: 'middle' }]
+      : [
+          { x: left, y: top - 6 },
+          { x: left, y: bottom + 15 },
+          { x: left + 10, y: (2 * top + bottom) / 3 },
+          { x: left + 10, y: (top + 2 * bottom) / 3 },
+        ];
+  return {
+    shapes: [line(x(from[0]), bottom, x(to[0]), top, { class: 'c-picture' })],
+    names: [{ text: name, places }],
+  };
 }
 
-function obstacle({ from, to, name }: Of<'obstacle'>, { x, y }: Page): string[] {
-  return [
-    line(x(from[0]), y(from[1]), x(to[0]), y(to[1]), { class: 'c-obstacle' }),
-    label(name, { x: x(to[0]), y: y(to[1]) - 5, anchor: 'middle' }),
+function obstacle({ from, to, name }: Of<'obstacle'>, { x, y }: Page): Drawn {
+  const [left, top] = [x(to[0]), y(to[1])];
+  const places: TextAt[] = [
+    { x: left, y: top - 5, anchor: 'middle' },
+    { x: left - 7, y: top + 14, anchor: 'end' },
+    { x: left + 7, y: top + 14 },
+    { x: left - 7, y: top + 30, anchor: 'end' },
   ];
+  return {
+    shapes: [line(x(from[0]), y(from[1]), left, top, { class: 'c-obstacle' })],
+    names: [{ text: name, places }],
+  };
 }
 
 const speakerClass = (center: boolean): string => (center ? 'c-speaker c-speaker-center' : 'c-speaker');
 
-function speakerAbove({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): string[] {
+function speakerAbove({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): Drawn {
   const [width, depth] = center ? [22, 10] : [14, 12];
   const [left, top] = [x(at[0]), y(at[1])];
-  const box = el('rect', {
-    class: speakerClass(center),
-    x: left - width / 2,
-    y: top - depth + 3,
-    width,
-    height: depth,
-  });
-  const text = center
-    ? label(name, { x: left + width / 2 + 5, y: top + 12, className: 'c-strong' })
-    : label(name, { x: left, y: top - 15, anchor: 'middle', className: 'c-strong' });
-  return [box, text];
+  const box = { class: speakerClass(center), x: left - width / 2, y: top - depth + 3, width, height: depth };
+  const strong = { className: 'c-strong' };
+  const places: TextAt[] = center
+    ? [
+        { x: left + width / 2 + 5, y: top + 12, ...strong },
+        { x: left - width / 2 - 5, y: top + 12, anchor: 'end', ...strong },
+      ]
+    : [{ x: left, y: top - 15, anchor: 'middle', ...strong }];
+  return { shapes: [el('rect', box)], names: [{ text: name, places }] };
 }
 
-function speakerSide({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): string[] {
+function speakerSide({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): Drawn {
   const [left, top] = [x(at[0]), y(at[1])];
-  const box = el('rect', { class: speakerClass(center), x: left - 9, y: top - 6, width: 10, height: 12 });
-  return [box, label(name, { x: left + 6, y: top + (center ? 17 : -9), className: 'c-strong' })];
+  const box = { class: speakerClass(center), x: left - 9, y: top - 6, width: 10, height: 12 };
+  const [above, below] = [
+    { x: left + 6, y: top - 9, className: 'c-strong' },
+    { x: left + 6, y: top + 17, className: 'c-strong' },
+  ];
+  return {
+    shapes: [el('rect', box)],
+    names: [{ text: name, places: center ? [below, above] : [above, below] }],
+  };
 }
 
 /** The middle of a text, moved so that none of it leaves the drawing. */
@@ -148,14 +197,24 @@ function seat(
   { x, y, pxPerM }: Page,
   view: RoomChart['view'],
   items: readonly RoomItem[],
-): string[] {
+): Drawn {
   const [left, top] = [x(at[0]), y(at[1])];
   const head = el('circle', { class: main ? 'c-seat c-seat-main' : 'c-seat', cx: left, cy: top, r: HEAD });
-  const named = (text: string, base: number): string[] => [
-    head,
-    label(text, { x: inPage(left, text), y: base, anchor: 'middle', className: 'c-strong' }),
-  ];
-  if (view === 'side') return named(name, top - 12);
+  const named = (text: string, ...bases: readonly number[]): Drawn => ({
+    shapes: [head],
+    names: [
+      {
+        text,
+        places: bases.map((base) => ({
+          x: inPage(left, text),
+          y: base,
+          anchor: 'middle' as const,
+          className: 'c-strong',
+        })),
+      },
+    ],
+  });
+  if (view === 'side') return named(name, top - 12, top + 22);
   const row = items
     .filter((item) => item.kind === 'seat')
     .filter((item) => Math.abs(item.at[1] - at[1]) < ONE_ROW_M)
@@ -166,7 +225,7 @@ function seat(
   const inTurn = row.some((each) => textWidth(each.name) > room);
   const lower = inTurn && row.findIndex((each) => each.at === at) % 2 === 1;
   const text = fitting(name, Math.max((inTurn ? 2 : 1) * room, textWidth('00')));
-  return named(text, top + HEAD + (lower ? 28 : 14));
+  return named(text, top + HEAD + (lower ? 28 : 14), top + HEAD + 28);
 }
 
 function scaleBarParts({ lengthM, text }: RoomChart['scaleBar'], { pxPerM, height }: Page): string[] {
