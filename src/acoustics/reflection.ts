@@ -3,7 +3,7 @@
  * loudspeaker gains near walls.
  */
 import { C_AIR } from './air.js';
-import { gridStepDecades, logGrid, smoothPower } from './bands.js';
+import { gridStepDecades, logGrid, smoothPower, THIRD_OCTAVE_DECADES, THIRD_OCTAVE_EDGE } from './bands.js';
 import { notNegative, positive, within } from './input.js';
 import { SEATED_EAR_HEIGHT_M } from './practice.js';
 
@@ -86,19 +86,23 @@ export function interpolateLog(table: readonly (readonly [number, number])[], fr
 }
 
 export type Extremes = { dipDb: number; dipHz: number; peakDb: number; peakHz: number };
-const RIPPLE_POINTS = 600;
+/** Step of a curve before it is smoothed, decades: 32 to a third-octave band follow the comb of a floor. */
+const RIPPLE_STEP_DECADES = THIRD_OCTAVE_DECADES / 32;
 
 /**
  * Deepest dip and highest peak, smoothed to a third octave, of `powerAt` between two frequencies.
  * The grid reaches half a band beyond both.
+ * @param stepDecades of the grid, about
  */
 export function smoothedExtremes(
   fromHz: number,
   toHz: number,
   powerAt: (frequencyHz: number) => number,
+  stepDecades = RIPPLE_STEP_DECADES,
 ): Extremes {
-  const margin = 10 ** 0.05;
-  const grid = logGrid(fromHz / margin, toHz * margin, RIPPLE_POINTS);
+  const decades = Math.log10(toHz / fromHz) + THIRD_OCTAVE_DECADES;
+  const points = Math.ceil(decades / stepDecades) + 1;
+  const grid = logGrid(fromHz / THIRD_OCTAVE_EDGE, toHz * THIRD_OCTAVE_EDGE, points);
   const smoothed = smoothPower(grid.map(powerAt), gridStepDecades(grid));
   let [dip, peak] = [-1, -1];
   for (let i = 0; i < grid.length; i += 1) {
@@ -121,13 +125,17 @@ const RIPPLE_FROM_HZ = 100;
 const RIPPLE_TO_HZ = 8000;
 
 /** Third-octave-smoothed dip and peak that a floor of given cover leaves at the ear, 100 Hz to 8 kHz. */
-export function bounceRipple(geometry: BounceGeometry & { readonly cover: FloorCover }): Extremes {
+export function bounceRipple(
+  geometry: BounceGeometry & { readonly cover: FloorCover },
+  stepDecades?: number,
+): Extremes {
   const { pathDifferenceM, reflectionRatio } = floorBounce(geometry);
   const wave = (2 * Math.PI * pathDifferenceM) / C_AIR;
-  return smoothedExtremes(RIPPLE_FROM_HZ, RIPPLE_TO_HZ, (frequencyHz) => {
+  const powerAt = (frequencyHz: number): number => {
     const ratio = reflectionRatio * floorReflection(geometry.cover, frequencyHz);
     return 1 + ratio * ratio + 2 * ratio * Math.cos(wave * frequencyHz);
-  });
+  };
+  return smoothedExtremes(RIPPLE_FROM_HZ, RIPPLE_TO_HZ, powerAt, stepDecades);
 }
 
 /**

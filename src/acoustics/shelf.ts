@@ -6,6 +6,7 @@
  * Compared with a two-dimensional boundary-element computation it is within about 2 dB and errs to the bad side.
  */
 import { C_AIR } from './air.js';
+import { THIRD_OCTAVE_DECADES } from './bands.js';
 import { abs, add, type Complex, complex, mul, polar, power, scale, sub, ZERO } from './complex.js';
 import { finite, notNegative, positive, within } from './input.js';
 import { type Extremes, smoothedExtremes } from './reflection.js';
@@ -69,7 +70,7 @@ function stripReflection(geometry: StripGeometry, strip: Strip): (frequencyHz: n
   return (frequencyHz) => {
     const root = Math.sqrt(frequencyHz);
     const deep = sub(fresnelHalf(near * root), fresnelHalf(far * root));
-    const wide = side === null ? complex(1) : sub(fresnelHalf(-side * root), fresnelHalf(side * root));
+    const wide = side === null ? complex(1) : sub(complex(1), scale(fresnelHalf(side * root), 2));
     return scale(mul(deep, wide), reflection * specular.spreadRatio);
   };
 }
@@ -132,6 +133,8 @@ export function tableStrip(input: TableInput & { readonly frequencyHz: number })
 /** The range over which the dip of a surface is judged, Hz: that of the boundary-element comparison. */
 const EFFECT_FROM_HZ = 250;
 const EFFECT_TO_HZ = 7000;
+/** Step of the curve, decades: a reflection off furniture comes soon, so that 16 to a band follow its comb. */
+const EFFECT_STEP_DECADES = THIRD_OCTAVE_DECADES / 16;
 
 /**
  * Rise at 350 to 500 Hz that an exposed top adds, dB over exposed depth in m: computed with a two-dimensional
@@ -163,14 +166,20 @@ export function interpolate(table: readonly (readonly [number, number])[], x: nu
  * What the exposed top does to the sound: deepest third-octave dip 250 Hz to 7 kHz by the strip model, and the
  * low rise by the boundary-element table (scaled with the reflection).
  */
-export function shelfEffect(input: ShelfInput): { dipDb: number; dipHz: number; riseDb: number } {
+export function shelfEffect(
+  input: ShelfInput,
+  stepDecades = EFFECT_STEP_DECADES,
+): { dipDb: number; dipHz: number; riseDb: number } {
   const strip = shelfOf(input);
-  const { dipDb, dipHz } = smoothedExtremes(EFFECT_FROM_HZ, EFFECT_TO_HZ, combinedPower(input, strip));
+  const { dipDb, dipHz } = stripExtremes(input, strip, stepDecades);
   const reflects = input.earAboveShelfM > 0 ? (input.reflection ?? 1) : 0;
   return { dipDb, dipHz, riseDb: reflects * interpolate(RISE_DB, strip.farEdgeM) };
 }
 
 /** Dip and peak that a table leaves at the seat, smoothed to a third octave, 250 Hz to 7 kHz. */
-export function tableEffect(input: TableInput): Extremes {
-  return smoothedExtremes(EFFECT_FROM_HZ, EFFECT_TO_HZ, combinedPower(input, tableOf(input)));
+export function tableEffect(input: TableInput, stepDecades = EFFECT_STEP_DECADES): Extremes {
+  return stripExtremes(input, tableOf(input), stepDecades);
 }
+
+const stripExtremes = (geometry: StripGeometry, strip: Strip, stepDecades: number): Extremes =>
+  smoothedExtremes(EFFECT_FROM_HZ, EFFECT_TO_HZ, combinedPower(geometry, strip), stepDecades);

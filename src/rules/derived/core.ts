@@ -1,5 +1,5 @@
 /** Computes and remembers: each value once, with every fact it read. */
-import { COARSE_GRID, type Grid, SKETCH_GRID } from '../../acoustics/radiation.js';
+import { type Grid, SKETCH_GRID } from '../../acoustics/radiation.js';
 import { parseResponse, type Response, ResponseError } from '../../acoustics/response.js';
 import { type FactBook, type Seat, withAnswer } from '../../facts/book.js';
 import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../../facts/catalog.js';
@@ -28,7 +28,7 @@ export interface Outcome {
   readonly reads: FactSet;
   readonly uses: ReadonlyMap<FactId, Use>;
   readonly doubt: number;
-  /** True where the grid had a say. */
+  /** True where it hangs on a grid of frequencies, so that a sketch of it differs. */
   readonly onGrid: boolean;
   /** Which of several was the worst. */
   readonly worst: number | undefined;
@@ -61,7 +61,7 @@ interface Basis extends Pick<Core, 'book' | 'plan' | 'state'> {
   readonly inherited: (model: Model) => Outcome | undefined;
   /** Of several, the one to look at alone for a result (see `worst` of the reader). */
   readonly likelyWorst: (model: Model) => number | undefined;
-  readonly grid: Grid;
+  readonly sketchGrid: Grid | undefined;
 }
 type Evaluator = Pick<Core, 'evaluate' | 'known' | 'outcomes'>;
 /** Computes like a core, for comparison only. */
@@ -136,7 +136,7 @@ export function createCore(book: FactBook, earlier?: Earlier<Core>): Core {
     state,
     inherited,
     likelyWorst: () => undefined,
-    grid: COARSE_GRID,
+    sketchGrid: undefined,
   });
   const settle = (): void => {
     for (const id of source?.states.keys() ?? []) state(id);
@@ -160,7 +160,7 @@ export function sketchOf(core: Core): Sketch {
       return outcome?.onGrid ? undefined : outcome;
     },
     likelyWorst: (model) => core.known(model)?.worst,
-    grid: SKETCH_GRID,
+    sketchGrid: SKETCH_GRID,
   };
   return { ...basis, ...evaluatorOn(basis) };
 }
@@ -184,7 +184,7 @@ export function shifted(sketch: Sketch, id: FactId, value: number, how: How): Sk
   return { ...basis, ...evaluatorOn(basis) };
 }
 
-function evaluatorOn({ book, plan, state, inherited, likelyWorst, grid }: Basis): Evaluator {
+function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: Basis): Evaluator {
   const rows = Math.max(...plan.seats.map((seat) => seat.row));
   const outcomes = new Map<Model, Outcome>();
   const known = (model: Model): Outcome | undefined => {
@@ -311,9 +311,9 @@ function evaluatorOn({ book, plan, state, inherited, likelyWorst, grid }: Basis)
       takeAll(ids);
       return ids.map((id) => responseOf(book, id));
     },
-    grid: () => {
+    sketchGrid: () => {
       ledger.onGrid = true;
-      return grid;
+      return sketchGrid;
     },
     from,
     seats,

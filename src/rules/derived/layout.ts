@@ -43,7 +43,7 @@ export interface SeatDip {
   readonly speechLossDb: number;
 }
 
-function dipAt(box: Box, bearing: Bearing, grid: Grid): SeatDip {
+function dipAt(box: Box, bearing: Bearing, grid: Grid | undefined): SeatDip {
   const { distanceM } = bearing;
   const azimuthDeg = box.mirrored ? Math.abs(bearing.azimuthDeg) : bearing.azimuthDeg;
   const found = offAxis({ drivers: box.drivers, azimuthDeg, distanceM }, grid);
@@ -59,12 +59,12 @@ function dipAt(box: Box, bearing: Bearing, grid: Grid): SeatDip {
 /** Sideways only: what height does to it is the matter of the aim. */
 export function layoutAtSeats(r: Reader<LayoutFact>): readonly SeatDip[] {
   const box = r.from(boxOf);
-  return r.from(bearings).map((bearing) => dipAt(box, bearing, r.grid()));
+  return r.from(bearings).map((bearing) => dipAt(box, bearing, r.sketchGrid()));
 }
 
 function worstSeat(r: Reader<LayoutFact>): SeatDip {
   const box = r.from(boxOf);
-  const at = (bearing: Bearing): SeatDip => dipAt(box, bearing, r.grid());
+  const at = (bearing: Bearing): SeatDip => dipAt(box, bearing, r.sketchGrid());
   return at(r.worst(r.from(bearings), (bearing) => at(bearing).dipDb).item);
 }
 
@@ -92,7 +92,11 @@ function layoutKind(r: Reader<(typeof KIND_FACTS)[number]>) {
   return SIDE_BY_SIDE[layout] === 'tweeters' ? 'outer-tweeters' : 'shared-band-side-by-side';
 }
 
-function trebleDip(box: readonly Driver[], { azimuthDeg, distanceM }: Bearing, grid: Grid): number {
+function trebleDip(
+  box: readonly Driver[],
+  { azimuthDeg, distanceM }: Bearing,
+  grid: Grid | undefined,
+): number {
   const dip = offAxisDip(
     { drivers: box, azimuthDeg, distanceM, fromHz: TREBLE_FROM_HZ, toHz: TREBLE_TO_HZ },
     grid,
@@ -120,7 +124,7 @@ function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
   const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
   return r.worst(r.from(bearings), ({ seat, azimuthDeg, distanceM }) => {
     const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
-    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.grid()).dipDb);
+    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.sketchGrid()).dipDb);
   }).badness;
 }
 
@@ -136,7 +140,9 @@ function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
       tiltUpDeg,
     });
     const elevationDeg = Math.max(-NEVER_DEG, Math.min(NEVER_DEG, offAxisDeg));
-    return depth(offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }, r.grid()).dipDb);
+    return depth(
+      offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }, r.sketchGrid()).dipDb,
+    );
   }).badness;
 }
 
@@ -171,7 +177,7 @@ export const layout = {
   layoutDipMainDb: derive(
     number('dB', 'deepest dip at the main seat, from the driver layout'),
     LAYOUT_FACTS,
-    (r) => dipAt(r.from(boxOf), r.from(mainBearing), r.grid()).dipDb,
+    (r) => dipAt(r.from(boxOf), r.from(mainBearing), r.sketchGrid()).dipDb,
   ),
   layoutSpeechLossDb: derive(
     number('dB', 'speech-weighted loss at the worst seat, from the driver layout'),
@@ -180,7 +186,7 @@ export const layout = {
       const box = r.from(boxOf);
       return Math.max(
         0,
-        r.worst(r.from(bearings), (bearing) => dipAt(box, bearing, r.grid()).speechLossDb).badness,
+        r.worst(r.from(bearings), (bearing) => dipAt(box, bearing, r.sketchGrid()).speechLossDb).badness,
       );
     },
   ),
@@ -197,7 +203,7 @@ export const layout = {
     (r) => {
       if (r.from(layoutKind) !== 'outer-tweeters') return 0;
       const box = r.from(drivers);
-      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing, r.grid())).badness;
+      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing, r.sketchGrid())).badness;
     },
   ),
   tweeterDipMainDb: derive(
@@ -208,7 +214,9 @@ export const layout = {
       const box = r.from(drivers);
       const bearing = r.from(mainBearing);
       return Math.max(
-        ...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) => trebleDip(box, beside(bearing, swayM), r.grid())),
+        ...[-HEAD_SWAY_M, 0, HEAD_SWAY_M].map((swayM) =>
+          trebleDip(box, beside(bearing, swayM), r.sketchGrid()),
+        ),
       );
     },
   ),

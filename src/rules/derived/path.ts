@@ -87,7 +87,8 @@ function tableDip(r: Reader<PathFact>): number {
   if (heightAboveShelfM <= 0 || earAboveShelfM <= 0 || nearEdgeM >= farEdgeM) return 0;
   r.doubt(TABLE_DOUBT);
   const strip = { nearEdgeM, farEdgeM, widthM: TABLE_WIDTH_M };
-  return -Math.min(0, tableEffect({ heightAboveShelfM, earAboveShelfM, distanceM, ...strip }).dipDb);
+  const geometry = { heightAboveShelfM, earAboveShelfM, distanceM, ...strip };
+  return -Math.min(0, tableEffect(geometry, r.sketchGrid()?.stepDecades).dipDb);
 }
 
 export const path = {

@@ -58,7 +58,7 @@ function shelfGeometry(r: Reader<ShelfFact>) {
   return { heightAboveShelfM, earAboveShelfM, distanceM, exposedDepthM };
 }
 
-const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry));
+const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry), r.sketchGrid()?.stepDecades);
 
 const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
 const BAY_FACTS = [
@@ -145,7 +145,8 @@ export const placement = {
     [...BOUNCE_FACTS, 'floorCover'],
     (r) => {
       const geometry = r.from(centerBounce);
-      const { dipDb, peakDb } = bounceRipple({ ...geometry, cover: COVER[r.choice('floorCover')] });
+      const cover = COVER[r.choice('floorCover')];
+      const { dipDb, peakDb } = bounceRipple({ ...geometry, cover }, r.sketchGrid()?.stepDecades);
       return peakDb - dipDb;
     },
   ),

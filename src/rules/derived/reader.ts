@@ -50,8 +50,11 @@ export interface Reader<F extends FactId> {
   readonly responses: <const Ids extends readonly (F & FileFactId)[]>(
     ...ids: Ids
   ) => { readonly [K in keyof Ids]: Response };
-  /** Frequencies for off-axis curves: few of them where only the effect of a small shift is looked for. */
-  readonly grid: () => Grid;
+  /**
+   * Few frequencies for curves, where only the effect of a small shift is looked for; elsewhere undefined, and
+   * models take their own.
+   */
+  readonly sketchGrid: () => Grid | undefined;
   /** A shared intermediate result, computed once a view. */
   readonly from: <T>(model: (r: Reader<F>) => T) => T;
   /**

@@ -123,8 +123,9 @@ function delayComb(r: Reader<(typeof COMB_FACTS)[number]>): number {
   return Math.min(MOST_RIPPLE_DB, ripple ?? MOST_RIPPLE_DB);
 }
 
-/** Points of the comb curve: enough for the short delays between seats. */
+/** Points of the comb curve: enough for the short delays between seats, and for what a small shift changes. */
 const COMB_POINTS = 400;
+const SKETCH_POINTS = 200;
 const OFF_SEAT_FACTS = [...POINT_FACTS, ...SHARING_FACTS] as const;
 /** With arrivals and levels made right for the main seat. */
 function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
@@ -134,6 +135,7 @@ function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
   const main = pointOf(r.from(mainHead));
   const { centerMinusLeftMs, centerMinusRightMs } = arrival({ ...places, seat: main });
   const delaysMs = { left: centerMinusLeftMs, center: 0, right: centerMinusRightMs };
+  const curvePoints = r.sketchGrid() ? SKETCH_POINTS : COMB_POINTS;
   const ripple = (seat: Seat): number =>
     sharedRippleDb({
       ...places,
@@ -142,7 +144,7 @@ function offSeatComb(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
       delaysMs,
       centerGain: center,
       sideGain: side,
-      points: COMB_POINTS,
+      points: curvePoints,
     });
   return r.worst(seatsIn(r), ripple).badness;
 }
