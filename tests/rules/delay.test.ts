@@ -16,6 +16,11 @@ const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
 testCause(delay, {
   fires: [
     {
+      name: 'a powered center between mains that are not is late by its own processing',
+      facts: { centerPowered: 'yes' },
+      rules: ['only-center-is-powered'],
+    },
+    {
       name: 'steps of a whole foot can leave as much as no entry at all',
       facts: { ...shared, entryStep: 0.3048 },
       rules: ['step-too-coarse'],
@@ -67,6 +72,16 @@ testCause(delay, {
     },
   ],
   silent: [
+    {
+      name: 'center and mains driven alike bring no latency of their own',
+      facts: { centerPowered: 'no' },
+      rules: ['only-center-is-powered'],
+    },
+    {
+      name: 'a tape that agrees says nothing about a center with its own processing',
+      facts: { centerPowered: 'yes', testTape: 'agrees' },
+      rules: ['tape-disagrees'],
+    },
     {
       name: 'steps of a tenth of a foot leave nothing that is heard',
       facts: { ...shared, entryStep: 0.03048 },

@@ -21,7 +21,7 @@ testCause(routing, {
     {
       name: 'a silent center on test noise is a routing suspect',
       facts: { channelCheck: 'silent' },
-      rules: ['noise-from-wrong-place'],
+      rules: ['no-noise-at-all'],
     },
     {
       name: 'what moves with the channel at the amplifier is the signal, not the box',
@@ -70,6 +70,11 @@ testCause(routing, {
     },
   ],
   silent: [
+    {
+      name: 'noise that comes from the center shows that it is connected',
+      facts: { channelCheck: 'right' },
+      rules: ['no-noise-at-all'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -127,6 +132,7 @@ testCause(routing, {
       asks: ['whoHears', 'testSwapSeats'],
     },
     { name: 'the menu was not looked at', facts: {}, rule: 'center-set-to-none', asks: ['centerMode'] },
+    { name: 'no test noise stepped through', facts: {}, rule: 'no-noise-at-all', asks: ['channelCheck'] },
     { name: 'no test noise was played', facts: {}, rule: 'noise-from-wrong-place', asks: ['channelCheck'] },
     {
       name: 'no swap at the amplifier',

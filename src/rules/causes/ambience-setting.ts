@@ -16,9 +16,9 @@ export const ambienceSetting = defineCause({
     'The mode adds a hall of its own. Set small, it also moves the middle of the music out of the mains into the center, and the stage shrinks.',
   notWhen:
     'At a large size the mains stay full, and the mode does not shrink the stage. A voice that is wide and vague instead of small has too much ambience, not too little.',
-  applies: all(oneOf('upmixUse', 'on', 'sometimes'), is('upmixKind', 'ambience')),
-  // An ambience upmix in use: one system in sixteen (judgement).
-  appliesIn: 0.06,
+  applies: all(oneOf('upmixUse', 'on', 'sometimes'), is('upmixAmbience', 'yes')),
+  // An ambience upmix in use: three systems in a hundred (judgement).
+  appliesIn: 0.03,
   links: {
     'image-collapses-to-center': 0.7,
     hollow: 0.15,

@@ -6,7 +6,7 @@
  * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { any, atLeast, atMost, is, oneOf } from '../condition.js';
+import { any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
 
 const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
 
@@ -75,6 +75,8 @@ export const delay = defineCause({
       {
         id: 'tape-disagrees',
         group: 'arrival',
+        // A tape cannot see the latency of a box with its own processing.
+        applies: isNot('centerPowered', 'yes'),
         says: {
           yes: 'Tape and entries disagree about center against mains.',
           no: 'Tape and entries agree about center against mains, within a hand width.',
@@ -120,6 +122,24 @@ export const delay = defineCause({
       WRONG_UNIT,
       0.2,
       0.01,
+      'for',
+    ),
+    answers(
+      {
+        id: 'only-center-is-powered',
+        group: 'arrival',
+        says: {
+          yes: 'Of the three only the center is powered, and its own processing makes it late.',
+          no: 'The center is driven like the mains, so no latency of its own parts it from them.',
+          unknown: 'It is not known whether the center is powered.',
+        },
+        because:
+          'Digital filters inside a powered loudspeaker take one to ten milliseconds, and neither tape nor data sheet shows them.',
+        source: 'practice',
+      },
+      is('centerPowered', 'yes'),
+      0.2,
+      0.04,
       'for',
     ),
     answers(

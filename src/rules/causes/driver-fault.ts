@@ -184,7 +184,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       is('channelCheck', 'silent'),
-      0.15,
+      0.3,
       0.03,
       'for',
     ),

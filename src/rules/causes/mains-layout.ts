@@ -143,7 +143,8 @@ export const mainsLayout = defineCause({
       },
       'mainsLevelErrorDb',
       'mainsLevelDb',
-      { only: 'for' },
+      // Bounded: a difference of many decibels is a slip of the meter or a dead box, not the triangle.
+      { only: 'for', maxDb: 6 },
     ),
     answers(
       {

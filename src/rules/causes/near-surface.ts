@@ -68,6 +68,8 @@ export const nearSurface = defineCause({
       },
       'floorNullRatio',
       'floorNullRatio',
+      // Every low center has it, and ears hear through a room: it seldom is the main trouble.
+      { maxDb: 6 },
     ),
     deviates(
       {

@@ -6,7 +6,7 @@
  * delay of the whole sound against the picture, which is another fault and only touched in a text.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { all, is, noneOf, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const routing = defineCause({
@@ -33,7 +33,8 @@ export const routing = defineCause({
   },
   groups: {
     menu: 'independent',
-    channels: 'same-mechanism',
+    'test-noise': 'same-quantity',
+    channels: 'independent',
     incoming: 'same-quantity',
     'which-source': 'same-mechanism',
     'center-at-work': 'same-mechanism',
@@ -62,7 +63,8 @@ export const routing = defineCause({
     answers(
       {
         id: 'noise-from-wrong-place',
-        group: 'channels',
+        group: 'test-noise',
+        applies: isNot('channelCheck', 'silent'),
         says: {
           yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
           no: 'Test noise for the center comes from the center, so the outputs are connected as the menu thinks.',
@@ -72,9 +74,27 @@ export const routing = defineCause({
           'The receiver makes this noise itself, so a wrong place means its outputs, cables or setup, and no source can be blamed.',
         source: 'practice',
       },
-      oneOf('channelCheck', 'swapped', 'silent', 'several-at-once'),
+      oneOf('channelCheck', 'swapped', 'several-at-once'),
       0.5,
       0.03,
+    ),
+    answers(
+      {
+        id: 'no-noise-at-all',
+        group: 'test-noise',
+        says: {
+          yes: 'Test noise for the center comes from nowhere, as with a center that the menu does not know.',
+          no: 'Test noise for the center is heard.',
+          unknown: 'It is not known whether test noise for the center is heard.',
+        },
+        because:
+          'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
+        source: 'practice',
+      },
+      is('channelCheck', 'silent'),
+      0.25,
+      0.03,
+      'for',
     ),
     answers(
       {
