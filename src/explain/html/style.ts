@@ -37,7 +37,7 @@ dt { font-weight: 600; }
 dd { margin: 0 0 .6rem; }
 pre { white-space: pre-wrap; background: var(--bg); border: 1px solid var(--rule); border-radius: 6px; padding: .6rem .75rem; }
 code, pre { font-family: ui-monospace, "Cascadia Mono", Menlo, Consolas, "Liberation Mono", monospace; font-size: .92em; }
-h1, blockquote, .top { overflow-wrap: anywhere; }
+h1, blockquote, .top, .prose th, .prose td { overflow-wrap: anywhere; }
 blockquote { border-left: 4px solid var(--rule); padding: .1rem 0 .1rem .9rem; font-style: italic; }
 blockquote p:last-child { margin-bottom: 0; }
 table { border-collapse: collapse; width: 100%; font-size: .92rem; font-variant-numeric: tabular-nums; }
