@@ -65,12 +65,14 @@ async function main(): Promise<void> {
   writeFileSync(lines, manyCases());
   const cores = availableParallelism();
   for (const jobs of [...new Set([1, cores])]) {
-    const { seconds, earlyMib, lateMib, done } = await batch(lines, jobs);
+    const ranked = await batch(lines, jobs, '--summary');
+    const { seconds, earlyMib, lateMib, done } = await batch(lines, jobs, '--json');
     rows.push([
       `${MANY} cases, ${jobs === 1 ? 'one thread' : `${jobs} threads`}`,
       `${seconds.toFixed(1)} s`,
       `${done} answered (aim ${AIM.manySeconds} s)`,
     ]);
+    rows.push(['  ranked alone (--summary)', `${ranked.seconds.toFixed(1)} s`, '']);
     rows.push(['  memory, first third and last', `${earlyMib.toFixed(0)} MiB`, `${lateMib.toFixed(0)} MiB`]);
   }
   const asked = nextMs();
@@ -154,11 +156,11 @@ function shippedCases(): string[] {
 }
 
 /** A thousand cases through one process; memory is read from the system while it works. */
-async function batch(lines: string, jobs: number) {
+async function batch(lines: string, jobs: number, what: '--json' | '--summary') {
   const began = performance.now();
   const child = spawn(
     'sh',
-    ['-c', `exec ${process.execPath} ${CLI} audit - --json --jobs ${jobs} < ${lines}`],
+    ['-c', `exec ${process.execPath} ${CLI} audit - ${what} --jobs ${jobs} < ${lines}`],
     {
       stdio: ['ignore', 'pipe', 'ignore'],
     },
