@@ -30,7 +30,7 @@ export function briefPlan(report: Report): Block[] {
 }
 
 /** What to expect stands with the cause already; how to check stays. */
-const withoutOutlook = ({ expect: _, ...step }: ReportStep): ReportStep => ({ ...step, expect: null });
+const withoutOutlook = (step: ReportStep): ReportStep => ({ ...step, expect: '' });
 
 export function briefUnknown(report: Report): Block[] {
   const shown = report.unknown.slice(0, UNKNOWN_NAMED);

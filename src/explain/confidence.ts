@@ -4,7 +4,7 @@ import type { FactBook } from '../facts/book.js';
 import { probabilityOf, probabilityText, probabilityWord, weightWord } from '../reasoning/decibans.js';
 import { DECIDED_FROM, type Doubt, type Ranked, type Ranking, type Verdict } from '../reasoning/rank.js';
 import type { Cause } from '../rules/cause.js';
-import { listText, named, plural } from './words.js';
+import { capital, listText, named, plural } from './words.js';
 
 /** `likely, about 85 %`; a verdict that is no matter of degree stands in its own words. */
 export function confidenceText(probability: number, verdict?: Verdict): string {
@@ -13,6 +13,11 @@ export function confidenceText(probability: number, verdict?: Verdict): string {
   const likely = `${probabilityWord(Math.round(20 * probability) / 20)}, ${probabilityText(probability)}`;
   if (verdict === 'ruled-out') return `ruled out, ${probabilityText(probability)}`;
   return verdict === 'cannot-tell' ? `cannot tell yet, ${probabilityText(probability)} so far` : likely;
+}
+
+/** The confidence as a sentence of a verdict: of the cause, or, undecided, of the one named first. */
+export function sureSentence({ confidence, undecided }: { confidence: string; undecided: boolean }): string {
+  return `${capital(confidence)}${undecided ? ' (the first named)' : ''}.`;
 }
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {

@@ -1,5 +1,5 @@
 /** The report as parts of a document. Renderers choose the parts and their order; the words are the same everywhere. */
-import { signed } from './confidence.js';
+import { signed, sureSentence } from './confidence.js';
 import {
   type Block,
   bullets,
@@ -33,12 +33,9 @@ export function verdictLines(report: Report): { headline: string; confidence: st
 
 /** Verdict, how sure, and what tells the rest apart: the beginning of a page. */
 export function verdictSection(report: Report): Block[] {
-  const { headline, confidence, because, first, separatedBy, undecided } = report.verdict;
+  const { headline, because, first, separatedBy } = report.verdict;
   return [
-    paragraph(
-      { strong: sentence(headline) },
-      ` ${undecided ? 'The first is' : 'This is'} ${confidence}. ${because}`,
-    ),
+    paragraph({ strong: sentence(headline) }, ` ${sureSentence(report.verdict)} ${because}`),
     ...(first ? [paragraph({ strong: 'Do first: ' }, sentence(first))] : []),
     ...(separatedBy.length > 0
       ? [paragraph('What tells them apart:'), bullets(separatedBy.map((each) => each.text))]

@@ -1,4 +1,5 @@
 /** The first screen: what is wrong, how sure that is, and what to do first. */
+import { sureSentence } from '../confidence.js';
 import type { Report } from '../report-types.js';
 import { capital, minutesText, sentence } from '../words.js';
 import { cautionBox, esc, type Markup, meter, p, texts } from './markup.js';
@@ -7,9 +8,9 @@ const SEPARATORS_SHOWN = 3;
 const RANKED_SHOWN = 6;
 
 export function verdictPart(report: Report): Markup {
-  const { headline, confidence, because, undecided, separatedBy, contenders } = report.verdict;
+  const { headline, because, undecided, separatedBy, contenders } = report.verdict;
   const share = contenders[0]?.probability ?? 0;
-  const sure = capital(undecided ? `${confidence} (the first named)` : confidence);
+  const sure = sureSentence(report.verdict).slice(0, -1);
   return [
     '<section id="verdict" class="verdict" aria-labelledby="verdict-h">',
     p('Verdict', 'eyebrow'),

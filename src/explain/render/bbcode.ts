@@ -2,6 +2,7 @@
  * The report as a forum post: a short first paragraph, what to do, and details that can be cut. When it would
  * grow too long, whole parts and lines are left out from the end; a tag is never cut in half.
  */
+import { sureSentence } from '../confidence.js';
 import { type Block, heading, type Item, lineText, paragraph, withoutEmpty } from '../document.js';
 import { blockBbcode } from '../document-bbcode.js';
 import {
@@ -56,11 +57,11 @@ export function renderBbcode(report: Report, options: BbcodeOptions = {}): strin
 }
 
 function opening(report: Report): Block[] {
-  const { headline, confidence, undecided, because, separatedBy } = report.verdict;
+  const { headline, undecided, because, separatedBy } = report.verdict;
   return [
     paragraph(
       { strong: sentence(headline) },
-      ` ${undecided ? 'The first is' : 'This is'} ${confidence}. ${undecided ? because : ''}`.trimEnd(),
+      ` ${sureSentence(report.verdict)} ${undecided ? because : ''}`.trimEnd(),
     ),
     ...separatedBy.slice(0, 1).map((each) => paragraph(each.text)),
   ];

@@ -1,5 +1,7 @@
 /** The report for a terminal: details first; the verdict, what to do first and the next command last. */
+
 import { briefAssumed, briefPlan, briefRest, briefSeamless, briefUnknown } from '../brief-sections.js';
+import { sureSentence } from '../confidence.js';
 import { type Block, heading, pairs, paragraph, withoutEmpty } from '../document.js';
 import { documentText } from '../document-text.js';
 import {
@@ -21,7 +23,7 @@ import {
 } from '../report-sections.js';
 import type { Report } from '../report-types.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
-import { capital, sentence } from '../words.js';
+import { sentence } from '../words.js';
 
 export interface TextReportOptions extends Partial<TextOptions> {
   /** The case as it stands on the command line, for the next command. */
@@ -71,12 +73,14 @@ function briefly(report: Report): Block[] {
 
 /** Three lines where the eye rests, and the command that goes on from here. */
 function summary(report: Report, caseName: string): Block[] {
-  const { headline, confidence, first, undecided, separatedBy, leader } = report.verdict;
+  const { headline, first, separatedBy, leader } = report.verdict;
   const apart = separatedBy[0];
-  const sure = undecided ? `The first is ${confidence}.` : `${capital(confidence)}.`;
   return [
     heading(2, 'Verdict'),
-    paragraph({ strong: sentence(headline) }, ` ${sure}${apart ? ` ${apart.text}` : ''}`),
+    paragraph(
+      { strong: sentence(headline) },
+      ` ${sureSentence(report.verdict)}${apart ? ` ${apart.text}` : ''}`,
+    ),
     pairs([
       ['First', sentence(first ?? 'There is nothing to do')],
       ['Next', [{ code: nextCommand(report, shellWord(caseName), leader) }]],

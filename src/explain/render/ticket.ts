@@ -1,4 +1,5 @@
 /** Half a page for the next colleague: complaint, verdict, what was told and tried, next step, open questions. */
+import { sureSentence } from '../confidence.js';
 import { type Block, heading, type Line, pairs, withoutEmpty } from '../document.js';
 import { documentText } from '../document-text.js';
 import { evidenceLine, titleLine, toldLine } from '../report-sections.js';
@@ -13,16 +14,13 @@ const STEPS = 2;
 const OPEN = 3;
 
 export function renderTicket(report: Report, options: Partial<TextOptions> = {}): string {
-  const { headline, confidence, undecided, leader } = report.verdict;
+  const { headline, leader } = report.verdict;
   const cause = report.causes.find((each) => each.id === leader);
   const speaking = (cause?.evidence ?? []).filter((item) => item.speaks !== 'neither').slice(0, EVIDENCE);
   const rows: [string, Line][] = [
     ...(report.words ? [row('In words', `“${report.words.replace(/\s+/g, ' ')}”`)] : []),
     row('Complaint', complaintText(report)),
-    row('Verdict', [
-      { strong: sentence(headline) },
-      ` ${undecided ? 'The first is' : 'This is'} ${confidence}.`,
-    ]),
+    row('Verdict', [{ strong: sentence(headline) }, ` ${sureSentence(report.verdict)}`]),
     ...lines('Evidence', speaking.map(evidenceLine)),
     row('Told', toldText(report)),
     row('Tried', report.tried.length > 0 ? `${listText(report.tried)}.` : 'nothing yet'),
