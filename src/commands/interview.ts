@@ -107,7 +107,7 @@ async function print(io: Io, audit: Audit, casePath: string, options: InterviewO
   const { buildReport } = await import('../explain/report.js');
   const text = textOptions(io, textFlags(options));
   const report = buildReport(audit);
-  io.out(await render(formatOf<Format>(options), { report, audit, text, caseName: shellWord(casePath) }));
+  io.out(await render(formatOf<Format>(options), { report, audit, text, caseName: casePath }));
 }
 
 /**

@@ -142,14 +142,20 @@ describe('text', () => {
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   });
   it('puts each caution beside its step', () => {
-    const text = flat(renderText(report));
-    for (const step of report.plan.slice(0, 6))
+    for (const [long, told] of [
+      [false, 3],
+      [true, 6],
+    ] as const)
+      cautionsBeside(flat(renderText(report, { long })), told);
+  });
+  function cautionsBeside(text: string, told: number): void {
+    for (const step of report.plan.slice(0, told))
       for (const caution of step.cautions) {
         const place = text.indexOf(step.title, text.indexOf('WHAT TO DO'));
         const next = text.indexOf('[ ]', place + 1);
         expect(text.slice(place, next < 0 ? undefined : next), step.title).toContain(`Caution: ${caution}`);
       }
-  });
+  }
 });
 
 describe('ticket', () => {
