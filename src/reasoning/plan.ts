@@ -35,8 +35,11 @@ export interface Plan {
   readonly cheapestFirstMinutes: number;
 }
 
-/** Causes below this probability get no step of their own (judgement: one in twenty). */
+/** Causes below this probability get no step of their own, and below the next one no remedy (judgement). */
 const PLANNED_FROM = 0.05;
+const TREATED_FROM = 0.1;
+/** A fault of the signal path is worth a look when its test takes no longer than this, minutes (judgement). */
+const QUICK_TEST_MINUTES = 3;
 const MOST_CAUSES = 5;
 const MOST_QUESTIONS = 3;
 
@@ -52,10 +55,11 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
     };
   });
   const order = checkOrder(suspects);
-  const planned = order
-    .filter((i) => (p[i] ?? 0) >= PLANNED_FROM || audit.causes[i]?.id === audit.ranking.leader)
-    .slice(0, MOST_CAUSES);
-  const steps = planned.flatMap((i) => stepsFor(audit, audit.causes[i] as Cause));
+  const steps = order
+    .map((i) => ({ i, extent: extentOf(audit, i) }))
+    .filter(({ extent }) => extent !== 'none')
+    .slice(0, MOST_CAUSES)
+    .flatMap(({ i, extent }) => stepsFor(audit, audit.causes[i] as Cause, extent));
   const given = audit.causes.map((_, i) => i);
   const byCost = [...given].sort(
     (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
@@ -81,17 +85,39 @@ export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
 /** Nothing is bought, drilled or otherwise final. */
 export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && remedy.reversible;
 
+/** How much of a cause goes into the plan: everything, its test and what is tried first, its test, or nothing. */
+type Extent = 'whole' | 'start' | 'test' | 'none';
+
+function extentOf(audit: Audit, place: number): Extent {
+  const cause = audit.causes[place] as Cause;
+  const { leader, contenders } = audit.ranking;
+  if (cause.id === leader) return 'whole';
+  const ranked = audit.ranking.causes.find((r) => r.cause === cause.id);
+  if (!ranked?.applies || ranked.probability < PLANNED_FROM) return 'none';
+  // Nothing is known of it beyond how common it is: no work for it, unless it is all there is to go by.
+  if (ranked.verdict === 'cannot-tell') return contenders.includes(cause.id) ? 'test' : 'none';
+  if (ranked.verdict === 'likely' || ranked.verdict === 'possible') return 'whole';
+  if (ranked.probability >= TREATED_FROM) return 'start';
+  const test = cheapestTest(audit.book, cause)?.test;
+  const quick = test !== undefined && factSpec(test).minutes <= QUICK_TEST_MINUTES;
+  return cause.severity === 'broken' && quick ? 'test' : 'none';
+}
+
 interface Planned extends PlanStep {
   readonly free: boolean;
 }
 
-function stepsFor(audit: Audit, cause: Cause): Planned[] {
-  const remedies = openRemedies(audit, cause);
-  const first = remedies[0];
+function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
+  const open = openRemedies(audit, cause);
+  const first = open[0];
+  const remedies = extent === 'whole' ? open : extent === 'start' ? open.slice(0, 1).filter(isFree) : [];
   const test = cheapestTest(audit.book, cause);
   const needed =
     test !== undefined &&
-    (first === undefined || !isFree(first) || factSpec(test.test).minutes < first.minutes);
+    (remedies.length === 0 ||
+      first === undefined ||
+      !isFree(first) ||
+      factSpec(test.test).minutes < first.minutes);
   const testStep: Planned[] = needed
     ? [
         {

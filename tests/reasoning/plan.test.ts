@@ -39,6 +39,19 @@ describe('a plan', () => {
       RUNS,
     );
   });
+  it('sets nobody to work for a cause of which nothing is known beyond how common it is', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const audit = auditSync(book);
+        const idle = audit.ranking.causes.filter(
+          (r) => r.cause !== audit.ranking.leader && (r.verdict === 'cannot-tell' || r.probability < 0.1),
+        );
+        const treated = plan(audit).steps.filter((s) => s.kind === 'remedy');
+        expect(treated.filter((s) => idle.some((r) => r.cause === s.cause))).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
   it('is expected to take no longer than a checklist or the cheapest check first', () => {
     fc.assert(
       fc.property(anyBook, (book) => {
