@@ -1,0 +1,45 @@
+/** The README stays true: its example is what the program prints, its commands exist and run. */
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CLI } from './support/program.js';
+
+const ROOT = join(import.meta.dirname, '..');
+const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+const run = (...args: string[]): string =>
+  execFileSync('node', [CLI, ...args], { cwd: ROOT, encoding: 'utf8' });
+
+describe('README', () => {
+  it('shows the worked example as the program prints it', () => {
+    const block = /```\n\$ center-audit audit cases\/demo\.json\n([\s\S]*?)```/.exec(readme)?.[1] as string;
+    const printed = flat(run('audit', 'cases/demo.json'));
+    const parts = block
+      .split('…')
+      .map((part) => flat(part).trim())
+      .filter((part) => part !== '');
+    expect(parts.length).toBeGreaterThan(2);
+    for (const part of parts) expect(printed).toContain(part);
+  });
+  it('names commands that run', () => {
+    const commands = [...readme.matchAll(/\| `center-audit (.*?)` \|/g)].flatMap((match) =>
+      (match[1] as string).split('`, `center-audit '),
+    );
+    expect(commands.length).toBeGreaterThan(5);
+    for (const command of commands.filter((each) => !each.includes('before.json'))) {
+      const words = [...command.matchAll(/'([^']*)'|([^\s']+(?:='[^']*')?)/g)].map((m) =>
+        (m[1] ?? m[2] ?? '').replaceAll("'", ''),
+      );
+      expect(run(...words).length, command).toBeGreaterThan(100);
+    }
+  });
+  it('names scripts that exist, and the two commands of a fresh clone', () => {
+    const { scripts } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
+    for (const text of [readme, readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8')])
+      for (const [, script] of text.matchAll(/npm run ([\w:]+)/g))
+        expect(scripts, script).toHaveProperty(script as string);
+    expect(readme).toContain('npm ci && npm start');
+    expect(readme).toContain('npm ci && npm test');
+  });
+});
