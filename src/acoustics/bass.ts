@@ -22,7 +22,7 @@ const SUB_LIMIT_HZ = 15;
 /** Range in which a hole is looked for, Hz. */
 const HOLE_FROM_HZ = 40;
 const HOLE_TO_HZ = 300;
-const CURVE_POINTS = 200;
+const HOLE_HZ = logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, 120);
 const LONGEST_DELAY_MS = 1000;
 
 export type BassInput = {
@@ -99,19 +99,37 @@ export function bassSumCurve(input: BassInput, frequenciesHz: readonly number[])
   };
 }
 
+export type BassHole = { readonly dipDb: number | null; readonly dipHz: number };
+type Known = ReturnType<typeof checked>;
+type Setting = { readonly subDelayMs: number; readonly subInverted: boolean };
+/** What center and sub do at one frequency, whatever the sub is set to. */
+type GridPoint = { readonly hz: number; readonly parts: Branches };
+
+function holeGrid(known: Known): GridPoint[] {
+  return [...HOLE_HZ].map((hz) => ({ hz, parts: branches(known, hz) }));
+}
+
 /** Deepest point of the sum between 40 and 300 Hz. `dipDb` is null when the two cancel completely. */
 export function bassSum(input: BassInput): BassHole {
   const known = checked(input);
-  const sign = signOf(known.subInverted);
-  const power = (hz: number) => sumPower(branches(known, hz), hz, known.subDelayMs, sign);
-  const grid = logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, CURVE_POINTS);
-  const powers = grid.map(power);
-  const lowest = powers.indexOf(Math.min(...powers));
+  return holeAt(known, known, holeGrid(known));
+}
+
+function holeAt(known: Known, { subDelayMs, subInverted }: Setting, grid: readonly GridPoint[]): BassHole {
+  const sign = signOf(subInverted);
+  const power = (hz: number): number => sumPower(branches(known, hz), hz, subDelayMs, sign);
+  const powers = grid.map(({ hz, parts }) => sumPower(parts, hz, subDelayMs, sign));
+  const least = Math.min(...powers);
+  const lowest = powers.indexOf(least);
+  const gridHz = grid[lowest]?.hz ?? HOLE_FROM_HZ;
   // A grid alone would miss the bottom of a narrow null between its points.
-  const bottomHz = goldenMinimum(power, grid[lowest - 1] ?? HOLE_FROM_HZ, grid[lowest + 1] ?? HOLE_TO_HZ);
-  const candidates = [grid[lowest] ?? HOLE_FROM_HZ, bottomHz];
-  const dipHz = candidates.reduce((a, b) => (power(b) < power(a) ? b : a));
-  const deepest = power(dipHz);
+  const bottomHz = goldenMinimum(
+    power,
+    grid[lowest - 1]?.hz ?? HOLE_FROM_HZ,
+    grid[lowest + 1]?.hz ?? HOLE_TO_HZ,
+  );
+  const bottom = power(bottomHz);
+  const [dipHz, deepest] = bottom < least ? [bottomHz, bottom] : [gridHz, least];
   return { dipDb: deepest > 0 ? Math.min(0, 10 * Math.log10(deepest)) : null, dipHz };
 }
 
@@ -119,10 +137,6 @@ export function bassSum(input: BassInput): BassHole {
 const ALIGN_FROM_MS = -15;
 const ALIGN_TO_MS = 15;
 const ALIGN_STEP_MS = 0.25;
-const ALIGN_POINTS = 80;
-
-type Known = ReturnType<typeof checked>;
-type Setting = { readonly subDelayMs: number; readonly subInverted: boolean };
 
 /** Everything a menu can set the sub to. */
 const SETTINGS: readonly Setting[] = [false, true].flatMap((subInverted) =>
@@ -136,15 +150,11 @@ const SETTINGS: readonly Setting[] = [false, true].flatMap((subInverted) =>
  * The least power of the sum on the whole grid at a setting, where it stays above a given one. Settings in turn
  * fail near the same frequency, so the one that failed the last is tried first.
  */
-function leastPowers(known: Known): (setting: Setting, above: number) => number | undefined {
-  const grid = [...logGrid(HOLE_FROM_HZ, HOLE_TO_HZ, ALIGN_POINTS)].map((hz) => ({
-    hz,
-    parts: branches(known, hz),
-  }));
+function leastPowers(grid: readonly GridPoint[]): (setting: Setting, above: number) => number | undefined {
   let weakest = grid[0];
   return ({ subDelayMs, subInverted }, above) => {
     const sign = signOf(subInverted);
-    const powerAt = ({ hz, parts }: (typeof grid)[number]): number => sumPower(parts, hz, subDelayMs, sign);
+    const powerAt = ({ hz, parts }: GridPoint): number => sumPower(parts, hz, subDelayMs, sign);
     if (weakest && powerAt(weakest) <= above) return undefined;
     let least = Number.POSITIVE_INFINITY;
     for (const point of grid) {
@@ -159,30 +169,31 @@ function leastPowers(known: Known): (setting: Setting, above: number) => number 
   };
 }
 
-export type BassHole = { readonly dipDb: number | null; readonly dipHz: number };
-export type AlignedHole = BassHole & { readonly subDelayMs: number; readonly subInverted: boolean };
+export type AlignedHole = BassHole & Setting;
 
 /** The shallowest hole that the sub's delay and polarity can bring about, and the setting that does. */
 export function alignedHole(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>): AlignedHole {
   const known = checked(input);
-  const leastPower = leastPowers(known);
+  const grid = holeGrid(known);
+  const leastPower = leastPowers(grid);
   let best = { power: -1, subDelayMs: 0, subInverted: false };
   for (const setting of SETTINGS) {
     const power = leastPower(setting, best.power);
     if (power !== undefined) best = { power, ...setting };
   }
   const { subDelayMs, subInverted } = best;
-  return { ...bassSum({ ...known, subDelayMs, subInverted }), subDelayMs, subInverted };
+  return { ...holeAt(known, best, grid), subDelayMs, subInverted };
 }
 
 /** Whether some delay and polarity of the sub keeps the hole within `maxHoleDb`; stops at the first that does. */
 function alignsWithin(input: Omit<BassInput, 'subDelayMs' | 'subInverted'>, maxHoleDb: number): boolean {
   const known = checked(input);
-  const leastPower = leastPowers(known);
+  const grid = holeGrid(known);
+  const leastPower = leastPowers(grid);
   const allowed = 10 ** (-maxHoleDb / 10);
   return SETTINGS.some((setting) => {
     if (leastPower(setting, allowed) === undefined) return false;
-    const { dipDb } = bassSum({ ...known, ...setting });
+    const { dipDb } = holeAt(known, setting, grid);
     return dipDb !== null && -dipDb <= maxHoleDb;
   });
 }

@@ -30,7 +30,7 @@ function bandGrid(steps: number): Grid {
 }
 
 /** The working grid: agrees with the fine grid within 0.1 dB (tested). */
-export const COARSE_GRID = bandGrid(32);
+export const COARSE_GRID = bandGrid(20);
 /** For what a small shift changes: agrees with the working grid within 0.3 dB, changes agree better (tested). */
 export const SKETCH_GRID = bandGrid(8);
 /** The grid of the project's reference tables: 4800 points, 80 Hz to 20 kHz. */
