@@ -18,7 +18,7 @@ testCause(aim, {
     {
       name: 'a low upright two-way lying flat loses its crossover range at ears 18 degrees above its axis',
       facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 0 },
-      rules: ['dip-above-or-below-axis'],
+      rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
       name: 'a lying pair turned on its end cancels upward instead of sideways',
@@ -30,7 +30,7 @@ testCause(aim, {
         centerOrientation: 'upright',
         centerTilt: 0,
       },
-      rules: ['dip-above-or-below-axis'],
+      rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
       name: 'a wedge makes it clearer, noise and pans are duller',
@@ -59,17 +59,17 @@ testCause(aim, {
         centerOrientation: 'level',
         centerTilt: 0,
       },
-      rules: ['dip-above-or-below-axis'],
+      rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
       name: 'tilted to the ears even an upright two-way is innocent',
       facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 18 },
-      rules: ['dip-above-or-below-axis'],
+      rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
       name: 'a tweeter inside a cone forgives the angle',
       facts: { ...low, centerLayout: 'coaxial', centerOrientation: 'level', centerTilt: 0 },
-      rules: ['dip-above-or-below-axis'],
+      rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
       name: 'no change with a wedge, nothing duller, the same along the row, good close up',
@@ -102,6 +102,12 @@ testCause(aim, {
       rule: 'dip-above-or-below-axis',
       asks: ['centerTweeterHeight'],
     },
+    {
+      name: 'the same for what is lost at all',
+      facts: upright,
+      rule: 'loses-something',
+      asks: ['centerTweeterHeight'],
+    },
     { name: 'nobody has wedged it', facts: {}, rule: 'clearer-when-tilted', asks: ['testTilt'] },
     { name: 'no noise compared', facts: {}, rule: 'noise-duller-in-center', asks: ['testNoiseEach'] },
     { name: 'no pan listened to', facts: {}, rule: 'pan-duller-in-center', asks: ['toneAcrossPan'] },
@@ -114,6 +120,13 @@ testCause(aim, {
     { name: 'nobody close up', facts: {}, rule: 'bad-on-its-axis-too', asks: ['testNearCenter'] },
   ],
   boundary: [
+    {
+      name: 'below a decibel and a half nobody notices',
+      rule: 'loses-something',
+      derived: { aimDipDb: 1.5 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'four decibels off the axis are clear',
       rule: 'dip-above-or-below-axis',

@@ -26,7 +26,7 @@ testCause(blockedPath, {
     },
     {
       name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
+      facts: { ...row, testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
     },
     {
@@ -80,7 +80,7 @@ testCause(blockedPath, {
     },
     {
       name: 'what others hear as well stays possible',
-      facts: { testSwapSeats: 'stays-with-seat' },
+      facts: { ...row, testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
     },
     {
@@ -89,8 +89,15 @@ testCause(blockedPath, {
       rules: ['speech-in-the-shade', 'better-when-lifted', 'one-place-suffers'],
     },
     {
-      name: 'a single head of a front row costs the second row next to nothing',
-      facts: { ...low, seating: 'several-rows', seatCount: 3, rowSpacing: 1.5, rowRiser: 0 },
+      name: 'with a clear view over the heads of a first row there is nothing to shade',
+      facts: {
+        ...low,
+        seating: 'several-rows',
+        seatCount: 3,
+        rowSpacing: 1.5,
+        rowRiser: 0,
+        obstacle: 'none',
+      },
       rules: ['speech-in-the-shade'],
     },
     {
@@ -145,7 +152,7 @@ testCause(blockedPath, {
     },
     {
       name: 'nobody said whether it is one person alone',
-      facts: {},
+      facts: row,
       rule: 'one-person-alone',
       asks: ['testSwapSeats'],
     },

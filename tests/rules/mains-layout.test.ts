@@ -169,7 +169,7 @@ testCause(mainsLayout, {
     {
       name: 'an ordinary triangle ends where the base turns too wide',
       rule: 'triangle-is-ordinary',
-      derived: { mainsBaseDeg: 75, mainSeatPullDeg: 0 },
+      derived: { mainsBaseDeg: 62, mainSeatPullDeg: 0 },
       lowIsBad: true,
       at: 'yes',
       below: 'no',

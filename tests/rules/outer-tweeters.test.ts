@@ -14,6 +14,11 @@ const kind = { layoutKind: 'outer-tweeters' } as const;
 testCause(outerTweeters, {
   fires: [
     {
+      name: 'who tells how far its tweeters are apart has told that it has two',
+      facts: { centerTweeterSpacing: 0.46, testCoverTweeter: 'steadier' },
+      rules: ['steadier-with-one-covered'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { centerLayout: 'tweeter-mid-mid-tweeter', whoHears: 'one-person' },
       rules: ['one-person-alone'],

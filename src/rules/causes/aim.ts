@@ -6,7 +6,7 @@
  * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot } from '../condition.js';
+import { atLeast, is, isNot } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const aim = defineCause({
@@ -50,6 +50,26 @@ export const aim = defineCause({
       },
       'aimDipDb',
       'dipDb',
+      // How the box points is mostly a guess: what it costs counts in full, that it costs nothing less so.
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'loses-something',
+        group: 'off-axis',
+        says: {
+          yes: 'Toward the ears this center loses {aimDipDb}.',
+          no: 'Toward the ears this center loses only {aimDipDb}, which nobody notices.',
+          unknown:
+            'The driver layout and the height of the center are needed to compute what the ears lose above or below its axis.',
+        },
+        because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
+        source: 'interference',
+      },
+      atLeast('aimDipDb', 'dipDb.noticeable'),
+      0.92,
+      0.4,
+      'against',
     ),
     answers(
       {

@@ -19,6 +19,8 @@ export const listener = defineCause({
     'If only one person has ever listened, nothing can be said. The one who hears it may be the one who listens best: let two people compare before anything is concluded.',
   links: {
     'voice-unclear-everywhere': 0.4,
+    // Whose seat is at the end tells it of the end.
+    'voice-unclear-off-side': 0.15,
     dull: 0.25,
     harsh: 0.25,
     'voice-too-quiet': 0.3,

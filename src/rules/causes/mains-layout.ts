@@ -86,7 +86,7 @@ export const mainsLayout = defineCause({
       },
       all(
         atLeast('mainsBaseDeg', 'baseNarrowDeg.noticeable'),
-        atMost('mainsBaseDeg', 'baseWideDeg'),
+        atMost('mainsBaseDeg', 'baseWideDeg.noticeable'),
         below('mainSeatPullDeg', 'pullDeg'),
       ),
       0.12,

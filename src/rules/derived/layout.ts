@@ -20,7 +20,7 @@ const NEVER_DEG = 90;
 /** Treble, where tweeters play: our own bounds within the range of the off-axis model, Hz. */
 const TREBLE_FROM_HZ = 2000;
 const TREBLE_TO_HZ = 8000;
-/** Nobody holds the head still to less than this, m to each side. Our own choice. */
+/** Half the width of a hand: nobody holds the head still to less, m to each side. Our own choice. */
 const HEAD_SWAY_M = 0.05;
 
 const depth = (dipDb: number): number => Math.min(DEEPEST_DB, Math.abs(dipDb));
@@ -81,12 +81,15 @@ const SIDE_BY_SIDE: Record<string, Apart> = {
   'horizontal-two-way': 'shared-band',
 };
 
-const KIND_FACTS = ['centerCount', 'centerLayout', 'centerOrientation'] as const;
+const KIND_FACTS = ['centerCount', 'centerLayout', 'centerOrientation', 'centerTweeterSpacing'] as const;
 function layoutKind(r: Reader<(typeof KIND_FACTS)[number]>) {
   requireCenter(r);
+  const upright = r.choice('centerOrientation') === 'upright';
+  // Who tells how far its tweeters are apart has told that it has two.
+  if (r.toldChoice('centerLayout') === undefined && r.toldNumber('centerTweeterSpacing') !== undefined)
+    return upright ? 'vertical' : 'outer-tweeters';
   const layout = r.choice('centerLayout');
   if (layout === 'coaxial' || layout === 'full-range') return 'point';
-  const upright = r.choice('centerOrientation') === 'upright';
   if (layout === 'vertical-two-way') return upright ? 'shared-band-side-by-side' : 'vertical';
   if (upright) return 'vertical';
   return SIDE_BY_SIDE[layout] === 'tweeters' ? 'outer-tweeters' : 'shared-band-side-by-side';
@@ -207,7 +210,7 @@ export const layout = {
     },
   ),
   tweeterDipMainDb: derive(
-    number('dB', 'deepest treble dip at the main seat, or one hand width beside it, from tweeters apart'),
+    number('dB', 'deepest treble dip at the main seat, or half a hand beside it, from tweeters apart'),
     LAYOUT_FACTS,
     (r) => {
       if (r.from(layoutKind) !== 'outer-tweeters') return 0;
