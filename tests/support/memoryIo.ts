@@ -5,7 +5,9 @@ export interface MemoryIo extends StreamIo {
   readonly printed: { out: string; err: string };
 }
 
-export function memoryIo(given: { stdin?: string; terminal?: boolean } & Partial<Omit<StreamIo, 'stdin'>> = {}): MemoryIo {
+export function memoryIo(
+  given: { stdin?: string; terminal?: boolean } & Partial<Omit<StreamIo, 'stdin'>> = {},
+): MemoryIo {
   const { stdin = '', terminal = false, ...rest } = given;
   const printed = { out: '', err: '' };
   const bytes = new TextEncoder().encode(stdin);
