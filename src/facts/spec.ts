@@ -74,7 +74,10 @@ export interface NumberSpec extends BaseSpec {
   readonly whole?: true;
   /** Words that stand for the sign, as in "30 cm left". */
   readonly sides?: { readonly plus: string; readonly minus: string };
-  /** Value used when unknown; `spread` is one standard deviation of the natural logarithm of the value. */
+  /**
+   * Value used when unknown; `spread` is one standard deviation of its natural logarithm, and where it is 0, of the
+   * value itself in its own unit.
+   */
   readonly assume?: { readonly value: number; readonly spread: number; readonly note: string };
 }
 

@@ -219,7 +219,7 @@ export const geometryFacts = family({
     possible: [-60, 60],
     plausible: [-25, 25],
     typical: [0, 5, 12],
-    assume: { value: 0, spread: 0.3, note: 'flat' },
+    assume: { value: 0, spread: 4, note: 'flat' },
   },
   centerSideOffset: {
     kind: 'number',

@@ -226,6 +226,6 @@ export const toneFacts = family({
     possible: [-12, 24],
     plausible: [0, 12],
     typical: [0, 3, 6],
-    assume: { value: 0, spread: 0.3, note: 'nothing given back' },
+    assume: { value: 0, spread: 2, note: 'nothing given back' },
   },
 });

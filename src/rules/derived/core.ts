@@ -150,7 +150,7 @@ export function createCore(book: FactBook, earlier?: Earlier<Core>): Core {
  * A core with curves on few frequencies, and of several only the one that was the worst: what its shifted
  * copies are compared with.
  */
-export function sketchOf(core: Core): Sketch {
+export function sketchOf(core: Core, grid: Grid = SKETCH_GRID): Sketch {
   const basis: Basis = {
     book: core.book,
     plan: core.plan,
@@ -160,7 +160,7 @@ export function sketchOf(core: Core): Sketch {
       return outcome?.onGrid ? undefined : outcome;
     },
     likelyWorst: (model) => core.known(model)?.worst,
-    sketchGrid: SKETCH_GRID,
+    sketchGrid: grid,
   };
   return { ...basis, ...evaluatorOn(basis) };
 }

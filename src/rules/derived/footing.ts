@@ -71,11 +71,16 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
     const { compute, proportionalTo, unit } = DERIVED[id];
     if (proportionalTo) return proportionalTo.includes(fact) ? logStep(use.value, to, spec.unit) : 0;
     const before = (outcome.onGrid ? still().evaluate(compute) : outcome).value;
-    const after = shiftedSketch(fact, use, to).evaluate(compute);
-    addAll(reads, after.reads);
-    return typeof before === 'number' && typeof after.value === 'number'
-      ? logStep(before, after.value, unit)
-      : 0;
+    const movedTo = (shiftedTo: number): number => {
+      const after = shiftedSketch(fact, use, shiftedTo).evaluate(compute);
+      addAll(reads, after.reads);
+      return typeof before === 'number' && typeof after.value === 'number'
+        ? logStep(before, after.value, unit)
+        : 0;
+    };
+    // What is taken to be in the middle, or level, errs to either side, and a magnitude may hide one of them.
+    const hasSides = use.value === 0 && 'spread' in use.doubt && spec.possible[0] < 0;
+    return hasSides ? Math.max(movedTo(to), movedTo(-to)) : movedTo(to);
   };
   const spreadOf = (id: DerivedId, outcome: Outcome): number => {
     if (typeof outcome.value !== 'number') return 0;

@@ -2,6 +2,7 @@
 import { bay, bayResponse, recess } from '../../acoustics/bay.js';
 import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
+import { LIMITS } from '../limits.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
 import { derive, number, type Reader, SEAT_FACTS } from './reader.js';
 
@@ -197,7 +198,9 @@ export const placement = {
   ),
   cavityPeakDb: derive(number('dB', 'the larger of the peaks of bay and recess'), BAY_FACTS, (r) => {
     const gapsDb = r.from(bayPeak);
-    return r.toldNumber('bayRecess') === undefined ? gapsDb : Math.max(gapsDb, r.from(mouth).peakDb);
+    if (r.toldNumber('bayRecess') !== undefined) return Math.max(gapsDb, r.from(mouth).peakDb);
+    // Loud gaps condemn the bay whatever the recess does; quiet ones do not clear it.
+    return gapsDb >= LIMITS.resonanceDb.clear ? gapsDb : r.stop('bayRecess');
   }),
   recessResonanceHz: derive(
     number('Hz', 'resonance of the recess in front of the box'),

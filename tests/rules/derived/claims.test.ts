@@ -51,6 +51,11 @@ describe('angles', () => {
     expect(flat).toBeCloseTo(13.13, 2);
     expect(numberOf('aimErrorDeg', { ...low, centerTilt: flat })).toBeCloseTo(0, 6);
   });
+  it('a tilt that nobody told leaves an aim near zero uncertain by some degrees', () => {
+    const { value, spread } = read('aimErrorDeg', { ...ROOM, centerTweeterHeight: 0.9 });
+    expect(value).toBeCloseTo(1.91, 2);
+    expect(spread).toBeGreaterThan(0.4);
+  });
   it('a center 0.3 m to the side is 5.7 degrees off: atan(0.3 / 3)', () => {
     expect(numberOf('centerOffsetDeg', { ...ROOM, centerSideOffset: 0.3 })).toBeCloseTo(5.71, 2);
   });
@@ -299,6 +304,15 @@ describe('surfaces', () => {
     expect(numberOf('recessResonanceHz', { ...bay, bayRecess: 0.1 })).toBeCloseTo(313, 0);
     expect(numberOf('recessPeakDb', { ...bay, bayRecess: 0.1 })).toBeCloseTo(4.8, 1);
   });
+  it('quiet gaps do not clear a bay while the recess is not told, loud ones condemn it', () => {
+    const { bayRecess: _, ...untold } = bay;
+    expect(read('cavityPeakDb', { ...untold, bayStuffing: 'sealed' })).toMatchObject({
+      value: undefined,
+      missing: ['bayRecess'],
+    });
+    expect(numberOf('cavityPeakDb', { ...untold, bayStuffing: 'open' })).toBeGreaterThan(6);
+    expect(numberOf('cavityPeakDb', { ...bay, bayStuffing: 'sealed', bayRecess: 0.1 })).toBeCloseTo(4.8, 1);
+  });
   it('all sizes of the bay that are missing are named at once', () => {
     expect(read('bayPeakDb', { centerPlacement: 'bay' }).missing).toEqual([
       'bayWidth',
@@ -369,6 +383,10 @@ describe('bass', () => {
     const late = { ...vented, subTiming: 'untouched' } as const;
     const fuller = numberOf('bassHoleDb', { ...late, subPolarity: 'fuller-as-set' });
     expect(fuller).toBeLessThan(numberOf('bassHoleDb', { ...late, subPolarity: 'fuller-other-way' }));
+  });
+  it('a told crossover tells that the center is set small', () => {
+    const { centerBassSize: _, ...rest } = vented;
+    expect(numberOf('bassHoleDb', rest)).toBe(numberOf('bassHoleDb', vented));
   });
   it('set large there is no crossover to have a hole', () => {
     expect(numberOf('bassHoleDb', { ...vented, centerBassSize: 'large' })).toBe(0);

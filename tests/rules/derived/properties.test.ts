@@ -1,10 +1,15 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { COARSE_GRID } from '../../../src/acoustics/radiation.js';
 import { told, withAnswer } from '../../../src/facts/book.js';
 import { FACT_IDS, type FactId } from '../../../src/facts/catalog.js';
-import { DERIVED, DERIVED_IDS } from '../../../src/rules/derived/table.js';
+import { type Core, createCore, type Outcome, shifted, sketchOf } from '../../../src/rules/derived/core.js';
+import { footingOf } from '../../../src/rules/derived/footing.js';
+import { DERIVED, DERIVED_IDS, type DerivedId } from '../../../src/rules/derived/table.js';
+import { logStep, oneDeviationOff } from '../../../src/rules/derived/uncertainty.js';
 import { factsBehind, viewOf } from '../../../src/rules/derived/view.js';
 import type { View } from '../../../src/rules/view.js';
+import { MOST_SPREAD } from '../../../src/rules/weight.js';
 import { anyBook } from '../../support/books.js';
 import { likelyAnswer, richBook } from './support.js';
 
@@ -12,6 +17,26 @@ const books = fc.oneof(richBook, anyBook);
 
 function everything(view: View): unknown {
   return DERIVED_IDS.map((id) => ({ ...view.read(id) }));
+}
+
+/** The spread by its definition, with curves on the working grid instead of the sketch's. */
+function spreadOnFineGrid(core: Core, id: DerivedId, outcome: Outcome): number {
+  const { compute, unit } = DERIVED[id];
+  const sketch = sketchOf(core, COARSE_GRID);
+  const before = sketch.evaluate(compute).value as number;
+  let sum = outcome.doubt ** 2;
+  for (const [fact, { value, doubt }] of outcome.uses) {
+    if (typeof value !== 'number') continue;
+    const to = oneDeviationOff(fact, value, doubt);
+    const steps = (value === 0 && 'spread' in doubt ? [to, -to] : [to]).map((there) => {
+      const after = shifted(sketch, fact, there, 'how' in doubt ? doubt.how : 'guessed').evaluate(
+        compute,
+      ).value;
+      return typeof after === 'number' ? logStep(before, after, unit) : 0;
+    });
+    sum += Math.max(...steps) ** 2;
+  }
+  return Math.min(MOST_SPREAD, Math.sqrt(sum));
 }
 
 describe('whatever an owner may tell', () => {
@@ -97,6 +122,41 @@ describe('whatever an owner may tell', () => {
         expect(reused.seatResults()).toEqual(viewOf(changedBook).seatResults());
       }),
       { numRuns: 40 },
+    );
+  }, 120_000);
+
+  it('three views in a row, each read in part, agree with one computed afresh', () => {
+    const change = fc
+      .constantFrom(...FACT_IDS)
+      .chain((id) => fc.tuple(fc.constant(id), fc.option(likelyAnswer(id), { nil: undefined, freq: 4 })));
+    const someIds = fc.subarray([...DERIVED_IDS]);
+    fc.assert(
+      fc.property(richBook, fc.tuple(someIds, someIds), fc.tuple(change, change), (book, parts, changes) => {
+        let [view, current] = [viewOf(book), book];
+        changes.forEach(([id, answer], i) => {
+          for (const derived of parts[i] ?? []) void view.read(derived).spread;
+          current = withAnswer(current, id, answer);
+          view = viewOf(current, { view, changed: [id] });
+        });
+        expect(everything(view)).toEqual(everything(viewOf(current)));
+      }),
+      { numRuns: 40 },
+    );
+  }, 120_000);
+
+  it('a spread from few frequencies is that from many: within a tenth, or 0.03 where it is small', () => {
+    fc.assert(
+      fc.property(richBook, (book) => {
+        const core = createCore(book);
+        const { spreadOf } = footingOf(core);
+        for (const id of DERIVED_IDS) {
+          const outcome = core.evaluate(DERIVED[id].compute);
+          if (!outcome.onGrid || typeof outcome.value !== 'number') continue;
+          const fine = spreadOnFineGrid(core, id, outcome);
+          expect(Math.abs(spreadOf(id, outcome) - fine), id).toBeLessThan(0.03 + 0.1 * fine);
+        }
+      }),
+      { numRuns: 60 },
     );
   }, 120_000);
 });
