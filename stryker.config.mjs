@@ -13,8 +13,6 @@ export default {
   ignoreStatic: true,
   // What a sentence says is judged by readers and golden files, not by a mutant that empties it.
   mutator: { excludedMutations: folder === 'explain' ? ['StringLiteral'] : [] },
-  incremental: true,
-  incrementalFile: `${report}.incremental.json`,
   reporters: ['json'],
   jsonReporter: { fileName: `${report}.json` },
   ignorePatterns: ['.scratch', 'dist', 'reports', 'coverage', 'bench'],

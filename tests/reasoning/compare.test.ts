@@ -22,22 +22,23 @@ const after: FactBook = {
   ],
 };
 const [was, is] = [auditSync(before), auditSync(after)];
-const found = compare(was, is);
+/** Made within each test: mutants are awake only there. */
+const side = () => compare(was, is);
 
 describe('two audits side by side', () => {
   it('name the answer that changed and who leads', () => {
-    expect(found.changedFacts).toEqual(['testTape']);
-    expect(found.leaders).toEqual({ before: was.ranking.leader, after: is.ranking.leader });
+    expect(side().changedFacts).toEqual(['testTape']);
+    expect(side().leaders).toEqual({ before: was.ranking.leader, after: is.ranking.leader });
   });
   it('tell complaints that went, stayed and came', () => {
-    expect(found.complaints).toEqual({
+    expect(side().complaints).toEqual({
       gone: ['hollow'],
       stayed: ['no-middle'],
       appeared: ['voice-too-quiet'],
     });
   });
   it('show every cause that moved, by how much, the largest movement first', () => {
-    for (const { cause, before, after, changeDb } of found.causes) {
+    for (const { cause, before, after, changeDb } of side().causes) {
       const [then, now] = [was, is].map((a) => a.ranking.causes.find((r) => r.cause === cause));
       expect(before).toEqual({
         probability: then?.probability,
@@ -51,24 +52,24 @@ describe('two audits side by side', () => {
       });
       expect(changeDb).toBeCloseTo((now?.decibans ?? 0) - (then?.decibans ?? 0), 12);
     }
-    const sizes = found.causes.map(({ changeDb }) => Math.abs(changeDb));
+    const sizes = side().causes.map(({ changeDb }) => Math.abs(changeDb));
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
     const moved = is.ranking.causes.filter(({ cause, decibans }) => {
       const then = was.ranking.causes.find((r) => r.cause === cause);
       return Math.abs(decibans - (then?.decibans ?? 0)) >= 0.05;
     });
-    expect(found.causes.map(({ cause }) => cause)).toEqual(
+    expect(side().causes.map(({ cause }) => cause)).toEqual(
       expect.arrayContaining(moved.map(({ cause }) => cause)),
     );
-    expect(found.causes.some(({ cause }) => cause === 'delay')).toBe(true);
+    expect(side().causes.some(({ cause }) => cause === 'delay')).toBe(true);
   });
   it('pair seats by name; a seat of one audit only has one side', () => {
-    const sides = found.seats.map(({ name, ...rest }) => [name, Object.keys(rest)]);
+    const sides = side().seats.map(({ name, ...rest }) => [name, Object.keys(rest)]);
     expect(sides).toEqual([
       ['seat 1', ['before', 'after']],
       ['seat 2', ['before']],
       ['by the door', ['after']],
     ]);
-    expect(found.seats[0]?.before?.seat.name).toBe('seat 1');
+    expect(side().seats[0]?.before?.seat.name).toBe('seat 1');
   });
 });

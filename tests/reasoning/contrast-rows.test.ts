@@ -40,13 +40,14 @@ const polarity = ranked(
   line('marks', -6, ['polarityMarks']),
 );
 const audit = { ranking: { causes: [delay, polarity] } } as unknown as Audit;
-const found = contrast(audit, 'delay', 'polarity');
-const brief = (rows: typeof found.rows): unknown[] =>
+/** Made within each test: mutants are awake only there. */
+const made = () => contrast(audit, 'delay', 'polarity');
+const brief = (rows: ReturnType<typeof made>['rows']): unknown[] =>
   rows.map((r) => [r.about, r.mine?.group, r.theirs?.group, r.mineDb, r.theirsDb]);
 
 describe('a contrast', () => {
   it('pairs lines that rest on the same facts in whatever order, and lists what only one has', () => {
-    expect(brief(found.rows)).toEqual([
+    expect(brief(made().rows)).toEqual([
       ['evidence', 'tape', 'tape', 8, 1],
       ['evidence', undefined, 'marks', 0, -6],
       ['evidence', undefined, 'tried', 0, -3],
@@ -55,7 +56,7 @@ describe('a contrast', () => {
     ]);
   });
   it('sets aside what both have and what hardly differs: under a decibel, prior and complaints too', () => {
-    expect(brief(found.common)).toEqual([
+    expect(brief(made().common)).toEqual([
       ['evidence', 'phantom', 'phantom', 4, 3.5],
       ['prior', undefined, undefined, -9, -9.5],
       ['complaints', undefined, undefined, 3.2, 3],
@@ -69,12 +70,12 @@ describe('a contrast', () => {
     expect(rows.some((r) => r.about === 'prior' && r.differenceDb === 1)).toBe(true);
   });
   it('sums up to the difference of the two', () => {
-    const sum = [...found.rows, ...found.common].reduce((s, r) => s + r.differenceDb, 0);
-    expect(sum).toBeCloseTo(found.differenceDb, 12);
-    expect(found).toMatchObject({ cause: 'delay', against: 'polarity' });
+    const sum = [...made().rows, ...made().common].reduce((s, r) => s + r.differenceDb, 0);
+    expect(sum).toBeCloseTo(made().differenceDb, 12);
+    expect(made()).toMatchObject({ cause: 'delay', against: 'polarity' });
   });
   it('leaves out of a row what is not there', () => {
-    const named = found.rows.map((row) => ['mine', 'theirs'].filter((side) => side in row));
+    const named = made().rows.map((row) => ['mine', 'theirs'].filter((side) => side in row));
     expect(named).toEqual([['mine', 'theirs'], ['theirs'], ['theirs'], ['mine'], ['mine']]);
   });
   it('of a cause that is not in the audit says so', () => {
