@@ -80,15 +80,17 @@ export interface Verdicts {
 
 /** The verdicts of a rule's three conditions joined: a gate settled no means the rule does not bear. */
 export function joinTrace(cause: Cause, rule: Rule, { causeApplies, applies, when }: Verdicts): Trace {
-  const base = { cause: cause.id, rule: rule.id };
-  const gates = [causeApplies, causeApplies?.truth === 'no' ? undefined : applies()];
-  if (gates.some((gate) => gate?.truth === 'no'))
-    return { ...base, outcome: 'not-applicable', leaves: [], open: [] };
+  const names = { cause: cause.id, rule: rule.id };
+  const closed: Trace = { ...names, outcome: 'not-applicable', leaves: [], open: [] };
+  if (causeApplies?.truth === 'no') return closed;
+  const ownGate = applies();
+  if (ownGate?.truth === 'no') return closed;
   const { truth, leaves, open } = when();
-  if (!gates.some((gate) => gate?.truth === 'unknown')) return { ...base, outcome: truth, leaves, open };
+  const gates = [causeApplies, ownGate].filter((gate) => gate?.truth === 'unknown');
+  if (gates.length === 0) return { ...names, outcome: truth, leaves, open };
   const allOpen = new Set<FactId>([...gates.flatMap((gate) => gate?.open ?? []), ...open]);
   const gateOpen = openPart(causeApplies);
-  return { ...base, outcome: 'unknown', leaves, open: [...allOpen], ...(gateOpen > 0 ? { gateOpen } : {}) };
+  return { ...names, outcome: 'unknown', leaves, open: [...allOpen], ...(gateOpen > 0 ? { gateOpen } : {}) };
 }
 
 /** Part of a gate's leaves that is unknown; 0 where the gate is settled, or there is none. */
