@@ -103,12 +103,16 @@ describe('words', () => {
 });
 
 describe('facts', () => {
-  it('are each read by a rule, a computed fact, or a check for contradictions', () => {
+  it('are each read by a rule, a computed fact, a check for contradictions, or a drawing', () => {
     const behind = new Set([...read].flatMap((id) => (isDerivedId(id) ? factsBehind(id) : [id as FactId])));
-    const contradictions = readdirSync(join(ROOT, 'src/facts/contradictions'), { encoding: 'utf8' })
-      .map((file) => readFileSync(join(ROOT, 'src/facts/contradictions', file), 'utf8'))
+    const others = ['src/facts/contradictions', 'src/explain/plots']
+      .flatMap((folder) =>
+        readdirSync(join(ROOT, folder), { encoding: 'utf8' }).map((file) => join(ROOT, folder, file)),
+      )
+      .filter((file) => file.endsWith('.ts'))
+      .map((file) => readFileSync(file, 'utf8'))
       .join('\n');
-    expect(FACT_IDS.filter((id) => !behind.has(id) && !contradictions.includes(id))).toEqual([]);
+    expect(FACT_IDS.filter((id) => !behind.has(id) && !others.includes(id))).toEqual([]);
   });
   it('that are home tests move at least one cause each', () => {
     expect(TEST_IDS.filter((id) => !read.has(id))).toEqual([]);

@@ -565,7 +565,6 @@ export const TROUBLES = {
         screenHoleDiameter: random.between(0.0008, 0.0013),
         screenHolesPerArea: random.between(38_000, 62_000),
         screenThickness: 0.0003,
-        screenGap: random.between(0.06, 0.2),
         screenCompensation: 0,
         displayDiagonal: 2.54,
         toneAcrossPan: 'duller',
@@ -810,7 +809,6 @@ export const TROUBLES = {
         Object.assign(world, {
           clapRing: 'long',
           reverberationTime: random.between(750, 1300),
-          roomVolumeSide: random.weighted({ large: 6, medium: 4 }),
           floorCover: 'rug',
         });
       Object.assign(world, { troubleSeats: 'everywhere', speechOrder: 'both-unclear' });
@@ -859,7 +857,6 @@ export const TROUBLES = {
         troubleWhenLoud: 'yes',
         listeningLevel: 'loud',
         centerSizeAgainstMains: 'smaller',
-        roomVolumeSide: random.weighted({ large: 6, medium: 4 }),
         troubleSeats: 'everywhere',
       });
       if (random.chance(0.4)) world.centerTrim = random.between(5, 10);

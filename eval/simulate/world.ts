@@ -197,7 +197,6 @@ function anyWorld(random: Random): World {
         : 'multichannel',
     clapRing: random.weighted({ dry: 5, some: 5 }),
     reverberationTime: random.between(280, 480),
-    roomVolumeSide: random.weighted({ small: 2, medium: 6, large: 2 }),
     backgroundNoise: random.weighted({ quiet: 7, some: 3 }),
     listeningLevel: random.weighted({ soft: 3, normal: 5, loud: 2 }),
     whoHears: random.weighted({ everyone: 7, 'only-me': 3 }),
@@ -255,7 +254,7 @@ function anyWorld(random: Random): World {
       screenCovers: 'all-three',
       screenFlowResistance: random.between(12, 35),
     });
-    Object.assign(world, { screenGap: 0.15, screenCompensation: 0, centerPlacement: 'behind-screen' });
+    Object.assign(world, { screenCompensation: 0, centerPlacement: 'behind-screen' });
   }
   setHealthyUpmix(world, random);
   setEntries(world);

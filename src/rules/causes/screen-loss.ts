@@ -206,7 +206,7 @@ export const screenLoss = defineCause({
         'What the sheet throws back no longer bounces off the box: the ripple on top of the treble shrinks to a third or less. The mean loss stays.',
       verify: 'Noise on the center loses its metallic edge.',
       cautions: ['domes', 'fiber', 'heat'],
-      changes: ['screenGap', 'testNoiseEach', 'responseCenter'],
+      changes: ['testNoiseEach', 'responseCenter'],
       cures: 0.2,
     },
     {
