@@ -25,6 +25,8 @@ export interface LeafResult {
   readonly holds: boolean;
 }
 
+/** Nothing is open. */
+const NONE: readonly FactId[] = [];
 const SWAPPED: Record<Truth, Truth> = { yes: 'no', no: 'yes', unknown: 'unknown' };
 
 /**
@@ -43,7 +45,7 @@ export function fold(
   }
   const deciding: Truth = 'all' in condition ? 'no' : 'yes';
   const leaves: LeafTrace[] = [];
-  const open = new Set<FactId>();
+  let open: Set<FactId> | undefined;
   let truth: Truth = SWAPPED[deciding];
   for (const part of 'all' in condition ? condition.all : condition.any) {
     const verdict = fold(part, leafResult, missing);
@@ -51,21 +53,27 @@ export function fold(
     if (verdict.truth === deciding) truth = deciding;
     else if (verdict.truth === 'unknown') {
       if (truth !== deciding) truth = 'unknown';
+      open ??= new Set();
       for (const id of verdict.open) open.add(id);
     }
   }
-  return { truth, leaves, open: truth === 'unknown' ? [...open] : [] };
+  return { truth, leaves, open: truth === 'unknown' && open ? [...open] : NONE };
 }
 
 function leafVerdict(leaf: Leaf, result: LeafResult, missing: (id: VarId) => readonly FactId[]): Verdict {
   const { value, limit } = result;
   const truth: Truth = value === undefined || limit === undefined ? 'unknown' : result.holds ? 'yes' : 'no';
-  const right = rightVariable(leaf);
-  const open =
-    truth === 'unknown'
-      ? [...new Set([...missing(leaf.fact), ...(right && limit === undefined ? missing(right) : [])])]
-      : [];
+  const open = truth === 'unknown' ? missingSides(leaf, limit, missing) : NONE;
   return { truth, leaves: [{ leaf, outcome: truth, value, limit }], open };
+}
+
+function missingSides(
+  leaf: Leaf,
+  limit: LeafResult['limit'],
+  missing: (id: VarId) => readonly FactId[],
+): readonly FactId[] {
+  const right = limit === undefined ? rightVariable(leaf) : undefined;
+  return [...new Set([...missing(leaf.fact), ...(right ? missing(right) : [])])];
 }
 
 /** The variable on the right-hand side, where it is one and not a limit of the table. */

@@ -6,7 +6,7 @@ testCause(offMidline, {
     {
       name: 'half a meter to the side at 3 m is nine degrees: voice and picture part company',
       facts: { centerSideOffset: 0.5, seatDistance: 3 },
-      rules: ['seen-from-the-seat'],
+      rules: ['seen-from-the-seat', 'off-by-something'],
     },
     {
       name: 'a voice to one side that comes back to the middle without the center',
@@ -28,7 +28,7 @@ testCause(offMidline, {
     {
       name: 'ten centimeters are under two degrees',
       facts: { centerSideOffset: 0.1, seatDistance: 3 },
-      rules: ['seen-from-the-seat'],
+      rules: ['seen-from-the-seat', 'off-by-something'],
     },
     {
       name: 'distance forgives: thirty centimeters are mild from 4 m',
@@ -42,6 +42,12 @@ testCause(offMidline, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody has told where the center stands sideways',
+      facts: { seatDistance: 3 },
+      rule: 'seen-from-the-seat',
+      asks: ['centerSideOffset'],
+    },
     {
       name: 'nobody has pointed at the voice',
       facts: {},
@@ -57,8 +63,21 @@ testCause(offMidline, {
       rule: 'seen-from-the-seat',
       asks: [],
     },
+    {
+      name: 'nor one that could be near the middle',
+      facts: { centerCount: 'none' },
+      rule: 'off-by-something',
+      asks: [],
+    },
   ],
   boundary: [
+    {
+      name: 'below three degrees nobody notices',
+      rule: 'off-by-something',
+      derived: { centerOffsetDeg: 3 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'six degrees are clear',
       rule: 'seen-from-the-seat',

@@ -85,6 +85,8 @@ export const height = defineCause({
       {
         id: 'voice-from-below-or-above',
         group: 'where-heard',
+        // One direction is told: a voice that is aside can be low as well.
+        applies: isNot('voiceDirection', 'aside'),
         says: {
           yes: 'With eyes closed the voice is heard {voiceDirection}.',
           no: 'With eyes closed the voice is not heard from below or above the picture.',

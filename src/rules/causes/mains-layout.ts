@@ -5,7 +5,7 @@
  * direction in which the mains are turned, which no fact asks for.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, atLeast, atMost, below, is, oneOf } from '../condition.js';
+import { all, any, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const mainsLayout = defineCause({
@@ -109,7 +109,7 @@ export const mainsLayout = defineCause({
       'mainSeatPullDeg',
       'pullDeg',
       // Every sofa with an even number of places has it; in films the center keeps the voice from it.
-      { only: 'for', maxDb: 8 },
+      { only: 'for', maxDb: 5 },
     ),
     deviates(
       {
@@ -150,6 +150,8 @@ export const mainsLayout = defineCause({
       {
         id: 'voice-heard-aside',
         group: 'direction',
+        // One direction is told: a voice that is low can be aside as well.
+        applies: noneOf('voiceDirection', 'low', 'high'),
         says: {
           yes: 'With eyes closed the voice is off to one side.',
           no: 'With eyes closed the voice is not off to one side.',

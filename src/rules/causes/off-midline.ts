@@ -5,7 +5,7 @@
  * Left out: an asymmetrical room, which can pull an image aside with everything in its place.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, oneOf } from '../condition.js';
+import { atLeast, is, noneOf, oneOf } from '../condition.js';
 
 export const offMidline = defineCause({
   id: 'off-midline',
@@ -43,11 +43,31 @@ export const offMidline = defineCause({
       },
       'centerOffsetDeg',
       'offsetDeg',
+      { only: 'for' },
+    ),
+    answers(
+      {
+        id: 'off-by-something',
+        group: 'offset',
+        says: {
+          yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle.',
+          no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle, which nobody notices.',
+          unknown: 'The sideways offset of the center is needed to see how far off the middle it is.',
+        },
+        because: 'A box within a few degrees of the middle is heard in the middle.',
+        source: 'azimuth-blur',
+      },
+      atLeast('centerOffsetDeg', 'offsetDeg.noticeable'),
+      0.97,
+      0.35,
+      'against',
     ),
     answers(
       {
         id: 'voice-to-one-side',
         group: 'where-heard',
+        // One direction is told: a voice that is low can be aside as well.
+        applies: noneOf('voiceDirection', 'low', 'high'),
         says: {
           yes: 'With eyes closed the voice is heard off to one side.',
           no: 'With eyes closed the voice is not heard off to one side.',

@@ -262,7 +262,9 @@ function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: 
   const from = (model: Model): unknown => {
     const outcome = evaluate(model);
     addAll(ledger.reads, outcome.reads);
-    for (const [id, use] of outcome.uses) ledger.uses.set(id, use);
+    outcome.uses.forEach((use, id) => {
+      ledger.uses.set(id, use);
+    });
     ledger.doubt = Math.hypot(ledger.doubt, outcome.doubt);
     ledger.onGrid ||= outcome.onGrid;
     if (outcome.remark !== undefined) throw new RangeError(outcome.remark);

@@ -94,6 +94,8 @@ export const geometry = {
     [...BEARING_FACTS, 'centerCount'],
     (r) => {
       requireCenter(r);
+      // That most centers stand in the middle is in the prior already; only a told place is evidence.
+      if (r.toldNumber('centerSideOffset') === undefined) return r.stop('centerSideOffset');
       const { seat, azimuthDeg: ofSeat, aheadM } = r.from(mainBearing);
       return Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM, distanceM: aheadM }));
     },
