@@ -44,10 +44,14 @@ for (const name of files) {
   mkdirSync('reports/mutation', { recursive: true });
   rmSync(report, { force: true });
   const env = { MUTATE_FOLDER: folder, MUTATE_FILE: file, MUTATE_TESTS: testsOf(file).join(',') };
-  const { status, stdout, stderr } = spawnSync('npx', ['--no-install', 'stryker', 'run', 'stryker.config.mjs'], {
-    env: { ...process.env, ...env },
-    encoding: 'utf8',
-  });
+  const { status, stdout, stderr } = spawnSync(
+    'npx',
+    ['--no-install', 'stryker', 'run', 'stryker.config.mjs'],
+    {
+      env: { ...process.env, ...env },
+      encoding: 'utf8',
+    },
+  );
   if (status !== 0 && !existsSync(report)) {
     console.log(`${file}: no result\n${`${stdout}${stderr}`.split('\n').slice(-30).join('\n')}`);
     process.exitCode = 1;
