@@ -5,7 +5,7 @@
 import type { FactId } from '../facts/catalog.js';
 import type { Cause, Rule } from './cause.js';
 import type { Condition, Leaf, LimitVar, VarId } from './condition.js';
-import type { Trace } from './evidence.js';
+import type { LeafTrace, Outcome, Trace } from './evidence.js';
 import { type Grade, LIMITS, type LimitId } from './limits.js';
 import { fold, type LeafResult, type Verdict } from './verdict.js';
 import type { View } from './view.js';
@@ -80,17 +80,17 @@ export interface Verdicts {
 
 /** The verdicts of a rule's three conditions joined: a gate settled no means the rule does not bear. */
 export function joinTrace(cause: Cause, rule: Rule, { causeApplies, applies, when }: Verdicts): Trace {
-  const names = { cause: cause.id, rule: rule.id };
-  const closed: Trace = { ...names, outcome: 'not-applicable', leaves: [], open: [] };
-  if (causeApplies?.truth === 'no') return closed;
+  const trace = (outcome: Outcome, leaves: readonly LeafTrace[], open: readonly FactId[]): Trace => {
+    return { cause: cause.id, rule: rule.id, outcome, leaves, open };
+  };
+  if (causeApplies?.truth === 'no') return trace('not-applicable', [], []);
   const ownGate = applies();
-  if (ownGate?.truth === 'no') return closed;
+  if (ownGate?.truth === 'no') return trace('not-applicable', [], []);
   const { truth, leaves, open } = when();
-  const gates = [causeApplies, ownGate].filter((gate) => gate?.truth === 'unknown');
-  if (gates.length === 0) return { ...names, outcome: truth, leaves, open };
-  const allOpen = new Set<FactId>([...gates.flatMap((gate) => gate?.open ?? []), ...open]);
+  if (causeApplies?.truth !== 'unknown' && ownGate?.truth !== 'unknown') return trace(truth, leaves, open);
+  const allOpen = [...new Set([...(causeApplies?.open ?? []), ...(ownGate?.open ?? []), ...open])];
   const gateOpen = openPart(causeApplies);
-  return { ...names, outcome: 'unknown', leaves, open: [...allOpen], ...(gateOpen > 0 ? { gateOpen } : {}) };
+  return { ...trace('unknown', leaves, allOpen), ...(gateOpen > 0 ? { gateOpen } : {}) };
 }
 
 /** Part of a gate's leaves that is unknown; 0 where the gate is settled, or there is none. */
