@@ -96,18 +96,23 @@ export const not = (condition: Condition): Condition => ({ not: condition });
 export function isLeaf(condition: Condition): condition is Leaf {
   return 'fact' in condition;
 }
-/** Every variable a condition reads, limits left out, each once, in order of appearance. */
-export function variablesOf(condition: Condition): VarId[] {
-  const found = new Set<VarId>();
-  const visit = (c: Condition): void => {
-    if (isLeaf(c)) {
-      found.add(c.fact);
-      if (typeof c.value === 'object' && 'fact' in c.value && !c.value.fact.startsWith('limit.'))
-        found.add(c.value.fact as NumberVar);
-    } else if ('all' in c) c.all.forEach(visit);
-    else if ('any' in c) c.any.forEach(visit);
-    else visit(c.not);
-  };
-  visit(condition);
-  return [...found];
+const variables = new WeakMap<Condition, readonly VarId[]>();
+
+/** Every variable a condition reads, limits left out, each once, in order of appearance. Found once a condition. */
+export function variablesOf(condition: Condition): readonly VarId[] {
+  let found = variables.get(condition);
+  if (found === undefined) {
+    found = [...new Set(variablesIn(condition))];
+    variables.set(condition, found);
+  }
+  return found;
+}
+
+function variablesIn(condition: Condition): VarId[] {
+  if ('all' in condition) return condition.all.flatMap(variablesIn);
+  if ('any' in condition) return condition.any.flatMap(variablesIn);
+  if ('not' in condition) return variablesIn(condition.not);
+  const { fact, value } = condition;
+  const isVariable = typeof value === 'object' && 'fact' in value && !value.fact.startsWith('limit.');
+  return isVariable ? [fact, value.fact as NumberVar] : [fact];
 }

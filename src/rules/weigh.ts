@@ -8,10 +8,11 @@ import { limitValue } from './plain.js';
 import type { Reading, View } from './view.js';
 import { absentDb, deviationDb, deviationRatio, givenDb } from './weight.js';
 
-const NOTHING = { decibans: 0, facts: [], assumed: [] } as const;
+const NONE: readonly FactId[] = [];
 
 export function weigh(rule: Rule, trace: Trace, view: View): Evidence {
-  if (trace.outcome !== 'yes' && trace.outcome !== 'no') return { ...trace, ...NOTHING };
+  if (trace.outcome !== 'yes' && trace.outcome !== 'no')
+    return { ...trace, decibans: 0, facts: NONE, assumed: NONE };
   return rule.weigh.kind === 'deviation'
     ? weighDeviation(rule.weigh, trace, view)
     : weighAnswer(rule, rule.weigh, trace, view);
@@ -28,7 +29,7 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
   const reading = view.read(deviation.of);
   const heard = deviation.heard ? view.read(deviation.heard) : undefined;
   if (heard && typeof heard.value !== 'number')
-    return { ...trace, ...NOTHING, outcome: 'unknown', open: heard.missing };
+    return { ...trace, outcome: 'unknown', open: heard.missing, decibans: 0, facts: NONE, assumed: NONE };
   const limit = limitOf(deviation.limit, view);
   const rests = [reading, ...(heard ? [heard] : []), ...(limit.reading ? [limit.reading] : [])];
   const value = reading.value as number;
@@ -42,16 +43,11 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
         how: weakest(rests),
         ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
       });
-  return {
-    ...trace,
-    outcome,
-    decibans,
-    value,
-    threshold: limit.value,
-    ratio,
-    unit: reading.unit,
-    ...footing(rests),
-  };
+  const { cause, rule, leaves, open } = trace;
+  const threshold = limit.value;
+  const [facts, assumed] = [factsOf(rests), assumedIn(rests)];
+  const { unit } = reading;
+  return { cause, rule, outcome, leaves, open, decibans, value, threshold, ratio, unit, facts, assumed };
 }
 
 function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View): Evidence {
@@ -59,7 +55,9 @@ function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View)
   const outcome = trace.outcome as 'yes' | 'no';
   const weight = outcome === 'yes' ? givenDb : absentDb;
   const decibans = isSilent(outcome, answer.only) ? 0 : weight(answer.tp, answer.fp, weakest(rests));
-  return { ...trace, decibans, ...footing(rests) };
+  const { cause, rule: id, leaves, open } = trace;
+  const [facts, assumed] = [factsOf(rests), assumedIn(rests)];
+  return { cause, rule: id, outcome, leaves, open, decibans, facts, assumed };
 }
 
 /** Variables of the condition that are known: an unknown branch of a settled verdict decided nothing. */
@@ -86,11 +84,11 @@ function weakest(readings: readonly Reading[]): How {
   );
 }
 
-function footing(readings: readonly Reading[]): { facts: readonly FactId[]; assumed: readonly FactId[] } {
-  const [only, ...others] = readings;
-  if (only && others.length === 0) return { facts: only.facts, assumed: only.assumed };
-  return {
-    facts: [...new Set(readings.flatMap((r) => r.facts))],
-    assumed: [...new Set(readings.flatMap((r) => r.assumed))],
-  };
+const factsOf = (readings: readonly Reading[]): readonly FactId[] => eachOnce(readings.map((r) => r.facts));
+const assumedIn = (readings: readonly Reading[]): readonly FactId[] =>
+  eachOnce(readings.map((r) => r.assumed));
+
+function eachOnce([only, ...others]: readonly (readonly FactId[])[]): readonly FactId[] {
+  if (only === undefined) return NONE;
+  return others.length === 0 ? only : [...new Set([only, ...others].flat())];
 }

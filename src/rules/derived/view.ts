@@ -72,15 +72,18 @@ function reusable(
 function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
   const outcome = core.evaluate(DERIVED[id].compute);
   const facts = [...outcome.uses.keys()];
-  const common = { id, unit: DERIVED[id].unit as Unit, facts };
+  const unit: Unit = DERIVED[id].unit;
+  const { missing } = outcome;
   if (outcome.value === undefined)
-    return { ...common, value: undefined, assumed: [], missing: outcome.missing, how: 'measured', spread: 0 };
+    return { id, unit, value: undefined, assumed: [], facts, missing, how: 'measured', spread: 0 };
   let how: How | undefined;
   let spread: number | undefined;
   return {
-    ...common,
+    id,
+    unit,
     value: outcome.value as number | string,
     assumed: facts.filter((fact) => 'spread' in (outcome.uses.get(fact) as Use).doubt),
+    facts,
     missing: [],
     // Both need the value again for every number it rests on, so only when somebody asks.
     get how() {
