@@ -8,15 +8,13 @@ import { searchMinutes } from './troubleshoot.js';
 
 /** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */
 export const OTHER_MINUTES = 60;
-/** Minutes to look once more at a cause that a test has confirmed already (judgement). */
-const CONFIRMED_MINUTES = 0.5;
 /** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
 export const HANDS_ON_MINUTES = 5;
 /**
  * Minutes lost when the cause named first is not the one: its remedy carried out in vain, perhaps something
- * bought, and the call that follows (judgement; the evaluation hardly changes from 100 to 200).
+ * bought, and the call that follows (judgement; the evaluation hardly changes from 150 to 400).
  */
-export const WRONG_VERDICT_MINUTES = 150;
+export const WRONG_VERDICT_MINUTES = 300;
 /** Nobody goes after a cause less probable than this; what it has left counts as none of them. */
 const NEGLIGIBLE = 1e-4;
 /** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
@@ -57,7 +55,6 @@ export function cheapestTest(book: FactBook, cause: Cause): Confirm | undefined 
  * the test misled; with no test left, that remedy as a trial.
  */
 export function confirmMinutes(book: FactBook, cause: Cause): number {
-  if (cause.confirm.some((c) => confirmed(book, c) === true)) return CONFIRMED_MINUTES;
   const test = cheapestTest(book, cause);
   const trial = cause.remedies[0].minutes;
   return HANDS_ON_MINUTES + (test ? factSpec(test.test).minutes + MISLED * trial : trial);
