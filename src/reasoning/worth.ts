@@ -1,5 +1,4 @@
 /** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
-import { withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { CauseId, Rule } from '../rules/cause.js';
 import { givenDb } from '../rules/weight.js';
@@ -25,7 +24,7 @@ export interface Candidate {
 }
 
 /** Minutes that any question costs beyond its own: reading it out, and the patience of whoever is asked (judgement). */
-const PATIENCE_MINUTES = 1;
+const PATIENCE_MINUTES = 2;
 /** Chance that the owner cannot tell after all, so that nothing is gained (judgement). */
 const CANNOT_TELL = 0.1;
 /** Bundles of more open questions than this are too far from telling anything. */
@@ -65,7 +64,7 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
-  const alone = moves.length > 0 ? savedBy(outset, fact, hypotheses) : 0;
+  const alone = moves.length > 0 ? savedBy(outset, hypotheses) : 0;
   const shared = bundle?.savesMinutes ?? 0;
   const savesMinutes = Math.max(alone, shared);
   return {
@@ -102,26 +101,10 @@ function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['mo
     .sort((a, b) => b.upDb - b.downDb - (a.upDb - a.downDb));
 }
 
-function savedBy(
-  { audit, p, confirm, now }: Outset,
-  fact: FactId,
-  hypotheses: readonly Hypothesis[],
-): number {
+function savedBy({ audit, p, confirm }: Outset, hypotheses: readonly Hypothesis[]): number {
   const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
-  // A test that has been done is not paid for again: what is left to confirm depends on its outcome.
-  const after = (h: Hypothesis | undefined): readonly number[] =>
-    h && isTest(fact) ? confirmAfter(audit, fact, h.value) : confirm;
-  const seen = outlook(p, chances, () => 0);
-  const later = seen.answers.reduce(
-    (sum, answer, a) => sum + answer.p * minutesToFind(answer.posterior, after(hypotheses[a])),
-    0,
-  );
-  return (1 - CANNOT_TELL) * Math.max(0, now - later);
-}
-
-function confirmAfter({ book, causes }: Audit, test: FactId, value: number | string): number[] {
-  const after = withAnswer(book, test, { value, how: factSpec(test).usually });
-  return causes.map((cause) => confirmMinutes(after, cause));
+  const { gain } = outlook(p, chances, (q) => -minutesToFind(q, confirm));
+  return (1 - CANNOT_TELL) * Math.max(0, gain);
 }
 
 interface Share {
