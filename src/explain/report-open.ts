@@ -87,8 +87,9 @@ function effectText(titles: readonly string[]): string {
   return `It bears on ${listText(all)}.`;
 }
 
+/** Finite, and never a negative zero, which JSON cannot say. */
 const numberOrNull = (value: number | undefined): number | null =>
-  value !== undefined && Number.isFinite(value) ? value : null;
+  value !== undefined && Number.isFinite(value) ? value + 0 : null;
 
 /** What each seat hears. Dips are zero or negative. */
 export function reportSeats({ view }: Audit): ReportSeat[] {
@@ -103,8 +104,8 @@ export function reportSeats({ view }: Audit): ReportSeat[] {
       centerMinusMainsMs: numberOrNull(result.centerMinusMainsMs),
       main: result.seat.main,
       row: result.seat.row,
-      xM: result.seat.xM,
-      yM: result.seat.yM,
+      xM: result.seat.xM + 0,
+      yM: result.seat.yM + 0,
       distanceM: numberOrNull(result.distanceM),
       phantomPullDeg: numberOrNull(result.phantomPullDeg),
     };
