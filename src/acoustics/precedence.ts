@@ -21,7 +21,6 @@ const RADIANS = Math.PI / 180;
 /** Complementary error function for x >= 0: series below 2.5, continued fraction above. About 1e-12. */
 export function erfc(x: number): number {
   notNegative('x', x);
-  if (x > 27) return 0;
   if (x < 2.5) {
     let term = x;
     let sum = x;

@@ -22,6 +22,7 @@ import * as screen from '../../src/acoustics/screen.js';
 import * as extras from '../../src/acoustics/screen-extras.js';
 import * as shelf from '../../src/acoustics/shelf.js';
 import * as speech from '../../src/acoustics/speech.js';
+import * as speechIndex from '../../src/acoustics/speech-index.js';
 import * as upmix from '../../src/acoustics/upmix.js';
 import * as vectors from '../../src/acoustics/vectors.js';
 
@@ -247,6 +248,17 @@ const ROWS: readonly Row[] = [
         bandLossDb: Array.from({ length: 18 }, (_, i) => (i === 3 ? pick(n, 'bandLossDb[3]') : 1)),
       }),
   ],
+  [
+    'speechIndex',
+    { 'speechDb[17]': 40, 'noiseDb[0]': 30, 'hearingLossDb[5]': 10, 'importance[2]': 0.1 },
+    (n) =>
+      speechIndex.speechIndex({
+        speechDb: bandsWith(n, 'speechDb', 17),
+        noiseDb: bandsWith(n, 'noiseDb', 0),
+        hearingLossDb: bandsWith(n, 'hearingLossDb', 5),
+        importance: bandsWith(n, 'importance', 2),
+      }),
+  ],
   ['upmixGains', { panDeg: 30, extraction: 0.5 }, (n) => upmix.upmixGains(pick(n, 'panDeg'), n as never)],
   [
     'upmixGains of the matrix',
@@ -276,6 +288,9 @@ const ROWS: readonly Row[] = [
     (n) => vectors.sineLawDeg(pick(n, 'levelDb'), pick(n, 'halfAngleDeg')),
   ],
 ];
+
+const bandsWith = (n: Numbers, name: string, band: number) =>
+  Array.from({ length: 18 }, (_, i) => (i === band ? pick(n, `${name}[${band}]`) : 1));
 
 const trio = (n: Numbers, prefix: string) => ({
   left: pick(n, `${prefix}left`),

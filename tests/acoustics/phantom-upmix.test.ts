@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { phantom, phantomAtSeat, sweetSpotWidthM } from '../../src/acoustics/phantom.js';
-import { levelToRecenterDb, precedenceImage } from '../../src/acoustics/precedence.js';
+import {
+  erfc,
+  lagWeight,
+  levelToRecenterDb,
+  lowerGamma,
+  precedenceImage,
+} from '../../src/acoustics/precedence.js';
 import {
   diffuse,
   offSeatImage,
@@ -83,6 +89,34 @@ describe('precedence', () => {
         expect(levelToRecenterDb(delayMs)).toBeLessThan(10.3);
       }),
     );
+  });
+
+  it('is back in the middle when the later loudspeaker is louder by as much as that', () => {
+    for (const delayMs of [0.1, 0.5, 1, 3]) {
+      const levelDb = levelToRecenterDb(delayMs);
+      const image = (db: number) =>
+        precedenceImage({ leadDeg: 30, lagDeg: -30, delayMs, levelDb: db }).angleDeg;
+      expect(image(levelDb)).toBeCloseTo(0, 6);
+      expect(image(levelDb + 1)).toBeLessThan(-1);
+      expect(image(levelDb - 1)).toBeGreaterThan(1);
+    }
+  });
+
+  it('a lag that drowns the lead keeps all of its weight, and one from the same direction too', () => {
+    expect(lagWeight(5, 40, 1)).toBeCloseTo(1, 9);
+    expect(lagWeight(5, 0, 0)).toBe(1);
+    expect(lagWeight(5, 20 * Math.log10(4.5), 2)).toBeCloseTo(0.5, 9);
+    expect(lagWeight(5, 12, 2)).toBeLessThan(0.45);
+    expect(lagWeight(5, 14, 2)).toBeGreaterThan(0.55);
+    expect(() => lagWeight(5, 0, Number.NaN)).toThrow(/direction is NaN/);
+  });
+
+  it('its functions run from one end to the other of what they are: 1 to 0, 0 to 1', () => {
+    // erfc(3) 2.20905e-5, P(0.1, 1) 0.975873: from memory (textbook tables, computed).
+    expect([erfc(0), erfc(30)]).toEqual([1, 0]);
+    expect(erfc(3)).toBeCloseTo(2.20905e-5, 10);
+    expect([lowerGamma(0), lowerGamma(1e6)]).toEqual([0, 1]);
+    expect(lowerGamma(39.9)).toBeCloseTo(lowerGamma(40.1), 12);
   });
 });
 

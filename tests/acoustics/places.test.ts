@@ -58,6 +58,7 @@ describe('polarity of shared content', () => {
       const got = sharedPolarityChangeDb({ sideGain, centerGain });
       expect(got.correctDb ?? 0).toBeCloseTo(correctDb, 1);
       expect(got.invertedDb ?? 0).toBeCloseTo(invertedDb, 1);
+      expect(got.changeDb ?? 0).toBeCloseTo(invertedDb - correctDb, 1);
     }
   });
 
@@ -71,6 +72,12 @@ describe('polarity of shared content', () => {
 
   it('total cancellation has no level in dB', () => {
     expect(sharedPolarityChangeDb({ sideGain: 0.5, centerGain: 1 })).toMatchObject({
+      correctDb: 20 * Math.log10(2),
+      invertedDb: null,
+      changeDb: null,
+    });
+    expect(sharedPolarityChangeDb({ sideGain: 0, centerGain: 0 })).toEqual({
+      correctDb: null,
       invertedDb: null,
       changeDb: null,
     });
