@@ -18,7 +18,7 @@ import {
   upmixGains,
   widthRetained,
 } from '../../src/acoustics/upmix.js';
-import { energyVector, velocityVector } from '../../src/acoustics/vectors.js';
+import { energyVector, sineLawDeg, tangentLawDeg, velocityVector } from '../../src/acoustics/vectors.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const pan = number(0, 90);
@@ -66,7 +66,9 @@ describe('phantom image', () => {
 
   it('refuses an angle that is none', () => {
     expect(() => phantom({ halfAngleDeg: 0 })).toThrow(/halfAngleDeg is 0; accepted/);
-    expect(() => phantom({ halfAngleDeg: 91 })).toThrow(RangeError);
+    expect(() => phantom({ halfAngleDeg: 91 })).toThrow(
+      /halfAngleDeg is 91; accepted: a number from 0 to 90/,
+    );
     expect(() => phantom({ levelDb: Number.NaN })).toThrow(/levelDb/);
   });
 });
@@ -143,6 +145,11 @@ describe('vectors', () => {
     ];
     expect(velocityVector(feeds)).toEqual({ angleDeg: null, length: null });
     expect(energyVector(feeds).angleDeg).toBeCloseTo(0, 12);
+  });
+
+  it('the laws of the head need a base: the tangent of 90 degrees has no end', () => {
+    expect(() => tangentLawDeg(3, 90)).toThrow(/halfAngleDeg is 90; accepted: a number from 0 to 89/);
+    expect(() => sineLawDeg(3, 91)).toThrow(/halfAngleDeg is 91; accepted: a number from 0 to 90/);
   });
 });
 
