@@ -1,7 +1,9 @@
 /** Verdicts, doubts and contenders on three made-up causes whose decibans are known beforehand. */
 import { describe, expect, it } from 'vitest';
+import { COMPLAINTS } from '../../src/facts/complaints.js';
 import { type Ranking, rank, sharesRemedy } from '../../src/reasoning/rank.js';
-import { causeApplies, gateDb, groupLines, ownScore, scores } from '../../src/reasoning/score.js';
+import { causeApplies, gateDb, groupLines, networkOf, ownScore, scores } from '../../src/reasoning/score.js';
+import { TEMPERATURE } from '../../src/reasoning/temperature.js';
 import type { Cause, CauseId, Remedy, Rule } from '../../src/rules/cause.js';
 import { is } from '../../src/rules/condition.js';
 import type { Evidence, Outcome } from '../../src/rules/evidence.js';
@@ -44,8 +46,10 @@ const verdict = (ranking: Ranking, id: CauseId): string | undefined =>
 describe('a verdict', () => {
   it.each([
     [3.68, 'likely'],
+    [10 * Math.log10(0.7 / 0.3), 'likely'],
     [3.67, 'possible'],
     [-6.02, 'possible'],
+    [10 * Math.log10(0.2 / 0.8), 'possible'],
     [-6.03, 'unlikely'],
     [-16.9, 'unlikely'],
     [-16.91, 'ruled-out'],
@@ -86,6 +90,37 @@ describe('the leader', () => {
   it('is decided with half a chance, five decibans ahead and five of its own', () => {
     const sure = ranked([at('delay', 6), at('level', 1)]);
     expect(sure).toMatchObject({ undecided: false, doubts: [], leadDb: 5, contenders: ['delay'] });
+    // Exactly five of its own, beside a hint that alone would not do.
+    expect(ranked([at('delay', 5), says('delay', 'two', 0.5)]).undecided).toBe(false);
+    expect(ranked([at('delay', 5)]).undecided).toBe(false);
+  });
+  it('needs five decibans after the temperature, not before', () => {
+    expect(rank([A], [at('delay', 6)], QUIET, { temperature: 2 }).doubts).toEqual(['no-own-evidence']);
+    expect(rank([A], [at('delay', 10)], QUIET, { temperature: 2 }).doubts).toEqual([]);
+  });
+  it('has half a chance at zero decibans: that much is enough', () => {
+    expect(ranked([at('level', -9), at('polarity', -9)]).doubts).toEqual(['no-own-evidence']);
+    expect(ranked([]).undecided).toBe(true);
+  });
+  it('is ranked by evidence about the causes at hand only', () => {
+    expect(ranked([at('level', 6), at('timbre', 30)]).causes.map((r) => r.cause)).toEqual([
+      'level',
+      'delay',
+      'polarity',
+    ]);
+  });
+  it('is ranked at the temperature and with the leaks it is told, else with those of the project', () => {
+    const told = { present: ['hollow'], absent: [] } as const;
+    const linked = cause('delay', { links: { hollow: 0.5 } });
+    // One cause and a leak: odds times (1 - (1 - leak)(1 - link)) / leak.
+    const gainDb = (leak: number): number => 10 * Math.log10((1 - (1 - leak) * 0.5) / leak);
+    const own = rank([linked], [at('delay', 0)], told, { temperature: 1, leaks: { hollow: { leak: 0.2 } } });
+    expect([own.temperature, own.causes[0]?.sharedDb]).toEqual([1, expect.closeTo(gainDb(0.2), 9)]);
+    const usual = rank([linked], [at('delay', 0)], told);
+    expect([usual.temperature, usual.causes[0]?.sharedDb]).toEqual([
+      TEMPERATURE,
+      expect.closeTo(gainDb(COMPLAINTS.hollow.leak), 9),
+    ]);
   });
   it('is doubted by name: improbable, too close, without evidence of its own', () => {
     expect(ranked([at('delay', -1), at('level', -9), at('polarity', -9)]).doubts).toEqual([
@@ -147,6 +182,9 @@ describe('the balance sheet', () => {
       ['g', 2.5, 2],
     ]);
     expect(groupLines(A, [says('delay', 'one', 0)], 1)).toEqual([]);
+    // Remarks about one quantity repeat each other: the strongest counts.
+    const [same] = groupLines(A, [says('delay', 'three', 7), says('delay', 'three', 5)], 1);
+    expect(same?.decibans).toBe(7);
   });
   it('adds prior, groups and what was tried', () => {
     expect(ownScore({ ...A, priorDb: -3 }, [says('delay', 'one', 4)], 2, -6)).toMatchObject({
@@ -155,6 +193,16 @@ describe('the balance sheet', () => {
       applies: true,
     });
     expect(ownScore(A, [says('delay', 'one', 4)], 1).groups.map((line) => line.group)).toEqual(['g']);
+    const rare = { ...A, priorDb: -3, appliesIn: 0.5 };
+    const half: Evidence = { ...says('delay', 'one', 0, 'unknown'), gateOpen: 1 };
+    expect(ownScore(rare, [half], 1).ownDb).toBeCloseTo(-3 + 10 * Math.log10(0.5), 12);
+  });
+  it('names no rule behind a remedy tried in vain or a gate that is shut', () => {
+    const gated = { ...A, applies: is('centerCount', 'two') };
+    expect(ownScore(A, [], 1, -6).groups).toEqual([{ group: 'tried', decibans: -6, evidence: [] }]);
+    expect(ownScore(gated, [says('delay', 'one', 0, 'not-applicable')], 1).groups).toEqual([
+      { group: 'applies', decibans: -60, evidence: [] },
+    ]);
   });
   it('of a gated cause counts unless every rule says that it does not apply', () => {
     const gated = { ...A, applies: is('centerCount', 'two') };
@@ -169,6 +217,7 @@ describe('the balance sheet', () => {
     const open = (gateOpen: number): Evidence => ({ ...says('delay', 'one', 0, 'unknown'), gateOpen });
     expect(gateDb(rare, [open(1)])).toBeCloseTo(-10, 12);
     expect(gateDb(rare, [open(0.5)])).toBeCloseTo(-5, 12);
+    expect(gateDb({ ...A, appliesIn: 0.01 }, [says('delay', 'two', 0), open(1)])).toBeCloseTo(-20, 12);
     expect(gateDb(rare, [says('delay', 'one', 0)])).toBe(0);
     expect(gateDb(A, [open(1)])).toBe(0);
   });
@@ -185,5 +234,21 @@ describe('the balance sheet', () => {
     // One cause and a leak: odds times (1 - (1 - leak)(1 - link)) / leak.
     expect(a?.sharedDb).toBeCloseTo(10 * Math.log10((1 - 0.9 * 0.5) / 0.1), 9);
     expect(a?.decibans).toBeCloseTo((a?.sharedDb ?? 0) + 0, 12);
+  });
+  it('hears complaints in one row, those present first; one that nobody else makes has no leak', () => {
+    const linked = { ...A, links: { hollow: 0.5, echo: 0.2 } };
+    const own = [linked, B].map((c) => ownScore(c, [], 1));
+    const told = { present: ['hollow'], absent: ['echo', 'no-middle'] } as const;
+    expect(networkOf([linked, B], own, told, { echo: { leak: 0.1 } })).toEqual({
+      net: {
+        p: [0.5, 0.5],
+        links: [
+          [0.5, 0.2, 0],
+          [0, 0, 0],
+        ],
+        leaks: [0, 0.1, 0],
+      },
+      heard: { present: [0], absent: [1, 2] },
+    });
   });
 });

@@ -1,0 +1,45 @@
+/** What a remedy carried out in vain says, and which answers it makes stale. */
+import { describe, expect, it } from 'vitest';
+import { EMPTY_BOOK } from '../../src/facts/book.js';
+import { afterRemedy, isTried, outdatedAnswers, remedyId, triedDb } from '../../src/reasoning/tried.js';
+import { bookOf } from '../support/causeClaims.js';
+import { mend, small } from './smallCauses.js';
+
+const half = mend('half', { cures: 0.5, changes: ['testTape', 'enteredLeft'] });
+const tenth = mend('tenth', { cures: 0.1, changes: ['testTape'] });
+const sure = mend('sure', { cures: 0.99 });
+const cause = small('delay', { remedies: [tenth, half, sure] });
+const other = small('level', { remedies: [half] });
+const triedOf = (...tried: string[]) => ({ ...EMPTY_BOOK, tried });
+
+describe('a remedy tried in vain', () => {
+  it('is known by its cause and its name', () => {
+    expect(remedyId(cause, half)).toBe('delay/half');
+    expect(isTried(triedOf('delay/half'), cause, half)).toBe(true);
+    expect(isTried(triedOf('delay/half'), other, half)).toBe(false);
+  });
+  it('speaks against its cause by the chance that the cause outlives it; nothing tried says nothing', () => {
+    expect(triedDb(EMPTY_BOOK, cause)).toBe(0);
+    expect(triedDb(triedOf('level/half'), cause)).toBe(0);
+    expect(triedDb(triedOf('delay/half'), cause)).toBeCloseTo(10 * Math.log10(0.5), 12);
+  });
+  it('the surest one tried counts, once', () => {
+    expect(triedDb(triedOf('delay/tenth', 'delay/half'), cause)).toBeCloseTo(10 * Math.log10(0.5), 12);
+  });
+  it('is trusted no more than a memory: nine to one', () => {
+    expect(triedDb(triedOf('delay/sure'), cause)).toBeCloseTo(10 * Math.log10(0.1 / 0.9), 12);
+  });
+  it('makes answers stale that it may have changed: those told, each once', () => {
+    const told = bookOf({ testTape: 'off', testPhantom: 'gone' });
+    const tried = ['delay/half', 'delay/tenth', 'level/half'];
+    expect(outdatedAnswers({ ...told, tried }, [cause, other])).toEqual(['testTape']);
+    expect(outdatedAnswers({ ...told, tried: ['delay/sure'] }, [cause, other])).toEqual([]);
+  });
+  it('is remembered once, after those tried before, and its answers are forgotten', () => {
+    const told = { ...bookOf({ testTape: 'off', testPhantom: 'gone' }), tried: ['delay/tenth'] };
+    const once = afterRemedy(told, cause, half);
+    expect([...once.answers.keys()]).toEqual(['testPhantom']);
+    expect(once.tried).toEqual(['delay/tenth', 'delay/half']);
+    expect(afterRemedy(once, cause, half).tried).toEqual(once.tried);
+  });
+});
