@@ -5,7 +5,7 @@
  */
 import type { FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
-import type { Cause } from '../rules/cause.js';
+import type { Cause, Rule } from '../rules/cause.js';
 import { viewOf } from '../rules/derived/view.js';
 import { evaluate } from '../rules/engine.js';
 import type { Evidence } from '../rules/evidence.js';
@@ -70,7 +70,7 @@ function fullAudit(book: FactBook, options: AuditOptions): Audit {
   const causes = options.causes ?? CAUSES;
   const view = viewOf(book);
   const byCause = new Map(
-    causes.map((cause) => [cause.id, [...evidenceFor(cause, view, () => true).values()]]),
+    causes.map((cause) => [cause.id, [...evidenceFor(cause, view, cause.rules.keys()).values()]]),
   );
   return assemble(book, view, causes, byCause, options);
 }
@@ -112,17 +112,17 @@ export function changesFrom(
     return undefined;
   const changed = changedFacts(before, book);
   const view = dress(viewOf(book, { view: audit.view, changed }));
-  const index = ruleIndex(audit.causes);
-  const places = new Set(changed.flatMap((id) => index.causesOf.get(id) ?? []));
+  const { rulesOf } = ruleIndex(audit.causes);
+  const touched = new Map<number, Set<number>>();
+  for (const id of changed)
+    for (const [place, rules] of rulesOf.get(id) ?? [])
+      touched.set(place, new Set([...(touched.get(place) ?? []), ...rules]));
   const changes = new Map<number, ReadonlyMap<number, Evidence>>();
-  for (const place of places) {
-    const reads = index.factsOf[place] ?? [];
+  for (const [place, rules] of touched) {
     const cause = audit.causes[place] as Cause;
     const now = audit.byCause.get(cause.id) ?? [];
-    const touched = (rule: number): boolean =>
-      changed.some((id) => reads[rule]?.has(id)) && !skip(now[rule] as Evidence);
-    const found = evidenceFor(cause, view, touched);
-    if (found.size > 0) changes.set(place, found);
+    const again = [...rules].filter((rule) => !skip(now[rule] as Evidence));
+    if (again.length > 0) changes.set(place, evidenceFor(cause, view, again));
   }
   return { changed, view, changes };
 }
@@ -159,15 +159,14 @@ function completed(
   return { ...audit, book, view, byCause, own, ranking, foreseen };
 }
 
-/** Evidence of those rules of a cause that are touched, by place. */
-function evidenceFor(cause: Cause, view: View, touched: (rule: number) => boolean): Map<number, Evidence> {
+/** Evidence of some rules of a cause, all given by place. */
+function evidenceFor(cause: Cause, view: View, places: Iterable<number>): Map<number, Evidence> {
   const found = new Map<number, Evidence>();
-  let gate: Verdict | undefined;
-  cause.rules.forEach((rule, place) => {
-    if (!touched(place)) return;
-    gate ??= gateOf(cause, view);
+  const gate = gateOf(cause, view);
+  for (const place of places) {
+    const rule = cause.rules[place] as Rule;
     found.set(place, weigh(rule, traceRule(cause, rule, view, gate), view));
-  });
+  }
   return found;
 }
 

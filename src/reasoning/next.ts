@@ -53,52 +53,57 @@ const JUMP_FOR_MINUTES = 0.5;
 const JUMP_FOR_PART = 0.25;
 
 export function next(audit: Audit, options: NextOptions = {}): Next {
-  const { book } = audit;
-  const mayFollowAtMost = questionsLeft(audit);
   if (options.full) return nextOfAll(audit);
   const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
-  const candidates = candidatesOf(
-    audit,
-    openFacts(book).filter((id) => !(options.questionsOnly && isTest(id))),
+  const candidates = once(() =>
+    candidatesOf(
+      audit,
+      openFacts(audit.book).filter((id) => !(options.questionsOnly && isTest(id))),
+    ),
   );
-  const stop = (reason: StopReason): Next => {
-    const test =
-      left > 0
-        ? candidates.find((c) => c.kind === 'test' && c.minutes <= left && c.netMinutes > 0)
-        : undefined;
-    const base = {
-      reason,
-      candidates,
-      mayFollowAtMost: reason === 'settled' || reason === 'nothing-open' ? 0 : mayFollowAtMost,
-    };
-    return test && reason === 'not-worth-asking'
-      ? {
-          ...base,
-          kind: 'test',
-          fact: test.fact,
-          because: `${STOP_WORDS[reason]} ${worthWords(audit, test)}`,
-        }
-      : { ...base, kind: 'stop', because: STOP_WORDS[reason] };
-  };
-  if (isSure(audit)) return stop('sure');
-  if (candidates.length === 0) return stop('nothing-open');
-  if (isSettled(audit)) return stop('settled');
-  const affordable = candidates.filter((c) => c.minutes <= left);
-  if (affordable.length === 0) return stop('time-up');
+  if (isSure(audit)) return stopping(audit, 'sure', candidates);
+  if (isSettled(audit)) return stopping(audit, 'settled', candidates);
+  if (candidates().length === 0) return stopping(audit, 'nothing-open', candidates);
+  const affordable = candidates().filter((c) => c.minutes <= left);
+  if (affordable.length === 0) return stopping(audit, 'time-up', candidates);
   const paying = affordable.filter((c) => c.netMinutes > 0);
   const bestTest = paying.find((c) => c.kind === 'test');
   const bestQuestion = stickToTopic(
     paying.filter((c) => c.kind === 'question'),
     options.family ?? lastFamily(audit),
   );
-  if (!bestQuestion) return stop('not-worth-asking');
-  const chosen = bestTest && beatsAll(bestTest, paying) ? bestTest : bestQuestion;
+  const chosen = bestTest && (!bestQuestion || beatsAll(bestTest, paying)) ? bestTest : bestQuestion;
+  if (!chosen) return stopping(audit, 'not-worth-asking', candidates);
+  const because = worthWords(audit, chosen);
   return {
     kind: chosen.kind,
     fact: chosen.fact,
-    because: worthWords(audit, chosen),
-    candidates,
-    mayFollowAtMost,
+    ...(bestQuestion
+      ? { because }
+      : { reason: 'not-worth-asking', because: `${STOP_WORDS['not-worth-asking']} ${because}` }),
+    candidates: candidates(),
+    mayFollowAtMost: questionsLeft(audit),
+  };
+}
+
+/** Nothing more is asked. What could still be asked is worked out only for whoever wants to see it. */
+function stopping(audit: Audit, reason: StopReason, candidates: () => readonly Candidate[]): Next {
+  return {
+    kind: 'stop',
+    reason,
+    because: STOP_WORDS[reason],
+    get candidates() {
+      return candidates();
+    },
+    mayFollowAtMost: reason === 'settled' || reason === 'nothing-open' ? 0 : questionsLeft(audit),
+  };
+}
+
+function once<T>(compute: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => {
+    kept ??= { value: compute() };
+    return kept.value;
   };
 }
 

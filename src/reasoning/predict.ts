@@ -63,10 +63,10 @@ function cannotMove({ outcome, open, assumed }: Evidence, id: FactId): boolean {
 
 /** Places of the causes that have a rule which an answer can move now. */
 export function movablePlaces(audit: Audit, id: FactId): number[] {
-  const { causesOf, factsOf } = ruleIndex(audit.causes);
-  return (causesOf.get(id) ?? []).filter((place) => {
+  const { rulesOf } = ruleIndex(audit.causes);
+  return [...(rulesOf.get(id) ?? [])].flatMap(([place, rules]) => {
     const evidence = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
-    return evidence.some((now, rule) => factsOf[place]?.[rule]?.has(id) && !cannotMove(now, id));
+    return rules.some((rule) => !cannotMove(evidence[rule] as Evidence, id)) ? [place] : [];
   });
 }
 

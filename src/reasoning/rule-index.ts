@@ -14,10 +14,10 @@ export function variablesOfRule(cause: Cause, rule: Rule): VarId[] {
 }
 
 export interface RuleIndex {
-  /** Asked facts each rule depends on, by place of the cause and of the rule. */
-  readonly factsOf: readonly (readonly ReadonlySet<FactId>[])[];
   /** Places of the causes that a fact can move. */
   readonly causesOf: ReadonlyMap<FactId, readonly number[]>;
+  /** The same with the places of the rules that it can move in each of them. */
+  readonly rulesOf: ReadonlyMap<FactId, ReadonlyMap<number, readonly number[]>>;
   /** Facts that share a rule with a fact, itself among them: what an answer may change the meaning of. */
   readonly neighbors: ReadonlyMap<FactId, ReadonlySet<FactId>>;
 }
@@ -31,18 +31,20 @@ export function ruleIndex(causes: readonly Cause[]): RuleIndex {
   const factsOf = causes.map((cause) =>
     cause.rules.map((rule) => new Set(variablesOfRule(cause, rule).flatMap(factsBehind))),
   );
-  const causesOf = new Map<FactId, number[]>();
+  const rulesOf = new Map<FactId, Map<number, number[]>>();
   factsOf.forEach((rules, place) => {
-    for (const id of new Set(rules.flatMap((set) => [...set]))) {
-      const list = causesOf.get(id);
-      if (list) list.push(place);
-      else causesOf.set(id, [place]);
-    }
+    rules.forEach((facts, rule) => {
+      for (const id of facts) {
+        const places = rulesOf.get(id) ?? new Map<number, number[]>();
+        rulesOf.set(id, places.set(place, [...(places.get(place) ?? []), rule]));
+      }
+    });
   });
+  const causesOf = new Map([...rulesOf].map(([id, places]) => [id, [...places.keys()]]));
   const neighbors = new Map<FactId, Set<FactId>>();
   for (const facts of factsOf.flat())
     for (const id of facts) neighbors.set(id, new Set([...(neighbors.get(id) ?? []), ...facts]));
-  const index = { factsOf, causesOf, neighbors };
+  const index = { causesOf, rulesOf, neighbors };
   indices.set(causes, index);
   return index;
 }

@@ -50,7 +50,7 @@ export function groupLines(
   evidence: readonly Evidence[],
   temperature: number,
 ): readonly GroupLine[] {
-  const groupOf = new Map(cause.rules.map((rule) => [rule.id, rule.group]));
+  const groupOf = groupsOfRules(cause);
   const items = new Map<string, Evidence[]>();
   for (const item of evidence) {
     const group = item.decibans === 0 ? undefined : groupOf.get(item.rule);
@@ -65,6 +65,18 @@ export function groupLines(
     return { group, decibans: groupDb(weights, rho) / temperature, evidence: list };
   });
   return lines.sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
+}
+
+const groupsOf = new WeakMap<Cause, ReadonlyMap<string, string>>();
+
+/** The group of each rule of a cause, found once. */
+function groupsOfRules(cause: Cause): ReadonlyMap<string, string> {
+  let groups = groupsOf.get(cause);
+  if (groups === undefined) {
+    groups = new Map(cause.rules.map((rule) => [rule.id, rule.group]));
+    groupsOf.set(cause, groups);
+  }
+  return groups;
 }
 
 /** True unless the gate of the cause is settled no, in which case every one of its rules says so. */

@@ -42,13 +42,20 @@ describe('the index', () => {
     ],
   });
   const too = small('aim', { rules: [ruleOn('again', is('testTilt', 'clearer'))] });
-  it('names the facts of every rule by its place, those behind computed ones too', () => {
+  it('names the rules that a fact can move by their place, those with the fact behind computed ones too', () => {
     const computed = small('timbre', { rules: [ruleOn('one', atLeast('delayErrorMs', 'delayMs'))] });
-    const { factsOf } = ruleIndex([lift, computed]);
-    expect(factsOf.map((rules) => rules.length)).toEqual([2, 1]);
-    expect([...(factsOf[0]?.[1] ?? [])].sort()).toEqual(['testLift', 'testTilt']);
-    expect(factsOf[1]?.[0]).toEqual(new Set(factsBehind('delayErrorMs')));
-    expect(factsOf[1]?.[0]?.has('tapedCenter')).toBe(true);
+    const { rulesOf } = ruleIndex([lift, computed, too]);
+    expect(rulesOf.get('testLift')).toEqual(new Map([[0, [0, 1]]]));
+    expect(rulesOf.get('testTilt')).toEqual(
+      new Map([
+        [0, [1]],
+        [2, [0]],
+      ]),
+    );
+    expect(rulesOf.get('tapedCenter')).toEqual(new Map([[1, [0]]]));
+    expect(new Set([...rulesOf.keys()].filter((id) => rulesOf.get(id)?.has(1)))).toEqual(
+      new Set(factsBehind('delayErrorMs')),
+    );
   });
   it('names the causes that an answer can move, each once', () => {
     const { causesOf } = ruleIndex([tape, lift, too]);
