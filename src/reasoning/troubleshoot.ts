@@ -83,8 +83,7 @@ export interface Action {
  */
 export function sequenceMinutes(p: readonly number[], actions: readonly Action[]): number {
   const open = [...p];
-  let rest = Math.max(0, 1 - p.reduce((a, b) => a + b, 0));
-  if (rest < 1e-12) rest = 0;
+  const rest = Math.max(0, 1 - p.reduce((a, b) => a + b, 0));
   let minutes = 0;
   for (const action of actions) {
     minutes += action.minutes * (rest + open.reduce((a, b) => a + b, 0));

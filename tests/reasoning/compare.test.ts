@@ -4,6 +4,7 @@ import { type FactBook, withAnswer } from '../../src/facts/book.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { compare } from '../../src/reasoning/compare.js';
 import { bookOf } from '../support/causeClaims.js';
+import { auditOf, small } from './smallCauses.js';
 
 const ROW = [
   { xM: 0, yM: 3, main: true },
@@ -62,6 +63,12 @@ describe('two audits side by side', () => {
       expect.arrayContaining(moved.map(({ cause }) => cause)),
     );
     expect(side().causes.some(({ cause }) => cause === 'delay')).toBe(true);
+  });
+  it('leave out a cause that only one of them knows', () => {
+    const [a, b] = [small('delay', { priorDb: 3 }), small('level')];
+    const [one, both] = [auditOf([a], { testTape: 'off' }), auditOf([a, b], { testTape: 'agrees' })];
+    expect(compare(one, both).causes.map((c) => c.cause)).toEqual(['delay']);
+    expect(compare(both, one).causes.map((c) => c.cause)).toEqual(['delay']);
   });
   it('pair seats by name; a seat of one audit only has one side', () => {
     const sides = side().seats.map(({ name, ...rest }) => [name, Object.keys(rest)]);

@@ -68,6 +68,11 @@ describe('questions', () => {
     expect(isAsked(asked, first)).toBe(true);
     expect(openFacts(asked)).not.toContain(first);
   });
+  it('are settled by what is asked for one of their choices only: a setback tells of a shelf', () => {
+    const book = bookWith([['shelfSetback', { value: 0.1, how: 'measured' }]]);
+    expect([isAsked(book, 'centerPlacement'), isAsked(EMPTY_BOOK, 'centerPlacement')]).toEqual([true, false]);
+    expect(openFacts(book)).not.toContain('centerPlacement');
+  });
   it('that another answer settles count as asked', () => {
     const implied = FACT_IDS.flatMap((id) =>
       dependent.flatMap((other) => {

@@ -75,6 +75,12 @@ describe('calibration', () => {
     expect(high).toMatchObject({ count: 2, right: 0.5 });
     expect(high?.stated).toBeCloseTo(0.925, 12);
   });
+  it('bins by count where by width they would be uneven, unless told otherwise', () => {
+    const low = [0.1, 0.2, 0.3, 0.9].map((p) => ({ p, hit: p > 0.25 }));
+    expect(calibrationBins(low, 2, 'equal-count').map(({ count }) => count)).toEqual([2, 2]);
+    expect(calibrationBins(low, 2, 'equal-width').map(({ count }) => count)).toEqual([3, 1]);
+    expect(calibrationError(low, 2)).toBeCloseTo(0.5 * 0.15 + 0.5 * 0.4, 12);
+  });
   it('bins by width, leaves out empty bins, and puts certainty into the last', () => {
     const bins = calibrationBins([...told, { p: 1, hit: true }], 4, 'equal-width');
     expect(bins.map(({ count }) => count)).toEqual([2, 3]);

@@ -134,6 +134,33 @@ describe('leaky noisy-OR', () => {
       expect(Math.abs(p - (exact.posterior[i] ?? 0))).toBeLessThan(1e-6);
     });
   });
+  it('is exact for up to ten complaints, and says so where it is a sum over the likeliest causes', () => {
+    const wide = (complaints: number, leak: number): NoisyOr => ({
+      p: Array(14).fill(0.1),
+      links: Array.from({ length: 14 }, () => Array(complaints).fill(0.5)),
+      leaks: Array(complaints).fill(leak),
+    });
+    const exact = (complaints: number, leak: number): boolean =>
+      likelihoods(wide(complaints, leak), {
+        present: Array.from({ length: complaints }, (_, j) => j),
+        absent: [],
+      }).exact;
+    expect([1, 10, 11].map((complaints) => exact(complaints, 0.1))).toEqual([true, true, false]);
+    // Two complaints that hardly anything can make: digits of the alternating sum would be gone.
+    const rare: NoisyOr = { p: Array(14).fill(1e-5), links: Array(14).fill([0.5, 0]), leaks: [1e-5, 1e-5] };
+    expect(likelihoods(rare, { present: [0, 1], absent: [] }).exact).toBe(false);
+    // Likely with the one cause that makes it, out of the question without it.
+    const only: NoisyOr = {
+      p: [0.5, ...Array(13).fill(1e-13)],
+      links: Array(14).fill([0.9]),
+      leaks: [1e-13],
+    };
+    expect(likelihoods(only, { present: [0], absent: [] }).exact).toBe(false);
+  });
+  it('leaves every cause as it was by what can never be heard', () => {
+    const net = { p: [0.3, 0.2], links: [[0], [0]], leaks: [0] };
+    expect(posteriors(net, { present: [0], absent: [] })).toEqual([0.3, 0.2]);
+  });
   it('a cause that does not take part moves nothing', () => {
     const net = { p: [0.2, 0], links: [[0.6], [0.9]], leaks: [0.05] };
     const alone = { p: [0.2], links: [[0.6]], leaks: [0.05] };

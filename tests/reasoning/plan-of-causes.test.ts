@@ -6,6 +6,7 @@ import { openRemedies, plan } from '../../src/reasoning/plan.js';
 import type { Candidate } from '../../src/reasoning/worth.js';
 import { type Cause, type CauseId, confirmedBy } from '../../src/rules/cause.js';
 import { is } from '../../src/rules/condition.js';
+import { causeOf } from '../../src/rules/index.js';
 import { auditOf, mend, ruleOn, small, whenTest } from './smallCauses.js';
 
 const STOP: Next = {
@@ -38,6 +39,8 @@ describe('a plan goes', () => {
   it('all the way for the leader and for what is possible, by one free remedy for one in ten, else not at all', () => {
     const whole = ['remedy delay first', 'remedy delay second'];
     expect(stepsOf([leader, at('level', 0.2, two)])).toEqual([...whole, 'remedy level x', 'remedy level y']);
+    const likely = at('delay', 0.8, { remedies: leader.remedies });
+    expect(stepsOf([likely, at('level', 0.75, two)])).toEqual([...whole, 'remedy level x', 'remedy level y']);
     expect(stepsOf([leader, at('level', 0.19, two)])).toEqual([...whole, 'remedy level x']);
     expect(stepsOf([leader, at('level', 0.11, two)])).toEqual([...whole, 'remedy level x']);
     expect(stepsOf([leader, at('level', 0.09, two)])).toEqual(whole);
@@ -69,6 +72,8 @@ describe('a plan goes', () => {
       at('level', p, { rules: [ruleOn('one', is('testLift', 'same'))], ...slow });
     expect(stepsOf([leader, unknown(0.5)])).toEqual(expect.arrayContaining(['test level testPhantom']));
     expect(stepsOf([leader, unknown(0.5)]).filter((s) => s.startsWith('remedy level'))).toEqual([]);
+    const light = { ...unknown(0.5), remedies: [mend('x', { minutes: 1 })] as const };
+    expect(stepsOf([leader, light])).toEqual(expect.arrayContaining(['test level testPhantom']));
     const sure = at('delay', 0.9, { rules: [ruleOn('one', whenTest('agrees'))] });
     expect(stepsOf([sure, unknown(0.5)])).toEqual(['remedy delay mend-delay']);
   });
@@ -109,6 +114,8 @@ describe('the steps of a cause', () => {
   it('say how long they take, and what for', () => {
     const { steps } = planOf([at('delay', 0.6, { ...slow, remedies: [mend('x', { cures: 0.83 })] })]);
     expect(steps.map((s) => s.minutes)).toEqual([4, 10]);
+    expect(steps[0]?.because).toContain(causeOf('delay').title);
+    expect(steps[1]?.because).toContain(causeOf('delay').title);
     expect(steps[1]?.because).toContain('85 %');
     expect(steps.every((s) => !('free' in s))).toBe(true);
   });
@@ -133,20 +140,17 @@ describe('the minutes of a plan', () => {
   // Causes of 1/2, 1/2 and 1/3 by themselves: none of them 1/6, the others 5/6 shared as 3 : 3 : 2.
   const [p, q, none] = [(5 / 6) * (3 / 8), (5 / 6) * (2 / 8), 1 / 6];
   const causes = [
-    at('delay', 0.5, { remedies: [mend('x', { minutes: 25 })] }),
-    at('level', 0.5, { remedies: [mend('y', { minutes: 15 })] }),
+    at('delay', 0.5, { remedies: [mend('x', { minutes: 15 })] }),
+    at('level', 0.5, { remedies: [mend('y', { minutes: 25 })] }),
     at('aim', 1 / 3, { remedies: [mend('z', { minutes: 11 })] }),
   ];
-  /** Checks of 30, 20 and 16 minutes one after the other, an hour for none; repairs and two minutes to hear it. */
-  const repairs = p * 27 + p * 17 + q * 13;
+  /** Checks of 20, 30 and 16 minutes one after the other, an hour for none; repairs and two minutes to hear it. */
+  const rest = none * 60 + p * 17 + p * 27 + q * 13;
   it('are those of the best order, of a checklist, and of the cheapest check first', () => {
     const found = planOf(causes);
-    expect(found.minutes).toBeCloseTo(20 + (1 - p) * 16 + (1 - p - q) * 30 + none * 60 + repairs, 9);
-    expect(found.checklistMinutes).toBeCloseTo(30 + (1 - p) * 20 + (1 - 2 * p) * 16 + none * 60 + repairs, 9);
-    expect(found.cheapestFirstMinutes).toBeCloseTo(
-      16 + (1 - q) * 20 + (1 - q - p) * 30 + none * 60 + repairs,
-      9,
-    );
+    expect(found.minutes).toBeCloseTo(20 + (1 - p) * 16 + (1 - p - q) * 30 + rest, 9);
+    expect(found.checklistMinutes).toBeCloseTo(20 + (1 - p) * 30 + (1 - 2 * p) * 16 + rest, 9);
+    expect(found.cheapestFirstMinutes).toBeCloseTo(16 + (1 - q) * 20 + (1 - q - p) * 30 + rest, 9);
   });
   it('take the remedy that is next, not one that was tried', () => {
     const one = at('delay', 0.5, {
@@ -191,7 +195,7 @@ describe('questions in a plan', () => {
   ];
   const asked: Next = { ...STOP, kind: 'question', fact: 'centerTrim', because: 'It pays.', candidates };
   const questions = (proposed: Next) =>
-    plan(auditOf([leader], DONE), {}, proposed).steps.filter((s) => s.kind === 'question');
+    plan(auditOf([leader], DONE), {}, proposed).steps.filter((s) => s.kind !== 'remedy');
   it('come first, each with the cause it moves most, three at most', () => {
     expect(questions(asked)).toEqual([
       { kind: 'question', id: 'centerTrim', cause: 'level', minutes: 2, because: 'It pays.' },
