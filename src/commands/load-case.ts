@@ -2,7 +2,10 @@
 import { dirname, resolve } from 'node:path';
 import type { FactBook } from '../facts/book.js';
 import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
+import { nearest } from '../facts/nearest.js';
 import { plainLine } from '../facts/sanitize.js';
+import { remedyId } from '../reasoning/tried.js';
+import { CAUSES } from '../rules/index.js';
 import { inFile } from './failure.js';
 import type { Io } from './io.js';
 import { readLimited } from './read-file.js';
@@ -33,10 +36,22 @@ export function loadFile(path: string): LoadedCase {
 export function caseFrom(name: string, bytes: Uint8Array, folder?: string): LoadedCase {
   try {
     const { book, warnings } = readCase(decodeCase(bytes), folder === undefined ? {} : { folder });
-    return { name, book, warnings };
+    return { name, book, warnings: [...warnings, ...unknownTried(book)] };
   } catch (error) {
     throw inFile(name, error);
   }
+}
+
+/** A mistyped remedy counts for nothing, so it is told; it stays, since an earlier version may have known it. */
+function unknownTried({ tried }: FactBook): CaseWarning[] {
+  if (tried.length === 0) return [];
+  const known = CAUSES.flatMap((cause) => cause.remedies.map((remedy) => remedyId(cause, remedy)));
+  return tried.flatMap((id, place) => {
+    if (known.includes(id)) return [];
+    const meant = nearest(id, known);
+    const hint = meant === undefined ? '' : `; did you mean “${meant}”?`;
+    return [{ path: `tried.${place}`, text: `no remedy is called “${id}”, so it counts for nothing${hint}` }];
+  });
 }
 
 /** Nothing hangs without a word: a person who reads this knows how to go on. */

@@ -50,6 +50,14 @@ describe('reference pages', () => {
       }
     },
   );
+  it('name every remedy as a case file does, and the share of systems of a cause that cannot be everywhere', async () => {
+    for (const { id, remedies, applies, appliesIn } of CAUSES) {
+      const page = renderPagesText(await pagesOf(id)).replace(/\s+/g, ' ');
+      for (const remedy of remedies) expect(page).toContain(`Name: ${id}/${remedy.id}`);
+      if (applies && appliesIn !== undefined)
+        expect(page).toContain(`it counts as in ${Math.round(appliesIn * 100)} % of systems`);
+    }
+  });
   it('tell of a cause when it is wrongly blamed, what speaks for it, tests, remedies with cautions, and sources', () => {
     for (const part of [
       'Not when',

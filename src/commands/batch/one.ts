@@ -42,6 +42,9 @@ export interface Outcome {
   readonly entry?: Entry;
 }
 
+/** Stands in the commands of a report for a case that has no path. */
+const STDIN_CASE = 'CASE';
+
 /** Audits one case. Never throws: a bad case is an outcome as well. */
 export async function auditOne(task: Task, job: Job): Promise<Outcome> {
   const { name, several } = task;
@@ -71,7 +74,7 @@ export async function auditOne(task: Task, job: Job): Promise<Outcome> {
             report,
             audit: audited,
             text: job.text,
-            caseName: name,
+            caseName: 'path' in task ? name : STDIN_CASE,
             long: job.long,
           });
     return { ...done, out };

@@ -4,6 +4,7 @@ import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../../facts/complaints.js';
 import { HOWS } from '../../facts/spec.js';
 import { variablesOfRule } from '../../reasoning/rule-index.js';
+import { remedyId } from '../../reasoning/tried.js';
 import type { Cause, Remedy, Rule } from '../../rules/cause.js';
 import { SEVERITIES } from '../../rules/cause.js';
 import { CAUTIONS } from '../../rules/cautions.js';
@@ -59,7 +60,7 @@ function causePage(cause: Cause): Page {
           'How common',
           `${capital(priorText(cause.priorDb))} (${signed(cause.priorDb)} decibans, a judgement).`,
         ],
-        ['Applies', cause.applies ? `Only where ${conditionText(cause.applies)}.` : 'In every system.'],
+        ['Applies', appliesText(cause)],
       ]),
       heading(2, 'What the owner hears'),
       bullets(complaintLines(cause)),
@@ -68,11 +69,29 @@ function causePage(cause: Cause): Page {
       heading(2, 'Tests that confirm it'),
       bullets(cause.confirm.map((confirm) => confirmLine(confirm.test, confirm.outcomes))),
       heading(2, 'What to do'),
-      { kind: 'list', style: 'number', items: cause.remedies.map(remedyItem) },
+      paragraph(
+        'What was done and did not help goes into the case file by its name, as ',
+        { code: `"tried": ["${remedyId(cause, cause.remedies[0])}"]` },
+        '.',
+      ),
+      {
+        kind: 'list',
+        style: 'number',
+        items: cause.remedies.map((remedy) => remedyItem(remedy, remedyId(cause, remedy))),
+      },
       heading(2, 'Sources'),
       bullets([...new Set(cause.rules.map((rule) => rule.source))].map(sourceLine)),
     ]),
   };
+}
+
+function appliesText({ applies, appliesIn }: Cause): string {
+  if (!applies) return 'In every system.';
+  const share =
+    appliesIn === undefined
+      ? ''
+      : ` While nobody has told, it counts as in ${Math.round(appliesIn * 100)} % of systems (judgement).`;
+  return `Only where ${conditionText(applies)}.${share}`;
 }
 
 function complaintLines(cause: Cause): Line[] {
@@ -99,13 +118,14 @@ const confirmLine = (test: FactId, outcomes: readonly string[]): Line => [
   ` (${minutesText(factSpec(test).minutes)}): ${outcomes.map((value) => factText(test, value, 'metric')).join(', or ')}.`,
 ];
 
-function remedyItem(remedy: Remedy): Item {
+function remedyItem(remedy: Remedy, name: string): Item {
   return {
     line: [
       { strong: capital(remedy.title) },
       ` (${effortText(remedy.minutes, remedy.cost, remedy.reversible)})`,
     ],
     below: [
+      ['Name: ', { code: name }],
       ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
       ...remedy.cautions.map((id) => `Caution: ${CAUTIONS[id]}`),
       `How: ${templateText(remedy.steps.join(' '))}`,
