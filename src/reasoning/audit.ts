@@ -48,10 +48,16 @@ export const complaintsOf = (book: FactBook): Complaints => ({
   absent: book.absentComplaints,
 });
 
-/** Audits a book; with an earlier audit only rules that the changed answers can move are run again. */
+/**
+ * Audits a book; with an earlier audit only rules that the changed answers can move are run again, and its
+ * causes and options hold on.
+ */
 export function auditSync(book: FactBook, previous?: Audit, options: AuditOptions = {}): Audit {
-  const step = previous ? changesFrom(previous, book) : undefined;
-  return previous && step ? completed(previous, book, step) : fullAudit(book, options);
+  if (!previous) return fullAudit(book, options);
+  const step = changesFrom(previous, book);
+  return step
+    ? completed(previous, book, step)
+    : fullAudit(book, { causes: previous.causes, ...previous.options });
 }
 
 export async function audit(book: FactBook, options: AuditOptions = {}): Promise<Audit> {

@@ -75,7 +75,6 @@ export function enumerate(net: NoisyOr, present: readonly number[], chosen: read
       weight * p,
       silent.map((q, c) => q * (stay[c] ?? 1)),
     );
-    state[k] = false;
   };
   walk(0, 1, quiet);
   const linked = new Set([...chosen, ...outside.map((o) => o.i)]);

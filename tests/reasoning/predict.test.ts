@@ -5,7 +5,9 @@ import { factSpec } from '../../src/facts/catalog.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { answerChances, baseRates, hypothesesOf, movablePlaces } from '../../src/reasoning/predict.js';
 import { all, atLeast, is } from '../../src/rules/condition.js';
-import { absentDb, givenDb } from '../../src/rules/weight.js';
+import { viewOf } from '../../src/rules/derived/view.js';
+import { LIMITS } from '../../src/rules/limits.js';
+import { absentDb, deviationDb, givenDb } from '../../src/rules/weight.js';
 import type { TestFacts } from '../support/causeClaims.js';
 import { auditOf, ruleOn, small, whenTest } from './smallCauses.js';
 
@@ -69,12 +71,70 @@ describe('an answer that may come', () => {
   );
 });
 
+describe('an answer that changes a computed value', () => {
+  const near = (values: readonly (number | undefined)[]) =>
+    values.map((value) => expect.closeTo(value ?? Number.NaN, 9));
+  it('in lengths is as well founded as the typical one, whatever its own value', () => {
+    const audit = auditOf([wide]);
+    const reading = (value: number | string) =>
+      viewOf(withAnswer(audit.book, 'mainsBase', { value, how: 'measured' })).read('mainsBaseDeg');
+    const found = hypothesesOf(audit, 'mainsBase');
+    const { how, spread } = reading(found[1]?.value ?? 0);
+    const limit = LIMITS.baseWideDeg.clear;
+    const now = audit.own[0]?.ownDb ?? 0;
+    const weights = found.map(({ value }) =>
+      deviationDb((reading(value).value as number) / limit, { how, spread: () => spread }),
+    );
+    expect(found.map((h) => (h.movesDb[0] ?? 0) + now)).toEqual(near(weights));
+    expect(new Set(weights).size).toBe(found.length);
+  });
+  it('by a choice does exactly what telling it would do', () => {
+    const weighs = (
+      id: 'reverbClarityMs' | 'trebleDeficitDb' | 'screenLossDb',
+      limit: 'reverberationMs' | 'trebleDb',
+    ) => ({
+      ...ruleOn(id, whenTest('off')),
+      when: atLeast(id as 'screenLossDb', limit as 'trebleDb'),
+      weigh: { kind: 'deviation', of: id, limit: `limit.${limit}.clear`, lowIsBad: false } as const,
+    });
+    const room = small('room-acoustics', { rules: [weighs('reverbClarityMs', 'reverberationMs')] });
+    const screen = small('screen-loss', { rules: [weighs('screenLossDb', 'trebleDb')] });
+    const audit = auditOf([room, screen]);
+    for (const fact of ['clapRing', 'screenKind'] as const) {
+      const told = hypothesesOf(audit, fact).map(({ value }) => {
+        const after = auditSync(withAnswer(audit.book, fact, { value, how: factSpec(fact).usually }), audit);
+        return after.own.map((own, i) => own.ownDb - (audit.own[i]?.ownDb ?? 0));
+      });
+      expect(hypothesesOf(audit, fact).map((h) => h.movesDb)).toEqual(told.map(near));
+      expect(told.flat().some((db) => Math.abs(db) > 1)).toBe(true);
+    }
+  });
+});
+
 describe('the causes an answer can move now', () => {
   it('have a rule that waits for it, or rests on what is usual in its place', () => {
     const causes = [wide, small('delay'), lift];
     expect(movablePlaces(auditOf(causes), 'testTape')).toEqual([1]);
     expect(movablePlaces(auditOf(causes), 'mainsBase')).toEqual([0]);
     expect(movablePlaces(auditOf(causes), 'centerTrim')).toEqual([]);
+  });
+  it('are those whose rule waits for this answer, not for another one', () => {
+    const both = small('delay', { rules: [ruleOn('both', all(whenTest('off'), is('testLift', 'same')))] });
+    const half = auditOf([both], { testTape: 'off' });
+    expect([movablePlaces(half, 'testTape'), movablePlaces(half, 'testLift')]).toEqual([[], [0]]);
+  });
+  it('need one rule that waits, beside others that are settled', () => {
+    const two = small('delay', {
+      rules: [ruleOn('both', all(whenTest('off'), is('testLift', 'same'))), ruleOn('one', whenTest('off'))],
+    });
+    expect(movablePlaces(auditOf([two], { testLift: 'improves' }), 'testTape')).toEqual([0]);
+  });
+  it('are also those that are out of the question on usual lengths only', () => {
+    const gated = small('delay', { applies: atLeast('mainsBaseDeg', 'baseWideDeg') });
+    const audit = auditOf([gated], { seatDistance: 2 });
+    expect(audit.own[0]?.applies).toBe(false);
+    expect(movablePlaces(audit, 'mainsBase')).toEqual([0]);
+    expect(hypothesesOf(audit, 'mainsBase').at(-1)?.movesDb[0]).toBeCloseTo(60, 9);
   });
   it('are none once it is told', () => {
     expect(movablePlaces(auditOf([small('delay')], { testTape: 'off' }), 'testTape')).toEqual([]);
@@ -107,6 +167,11 @@ describe('how common an answer is without the causes', () => {
     // Two answers against, one twice as strong: both are scaled alike.
     const [, b, c] = baseRates(of([6, -3, -6]));
     expect(b).toBeCloseTo(c ?? Number.NaN, 12);
+  });
+  it('scales an answer that says nothing with those against', () => {
+    const [, neutral, against] = baseRates(of([6, 0, -6]));
+    expect(neutral).toBeCloseTo(against ?? Number.NaN, 12);
+    expect(meanRatio(baseRates(of([6, 0, -6])), [6, 0, -6])).toBeCloseTo(1, 12);
   });
   it('is the same for all answers where nothing is known about it', () => {
     expect(baseRates(of([0, 0, 0]))).toEqual([1 / 3, 1 / 3, 1 / 3]);

@@ -1,7 +1,10 @@
 /** What a question is worth in minutes, against the same sum made by hand from the chances of its rules. */
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/facts/book.js';
 import type { FactId } from '../../src/facts/catalog.js';
+import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { faultProbabilities, minutesToFind } from '../../src/reasoning/suspects.js';
+import { outlook } from '../../src/reasoning/troubleshoot.js';
 import { candidatesOf } from '../../src/reasoning/worth.js';
 import { all, atLeast, is } from '../../src/rules/condition.js';
 import { absentDb, ERROR_RATE, givenDb } from '../../src/rules/weight.js';
@@ -77,6 +80,30 @@ describe('a question', () => {
       small('level', { priorDb: 9, rules: [ruleOn('lift', is('testLift', 'improves'))] }),
     ]);
     expect(candidatesOf(rare, ['upmixUse'])).toEqual([]);
+  });
+});
+
+describe('to know for certain is the most a question can give', () => {
+  /** All but certain that it is the other cause; this one would take long to clear. */
+  const doubt = (priorDb: number) =>
+    candidatesOf(
+      auditOf([
+        small('delay', {
+          priorDb,
+          rules: [ruleOn('one', UPMIX, { tp: 0.6, fp: 0.5 })],
+          remedies: [mend('long', { minutes: 395 })],
+        }),
+        small('level', { priorDb: 25, rules: [ruleOn('lift', is('testLift', 'improves'))] }),
+      ]),
+      ['upmixUse'],
+    );
+  it('so it is left out where even that would not pay', () => {
+    // One in two hundred: 2.8 minutes would be saved, and asking takes three.
+    expect(doubt(-23)).toEqual([]);
+  });
+  it('so it stays in the list where that would pay, though its own answers do not', () => {
+    // One in a hundred: 4.4 minutes.
+    expect(doubt(-20).map((c) => [c.fact, c.netMinutes < 0])).toEqual([['upmixUse', true]]);
   });
 });
 
@@ -162,11 +189,62 @@ describe('questions that tell something only together', () => {
       { cause: 'bass-management', upDb: expect.closeTo(6, 9), downDb: expect.closeTo(-6, 9) },
     ]);
   });
-  it('are valued alone where one of them says more by itself', () => {
-    const audit = bundle(undefined);
-    const alone = candidatesOf(audit, FACTS).find((c) => c.fact === 'upmixUse');
-    expect(alone?.moves[0]?.cause).toBe('delay');
-    expect(alone?.savesMinutes).toBeGreaterThan(0);
+  it('are as sure as the least sure answer among them', () => {
+    const mixed = all(is('upmixUse', 'on'), is('troubleTitles', 'all')); // read, recalled
+    const audit = auditOf([
+      small('delay', { rules: [ruleOn('both', mixed, { tp: 0.95, fp: 0.2, only: 'for' })] }),
+      other(400),
+    ]);
+    const [found] = candidatesOf(audit, ['upmixUse']);
+    expect(found?.moves[0]?.upDb).toBeCloseTo(givenDb(0.95, 0.2, 'recalled'), 9);
+  });
+  it('are left out where all of them together take longer than they save', () => {
+    const weak = small('delay', {
+      priorDb: -15,
+      rules: [ruleOn('both', PAIR, { tp: 0.5, fp: 0.4, only: 'for' })],
+    });
+    expect(candidatesOf(auditOf([weak, other(15)]), FACTS)).toEqual([]);
+  });
+  it('belong to the rule that gives most, whichever comes first', () => {
+    const strong = ruleOn('strong', PAIR, { tp: 0.95, fp: 0.3, only: 'for' });
+    const weaker = ruleOn('weaker', all(is('upmixUse', 'on'), is('jumpers', 'loose')), {
+      tp: 0.8,
+      fp: 0.3,
+      only: 'for',
+    });
+    const together = (...causes: Parameters<typeof auditOf>[0]) =>
+      candidatesOf(auditOf([...causes, other(400)]), ['upmixUse']).map((c) => c.together);
+    const [one, two] = [[strong, weaker] as const, [weaker, strong] as const];
+    expect(together(small('delay', { rules: one }))).toEqual([['voiceBoost']]);
+    expect(together(small('delay', { rules: two }))).toEqual([['voiceBoost']]);
+    const split = (a: typeof strong, b: typeof strong) =>
+      together(small('delay', { rules: [a] }), small('aim', { rules: [b] }));
+    expect(split(strong, weaker)).toEqual([['voiceBoost']]);
+    expect(split(weaker, strong)).toEqual([['voiceBoost']]);
+  });
+  it('are no bundle where one answer settles the rule: its typical answers are weighed', () => {
+    const high = {
+      ...ruleOn('high', atLeast('centerElevationDeg', 'heightDeg')),
+      weigh: { kind: 'deviation', of: 'centerElevationDeg', limit: 'limit.heightDeg.clear', lowIsBad: false },
+    } as const;
+    const audit = auditOf([small('height', { rules: [high] }), other(LONG)]);
+    const hypotheses = hypothesesOf(audit, 'centerTweeterHeight');
+    const chances = answerChances(hypotheses, baseRates(hypotheses), 2);
+    const { gain } = outlook(faultProbabilities(audit), chances, (q) => -minutesToFind(q, [CONFIRM, LONG]));
+    const [found] = candidatesOf(audit, ['centerTweeterHeight']);
+    expect(found?.savesMinutes).toBeCloseTo(0.9 * gain, 9);
+    expect(found?.together).toEqual([]);
+  });
+  it('are asked for their own sake where one of them says more by itself', () => {
+    const pair = small('aim', { rules: [ruleOn('both', PAIR, { tp: 0.9, fp: 0.3, only: 'for' })] });
+    const alone = small('delay', { rules: [ruleOn('one', UPMIX, { tp: 0.95, fp: 0.02 })] });
+    const find = (...causes: Parameters<typeof auditOf>[0]) =>
+      candidatesOf(auditOf([...causes, other(LONG)]), FACTS);
+    expect(find(pair).map((c) => c.together.length)).toEqual([1, 1]);
+    const both = find(alone, pair);
+    expect(both.find((c) => c.fact === 'upmixUse')?.together).toEqual([]);
+    expect(both.find((c) => c.fact === 'upmixUse')?.moves[0]?.cause).toBe('delay');
+    expect(both.find((c) => c.fact === 'voiceBoost')?.together).toEqual(['upmixUse']);
   });
   it('are worth nothing once one of them cannot be told any more', () => {
     const audit = auditOf(
@@ -175,6 +253,15 @@ describe('questions that tell something only together', () => {
       { answers: new Map([['voiceBoost', { how: 'unknown' }]]) },
     );
     expect(candidatesOf(audit, ['upmixUse'])).toEqual([]);
+    const three = all(is('upmixUse', 'on'), is('jumpers', 'loose'), is('voiceBoost', 'on'));
+    const waiting = (answers: readonly (readonly [FactId, Answer])[]) =>
+      auditOf(
+        [small('delay', { rules: [ruleOn('all', three, { tp: 0.95, fp: 0.3, only: 'for' })] }), other(400)],
+        {},
+        { answers: new Map(answers) },
+      );
+    expect(candidatesOf(waiting([]), FACTS)).toHaveLength(2);
+    expect(candidatesOf(waiting([['voiceBoost', { how: 'unknown' }]]), ['upmixUse'])).toEqual([]);
   });
   it('are not seven: that is too far from telling anything', () => {
     const many = [
