@@ -1,6 +1,6 @@
 /**
- * npm run eval: how good the audit is, as a Markdown table. `--quick` for fewer draws, `--fit` prints the
- * temperature fitted on owners that are not scored.
+ * npm run eval: how good the audit is, as a Markdown table. `--quick` for fewer draws, `--owners 5000` interviews
+ * other owners than usual, from that seed on; `--fit` prints the temperature fitted on owners that are not scored.
  */
 import { auditSync } from '../src/reasoning/audit.js';
 import { mean, median } from '../src/reasoning/metrics.js';
@@ -13,6 +13,10 @@ import { disturbed, hiddenScores, leaderChanges, namesOf, scoreCase } from './sc
 import { callOf, type Owner, simulateOwner } from './simulate.js';
 
 const quick = process.argv.includes('--quick');
+const ownersAt = process.argv.indexOf('--owners');
+const FIRST_OWNER = ownersAt < 0 ? SCORED_FROM : Number(process.argv[ownersAt + 1]);
+if (!Number.isInteger(FIRST_OWNER))
+  throw new RangeError('--owners takes the seed of the first owner: --owners 5000');
 const SIZES = quick
   ? { calibration: 400, fit: 400, owners: 60, hiddenSeeds: 5, flips: 5, noise: 3 }
   : { calibration: 2000, fit: 2000, owners: 150, hiddenSeeds: 20, flips: 20, noise: 10 };
@@ -154,7 +158,7 @@ function runOwner(owner: Owner): Run {
 }
 
 function ownersPart(): string {
-  const runs = Array.from({ length: SIZES.owners }, (_, i) => runOwner(simulateOwner(SCORED_FROM + i)));
+  const runs = Array.from({ length: SIZES.owners }, (_, i) => runOwner(simulateOwner(FIRST_OWNER + i)));
   const oursTop = share(runs.map(({ oursTop: top }) => top));
   const longest = Math.max(...runs.map(({ full }) => full));
   const topAfter = (asked: number): number =>

@@ -66,8 +66,8 @@ footer { max-width: 74rem; margin: 0 auto; padding: 0 1rem 2rem; color: var(--so
 .toc li { margin: 0; }
 .toc a { display: inline-block; padding: .25rem 0; }
 @media (min-width: 64rem) {
-  main { grid-template-columns: 13rem minmax(0, 1fr); gap: 1.25rem 2rem; padding-top: 1rem; }
-  main > section { grid-column: 2; padding: 1.5rem 1.75rem; }
+  main { grid-template-columns: 13rem minmax(0, 1fr); gap: 0 2rem; padding-top: 1rem; }
+  main > section { grid-column: 2; padding: 1.5rem 1.75rem; margin-bottom: 1.25rem; }
   .toc { grid-column: 1; grid-row: 1 / span 40; position: sticky; top: 1rem; align-self: start; }
   .toc ul { display: block; }
 }`;
