@@ -48,7 +48,7 @@ export function upmixGains(panDeg: number, setting: UpmixSetting): Gains {
   const pan = within('panDeg', panDeg, 0, 90) * RADIANS;
   // cos(90 deg) is not exactly 0 in floating point; a hard-panned source is meant to be exactly that.
   const a = panDeg === 90 ? 0 : Math.cos(pan);
-  const b = panDeg === 0 ? 0 : Math.sin(pan);
+  const b = Math.sin(pan);
   const law = oneOf('law', setting.law ?? 'power', UPMIX_LAWS);
   if (law === 'matrix') {
     const angle = matrixAngle(setting.matrixDeg);

@@ -231,6 +231,7 @@ describe('upmix', () => {
     expect(() => upmix({ panDeg: 45, extraction: 1.2 })).toThrow(/extraction is 1.2/);
     expect(() => upmix({ panDeg: 45 })).toThrow(/extraction is missing; accepted: 0 to 1/);
     expect(() => upmix({ panDeg: 45, law: 'matrix' })).toThrow(/matrixDeg is missing/);
+    expect(() => widthRetained({ extraction: 1 }, 91)).toThrow(/halfAngleDeg is 91; accepted/);
     expect(() => upmix({ panDeg: 45, extraction: 0.5, law: 'loud' as UpmixLaw })).toThrow(
       /law is loud; accepted: power/,
     );
@@ -252,6 +253,8 @@ describe('content that mains and center share', () => {
     );
     expect(sharedContent({ extraction: 1, law: 'add' }).ratioDb).toBeCloseTo(3.0103, 4);
     expect(sharedContent({ law: 'matrix', matrixDeg: 54.7356 }).ratio).toBeCloseTo(2, 4);
+    // At 90 deg the matrix is plain stereo: the center is silent, up to rounding.
+    expect(sharedContent({ law: 'matrix', matrixDeg: 90 })).toMatchObject({ centerGain: 0, ratio: null });
   });
 });
 
@@ -279,6 +282,24 @@ describe('ambience', () => {
     expect(diffuse({ extraction: 1, law: 'add' })).toMatchObject({ correlation: 0 });
     expect(diffuse({ extraction: 1, law: 'add' }).lateralFraction).toBeCloseTo(0.667, 3);
   });
+
+  // The matrix keeps the power of two uncorrelated channels: cos^2 / 2 of it goes to the center (arithmetic).
+  it.each([
+    [90, 0, 0],
+    [54.7356, -0.2, 1 / 6],
+    [35.2644, -0.5, 1 / 3],
+    [0, -1, 0.5],
+  ])(
+    'of a matrix at %d deg has a correlation of %d and this part in the center',
+    (matrixDeg, correlation, part) => {
+      const r = diffuse({ law: 'matrix', matrixDeg });
+      expect(r.shares[1]).toBeCloseTo(part, 5);
+      expect(r.shares[0]).toBeCloseTo((1 - part) / 2, 5);
+      expect(r.correlation).toBeCloseTo(correlation, 5);
+      expect(r.lateralFraction).toBeCloseTo(1 - part, 5);
+      expect(() => diffuse({ law: 'loud' as UpmixLaw })).toThrow(/law is loud/);
+    },
+  );
 });
 
 describe('image at seats off the middle', () => {

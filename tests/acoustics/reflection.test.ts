@@ -6,6 +6,7 @@ import {
   floorBounce,
   floorReflection,
   frontWall,
+  smoothedExtremes,
 } from '../../src/acoustics/reflection.js';
 
 const heights = fc.double({ min: 0.05, max: 2.5, noNaN: true });
@@ -65,6 +66,10 @@ describe('floor bounce', () => {
     expect(floorBounce({ sourceHeightM: 0, earHeightM: 0, distanceM: 3 }).specularM).toBeNull();
   });
 
+  it('a mirror on the floor shows the source: a third of the way from 0.6 m to an ear at 1.2 m', () => {
+    expect(floorBounce({ sourceHeightM: 0.6, earHeightM: 1.2, distanceM: 3 }).specularM).toBeCloseTo(1, 12);
+  });
+
   it('a carpet does little for the null of a low center', () => {
     const low = { sourceHeightM: 0.6, distanceM: 3 };
     const bare = bounceRipple({ ...low, cover: 'bare' });
@@ -73,7 +78,12 @@ describe('floor bounce', () => {
     expect(bare.dipHz).toBeLessThan(480);
     expect(carpet.dipDb).toBeGreaterThan(bare.dipDb);
     expect(carpet.dipDb).toBeLessThan(-5);
-    expect(bare.peakDb).toBeLessThanOrEqual(20 * Math.log10(2));
+    // A bare floor gives back 0.95: the sum of both sounds is the most there can be.
+    const { reflectionRatio } = floorBounce(low);
+    expect(bare.peakDb).toBeLessThanOrEqual(20 * Math.log10(1 + 0.95 * reflectionRatio));
+    expect(bare.peakDb).toBeGreaterThan(4);
+    expect(carpet.peakDb).toBeLessThan(bare.peakDb);
+    expect(carpet.peakDb).toBeGreaterThan(3);
   });
 
   it('carpet reflects less the higher the sound', () => {
@@ -97,6 +107,43 @@ describe('floor bounce', () => {
     expect(() => floorBounce({ sourceHeightM: 0.5, distanceM: 0 })).toThrow(/distanceM/);
     expect(() => floorBounce({ sourceHeightM: 0.5, distanceM: 3, reflection: 1.2 })).toThrow(/reflection/);
     expect(() => floorBounce({ sourceHeightM: Number.NaN, distanceM: 3 })).toThrow(/sourceHeightM/);
+  });
+});
+
+describe('extremes of a smoothed curve', () => {
+  it('of a rising curve lie at the ends of the range, smoothed over a whole band there too', () => {
+    // The mean of f^4 over a third octave is sinh(4 h) / (4 h) of its middle, h half a band in nepers (arithmetic).
+    const h = 4 * 0.05 * Math.LN10;
+    const bandDb = 10 * Math.log10(Math.sinh(h) / h);
+    const rising = smoothedExtremes(100, 8000, (hz) => (hz / 1000) ** 4);
+    // One step of the curve is 0.7 %.
+    expect(rising.dipHz).toBeLessThan(100.8);
+    expect(rising.dipHz).toBeGreaterThanOrEqual(100);
+    expect(rising.dipDb).toBeCloseTo(40 * Math.log10(rising.dipHz / 1000) + bandDb, 2);
+    expect(rising.peakHz).toBeGreaterThan(7930);
+    expect(rising.peakHz).toBeLessThanOrEqual(8000);
+    expect(rising.peakDb).toBeCloseTo(40 * Math.log10(rising.peakHz / 1000) + bandDb, 2);
+  });
+
+  it('of a falling curve are the other way around; a flat one has none', () => {
+    const falling = smoothedExtremes(100, 8000, (hz) => (1000 / hz) ** 4);
+    expect(falling.dipHz).toBeGreaterThan(7900);
+    expect(falling.peakHz).toBeLessThan(102);
+    expect(falling.peakDb).toBeGreaterThan(39);
+    const flat = smoothedExtremes(100, 8000, () => 1);
+    expect(flat.dipDb).toBeCloseTo(0, 9);
+    expect(flat.peakDb).toBeCloseTo(0, 9);
+  });
+
+  it('a curve below its reference everywhere has no peak, one above it no dip', () => {
+    expect(smoothedExtremes(200, 4000, () => 0.5)).toMatchObject({ peakDb: 0 });
+    expect(smoothedExtremes(200, 4000, () => 2)).toMatchObject({ dipDb: 0 });
+  });
+
+  it('find a hump in the middle of the range, and a hole', () => {
+    const hump = (hz: number) => Math.exp(-((Math.log2(hz / 900) / 0.4) ** 2));
+    expect(smoothedExtremes(100, 8000, (hz) => 1 + hump(hz)).peakHz / 900).toBeCloseTo(1, 2);
+    expect(smoothedExtremes(100, 8000, (hz) => 1 - hump(hz) / 2).dipHz / 900).toBeCloseTo(1, 2);
   });
 });
 

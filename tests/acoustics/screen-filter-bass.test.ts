@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { C_AIR } from '../../src/acoustics/air.js';
 import { alignedHole, bassSum, bassSumCurve, lowestCrossoverHz } from '../../src/acoustics/bass.js';
+import { abs, div, mul, ONE, polar, scale, sub } from '../../src/acoustics/complex.js';
 import { analogFilterDb, FILTER_TYPES, filter } from '../../src/acoustics/filter.js';
-import { type Screen, screen, screenF3Hz } from '../../src/acoustics/screen.js';
+import { type Screen, screen, screenF3Hz, screenTransmission } from '../../src/acoustics/screen.js';
 import { screenBackWave, shelfCompensation } from '../../src/acoustics/screen-extras.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -109,6 +111,49 @@ describe('screens', () => {
     const r = screenBackWave({ screen: sheet, gapM, backReflection });
     expect(Math.abs(r.ripplePeakToPeakDb - ripple)).toBeLessThan(1.1);
     expect(Math.abs(r.thirdOctavePeakToPeakDb - thirdOctave)).toBeLessThan(0.4);
+  });
+
+  it('of an endless row of passes has a closed form: 1 / (1 - R Rb e^(-j 2 k s))', () => {
+    // Geometric series (arithmetic). At 5 mm half a tooth covers the range, so the phase of the sheet decides.
+    for (const gapM of [0.005, 0.012]) {
+      const levels = Array.from({ length: 1501 }, (_, i) => {
+        const hz = 1000 * 16 ** (i / 1500);
+        const back = scale(sub(ONE, screenTransmission(CINEMA, hz)), 0.6);
+        const once = mul(back, polar(1, (-4 * Math.PI * hz * gapM) / C_AIR));
+        return 20 * Math.log10(abs(div(ONE, sub(ONE, once))));
+      });
+      const r = screenBackWave({ screen: CINEMA, gapM, backReflection: 0.6, distanceM: 1e6 });
+      expect(r.ripplePeakToPeakDb).toBeCloseTo(Math.max(...levels) - Math.min(...levels), 2);
+      expect(r.combSpacingHz).toBeCloseTo(C_AIR / (2 * gapM), 9);
+    }
+  });
+
+  it.each<[string, (hz: number) => number]>([
+    ['a hump of the loss at 2.5 kHz', (hz) => 4 * Math.exp(-((Math.log2(hz / 2500) / 0.3) ** 2))],
+    ['a loss that comes and goes', (hz) => 2 + 2 * Math.sin(3 * Math.log2(hz / 1000))],
+  ])('get the best shelf there is, not the next best: %s', (_, lossDb) => {
+    const points = Array.from({ length: 60 }, (_, i) => 1000 * 16 ** (i / 59));
+    const left = (frequencyHz: number, gainDb: number, q: number) =>
+      Math.sqrt(
+        points.reduce(
+          (sum, hz) =>
+            sum + (analogFilterDb({ type: 'highShelf', frequencyHz, gainDb, q }, hz) - lossDb(hz)) ** 2,
+          0,
+        ) / points.length,
+      );
+    let best = Number.POSITIVE_INFINITY;
+    for (let hz = 500; hz <= 20_000; hz *= 1.2)
+      for (let gainDb = 0; gainDb <= 6; gainDb += 0.5)
+        for (const q of [0.1, 0.2, 0.4, 0.7, 1, 1.4, 2]) best = Math.min(best, left(hz, gainDb, q));
+    const found = shelfCompensation({ lossDb });
+    expect(found.rmsDb).toBeLessThan(best + 0.005);
+    expect(found.rmsDb).toBeCloseTo(left(found.frequencyHz, found.gainDb, found.q), 9);
+  });
+
+  it('refuse a boost no tweeter is asked for', () => {
+    expect(() => shelfCompensation({ lossDb: () => 2, maxBoostDb: 25 })).toThrow(
+      /maxBoostDb is 25; accepted: a number from 0 to 20/,
+    );
   });
 
   // Computed, same source: shelf and what it leaves (rms, worst).

@@ -21,6 +21,9 @@ describe('Bessel functions', () => {
     let worst = 0;
     for (let x = 0; x <= 100; x += 0.0137) worst = Math.max(worst, Math.abs(besselJ1Fast(x) - besselJ1(x)));
     expect(worst).toBeLessThan(1e-7);
+    let beyond = 0;
+    for (let x = 8; x <= 100; x += 0.0137) beyond = Math.max(beyond, Math.abs(besselJ1Fast(x) - besselJ1(x)));
+    expect(beyond).toBeLessThan(1e-9);
   });
 
   it('is odd, and its ratio to the argument is 1 at zero', () => {
@@ -80,6 +83,42 @@ describe('spherical waves', () => {
         }
       }),
     );
+  });
+
+  it('near the origin tend to x^n / (2n + 1)!! and -(2n - 1)!! / x^(n + 1), however small they are', () => {
+    // From memory (textbook, limiting forms). The run downward passes 1e350 here and must be brought back.
+    const x = 1e-9;
+    const { j, y } = sphericalBessel(20, x);
+    let odd = 1;
+    for (let n = 0; n <= 20; n += 1) {
+      expect(-(y[n] ?? 0) * (x ** (n + 1) / odd)).toBeCloseTo(1, 9);
+      odd *= 2 * n + 1;
+      expect((j[n] ?? 0) / (x ** n / odd)).toBeCloseTo(1, 9);
+    }
+  });
+
+  it.each([
+    ['j0', Math.PI],
+    ['j0', 2 * Math.PI],
+    // First zeros of j1: tan x = x. From memory (textbook).
+    ['j1', 4.493409457909064],
+    ['j1', 7.725251836937707],
+  ])('are right where %s passes through zero, at %d', (_, x) => {
+    const { j, y } = sphericalBessel(6, x);
+    for (let n = 1; n <= 6; n += 1) {
+      const value = (j[n] ?? 0) * (y[n - 1] ?? 0) - (j[n - 1] ?? 0) * (y[n] ?? 0);
+      expect(value * x * x).toBeCloseTo(1, 11);
+    }
+  });
+
+  it('of order 0 alone are sin x / x and -cos x / x', () => {
+    for (const x of [0.3, 1, 3, 20]) {
+      const { j, y } = sphericalBessel(0, x);
+      expect([...j, ...y]).toHaveLength(2);
+      expect(j[0]).toBeCloseTo(Math.sin(x) / x, 14);
+      expect(y[0]).toBeCloseTo(-Math.cos(x) / x, 14);
+    }
+    expect([...legendre(0, 0.4)]).toEqual([1]);
   });
 
   it('Legendre polynomials are 1 at 1 and alternate at -1', () => {
