@@ -97,7 +97,7 @@ function branches(screen: Screen, frequencyHz: number): { openings: Complex; mas
       massKgM2: mass === undefined ? undefined : positive('sheetMassKgM2', mass),
     };
   }
-  oneOf('kind', screen.kind, ['woven']);
+  oneOf<Screen['kind']>('kind', screen.kind, ['perforated', 'woven']);
   const resistance = notNegative('flowResistance', screen.flowResistance);
   const length = notNegative('effectiveLengthM', screen.effectiveLengthM);
   return {

@@ -99,6 +99,9 @@ describe('screens', () => {
     expect(() => screen({ ...sheet, openArea: 0.05, angleDeg: 90, ...at })).toThrow(/angleDeg/);
     expect(() => screen({ ...sheet, openArea: 0.05, frequenciesHz: [-1] })).toThrow(/frequencyHz is -1/);
     expect(() => screen({ ...cloth(-1, 1, 1), ...at })).toThrow(/flowResistance/);
+    expect(() => screen({ ...cloth(1, 1, 1), kind: 'glass' as 'woven', ...at })).toThrow(
+      /kind is glass; accepted: perforated, woven/,
+    );
   });
 
   // Computed, acoustic model of this project (upper bounds; its third-octave window is cut at other band ends).
