@@ -57,6 +57,7 @@ type Reading = {
 };
 
 function readLine(raw: string, line: number): Reading | null {
+  // Trimming takes a byte order mark along: it counts as white space.
   const text = raw.trim().replaceAll('\u2212', '-');
   if (text === '' || (COMMENT.test(text) && !NOT_A_NUMBER.test(text))) return null;
   if (text.length > LONGEST_LINE) return { line, text, point: null, comma: null };
@@ -99,7 +100,7 @@ function splitLines(text: string): string[] {
       `the file has ${text.length} characters; accepted: up to ${MOST_CHARACTERS}`,
     );
   }
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
+  const lines = text.split(/\r\n|\r|\n/);
   if (lines.length > MOST_LINES) {
     throw new ResponseError(
       MOST_LINES + 1,
@@ -124,7 +125,7 @@ function ordered(rows: readonly Row[], warnings: ResponseNotice[]): { hz: number
   if (outOfOrder !== undefined) {
     warnings.push({ line: outOfOrder.line, message: 'frequencies are out of order here; they were sorted' });
   }
-  const sorted = [...rows].sort((a, b) => a.hz - b.hz || a.line - b.line);
+  const sorted = [...rows].sort((a, b) => a.hz - b.hz);
   const merged: { hz: number; sum: number; count: number; line: number }[] = [];
   for (const { hz, db, line } of sorted) {
     const last = merged.at(-1);
@@ -136,7 +137,8 @@ function ordered(rows: readonly Row[], warnings: ResponseNotice[]): { hz: number
   const repeated = merged.filter(({ count }) => count > 1);
   const first = repeated[0];
   if (first !== undefined) {
-    const others = repeated.length > 1 ? ` (and ${repeated.length - 1} other frequencies)` : '';
+    const more = repeated.length - 1;
+    const others = more > 0 ? ` (and ${more} other ${more === 1 ? 'frequency' : 'frequencies'})` : '';
     warnings.push({
       line: first.line,
       message: `${first.hz} Hz occurs ${first.count} times${others}; the levels were averaged in dB`,

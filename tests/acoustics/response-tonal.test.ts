@@ -87,6 +87,70 @@ describe('a response file', () => {
     expect(refusal('1 1\n'.repeat(200_001)).message).toMatch(/up to 200000/);
   });
 
+  it('may be as long and as indented as exports are, up to its bounds', () => {
+    expect(parseResponse('   100 80\n\t200 81  \n   \n').frequencyHz).toEqual([100, 200]);
+    expect(parseResponse(`${'#\n'.repeat(199_998)}1 1\n2 2`).levelDb).toEqual([1, 2]);
+    expect(refusal('1 1\n'.repeat(200_001)).line).toBe(200_001);
+    const comment = (letters: number) => `1 1\n2 2\n#${'x'.repeat(letters - 9)}`;
+    expect(parseResponse(comment(20_000_000)).levelDb).toEqual([1, 2]);
+    expect(refusal(comment(20_000_001)).message).toBe(
+      'the file has 20000001 characters; accepted: up to 20000000',
+    );
+    const columns = (letters: number) => `300 80 ${'1'.repeat(letters - 7)}\n400 81`;
+    expect(parseResponse(columns(1000)).frequencyHz).toEqual([300, 400]);
+    expect(refusal(columns(1001)).message).toMatch(/^line 1: .* is not a measurement/);
+  });
+
+  it('takes frequencies to a megahertz and levels to 300 dB either way, ends included', () => {
+    expect(parseResponse('1 -300\n1000000 300')).toMatchObject({
+      frequencyHz: [1, 1e6],
+      levelDb: [-300, 300],
+    });
+    expect(refusal('1000001 3\n2 3').message).toMatch(/frequencies above 0 and up to 1000000 Hz/);
+    expect(refusal('5 -300.5\n2 3').message).toMatch(/levels from -300 to 300 dB/);
+    expect(refusal('5 300.5\n2 3').message).toMatch(/levels from -300 to 300 dB/);
+  });
+
+  it('takes three decimals behind a comma for decimals while the frequencies rise', () => {
+    expect(parseResponse('31,500;80\n63,000;81').frequencyHz).toEqual([31.5, 63]);
+    expect(parseResponse('63,5;80\n31,25;81').frequencyHz).toEqual([31.25, 63.5]);
+  });
+
+  it('names each bad line once, counts the rest, and quotes no more than a glance', () => {
+    const bad = (count: number) => refusal('? 1\n'.repeat(count)).message;
+    expect(bad(1)).not.toMatch(/also bad/);
+    expect(bad(2)).toMatch(/\(also bad: line 2\)$/);
+    expect(bad(5)).toMatch(/\(also bad: line 2, 3, 4, 5\)$/);
+    expect(bad(7)).toMatch(/\(also bad: line 2, 3, 4, 5 and 2 more\)$/);
+    const quote = (letters: number) => refusal('?'.repeat(letters)).message;
+    expect(quote(40)).toMatch(/^line 1: "\?{40}" is not a measurement/);
+    expect(quote(41)).toMatch(/^line 1: "\?{40}…" is not a measurement/);
+    // A line that is no measurement says nothing about the decimal marks of the others.
+    expect(refusal('100;80,5\n200;;81').line).toBe(2);
+  });
+
+  it('says in one sentence what is missing, without a line where the whole file is meant', () => {
+    const { message, name } = refusal('100 80');
+    expect(message).toBe(
+      'only one frequency found; accepted: two or more lines, frequency in Hz and level in dB, for example "1000 84.2"',
+    );
+    expect(name).toBe('ResponseError');
+  });
+
+  it('is not out of order where a frequency is repeated; all repeats are counted', () => {
+    const messages = (text: string) => parseResponse(text).warnings.map(({ message }) => message);
+    expect(messages('100 80\n100 82\n200 81')).toEqual([
+      '100 Hz occurs 2 times; the levels were averaged in dB',
+    ]);
+    expect(messages('100 80\n100 82\n100 84\n200 81\n200 82\n300 1')).toEqual([
+      '100 Hz occurs 3 times (and 1 other frequency); the levels were averaged in dB',
+    ]);
+    expect(messages('1 1\n1 1\n2 1\n2 1\n3 1\n3 1')).toEqual([
+      '1 Hz occurs 2 times (and 2 other frequencies); the levels were averaged in dB',
+    ]);
+    expect(messages('200 1\n100 1')).toEqual(['frequencies are out of order here; they were sorted']);
+  });
+
   it('is sorted and its repeated frequencies are averaged in dB, with the line in a warning', () => {
     const r = parseResponse('# x\n200 82\n100 80\n200 86\n0 3');
     expect(r).toMatchObject({ frequencyHz: [100, 200], levelDb: [80, 84] });
@@ -158,6 +222,25 @@ describe('the common grid', () => {
     expect(gridHz(grid.first - 1)).toBeLessThan(100);
     expect(gridHz(grid.first + grid.levelDb.length - 1)).toBeLessThanOrEqual(1000);
     expect(levelAt({ frequencyHz: [100, 1000], levelDb: [0, 6] }, 99)).toBeNull();
+  });
+
+  it('lies in straight lines over log frequency: halfway in octaves is halfway in dB', () => {
+    const line = { frequencyHz: [100, 400, 1600], levelDb: [10, 16, 4] };
+    const at = (hz: number) => levelAt(line, hz);
+    expect([at(100), at(400), at(1600)]).toEqual([10, 16, 4]);
+    expect(at(200)).toBeCloseTo(13, 9);
+    expect(at(800)).toBeCloseTo(10, 9);
+    expect([at(99.9), at(1600.1)]).toEqual([null, null]);
+    expect(levelAt({ frequencyHz: [100], levelDb: [5] }, 100)).toBe(5);
+    expect(() => at(0)).toThrow(/frequency is 0; accepted/);
+  });
+
+  it('has 479 points from 20 Hz to just below 20 kHz, and no window without a width', () => {
+    const { first, levelDb } = resample({ frequencyHz: [10, 30_000], levelDb: [3, 3] });
+    expect([first, levelDb.length]).toEqual([0, 479]);
+    expect(gridHz(478)).toBeGreaterThan(19_800);
+    expect(gridHz(478)).toBeLessThan(20_000);
+    expect(() => smooth(levelDb, 0)).toThrow(/fraction is 0; accepted/);
   });
 
   it('smooths without touching a flat curve, and keeps between the extremes', () => {
