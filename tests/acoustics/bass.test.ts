@@ -86,3 +86,23 @@ describe('a hole', () => {
     expect(bassSum(box)).not.toEqual(bassSum({ ...box, subInverted: true }));
   });
 });
+
+describe('the edges of the search', () => {
+  it('moves to the next choice as soon as the hole is too deep by a hundredth of a dB', () => {
+    const box = { enclosure: 'vented', lowLimitHz: 70 } as const;
+    const holeDb = -(alignedHole({ ...box, crossoverHz: 100 }).dipDb ?? 0);
+    expect(holeDb).toBeGreaterThan(0.3);
+    expect(lowestCrossoverHz({ ...box, maxHoleDb: holeDb + 0.01, aligned: true })).toBe(100);
+    expect(lowestCrossoverHz({ ...box, maxHoleDb: holeDb - 0.01, aligned: true })).toBeGreaterThan(100);
+  });
+
+  it('are 10 Hz and 1 kHz, with boxes that reach from 1 Hz', () => {
+    const box = { enclosure: 'sealed', crossoverHz: 80, lowLimitHz: 60 } as const;
+    expect(() => bassSum({ ...box, crossoverHz: 5 })).toThrow(
+      /crossoverHz is 5; accepted: a number from 10 to 1000/,
+    );
+    expect(() => bassSum({ ...box, lowLimitHz: 0.5 })).toThrow(
+      /lowLimitHz is 0.5; accepted: a number from 1 to 1000/,
+    );
+  });
+});
