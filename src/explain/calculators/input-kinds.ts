@@ -95,96 +95,81 @@ function refuseNumber(given: unknown, range: Range): string | undefined {
   return given > max ? `${given} is above ${max}` : undefined;
 }
 
-/** Required number. */
-export function number(told: Told & Range): Input<number> {
-  const accepted = rangeText(told);
-  return {
-    unit: told.unit ?? '',
-    meaning: told.meaning,
+type Refuse = (what: string, at?: string) => Refused;
+/** What one kind of value adds to the words it is told in. */
+interface Kind<T> extends Pick<Input<T>, 'text' | 'parts'> {
+  readonly value: (given: unknown, refuse: Refuse) => Checked<T>;
+}
+
+/** A required input: its words, and one way to refuse a value. */
+function needed<T>(told: Told, accepted: string, { value, ...kind }: Kind<T>): Input<T> {
+  const { unit = '', meaning, example } = told;
+  const refuse: Refuse = (what, at) => ({
+    what,
     accepted,
-    example: told.example,
+    example,
+    ...(at === undefined ? {} : { at }),
+  });
+  return {
+    unit,
+    meaning,
+    accepted,
+    example,
     required: true,
-    text: numberText,
-    value: (given) => {
-      const what = refuseNumber(given, told);
-      if (what !== undefined) return { refused: [{ what, accepted, example: told.example }] };
-      return { value: given as number };
-    },
+    ...kind,
+    value: (given) => value(given, refuse),
   };
 }
+
+const asWritten = (text: string): unknown => text;
+
+/** Required number. */
+export const number = (told: Told & Range): Input<number> =>
+  needed(told, rangeText(told), {
+    text: numberText,
+    value: (given, refuse) => {
+      const what = refuseNumber(given, told);
+      return what === undefined ? { value: given as number } : { refused: [refuse(what)] };
+    },
+  });
 
 /** One of a few words. */
-export function choice<const T extends string>(told: Told & { words: readonly T[] }): Input<T> {
-  const accepted = told.words.join(', ');
-  return {
-    unit: '',
-    meaning: told.meaning,
-    accepted,
-    example: told.example,
-    required: true,
-    text: (text) => text,
-    value: (given) =>
+export const choice = <const T extends string>(told: Told & { words: readonly T[] }): Input<T> =>
+  needed(told, told.words.join(', '), {
+    text: asWritten,
+    value: (given, refuse) =>
       told.words.includes(given as T)
         ? { value: given as T }
-        : { refused: [{ what: `${shown(given)} is not known`, accepted, example: told.example }] },
-  };
-}
+        : { refused: [refuse(`${shown(given)} is not known`)] },
+  });
 
-export function flag(told: Told): Input<boolean> {
-  const accepted = 'true or false';
-  return {
-    unit: '',
-    meaning: told.meaning,
-    accepted,
-    example: told.example,
-    required: true,
+export const flag = (told: Told): Input<boolean> =>
+  needed(told, 'true or false', {
     text: (text) => (text === 'true' ? true : text === 'false' ? false : text),
-    value: (given) =>
-      typeof given === 'boolean'
-        ? { value: given }
-        : { refused: [{ what: `${shown(given)} is neither`, accepted, example: told.example }] },
-  };
-}
+    value: (given, refuse) =>
+      typeof given === 'boolean' ? { value: given } : { refused: [refuse(`${shown(given)} is neither`)] },
+  });
 
 /** Path of a file, as given. */
-export function path(told: Told): Input<string> {
-  const accepted = 'the path of a text file';
-  return {
-    unit: '',
-    meaning: told.meaning,
-    accepted,
-    example: told.example,
-    required: true,
-    text: (text) => text,
-    value: (given) =>
+export const path = (told: Told): Input<string> =>
+  needed(told, 'the path of a text file', {
+    text: asWritten,
+    value: (given, refuse) =>
       typeof given === 'string' && given.trim() !== '' && !given.includes('\0')
         ? { value: given }
-        : { refused: [{ what: `${shown(given)} is no path`, accepted, example: told.example }] },
-  };
-}
+        : { refused: [refuse(`${shown(given)} is no path`)] },
+  });
 
 /** A list of numbers, of one of the `lengths` where these are stated. */
 export function numbers(
   told: Told & Range & { lengths?: readonly number[]; most?: number },
 ): Input<readonly number[]> {
-  const count = told.lengths === undefined ? '' : `${told.lengths.join(' or ')} numbers: `;
-  const accepted = `a list, ${count}each ${rangeText(told)}`;
-  const refuse = (what: string, at?: string) => ({
-    what,
-    accepted,
-    example: told.example,
-    ...(at === undefined ? {} : { at }),
-  });
-  return {
-    unit: told.unit ?? '',
-    meaning: told.meaning,
-    accepted,
-    example: told.example,
-    required: true,
+  const { lengths, most = LONGEST_LIST } = told;
+  const count = lengths === undefined ? '' : `${lengths.join(' or ')} numbers: `;
+  return needed(told, `a list, ${count}each ${rangeText(told)}`, {
     text: jsonText,
-    value: (given) => {
+    value: (given, refuse) => {
       if (!Array.isArray(given)) return { refused: [refuse(`${shown(given)} is no list of numbers`)] };
-      const { lengths, most = LONGEST_LIST } = told;
       if (lengths !== undefined ? !lengths.includes(given.length) : given.length === 0) {
         return { refused: [refuse(`the list has ${given.length} numbers`)] };
       }
@@ -195,7 +180,7 @@ export function numbers(
       });
       return refused.length > 0 ? { refused } : { value: given as number[] };
     },
-  };
+  });
 }
 
 export type Channels = 'left' | 'center' | 'right';
@@ -205,22 +190,11 @@ const CHANNELS: readonly Channels[] = ['left', 'center', 'right'];
 export function channels(
   told: Told & Range & { partial: boolean },
 ): Input<Partial<Record<Channels, number>>> {
-  const accepted = `an object with ${told.partial ? 'any of ' : ''}left, center and right, each ${rangeText(told)}`;
-  const refuse = (what: string, at?: string) => ({
-    what,
-    accepted,
-    example: told.example,
-    ...(at === undefined ? {} : { at }),
-  });
-  return {
-    unit: told.unit ?? '',
-    meaning: told.meaning,
-    accepted,
-    example: told.example,
-    required: true,
+  const part = told.partial ? 'any of ' : '';
+  return needed(told, `an object with ${part}left, center and right, each ${rangeText(told)}`, {
     text: jsonText,
     parts: CHANNELS,
-    value: (given) => {
+    value: (given, refuse) => {
       if (!isObject(given)) return { refused: [refuse(`${shown(given)} is no object`)] };
       const known: readonly string[] = CHANNELS;
       const refused = [
@@ -239,7 +213,7 @@ export function channels(
       const entries = CHANNELS.flatMap((key) => (typeof given[key] === 'number' ? [[key, given[key]]] : []));
       return { value: Object.fromEntries(entries) as Partial<Record<Channels, number>> };
     },
-  };
+  });
 }
 
 export function isObject(given: unknown): given is { [key: string]: Json } {
