@@ -144,7 +144,9 @@ function end(io: Io, ending: Ending, store: Store, folder: string): ExitCode {
     io.err(`\nThe case could not be saved. Here it is; copy it into a file to keep it:\n${store.text()}\n`);
   } else if (ending.kind === 'finished') {
     store.finished();
-    io.err(`\nThe case is saved: ${store.path()}\nAudit it again: center-audit audit ${text}\n`);
+    io.err(
+      `\nThe case is saved: ${store.path()}\nAudit it again: center-audit audit ${text}\nAs a page: center-audit audit ${text} --format html --output report.html\n`,
+    );
   }
   if (ending.kind !== 'finished') io.err(goOnText(store, folder));
   return ending.kind === 'interrupted' ? EXIT.interrupted : EXIT.done;
