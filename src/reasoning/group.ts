@@ -37,9 +37,7 @@ function sideDb(magnitudes: readonly number[], rho: number): number {
  */
 export function groupDb(weights: readonly number[], rho: number): number {
   const sideOf = (sign: 1 | -1): number[] => weights.map((w) => sign * w).filter((w) => w > 0);
-  const [pros, cons] = [sideOf(1), sideOf(-1)];
-  const net = sideDb(pros, rho) - sideDb(cons, rho);
-  if (pros.length === 0 || cons.length === 0) return net;
+  const net = sideDb(sideOf(1), rho) - sideDb(sideOf(-1), rho);
   const plain = weights.reduce((sum, w) => sum + w, 0);
   if (net * plain <= 0) return 0;
   return Math.sign(net) * Math.min(Math.abs(net), Math.abs(plain));
