@@ -51,6 +51,31 @@ describe('an in-line pair with the tweeter between', () => {
     }
   });
 
+  it('cancels exactly at that null, where cos(pi x k) + x^n is nothing, and not below it', () => {
+    for (const [filter, order, k] of [
+      ['LR2', 2, 1],
+      ['LR4', 4, 0.85],
+      ['LR4', 4, 1.5],
+      ['LR8', 8, 0.7],
+    ] as const) {
+      const x = (mtmFirstNullRatio(filter, k) ?? Number.NaN) / (2 * k);
+      expect(Math.cos(Math.PI * x * k) + x ** order).toBeCloseTo(0, 8);
+      for (let part = 0.01; part < 0.99; part += 0.01)
+        expect(Math.cos(Math.PI * x * part * k) + (x * part) ** order).toBeGreaterThan(0);
+    }
+  });
+
+  it('of third order never cancels, however wide it stands', () => {
+    expect(
+      lobingAngle({ spacingM: 20, crossoverHz: 3000, filter: 'BW3', targetDipDb: 60 }).angleDeg,
+    ).toBeNull();
+    const unknown = 'LR6' as CrossoverFilter;
+    expect(() => mtmPointDb({ filter: unknown, frequencyRatio: 1, spacingInWavelengths: 1 })).toThrow(
+      /filter is LR6; accepted/,
+    );
+    expect(() => mtmFirstNullRatio(unknown, 1)).toThrow(/filter is LR6; accepted/);
+  });
+
   it('the full model with tiny drivers far away is the closed form', () => {
     const [spacingM, crossoverHz, azimuthDeg] = [0.26, 2500, 20];
     const mid = {
