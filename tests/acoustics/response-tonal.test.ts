@@ -10,7 +10,7 @@ import {
   resample,
   smooth,
 } from '../../src/acoustics/response.js';
-import { tonalMatch } from '../../src/acoustics/tonal.js';
+import { levelOffset, thirdOctaveDifferences, tonalMatch } from '../../src/acoustics/tonal.js';
 
 /** The error a text is refused with. */
 function refusal(text: string): ResponseError {
@@ -374,6 +374,83 @@ describe('tonal match', () => {
       ),
       { numRuns: 40 },
     );
+  });
+
+  it('aligns by the middle of the differences between 300 and 3000 Hz, whatever lies outside', () => {
+    const flat = response(() => 80);
+    const stepped = (hz: number) => (hz < 290 ? 95 : hz < 1000 ? 81 : hz <= 3010 ? 82 : 60);
+    // Of 160 points 84 lie below 1 kHz (1.74 of 3.32 octaves), so the median is theirs and the mean is between.
+    const { meanDb, medianDb } = levelOffset({ left: flat, center: response(stepped), right: flat });
+    expect(medianDb).toBeCloseTo(1, 9);
+    expect(meanDb).toBeGreaterThan(1.4);
+    expect(meanDb).toBeLessThan(1.6);
+    const half = (hz: number) => (hz < 949 ? 80 : 84);
+    expect(levelOffset({ left: flat, center: response(half), right: flat }).meanDb).toBeCloseTo(2, 1);
+  });
+
+  it('gives third-octave differences by their names, aligned by the median or by the mean', () => {
+    const flat = response(() => 80);
+    const hole = (hz: number) => (hz >= 891.3 && hz < 1122 ? 75 : 81);
+    const input = { left: flat, center: response(hole), right: flat };
+    const byMedian = thirdOctaveDifferences(input);
+    expect([...byMedian.keys()]).toEqual([
+      200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000, 6300, 8000,
+    ]);
+    expect(byMedian.get(1000)).toBeCloseTo(-6, 9);
+    for (const [hz, db] of byMedian) if (hz !== 1000) expect(db).toBeCloseTo(0, 9);
+    const byMean = thirdOctaveDifferences(input, 'mean');
+    expect(byMean.get(1000)).toBeLessThan(-5.3);
+    expect(byMean.get(2000)).toBeCloseTo((byMean.get(1000) ?? 0) + 6, 9);
+    expect(byMean.get(2000)).toBeGreaterThan(0.4);
+  });
+
+  it('takes the power mean within a band: half of it 3 dB louder and half silent is as loud', () => {
+    const flat = response(() => 80);
+    const comb = { frequencyHz: POINTS_HZ, levelDb: POINTS_HZ.map((_, i) => (i % 2 === 0 ? 83.0103 : -50)) };
+    const input = { left: flat, center: comb, right: flat };
+    const { meanDb } = levelOffset(input);
+    // A band holds 15 to 17 points, so its halves are not quite equal.
+    for (const [, db] of thirdOctaveDifferences(input, 'mean'))
+      expect(Math.abs(db + meanDb)).toBeLessThan(0.4);
+  });
+
+  it('names the worst band with its sign and counts those beyond 3 dB', () => {
+    const flat = response(() => 80);
+    const inBand = (hz: number, center: number) => hz >= center / 1.122 && hz < center * 1.122;
+    const faults = (hz: number) =>
+      80 + (inBand(hz, 501.2) ? 3.3 : 0) + (inBand(hz, 2512) ? -5 : 0) + (inBand(hz, 5012) ? 2.5 : 0);
+    const r = tonalMatch({ left: flat, center: response(faults), right: flat });
+    expect(r.worstBandHz).toBe(2500);
+    expect(r.worstBandDb).toBeCloseTo(-5, 1);
+    expect(r.bandsOver3Db).toBe(2);
+    expect(r.rmsDb).toBeCloseTo(Math.sqrt((3.3 ** 2 + 5 ** 2 + 2.5 ** 2) / 17), 1);
+    expect(r.bands.find(({ hz }) => hz === 500)?.diffDb).toBeCloseTo(3.3, 1);
+    // What the bands say and what is summed up of them are the same.
+    const after = r.bands.map(({ afterDb }) => afterDb);
+    expect(r.residualRmsDb).toBeCloseTo(Math.sqrt(after.reduce((sum, db) => sum + db * db, 0) / 17), 9);
+    expect(Math.abs(r.residualWorstDb)).toBeCloseTo(Math.max(...after.map(Math.abs)), 9);
+    expect(after).toContain(r.residualWorstDb);
+  });
+
+  it('takes 80 Hz for the limit of a center that nobody stated', () => {
+    const thin = response(
+      (hz) => wavy(hz) + analogFilterDb({ type: 'lowShelf', frequencyHz: 300, gainDb: -6, q: 0.7 }, hz),
+    );
+    const input = { left: response(wavy), center: thin, right: response(wavy) };
+    expect(tonalMatch(input)).toEqual(tonalMatch({ ...input, lowLimitHz: 80 }));
+    expect(tonalMatch(input).filters).not.toEqual(tonalMatch({ ...input, lowLimitHz: 250 }).filters);
+  });
+
+  it('warns of a coarse file only where there are fewer than six points an octave, and names its channel', () => {
+    const every = (perOctave: number): Response => {
+      const frequencyHz = Array.from({ length: 8 * perOctave + 1 }, (_, i) => 50 * 2 ** (i / perOctave));
+      return { frequencyHz, levelDb: frequencyHz.map(() => 80) };
+    };
+    const warningsOf = (left: Response, right: Response) =>
+      tonalMatch({ left, center: every(12), right }).warnings.join(' ');
+    expect(warningsOf(every(6), every(6))).toBe('');
+    expect(warningsOf(every(5), every(6))).toMatch(/^The response of left has few points \(41\)/);
+    expect(warningsOf(every(6), every(5))).toMatch(/^The response of right has few points \(41\)/);
   });
 
   it('says what it left out and that a coarse file is coarse', () => {
