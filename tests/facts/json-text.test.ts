@@ -79,6 +79,65 @@ describe('JSON from strangers', () => {
     expect(fault(text)).toBe(message);
   });
 
+  it.each([
+    ['', 'a JSON object'],
+    ['{\n  "a": 1,\n}', 'no comma before }'],
+    ['{a: 1}', 'a key in double quotes'],
+    ['{"a":1', '}'],
+    ['{"a":1,', '}'],
+    ['{', '}'],
+    ['[1, 2', ']'],
+    ['{"a": "half', 'a closing "'],
+    ['{"a" 1}', 'a colon'],
+    ['{"a": 1 "b": 2}', 'a comma or }'],
+    ['[1 2]', 'a comma or ]'],
+    ['{} x', 'nothing more'],
+    ['{"a": 1, "a": 2}', 'each key once'],
+    ['{"prototype": 1}', 'the keys of a case file'],
+    ['{"a": 1e999}', 'a finite number'],
+    ['{"a": 01}', 'a number such as 3.2, or a text in quotes'],
+    ['{"a": -}', 'a number such as 3.2'],
+    ['{"a": NaN}', 'a value: a text in double quotes, a number, an object or a list'],
+    ['{"a": "\\x"}', '\\\\ for a backslash'],
+    ['{"a": "\\u12"}', 'for example \\u00e9'],
+    ['{"a": "x\ny"}', '\\n for a line break'],
+    ['['.repeat(14), 'at most 12 levels'],
+    [`[${'1,'.repeat(1000)}1]`, 'at most 1000'],
+  ])('%j is told with what is accepted: %s', (text, accepted) => {
+    let told: unknown;
+    try {
+      parseJson(text, LIMITS);
+    } catch (error) {
+      told = error;
+    }
+    expect(told).toBeInstanceOf(JsonFault);
+    expect(told).toMatchObject({ name: 'JsonFault', accepted });
+  });
+
+  it('reads every escape, and tells what stands where something else should', () => {
+    expect(parseJson('"\\"\\\\\\/\\b\\f\\n\\r\\t\\u0041\\ud83d\\ude00"', LIMITS).value).toBe(
+      '"\\/\b\f\n\r\tA😀',
+    );
+    expect(fault('[tru]')).toMatch(/"t" stands where a value should be/);
+    expect(fault('[trueish]')).toMatch(/"t" stands where a value should be/);
+    expect(fault('[1, ]')).toMatch(/"]" stands where a value should be/);
+    expect(fault('{"a": -x}')).toMatch(/"-" stands where a number should be/);
+    expect(fault('😀')).toMatch(/"😀" stands where a value should be/);
+    expect(fault('{"a":')).toMatch(/the text ends where a value should be/);
+    expect(fault(`{"${'k'.repeat(80)}":1,"${'k'.repeat(80)}":1}`)).toMatch(/the key "k{60}" stands/);
+  });
+
+  it('remembers where a list or text at the top stands, and the last letter of a line', () => {
+    const { placeOf } = parseJson('\n [ 1,\n2,\n\n   3 ]', LIMITS);
+    expect(['', '0', '1', '2', '3'].map((path) => placeOf(path))).toEqual([
+      { line: 2, column: 2 },
+      { line: 2, column: 4 },
+      { line: 3, column: 1 },
+      { line: 5, column: 4 },
+      undefined,
+    ]);
+  });
+
   it('limits nesting before it costs anything', () => {
     expect(fault('['.repeat(12) + ']'.repeat(12))).toBe('read');
     expect(fault('['.repeat(13) + ']'.repeat(13), { depth: 11, entries: 9 })).toMatch(
