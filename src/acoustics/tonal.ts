@@ -5,7 +5,7 @@
  */
 import { thirdOctaveCenterHz, thirdOctaveEdgesHz } from './bands.js';
 import type { Filter } from './filter.js';
-import { gridHz, type Response, resample, smooth } from './response.js';
+import { type GridResponse, gridHz, type Response, resample, smooth } from './response.js';
 import { proposeFilters, responseOfFilters } from './tonal-fit.js';
 
 /** Range of the level alignment, Hz: where voices are and rooms and limits are not. Common practice, no source. */
@@ -58,22 +58,21 @@ type Common = { readonly first: number; readonly center: Float64Array; readonly 
 
 /** The three on the part of the grid that all cover; mains as the power mean of left and right. */
 function onCommonGrid({ left, center, right }: TonalInput): Common {
-  const all = [left, center, right].map(resample);
-  const first = Math.max(...all.map((curve) => curve.first));
-  const end = Math.min(...all.map((curve) => curve.first + curve.levelDb.length));
-  const [l, c, r] = all.map((curve) =>
-    curve.levelDb.subarray(first - curve.first, Math.max(first, end) - curve.first),
-  );
-  if (l === undefined || c === undefined || r === undefined)
-    throw new Error('three responses make three curves');
+  const [l, c, r] = [resample(left), resample(center), resample(right)] as const;
+  const first = Math.max(l.first, c.first, r.first);
+  const end = Math.min(...[l, c, r].map((curve) => curve.first + curve.levelDb.length));
   if (end <= first || gridHz(first - 1) >= ALIGN_FROM_HZ || gridHz(end) <= ALIGN_TO_HZ) {
     const span = end > first ? `${gridHz(first).toFixed(0)} to ${gridHz(end - 1).toFixed(0)} Hz` : 'nowhere';
     throw new RangeError(
       `left, center and right overlap ${end > first ? 'from ' : ''}${span}; accepted: at least ${ALIGN_FROM_HZ} to ${ALIGN_TO_HZ} Hz, better 20 to 20000 Hz`,
     );
   }
-  const mains = l.map((level, i) => 10 * Math.log10((10 ** (level / 10) + 10 ** ((r[i] ?? 0) / 10)) / 2));
-  return { first, center: c, mains };
+  const cut = ({ first: start, levelDb }: GridResponse) => levelDb.subarray(first - start, end - start);
+  const rightDb = cut(r);
+  const mains = cut(l).map(
+    (level, i) => 10 * Math.log10((10 ** (level / 10) + 10 ** ((rightDb[i] ?? 0) / 10)) / 2),
+  );
+  return { first, center: cut(c), mains };
 }
 
 function meanAndMedian(values: readonly number[]): { mean: number; median: number } {

@@ -388,6 +388,33 @@ describe('tonal match', () => {
     expect(levelOffset({ left: flat, center: response(half), right: flat }).meanDb).toBeCloseTo(2, 1);
   });
 
+  it('needs all three from 300 to 3000 Hz, to the next point of the grid', () => {
+    const all = response(wavy);
+    const match = (center: Response) => levelOffset({ left: all, center, right: all }).medianDb;
+    expect(match(response(wavy, 298, 2960))).toBeCloseTo(0, 9);
+    expect(() => match(response(wavy, 303))).toThrow(/overlap from 306 to 19897 Hz; accepted/);
+    expect(() => match(response(wavy, 20, 2950))).toThrow(/overlap from 20 to 2916 Hz; accepted/);
+  });
+
+  it('takes the middle value for the median, in whatever order the differences come', () => {
+    const flat = response(() => 80);
+    // The grid has 159 points from 300 to 3000 Hz: each of the levels 0, 0.1 ... 15.8 occurs once.
+    const mixed = {
+      frequencyHz: POINTS_HZ,
+      levelDb: POINTS_HZ.map((_, n) => 80 + (((n - 188) * 67 + 159_000) % 159) / 10),
+    };
+    const { medianDb, meanDb } = levelOffset({ left: flat, center: mixed, right: flat });
+    expect(medianDb).toBeCloseTo(7.9, 9);
+    expect(meanDb).toBeCloseTo(7.9, 9);
+  });
+
+  it('leaves out the bands that one of the three does not cover', () => {
+    const part = response(() => 80, 230, 4600);
+    expect([
+      ...thirdOctaveDifferences({ left: response(() => 80), center: part, right: part }).keys(),
+    ]).toEqual([315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150, 4000]);
+  });
+
   it('gives third-octave differences by their names, aligned by the median or by the mean', () => {
     const flat = response(() => 80);
     const hole = (hz: number) => (hz >= 891.3 && hz < 1122 ? 75 : 81);
@@ -449,6 +476,8 @@ describe('tonal match', () => {
     const warningsOf = (left: Response, right: Response) =>
       tonalMatch({ left, center: every(12), right }).warnings.join(' ');
     expect(warningsOf(every(6), every(6))).toBe('');
+    // 46 steps in 8 octaves are 5.75 an octave.
+    expect(warningsOf(every(5.75), every(6))).toMatch(/left has few points \(47\)/);
     expect(warningsOf(every(5), every(6))).toMatch(/^The response of left has few points \(41\)/);
     expect(warningsOf(every(6), every(5))).toMatch(/^The response of right has few points \(41\)/);
   });
