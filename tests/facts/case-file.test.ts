@@ -149,6 +149,67 @@ describe('seats of a case', () => {
   });
 });
 
+describe('seats at the edges', () => {
+  const first = (seat: object, units = 'metric') => readCase(caseOf({ units, seats: [seat] })).book.seats[0];
+
+  it.each([
+    ['xM', -10, 10, -10.01, 10.01],
+    ['yM', 0.2, 40, 0.19, 40.1],
+    ['earHeightM', 0.3, 5, 0.29, 5.01],
+  ] as const)('%s may lie from %d to %d m', (key, low, high, below, above) => {
+    const seat = { xM: 0, yM: 3 };
+    for (const value of [low, high]) expect(first({ ...seat, [key]: value })).toMatchObject({ [key]: value });
+    for (const value of [below, above]) {
+      expect(problem({ seats: [{ ...seat, [key]: value }] })).toMatchObject({
+        path: `seats.0.${key}`,
+        accepted: `meters, or a text with its unit, from ${low} to ${high} m`,
+        example: '2.8',
+      });
+    }
+    expect(problem({ units: 'imperial', seats: [{ ...seat, [key]: above }] })?.example).toBe('"9 ft 2 in"');
+  });
+
+  it('are named, or numbered where they are not; a side is no sign twice', () => {
+    expect(first({ xM: 0, yM: 3 })).toMatchObject({ name: 'seat 1', row: 1, main: true });
+    expect(first({ name: ' \u0007 ', xM: 0, yM: 3 })?.name).toBe('seat 1');
+    expect(first({ xM: '0 left', yM: 3 })?.xM).toBe(0);
+    expect(first({ xM: '-1 m left', yM: 3 })?.xM).toBe(-1);
+    expect(problem({ seats: [{ xM: 0, yM: '3 m left' }] })?.what).toMatch(/not known here/);
+  });
+
+  it('say nothing of a lone seat that is not marked, and two marks in words', () => {
+    expect(readCase(caseOf({ seats: [{ xM: 0, yM: 3 }] })).warnings).toEqual([]);
+    const both = [
+      { name: 'a', xM: 0, yM: 3, main: true },
+      { name: 'b', xM: 1, yM: 3, main: true },
+    ];
+    expect(problem({ seats: both })).toMatchObject({
+      what: '"a" and "b" are both marked as the main seat',
+      accepted: 'main: true at one seat',
+    });
+    const same = both.map((seat) => ({ ...seat, name: 'a', main: false }));
+    expect(problem({ seats: same })).toMatchObject({
+      what: 'two seats are called "a"',
+      accepted: 'a name of its own for each seat',
+      example: '"left end"',
+    });
+  });
+
+  it('without a mark leave the main one to the front row, whatever its number, and to the first of two as near', () => {
+    const { book } = readCase(
+      caseOf({
+        seats: [
+          { name: 'back', xM: 0, yM: 4, row: 3 },
+          { name: 'left', xM: -0.3, yM: 3, row: 2 },
+          { name: 'right', xM: 0.3, yM: 3, row: 2 },
+        ],
+      }),
+    );
+    expect(book.seats.map(({ main }) => main)).toEqual([false, true, false]);
+    expect(readCase(caseOf({ seats: [] })).book.seats).toEqual([]);
+  });
+});
+
 describe('what is wrong with a case', () => {
   it('is told all at once, in the order of the file, with line, column, accepted values and an example', () => {
     const found = problems(`{
@@ -212,6 +273,119 @@ describe('what is wrong with a case', () => {
     expect(problem(parts)?.accepted).not.toBe('');
   });
 
+  it.each<[object, Partial<CaseProblem>]>([
+    [
+      { complaints: 'dull' },
+      { what: 'this is no list of complaints', accepted: 'a list', example: '["dull", "hollow"]' },
+    ],
+    [{ complaints: ['xyzzy'] }, { path: 'complaints.0', what: '"xyzzy" is no complaint', example: 'dull' }],
+    [
+      { absentComplaints: ['dul'] },
+      { path: 'absentComplaints.0', what: '"dul" is no complaint; did you mean dull?', example: 'dull' },
+    ],
+    [{ complaints: [3] }, { what: '3 is no complaint', example: 'dull' }],
+    [{ complaints: [[]] }, { what: 'a list is no complaint' }],
+    [{ complaints: [{}] }, { what: 'an object is no complaint' }],
+    [
+      { facts: { zzz: 1 } },
+      {
+        path: 'facts.zzz',
+        what: '"zzz" is no fact that is known here',
+        accepted: 'the facts that "center-audit facts" lists',
+      },
+    ],
+    [{ zzzzzz: 1 }, { path: 'zzzzzz', what: '"zzzzzz" is no key that is known here', example: 'format' }],
+    [
+      { seats: [{ xM: 0, yM: 3, hight: 1 }] },
+      { path: 'seats.0.hight', accepted: 'name, xM, yM, row, earHeightM, main', example: 'name' },
+    ],
+    [
+      { expect: { tops: [] } },
+      { path: 'expect.tops', accepted: 'top, ruledOut, undecided, separates', example: 'top' },
+    ],
+    [
+      { facts: { seatDistance: { value: 3, hw: 'measured' } } },
+      {
+        path: 'facts.seatDistance.hw',
+        accepted: 'value, how',
+        what: '"hw" is no key that is known here; did you mean how?',
+      },
+    ],
+    [
+      { facts: { seatDistance: { value: 3, how: 'unknown' } } },
+      { path: 'facts.seatDistance', accepted: 'one of the two', example: '{ "how": "unknown" }' },
+    ],
+    [
+      { facts: { seatDistance: { value: 3, how: 'dreamt' } } },
+      { path: 'facts.seatDistance.how', example: 'measured' },
+    ],
+    [
+      { facts: { seatDistance: {} } },
+      {
+        path: 'facts.seatDistance',
+        accepted: 'a value, or { "value", "how" }',
+        example: '{ "how": "unknown" }',
+      },
+    ],
+    [
+      { facts: [] },
+      {
+        path: 'facts',
+        what: 'a list does not fit here',
+        accepted: 'an object of facts',
+        example: '{ "seatDistance": "9 ft" }',
+      },
+    ],
+    [{ seats: {} }, { what: 'an object does not fit here', accepted: 'a list of at most 30 seats' }],
+    [
+      { units: 'stones' },
+      { what: '"stones" does not fit here', accepted: 'metric, imperial', example: '"imperial"' },
+    ],
+    [{ title: null }, { what: 'null does not fit here', accepted: 'a text of at most 200 letters' }],
+    [{ title: 'x'.repeat(201) }, { what: `"${'x'.repeat(59)}…" is too long` }],
+    [{ seats: [{ yM: 3 }] }, { path: 'seats.0.xM', what: 'this key is missing', example: '"3 ft 6 in"' }],
+    [
+      { seats: [{ xM: 0, yM: 3, main: 1 }] },
+      { path: 'seats.0.main', what: '1 does not fit here', example: 'true' },
+    ],
+    [{ facts: { seatDistance: 'x'.repeat(301) } }, { path: 'facts.seatDistance', example: '3.00 m' }],
+    [{ facts: { seatDistance: { value: [3], how: 'measured' } } }, { what: 'a list is no number' }],
+    [{ facts: { seatDistance: { value: {}, how: 'measured' } } }, { what: 'an object is no number' }],
+  ])('%j: says what, where, what is accepted and an example', (parts, expected) => {
+    expect(problem(parts)).toMatchObject(expected);
+  });
+
+  it('says for every shape that does not fit what would, in words', () => {
+    const anything = {
+      format: 1,
+      version: 1,
+      units: 1,
+      title: 1,
+      words: 1,
+      facts: 1,
+      notes: 1,
+      tried: 1,
+      seats: 1,
+      expect: 1,
+    };
+    for (const key of Object.keys(anything)) {
+      if (key === 'format' || key === 'version') continue;
+      expect(problem({ [key]: 1 })?.accepted, key).not.toBe('another kind of value');
+    }
+    expect(problem({ how: { deep: 1 } })?.accepted).toMatch(/^format, version, units/);
+  });
+
+  it('looks for a near word for twenty unknown keys, not for every one of a stranger', () => {
+    const many = Object.fromEntries(
+      Array.from({ length: 25 }, (_, i) => [`seatDistanc${String.fromCharCode(97 + i)}`, 1]),
+    );
+    const found = problems(caseOf({ facts: many }));
+    const hints = found.filter(({ what }) => what.includes('did you mean seatDistance?'));
+    expect(hints).toHaveLength(20);
+    const [long] = problems(caseOf({ ['k'.repeat(500)]: 1 }));
+    expect(long?.path).toBe('k'.repeat(CASE_LIMITS.idLetters));
+  });
+
   it('is an error whose first problem can be read part by part', () => {
     try {
       readCase(caseOf({ facts: { seatDistance: '3 kg' } }));
@@ -260,6 +434,86 @@ describe('bytes from strangers', () => {
   ])('%s are refused clearly', (_name, data, words) => {
     expect(() => decodeCase(data)).toThrow(words);
     expect(() => decodeCase(data)).toThrow(CaseError);
+  });
+
+  it.each<[string, () => unknown, string, RegExp]>([
+    [
+      'too many bytes',
+      () => decodeCase(new Uint8Array(MAX_CASE_BYTES + 1).fill(0x20)),
+      'a case file of at most 1048576 bytes (1 MiB)',
+      /^the file is 1048577 bytes$/,
+    ],
+    [
+      'UTF-16, little end first',
+      () => decodeCase(new Uint8Array([0xff, 0xfe, 0x7b, 0])),
+      'a text file in UTF-8',
+      /UTF-16/,
+    ],
+    [
+      'UTF-16, big end first',
+      () => decodeCase(new Uint8Array([0xfe, 0xff, 0, 0x7b])),
+      'a text file in UTF-8',
+      /UTF-16/,
+    ],
+    ['zero bytes', () => decodeCase(new Uint8Array([0x7b, 0, 0x7d])), 'a text file in UTF-8', /position 1$/],
+    [
+      'Latin-1',
+      () => decodeCase(new Uint8Array([0x22, 0xe9, 0x22])),
+      'a text file saved as UTF-8',
+      /perhaps in Latin-1/,
+    ],
+    [
+      'one byte that begins UTF-16 and does not',
+      () => decodeCase(new Uint8Array([0xff, 0x20])),
+      'a text file saved as UTF-8',
+      /not written in UTF-8/,
+    ],
+    [
+      'too many letters',
+      () => readCase(' '.repeat(MAX_CASE_BYTES + 1)),
+      'a case of at most 1048576 bytes (1 MiB)',
+      /^the text has 1048577 letters$/,
+    ],
+    ['a list', () => readCase('[]'), 'an object in braces', /^the text is no JSON object$/],
+    ['nothing', () => readCase('null'), 'an object in braces', /no JSON object/],
+    ['a number', () => readCase('3'), 'an object in braces', /no JSON object/],
+    ['broken JSON', () => readCase('{"a" 1}'), 'a colon', /"1" stands after a key/],
+    ['another format', () => readCase('{"format": "x"}'), '"center-audit/case"', /^the format is "x"$/],
+    [
+      'a format that is no text',
+      () => readCase('{"format": 3}'),
+      '"center-audit/case"',
+      /^the format is something else$/,
+    ],
+    ['half a version', () => readCase('{"version": 1.5}'), 'a version up to 1', /no version of a case file/],
+    [
+      'a newer version',
+      () => readCase('{"version": 2}'),
+      'a version up to 1',
+      /has version 2, which is newer/,
+    ],
+  ])('%s: told with what is accepted', (_name, read, accepted, what) => {
+    let told: unknown;
+    try {
+      read();
+    } catch (error) {
+      told = error;
+    }
+    expect(told).toMatchObject({ name: 'CaseError', accepted, what: expect.stringMatching(what) });
+  });
+
+  it('of exactly the size that is allowed are read', () => {
+    const text = `{"title":"x"}${' '.repeat(MAX_CASE_BYTES - 13)}`;
+    expect(readCase(decodeCase(bytes(text))).book.title).toBe('x');
+  });
+
+  it('that are broken are placed by line and column', () => {
+    try {
+      readCase('{\n "a" 1}');
+      expect.unreachable();
+    } catch (error) {
+      expect(String(error)).toMatch(/line 2, column 6: "1" stands after a key/);
+    }
   });
 
   it('are read when they are UTF-8, with or without a mark', () => {
@@ -364,6 +618,24 @@ describe('the JSON Schema', () => {
     const described = schema.properties.facts?.properties ?? {};
     expect(Object.keys(described)).toEqual(FACT_IDS);
     for (const id of FACT_IDS) expect(described[id]?.description).toContain(factSpec(id).ask);
+  });
+
+  it('says in words what a choice, a number and a file may be, and what the whole is', () => {
+    expect(schema).toMatchObject({
+      title: 'center-audit case',
+      description: 'One home audio system and the complaint about its center loudspeaker',
+    });
+    const words = (id: string) => schema.properties.facts?.properties?.[id]?.description ?? '';
+    expect(words('centerLayout')).toContain('mid-tweeter-mid: ');
+    expect(words('centerLayout')).toContain('; coaxial: ');
+    expect(words('centerLayout')).not.toContain('for example');
+    expect(words('seatDistance')).toMatch(
+      /a length in m, cm, or ft and in, from 50 cm to 30.00 m; for example 3.00 m; a number alone takes the unit system of the case$/,
+    );
+    expect(words('responseLeft')).toMatch(
+      /the path of a text file in the folder of the case; for example center.txt$/,
+    );
+    expect(schema.properties.units).toMatchObject({ description: expect.stringContaining('without a unit') });
   });
 
   it('holds nothing that is not JSON', () => {
