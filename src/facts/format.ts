@@ -32,7 +32,7 @@ function formatLength(valueM: number, { units, written, both }: FormatOptions): 
 /** Meters to the centimeter, centimeters to the millimeter, small things in millimeters. */
 function metricLength(valueM: number): string {
   const size = Math.abs(valueM);
-  if (size >= 0.9995) return `${fixed(valueM, 2)} m`;
+  if (size >= 0.9995) return `${valueM.toFixed(2)} m`;
   if (size >= 0.00995 || size < 0.000005) return `${short(valueM * 100, 1)} cm`;
   return `${short(valueM * 1000, 2)} mm`;
 }
@@ -74,14 +74,7 @@ function formatPlain(value: number, unit: Exclude<Unit, 'm'>): string {
   }
 }
 
-/** Fixed decimals without a minus before zero. */
-function fixed(value: number, decimals: number): string {
-  const text = value.toFixed(decimals);
-  return Number(text) === 0 ? (0).toFixed(decimals) : text;
-}
-
-/** At most so many decimals, trailing zeros dropped. */
+/** At most so many decimals; trailing zeros and the minus of a zero are dropped. */
 function short(value: number, decimals: number): string {
-  const rounded = Number(value.toFixed(decimals));
-  return String(rounded === 0 ? 0 : rounded);
+  return String(Number(value.toFixed(decimals)));
 }

@@ -139,7 +139,9 @@ describe('JSON from strangers', () => {
   });
 
   it('limits nesting before it costs anything', () => {
-    expect(fault('['.repeat(12) + ']'.repeat(12))).toBe('read');
+    expect(fault('['.repeat(13) + ']'.repeat(13))).toBe('read');
+    expect(fault('['.repeat(14) + ']'.repeat(14))).toMatch(/nested deeper than 12/);
+    expect(fault(`${'{"a":'.repeat(14)}1${'}'.repeat(14)}`)).toMatch(/nested deeper than 12/);
     expect(fault('['.repeat(13) + ']'.repeat(13), { depth: 11, entries: 9 })).toMatch(
       /nested deeper than 11/,
     );

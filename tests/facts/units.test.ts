@@ -3,7 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { UnitSystem } from '../../src/facts/book.js';
 import { type FormatOptions, formatValue } from '../../src/facts/format.js';
 import type { Unit } from '../../src/facts/spec.js';
-import { MAX_QUANTITY_LENGTH, parseQuantity } from '../../src/facts/units.js';
+import {
+  acceptedForm,
+  bareUnit,
+  bareValue,
+  MAX_QUANTITY_LENGTH,
+  parseQuantity,
+} from '../../src/facts/units.js';
 
 function read(
   text: string,
@@ -79,6 +85,29 @@ describe('lengths as people write them', () => {
     expect(value(text)).toBeCloseTo(meters, 12);
   });
 
+  it.each([
+    ['5 ft 2 1/2 in', 1.5875],
+    ['5 ft 1/2 in', 1.5367],
+    ['5 ft 1 1/2 in', 1.5621],
+    ['5 ft .5 in', 1.5367],
+    ['5 ft & 6 in', 1.6764],
+    ['10  1/2 in', 0.2667],
+    ['10 - 1/2 in', 0.2667],
+    ['2e1 m', 20],
+    ['  3 m ', 3],
+    ['3 m 99 cm', 3.99],
+    ['3 m 999 mm', 3.999],
+    ['5 ft 11 3/4 in', 1.82245],
+    [`3${' '.repeat(MAX_QUANTITY_LENGTH - 2)}m`, 3],
+  ])('%s, too', (text, meters) => {
+    expect(value(text)).toBeCloseTo(meters, 12);
+  });
+
+  it('has no zero below zero, and no bare number where one part has a unit', () => {
+    expect(Object.is(value('-0 m'), 0)).toBe(true);
+    expect(read('3 m 20')).toMatchObject({ bare: false });
+  });
+
   it('takes a word for "about" as a guess', () => {
     for (const text of [
       'about 3 m',
@@ -89,6 +118,12 @@ describe('lengths as people write them', () => {
       'approx. 3 m',
       '3 m or so',
       'roughly 3 m',
+      'ca3 m',
+      'approx.3 m',
+      '3 m or so.',
+      '3 m-ish',
+      '3 m approx.',
+      '~3 m roughly',
     ]) {
       expect(read(text)).toEqual({ value: 3, approximate: true, bare: false });
     }
@@ -117,6 +152,19 @@ describe('lengths as people write them', () => {
     ['3 m 5', /two digits of centimeters/],
     ['3 m 120 cm', /do not belong together/],
     ['3 in 4 ft', /do not belong together/],
+    ['3 yd 20 cm', /do not belong together/],
+    ['3 m 2 m', /do not belong together/],
+    ['3 m 2 dm', /do not belong together/],
+    ['3 m 20 in', /do not belong together/],
+    ['3 m 100 cm', /do not belong together/],
+    ['3 m 1000 mm', /do not belong together/],
+    ['3 m 20 kg', /is a mass/],
+    ['5 ft 6 kg', /is a mass/],
+    ['5 & 6 ft', /more than one value/],
+    ['5 and 6 ft', /more than one value/],
+    ['9 ft to 10 ft', /more than one value/],
+    ['9 ft - 10 ft', /more than one value/],
+    ['1 ft 2 ft 3 ft 4 ft', /more parts than one quantity/],
     ['10 ft 6 cm', /do not belong together/],
     ['3 m 20 cm 5 mm', /more parts/],
     ['1 2 3 4 m', /more parts/],
@@ -156,6 +204,33 @@ describe('lengths as people write them', () => {
       example: '10 ft 6 in',
     });
     expect(refused('metric')).toMatchObject({ example: '3.2 m' });
+  });
+});
+
+describe('a number alone', () => {
+  it('is taken in the unit of the system and of the fact', () => {
+    const context = (unit: Unit, units: UnitSystem, written: 'length' | 'small-length' = 'length') => ({
+      unit,
+      units,
+      written,
+    });
+    expect(bareUnit(context('m', 'metric'))).toBe('m');
+    expect(bareUnit(context('m', 'metric', 'small-length'))).toBe('m');
+    expect(bareUnit(context('m', 'imperial'))).toBe('ft');
+    expect(bareUnit(context('m', 'imperial', 'small-length'))).toBe('in');
+    expect(bareUnit(context('Hz', 'imperial'))).toBe('');
+    expect(bareValue(10, context('m', 'imperial'))).toBeCloseTo(3.048, 12);
+    expect(bareValue(10, context('Hz', 'imperial'))).toBe(10);
+  });
+
+  it('is asked for with an example in its own kind', () => {
+    const example = (unit: Unit, units: UnitSystem, written: 'length' | 'small-length') =>
+      acceptedForm({ unit, units, written }).example;
+    expect(example('m', 'metric', 'length')).toBe('3.2 m');
+    expect(example('m', 'metric', 'small-length')).toBe('26 cm');
+    expect(example('m', 'imperial', 'length')).toBe('10 ft 6 in');
+    expect(example('m', 'imperial', 'small-length')).toBe('10 1/4 in');
+    expect(example('Hz', 'metric', 'length')).toBe('2.5 kHz');
   });
 });
 
@@ -282,6 +357,10 @@ describe('writing quantities', () => {
     [400, 'ms', { units: 'metric' }, '400 ms'],
     [1.5, 'dB', { units: 'metric', sign: true }, '+1.5 dB'],
     [-0.04, 'dB', { units: 'metric', sign: true }, '0 dB'],
+    [0, 'dB', { units: 'metric', sign: true }, '0 dB'],
+    [12.34, 'ms', { units: 'metric' }, '12.3 ms'],
+    [-2, 'm', { units: 'metric', both: false }, '-2.00 m'],
+    [0.2609, 'm', { units: 'imperial', written: 'small-length', both: false }, '10.3 in'],
     [5, 'deg', { units: 'metric' }, '5°'],
     [3, '1', { units: 'metric' }, '3'],
     [0.35, 'kg/m2', { units: 'metric' }, '0.35 kg/m2'],
