@@ -17,6 +17,16 @@ describe('printed balance sheets', () => {
       }),
     );
   });
+  it('gives the tenth that is over to the line that loses most by rounding, of equals to the first', () => {
+    expect(tenthsThatSum([0.02, 0.08])).toEqual({ parts: [0, 0.1], total: 0.1 });
+    expect(tenthsThatSum([0.16, 0.15, 0.19])).toEqual({ parts: [0.2, 0.1, 0.2], total: 0.5 });
+    expect(tenthsThatSum([1.25, 2.25])).toEqual({ parts: [1.3, 2.2], total: 3.5 });
+    expect(tenthsThatSum([-0.02, -0.08])).toEqual({ parts: [0, -0.1], total: -0.1 });
+  });
+  it('prints nothing as zero, never as minus zero', () => {
+    const { parts, total } = tenthsThatSum([-0, -0.001]);
+    expect([...parts, total].every((value) => Object.is(value, 0))).toBe(true);
+  });
   it('rounds three times one third to tenths that make one', () => {
     expect(tenthsThatSum([1 / 3, 1 / 3, 1 / 3])).toEqual({ parts: [0.4, 0.3, 0.3], total: 1 });
   });

@@ -2,24 +2,36 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fillingOf } from '../../src/explain/report-evidence.js';
 import {
+  answerText,
+  capital,
   effortText,
+  factText,
   fill,
   fillKnown,
   fillNaming,
   GapError,
+  gateText,
+  idText,
   listText,
   minutesText,
+  named,
   plural,
+  quantityText,
+  sentence,
   sentencesOf,
   variablesIn,
+  variableText,
 } from '../../src/explain/words.js';
+import { withAnswer } from '../../src/facts/book.js';
 import { factSpec, isFactId } from '../../src/facts/catalog.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import type { VarId } from '../../src/rules/condition.js';
+import { all, any, is, type VarId } from '../../src/rules/condition.js';
 import { DERIVED, isDerivedId } from '../../src/rules/derived/table.js';
+import { viewOf } from '../../src/rules/derived/view.js';
 import { CAUSES } from '../../src/rules/index.js';
 import type { Reading, View } from '../../src/rules/view.js';
 import { anyBook } from '../support/books.js';
+import { bookOf } from '../support/causeClaims.js';
 
 /** A view in which everything is known. */
 function knowing(value: (id: VarId) => number | string): View {
@@ -83,6 +95,23 @@ describe('templates', () => {
     expect(fillNaming('Raise it to {safeCrossoverHz}.', gappy, 'metric')).toBe(
       'Raise it to a value not known yet (lowest bass crossover that leaves no audible hole for this center).',
     );
+  });
+
+  it('name their variables, each once', () => {
+    expect(variablesIn('{seatDistance} and {limit}, {limit.dipDb.clear}; {seatDistance} {not-one}')).toEqual([
+      'seatDistance',
+      'limit',
+      'limit.dipDb.clear',
+    ]);
+    expect(variablesIn('none')).toEqual([]);
+  });
+  it('let every other failure through', () => {
+    const broken = {
+      read: () => {
+        throw new RangeError('broken');
+      },
+    } as never as View;
+    expect(() => fillKnown('{seatDistance} is far.', broken, 'metric', '-')).toThrow('broken');
   });
 
   const templates = CAUSES.flatMap((cause) => [
@@ -166,7 +195,74 @@ describe('small words', () => {
       'a, b or c',
     ]);
   });
+  it('begin large inside and outside of a sentence, and end with one stop', () => {
+    expect([capital('the box'), capital('')]).toEqual(['The box', '']);
+    expect(named('the box')).toBe('“The box”');
+    expect(['a b', 'a b.', 'why?', 'stop!', 'so:', 'a. b'].map(sentence)).toEqual([
+      'A b.',
+      'A b.',
+      'Why?',
+      'Stop!',
+      'So:',
+      'A. b.',
+    ]);
+  });
+  it('are made of ids where there is nothing better', () => {
+    expect(['where-heard', 'centerLayout', 'a-b-c', 'step2'].map(idText)).toEqual([
+      'where heard',
+      'center layout',
+      'a b c',
+      'step 2',
+    ]);
+  });
+  it('tell what can be undone only where that is asked', () => {
+    expect(effortText(5, 'low')).toBe('5 minutes, small cost');
+    expect(effortText(90, 'high', false)).toBe('about 2 hours, high cost, cannot be undone');
+    expect(minutesText(0.75)).toBe('1 minute');
+  });
+  it('split sentences at any gap', () => {
+    expect(sentencesOf('One.  Two? “Three.” {four}.')).toEqual(['One.', 'Two?', '“Three.” {four}.']);
+  });
   it('split sentences, not decimals', () => {
     expect(sentencesOf('It is 2.5 m away. Walk there! {limit} is clear.')).toHaveLength(3);
+  });
+});
+
+describe('an answer in words', () => {
+  it('has the words of its choice, or the number in the units of the owner', () => {
+    const book = { ...bookOf({ centerLayout: 'coaxial', seatDistance: 3 }), units: 'imperial' as const };
+    const spec = factSpec('centerLayout');
+    expect(answerText(book, 'centerLayout')).toBe(spec.kind === 'choice' ? spec.choices.coaxial : '?');
+    expect(answerText(book, 'seatDistance')).toBe('9 ft 10 in (3.00 m)');
+    expect(quantityText(3, 'm', 'metric')).not.toBe(quantityText(3, 'm', 'imperial'));
+  });
+  it('is none where nothing was told, or nobody knew', () => {
+    const book = bookOf({});
+    expect(answerText(book, 'centerLayout')).toBeUndefined();
+    expect(answerText(withAnswer(book, 'centerLayout', { how: 'unknown' }), 'centerLayout')).toBeUndefined();
+  });
+  it('keeps a path and an unknown choice as they are, on one line', () => {
+    expect(factText('responseCenter', 'a/b\nc.txt', 'metric')).not.toContain('\n');
+    expect(factText('centerLayout', 'nothing-known', 'metric')).toBe('nothing-known');
+    expect(factText('seatDistance', 'far away', 'metric')).toBe('far away');
+  });
+  it('of a computed choice has no dashes', () => {
+    expect(variableText('layoutKind', 'two-in-line', 'metric')).toBe('two in line');
+  });
+});
+
+describe('what shuts a gate', () => {
+  const told = (facts: Parameters<typeof bookOf>[0]) => viewOf(bookOf(facts));
+  const label = (id: 'upmixUse' | 'centerCount'): string => factSpec(id).label;
+  const gate = all(is('centerCount', 'two'), { not: any(is('upmixUse', 'on'), is('voiceBoost', 'on')) });
+  it('is told by the first part of its condition that is known, however deep', () => {
+    expect(gateText(gate, told({ centerCount: 'one', upmixUse: 'on' }), 'metric')).toMatch(
+      new RegExp(`^${label('centerCount')}: “.+”$`),
+    );
+    expect(gateText(gate, told({ upmixUse: 'off' }), 'metric')).toContain(`${label('upmixUse')}: “`);
+    expect(gateText(gate, told({ voiceBoost: 'off' }), 'metric')).toContain(factSpec('voiceBoost').label);
+  });
+  it('is not told where nothing of it is known', () => {
+    expect(gateText(gate, told({}), 'metric')).toBeUndefined();
   });
 });

@@ -39,6 +39,12 @@ describe('no more is asked', () => {
     const even = auditOf([small('delay'), small('level')], { testTape: 'off' });
     expect(next(even)).toMatchObject({ kind: 'stop', reason: 'nothing-open', mayFollowAtMost: 0 });
   });
+  it('when those left cannot pay: none may follow then', () => {
+    const rare = small('aim', { priorDb: -30, ...by(UPMIX, 0.6, 0.5) });
+    const even = auditOf([small('delay'), small('level'), rare], { testTape: 'off' });
+    expect(questionsLeft(even)).toBe(1);
+    expect(next(even)).toMatchObject({ kind: 'stop', reason: 'nothing-open', mayFollowAtMost: 0 });
+  });
   it('when the time is up, even for what would pay', () => {
     const audit = auditOf([small('delay', by(UPMIX)), small('level', { ...by(TONE), ...long })]);
     const at = (minutesLeft: number) => next(audit, { minutesLeft });
@@ -69,18 +75,29 @@ describe('a home test is proposed', () => {
     expect(next(audit, { questionsOnly: true })).toMatchObject({ kind: 'stop', reason: 'nothing-open' });
   });
   it('before a question that saves less, and less for its minutes', () => {
-    const hint = small('level', { ...by(UPMIX, 0.6, 0.4), ...long });
-    const audit = auditOf([tape, hint]);
-    const [test, question] = candidatesOf(audit, ['testTape', 'upmixUse']);
+    const mute = small('double-playback', by(is('testMuteDisplay', 'gone'), 0.98, 0.02)); // 1 minute and getting up
+    const seats = small('level', { ...by(is('troubleSeats', 'one-seat'), 0.7, 0.4), ...long }); // 3 minutes
+    const audit = auditOf([mute, seats]);
+    const [test, question] = candidatesOf(audit, ['testMuteDisplay', 'troubleSeats']);
+    expect(question?.netMinutes).toBeGreaterThan(0);
     expect(test?.netMinutes).toBeGreaterThan(question?.netMinutes ?? 0);
-    const rate = (c = test) => (c?.savesMinutes ?? 0) / (c?.minutes ?? 1);
     const step = next(audit);
-    expect(step.kind).toBe(rate(test) > rate(question) ? 'test' : 'question');
+    expect(step).toMatchObject({ kind: 'test', fact: 'testMuteDisplay', mayFollowAtMost: 1 });
+    expect(step.because).not.toContain('Every question left');
+  });
+  it('after a question that saves more', () => {
+    const mute = small('double-playback', by(is('testMuteDisplay', 'gone'), 0.6, 0.4));
+    const seats = small('level', { ...by(is('troubleSeats', 'one-seat'), 0.95, 0.02), ...long });
+    const audit = auditOf([mute, seats]);
+    const [question, test] = candidatesOf(audit, ['testMuteDisplay', 'troubleSeats']);
+    expect([question?.fact, test?.kind, (test?.netMinutes ?? 0) > 0]).toEqual(['troubleSeats', 'test', true]);
+    expect(next(audit)).toMatchObject({ kind: 'question', fact: 'troubleSeats' });
   });
   it('after a quick question that saves less on the whole, but more for its minute', () => {
     const audit = auditOf([tape, small('level', { ...by(UPMIX, 0.85, 0.1), ...long })]);
     const [first, second] = candidatesOf(audit, ['testTape', 'upmixUse']);
     expect([first, second].every((c) => (c?.netMinutes ?? 0) > 0)).toBe(true);
+    expect(first?.fact).toBe('testTape');
     expect(next(audit)).toMatchObject({ kind: 'question', fact: 'upmixUse' });
     expect('reason' in next(audit)).toBe(false);
   });
@@ -105,6 +122,8 @@ describe('the topic', () => {
     const room = ['clapRing', { value: 'dry', how: 'measured' }] as const;
     expect(asked(two(0.89, [room, tone]))).toBe('equalization');
     expect(asked(two(0.89, [tone, room]))).toBe('upmixUse');
+    expect(asked(two(0.89, [tone, room, ['lipSync', { how: 'unknown' }], tone]))).toBe('upmixUse');
+    expect(asked(two(0.89, [room, ['lipSync', { how: 'unknown' }], tone]))).toBe('equalization');
     expect(asked(two(0.89, [room, tone]), { family: 'upmix' })).toBe('upmixUse');
   });
 });
@@ -120,7 +139,7 @@ describe('the reason given', () => {
     const { because, candidates } = next(audit);
     expect(titles.map((title) => because.includes(title))).toEqual([true, true, false]);
     expect(because).toContain(`saves about ${Math.round(candidates[0]?.savesMinutes ?? 0)} minutes`);
-    expect(because).toContain('takes a minute.');
+    expect(because).toMatch(/” and “.* takes a minute\.$/);
   });
   it('rounds a quick question to half a minute, and tells what must be answered with it', () => {
     const quick = auditOf([
@@ -179,5 +198,11 @@ describe('questions that may follow', () => {
       reason: 'nothing-open',
       mayFollowAtMost: 0,
     });
+    // Home tests are not asked for.
+    const tests: ReadonlySet<FactId> = new Set<FactId>(TEST_IDS);
+    const told = new Map([...answers].filter(([id]) => !tests.has(id)));
+    const step = next(auditOf([small('delay')], {}, { ...EMPTY_BOOK, answers: told }), { full: true });
+    expect(step.kind).toBe('stop');
+    expect(step.because).not.toBe('');
   });
 });
