@@ -68,31 +68,40 @@ function broken(text: string, columns: number): string[] {
   const lines: string[] = [];
   let line = '';
   let used = 0;
+  const breakLine = (next: string): void => {
+    lines.push(trimmed(line));
+    line = next;
+    used = widthOf(next);
+  };
   for (const word of trimmed(text).split(' ')) {
     const wide = widthOf(word);
-    if (used > 0 && used + 1 + wide > columns) {
-      lines.push(trimmed(line));
-      line = '';
-      used = 0;
-    }
+    if (used > 0 && used + 1 + wide > columns && !beginsHere(wide, columns - used - 1, columns))
+      breakLine('');
     // Spaces at the beginning of a line are dropped.
     const gap = used > 0 ? ' ' : '';
-    const parts = gap.length + used + wide > columns ? pieces(word, columns) : [word];
-    const last = parts.pop() ?? '';
-    lines.push(...parts);
-    line += gap + last;
-    used += gap.length + widthOf(last);
+    const left = columns - used - gap.length;
+    const [first = '', ...rest] = wide > left ? pieces(word, left, columns) : [word];
+    line += gap + first;
+    used += gap.length + widthOf(first);
+    rest.forEach(breakLine);
   }
   return [...lines, trimmed(line)];
 }
 
-/** A word cut into pieces that fit; sequences that style it have no width. */
-function pieces(word: string, columns: number): string[] {
+/** A word too long for any line begins where the last one ends, unless a line of its own saves a cut. */
+function beginsHere(wide: number, left: number, columns: number): boolean {
+  const cutsHere = 1 + Math.floor((wide - left - 1) / columns);
+  const cutsOnNext = Math.floor((wide - 1) / columns);
+  return wide > columns && cutsOnNext >= cutsHere;
+}
+
+/** A word cut into pieces, the first for what is left of a line; sequences that style it have no width. */
+function pieces(word: string, left: number, columns: number): string[] {
   const list: string[] = [];
   let piece = '';
   // biome-ignore lint/suspicious/noControlCharactersInRegex: the sequences that make text bold or dim
   for (const letter of word.match(/\u001b\[[\d;]*m|[\s\S]/gu) ?? []) {
-    if (widthOf(piece + letter) > columns) {
+    if (widthOf(piece + letter) > (list.length === 0 ? left : columns)) {
       list.push(piece);
       piece = '';
     }

@@ -2,6 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { changesOf } from '../../src/explain/changes.js';
 import type { FactBook } from '../../src/facts/book.js';
+import { COMPLAINTS, type ComplaintId } from '../../src/facts/complaints.js';
+import { DERIVED } from '../../src/rules/derived/table.js';
+import { causeOf } from '../../src/rules/index.js';
 import { LIMITS } from '../../src/rules/limits.js';
 import { auditOf, ruleOn, small, whenTest } from '../reasoning/smallCauses.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';
@@ -50,7 +53,31 @@ describe('a cause', () => {
     });
     const taped = (mainsBase: number) => auditOf([wide], { mainsBase, seatDistance: 3, mainSeatOffset: 0 });
     expect(changesOf(taped(2), taped(2)).causes[0]?.values).toEqual([]);
-    const [value] = changesOf(taped(2), taped(6)).causes[0]?.values ?? [];
+    const [value, ...others] = changesOf(taped(2), taped(6)).causes[0]?.values ?? [];
+    expect(others).toEqual([]);
+    expect(value?.label).toBe(DERIVED.mainsBaseDeg.label);
+    // A value that was not there before, or is gone.
+    const offset = small('delay', {
+      rules: [
+        {
+          ...ruleOn('aside', {
+            fact: 'centerOffsetDeg',
+            operator: 'greaterThanInclusive',
+            value: { fact: 'limit.offsetDeg.clear' },
+          }),
+          weigh: {
+            kind: 'deviation',
+            of: 'centerOffsetDeg',
+            limit: 'limit.offsetDeg.clear',
+            lowIsBad: false,
+          },
+        },
+      ],
+    });
+    const [open, told] = [auditOf([offset]), auditOf([offset], { centerSideOffset: 0 })];
+    expect(changesOf(open, told).causes[0]?.values.map((v) => v.before)).toEqual(['not known']);
+    expect(changesOf(told, open).causes[0]?.values.map((v) => v.after)).toEqual(['not known']);
+    expect(changesOf(open, open).causes[0]?.values).toEqual([]);
     // Two meters seen from three: 36.9 degrees; six: 90.
     expect([value?.before, value?.after]).toEqual(['36.9°', '90°']);
     expect(LIMITS.baseWideDeg.clear).toBeLessThan(90);
@@ -83,9 +110,33 @@ describe('the verdict', () => {
     expect(same.sameLeader).toBe(true);
     const other = changesOf(two(0.6, 0.2), two(0.2, 0.5)).verdict;
     expect(other.sameLeader).toBe(false);
+    expect(same.before).toContain(causeOf('delay').title);
+    expect(other.after).toContain(causeOf('level').title);
     expect(other.before).toMatch(/about 60 %/);
     expect(other.after).toMatch(/about 50 %/);
     expect(other.before.split(':')[0]).not.toBe(other.after.split(':')[0]);
+  });
+});
+
+describe('what is heard, and the switch', () => {
+  it('is told by the titles of the complaints', () => {
+    const heard = (complaints: readonly ComplaintId[]) => auditOf([small('delay')], {}, { complaints });
+    expect(changesOf(heard(['hollow', 'echo']), heard(['echo', 'no-middle'])).complaints).toEqual({
+      fixed: [COMPLAINTS.hollow.title],
+      unchanged: [COMPLAINTS.echo.title],
+      new: [COMPLAINTS['no-middle'].title],
+    });
+  });
+  it('is told for both, in the words of the later one', () => {
+    const level = (center: number) =>
+      auditOf([small('delay')], {
+        measuredCenterLevel: center,
+        measuredLeftLevel: 75,
+        measuredRightLevel: 75,
+      });
+    const { seamless } = changesOf(level(75), level(85));
+    expect([seamless.before, seamless.after]).toEqual([null, false]);
+    expect(seamless.text).toContain('loudness');
   });
 });
 
@@ -111,6 +162,32 @@ describe('a seat', () => {
     expect(found[0]?.values.find((v) => v.label === 'angle')).toMatchObject({ after: 'no such seat' });
     expect(found[1]?.values.find((v) => v.label === 'angle')).toMatchObject({ before: 'no such seat' });
     expect(changesOf(a, a).seats).toEqual([]);
+  });
+  it('shows what cannot be computed yet as not known', () => {
+    const sofa = { name: 'sofa', xM: 1 };
+    const bare = auditOf([small('delay')], {}, { seats: bookOf({}, [{ xM: 1, yM: 3, name: 'sofa' }]).seats });
+    const full = auditOf(
+      [small('delay')],
+      {
+        centerLayout: 'mid-tweeter-mid',
+        centerOrientation: 'level',
+        enteredLeft: 3,
+        enteredCenter: 3.4,
+        enteredRight: 3,
+        tapedCenter: 3,
+        tapedMains: 3.2,
+      },
+      { seats: bare.book.seats },
+    );
+    const [values] = changesOf(bare, full).seats.map((s) => s.values);
+    const of = (label: string) => values?.find((v) => v.label === label);
+    for (const label of ['voice dip', 'speech lost', 'center arrives'])
+      expect(of(label), `${label} at ${sofa.name}`).toMatchObject({ before: 'not known' });
+    expect(of('voice dip')?.after).toMatch(/dB$/);
+    expect(of('center arrives')?.after).toMatch(/ms (early|late)$/);
+    expect(changesOf(full, bare).seats[0]?.values.find((v) => v.label === 'voice dip')?.after).toBe(
+      'not known',
+    );
   });
   it('moved to the side changes its angle', () => {
     const found = changesOf(seated({ name: 'sofa', xM: 0 }), seated({ name: 'sofa', xM: 3 })).seats;

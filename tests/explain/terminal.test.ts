@@ -19,6 +19,8 @@ describe('color', () => {
     expect(useColor(true, { NO_COLOR: '' })).toBe(true);
     expect(useColor(true, {}, false)).toBe(false);
     expect(useColor(true, { TERM: 'dumb' })).toBe(false);
+    expect(useColor(true, { NO_COLOR: '1' }, true)).toBe(true);
+    expect(textOptions(on()).color).toBe(true);
   });
 });
 
@@ -32,6 +34,9 @@ describe('width and letters', () => {
     expect(textOptions(on({ LANG: 'C' })).ascii).toBe(true);
     expect(textOptions(on({ LC_ALL: 'de_DE.utf8', LANG: 'C' })).ascii).toBe(false);
     expect(textOptions(on({ TERM: 'dumb' })).ascii).toBe(true);
+    expect(textOptions(on({ TERM: 'linux' })).ascii).toBe(true);
+    const { LANG: _, ...none } = on().env;
+    expect(textOptions({ ...on(), env: none }).ascii).toBe(false);
   });
   it('is accessible on request or by the variable', () => {
     expect(textOptions(on({ ACCESSIBLE: '1' }))).toMatchObject({ accessible: true, color: false });

@@ -76,6 +76,89 @@ describe('the balance of a cause', () => {
   });
 });
 
+describe('the words of a line', () => {
+  const said = (id: string) => ({ yes: `${id} holds`, no: `${id} does not hold`, unknown: `${id} is open` });
+  const rule = (id: string, when: Parameters<typeof ruleOn>[1], group = 'g', tp = 0.8) => ({
+    ...ruleOn(id, when, { group, tp }),
+    says: said(id),
+  });
+  const [tape, lift] = [whenTest('off'), is('testLift', 'improves')];
+  const two = () =>
+    auditOf(
+      [
+        small('delay', { groups: GROUPS, rules: [rule('mine', tape), rule('own', lift, 'h', 0.7)] }),
+        small('level', { priorDb: -6, groups: GROUPS, rules: [rule('theirs', tape, 'g', 0.5)] }),
+      ],
+      { testTape: 'off', testLift: 'improves' },
+    );
+  it('are those of its own strongest rule', () => {
+    const notes = whyOf(two(), 'delay').lines.map((line) => line.note);
+    expect(notes.slice(0, 2)).toEqual([
+      expect.stringMatching(/^Mine holds\.?$/),
+      expect.stringMatching(/^Own holds\.?$/),
+    ]);
+  });
+  it('tell why a group counts less than its sum', () => {
+    const [line] = whyOf(
+      auditOf(
+        [
+          small('delay', {
+            groups: { g: 'same-quantity' },
+            rules: [rule('mine', tape), rule('own', lift, 'g', 0.7)],
+          }),
+        ],
+        {
+          testTape: 'off',
+          testLift: 'improves',
+        },
+      ),
+      'delay',
+    ).lines;
+    expect(line?.note).toMatch(/^Mine holds\. [A-Z].+\.$/);
+  });
+  it('of a row are those of both, or of the one that has it', () => {
+    const texts = (whyOf(two(), 'delay', 'level').against as NonNullable<Why['against']>).rows.map(
+      (row) => row.text,
+    );
+    expect(texts).toEqual(
+      expect.arrayContaining([expect.stringMatching(/^Mine holds\.? \/ Theirs holds\.?$/)]),
+    );
+    expect(texts).toEqual(expect.arrayContaining([expect.stringMatching(/^Own holds\.?$/)]));
+    const turned = (whyOf(two(), 'level', 'delay').against as NonNullable<Why['against']>).rows;
+    expect(
+      turned.find((row) => row.theirsDb > 0 && row.mineDb === 0 && /^Own holds/.test(row.text)),
+    ).toBeDefined();
+  });
+  it('of what both share are told in one clause', () => {
+    const alike = auditOf(
+      [small('delay', { rules: [rule('mine', tape)] }), small('level', { rules: [rule('theirs', tape)] })],
+      { testTape: 'off' },
+    );
+    const { common } = whyOf(alike, 'delay', 'level').against as NonNullable<Why['against']>;
+    expect(common).toMatch(/“Mine holds\.?”/);
+    expect(common).toContain('how common they are');
+    expect(common).toContain('how well they explain the complaints');
+  });
+});
+
+describe('the page', () => {
+  it('begins with how sure it is, prints each line, and sums', () => {
+    const why = whyOf(rich(), 'delay');
+    const page = flat(rich(), 'delay');
+    const confidence = why.confidence.charAt(0).toUpperCase() + why.confidence.slice(1);
+    expect(page.indexOf(`${confidence}.`)).toBeLessThan(page.indexOf('FOR IT'));
+    expect(page).toMatch(
+      new RegExp(`= \\${why.decibans > 0 ? '+' : '-'}?${Math.abs(why.decibans).toFixed(1)} ${confidence}\\.`),
+    );
+    expect(page).toMatch(/-3\.0 Prior: before anything was told/);
+    expect(page).toMatch(/- \+5\.\d yes\.? \(substantial, for it\) Reason: why Source: /i);
+  });
+  it('is as wide as it is asked to be', () => {
+    const lines = renderWhy(rich(), 'delay', undefined, { width: 40 }).split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(40);
+  });
+});
+
 describe('evidence in full', () => {
   const wide = small('mains-layout', {
     rules: [
@@ -112,6 +195,10 @@ describe('the complaints', () => {
     expect(found[0]?.changeDb).toBeGreaterThan(1);
     // Not heard: one in three of its cases is out.
     expect(found[1]?.changeDb).toBeCloseTo(10 * Math.log10(0.7), 9);
+  });
+  it('come by how much they move it, not in the order they were told', () => {
+    const found = linked(0.9, { complaints: [], absentComplaints: ['echo', 'hollow'] });
+    expect(found.map((c) => Math.round(c.changeDb * 10) / 10)).toEqual([-10, -1.5]);
   });
   it('are left out where they say nothing about it', () => {
     expect(linked(0.9, { complaints: ['voice-too-quiet'] })).toEqual([]);
@@ -172,6 +259,16 @@ describe('what would change it', () => {
     expect(why.flips[0]).toMatchObject({ leader: 'level' });
     expect(why.flips[0]?.text).toMatch(/^If .*tape.* were “.*” instead of “.*”, “.*” would lead\.$/i);
     expect(flat(even, 'delay')).toContain('would lead.');
+    const six = auditOf(
+      [
+        small('delay', { rules: [ruleOn('one', is('testNoiseEach', 'duller'))] }),
+        small('level', { rules: [ruleOn('lift', is('testLift', 'same'))] }),
+      ],
+      {
+        testNoiseEach: 'duller',
+      },
+    );
+    expect(whyOf(six, 'delay').flips).toHaveLength(3);
     expect(flat(auditOf([small('delay')], { testTape: 'off' }), 'delay')).toContain(
       'No other choice of one or two',
     );

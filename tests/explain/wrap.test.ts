@@ -3,7 +3,7 @@ import * as fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import wrapAnsi from 'wrap-ansi';
-import { hanging, widthOf, wrapped } from '../../src/explain/wrap.js';
+import { hanging, padded, widthOf, wrapped } from '../../src/explain/wrap.js';
 
 /** Text as owners write it: Latin, Greek, Cyrillic, accents put together, our own marks, Chinese, Japanese, Korean. */
 const letters = fc.oneof(
@@ -13,8 +13,11 @@ const letters = fc.oneof(
     arbitrary: fc.constantFrom('e\u0301', 'n\u0303', 'a\u00a0b', '中', '音', 'の', 'ガ', '한', 'ｆ', '！'),
   },
 );
-const word = fc.array(letters, { minLength: 1, maxLength: 14 }).map((list) => list.join(''));
-const text = fc.array(word, { maxLength: 20 }).map((list) => list.join(' ').normalize('NFC'));
+const word = (maxLength: number) =>
+  fc.array(letters, { minLength: 1, maxLength }).map((list) => list.join(''));
+/** Now and then longer than any line. */
+const words = fc.oneof({ weight: 9, arbitrary: word(14) }, { weight: 1, arbitrary: word(90) });
+const text = fc.array(words, { maxLength: 20 }).map((list) => list.join(' ').normalize('NFC'));
 
 describe('width', () => {
   it('is what string-width says', () => {
@@ -39,7 +42,27 @@ describe('width', () => {
   ])('%j as well', (line) => expect(widthOf(line)).toBe(stringWidth(line)));
 });
 
+describe('filling up', () => {
+  it('counts columns, not letters, and never cuts', () => {
+    expect([padded('ab', 4), padded('中', 4), padded('abcdef', 4)]).toEqual(['ab  ', '中  ', 'abcdef']);
+  });
+});
+
 describe('wrapping', () => {
+  it('cuts a word at the very column, between letters and never inside what styles them', () => {
+    expect(wrapped('abcdefgh', 8)).toEqual(['abcdefgh']);
+    expect(wrapped('abcdefghi', 8)).toEqual(['abcdefgh', 'i']);
+    // A long word begins on the line at hand, unless a line of its own saves a cut.
+    expect(wrapped('ab abcdefghijk', 8)).toEqual(['ab abcde', 'fghijk']);
+    expect(wrapped('ab abcdefghijklmnop', 8)).toEqual(['ab', 'abcdefgh', 'ijklmnop']);
+    expect(wrapped('\u001b[1mabcdefgh\u001b[22m', 8)).toEqual(['\u001b[1mabcdefgh\u001b[22m']);
+    expect(wrapped('中中中中中', 8)).toEqual(['中中中中', '中']);
+  });
+  it('drops spaces around a break and at the ends, however many', () => {
+    expect(wrapped('   abcd    efgh   ', 8)).toEqual(['abcd', 'efgh']);
+    expect(wrapped('   ab   ', 8)).toEqual(['ab']);
+  });
+
   it('breaks where wrap-ansi breaks', () => {
     fc.assert(
       fc.property(text, fc.integer({ min: 16, max: 60 }), (line, width) => {
