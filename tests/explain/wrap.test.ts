@@ -13,8 +13,12 @@ const letters = fc.oneof(
     arbitrary: fc.constantFrom('e\u0301', 'n\u0303', 'a\u00a0b', '中', '音', 'の', 'ガ', '한', 'ｆ', '！'),
   },
 );
+/** The library drops a space that must not break where it cuts a word at it; here it is a letter. Such words are short. */
 const word = (maxLength: number) =>
-  fc.array(letters, { minLength: 1, maxLength }).map((list) => list.join(''));
+  fc
+    .array(letters, { minLength: 1, maxLength })
+    .map((list) => list.join(''))
+    .map((each) => (stringWidth(each) > 8 ? each.replaceAll('\u00a0', '') : each));
 /** Now and then longer than any line. */
 const words = fc.oneof({ weight: 9, arbitrary: word(14) }, { weight: 1, arbitrary: word(90) });
 const text = fc.array(words, { maxLength: 20 }).map((list) => list.join(' ').normalize('NFC'));
@@ -65,7 +69,7 @@ describe('wrapping', () => {
 
   it('breaks where wrap-ansi breaks', () => {
     fc.assert(
-      fc.property(text, fc.integer({ min: 16, max: 60 }), (line, width) => {
+      fc.property(text, fc.integer({ min: 8, max: 60 }), (line, width) => {
         expect(wrapped(line, width)).toEqual(wrapAnsi(line, width, { hard: true, trim: true }).split('\n'));
       }),
     );
