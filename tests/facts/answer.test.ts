@@ -53,7 +53,52 @@ describe('every fact', () => {
   });
 });
 
+describe('what is no answer', () => {
+  it.each([
+    [null, 'null'],
+    [[3], 'a list'],
+    [{}, 'an object'],
+    [true, 'true'],
+    [undefined, 'undefined'],
+  ])('%j is told by its kind', (raw, kind) => {
+    expect(what('seatDistance', raw, metric)).toBe(`${kind} is no number`);
+    expect(what('centerLayout', raw, metric)).toBe(`${kind} is none of the choices`);
+    expect(what('responseLeft', raw, metric)).toBe(`${kind} is no path`);
+  });
+
+  it('is told by itself where it is a number or a text', () => {
+    expect(what('seatDistance', Number.NaN, metric)).toBe('NaN is no finite number');
+    expect(what('seatCount', '2.5', metric)).toBe('"2.5" is not a whole number');
+    expect(what('seatCount', 2.5, metric)).toBe('2.5 is not a whole number');
+    expect(what('responseLeft', 5, metric)).toBe('5 is no path');
+  });
+
+  it('is "not known" in any apostrophe', () => {
+    for (const raw of ['don’t know', 'Unknown', '  NOT SURE ', "I don't know"])
+      expect(parseAnswer('seatDistance', raw, metric)).toEqual({
+        answer: { how: 'unknown' },
+        echo: 'not known',
+      });
+  });
+});
+
 describe('choices', () => {
+  it('are told as a list, echoed in plain words, and read by them in capitals too', () => {
+    const spec = factSpec('centerLayout');
+    if (spec.kind !== 'choice') throw new Error('the layout is a choice');
+    const values = Object.keys(spec.choices);
+    expect(acceptedAnswer(spec, 'metric')).toEqual({ accepted: values.join(', '), example: values[0] });
+    for (const [at, [id, label]] of Object.entries(spec.choices).entries()) {
+      for (const raw of [id, label, label.toUpperCase(), `${at + 1}`, `${at + 1}.`])
+        expect(parseAnswer('centerLayout', raw, metric)).toMatchObject({
+          answer: { value: id },
+          echo: label,
+        });
+    }
+    for (const raw of ['1 mid', 'x1', '1.5', `${values.length + 1}`])
+      expect(what('centerLayout', raw, metric)).toMatch(/none of the choices/);
+  });
+
   const value = (raw: unknown) => {
     const result = parseAnswer('centerLayout', raw, metric);
     return 'refused' in result ? result.refused.what : 'value' in result.answer && result.answer.value;
@@ -133,6 +178,27 @@ describe('numbers', () => {
     expect(parseAnswer('seatDistance', '9 ft', metric)).not.toHaveProperty('bareUnit');
     expect(parseAnswer('seatCount', 3, metric)).not.toHaveProperty('bareUnit');
     expect(what('centerDriverSpacing', '26', metric)).toMatch(/a number without a unit is taken as m here/);
+  });
+
+  it('of zero need no unit, and one with a unit or of things is not told about units', () => {
+    expect(parseAnswer('mainSeatOffset', 0, metric)).not.toHaveProperty('bareUnit');
+    expect(parseAnswer('mainSeatOffset', '0', imperial)).not.toHaveProperty('bareUnit');
+    expect(what('centerDriverSpacing', '26 m', metric)).toMatch(
+      /driver spacing$|cannot be right for the [^;]*$/,
+    );
+    expect(what('seatCount', '300', metric)).not.toMatch(/without a unit/);
+  });
+
+  it('at the edge of what is common need no remark, beside it they do', () => {
+    expect(parseAnswer('seatDistance', '1.5 m', metric)).not.toHaveProperty('remark');
+    expect(parseAnswer('seatDistance', '1.49 m', metric)).toHaveProperty(
+      'remark',
+      '1.49 m (4 ft 10 1/2 in) is unusual for the seat distance; common is 1.50 m to 7.00 m',
+    );
+    expect(parseAnswer('displayDiagonal', '200 in', imperial)).toHaveProperty(
+      'remark',
+      expect.stringMatching(/^200 in \(5.08 m\) is unusual/),
+    );
   });
 
   it('said with "about" count as guessed unless told otherwise', () => {

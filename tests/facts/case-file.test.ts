@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FactBook } from '../../src/facts/book.js';
+import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import {
   CaseError,
   type CaseProblem,
@@ -580,6 +580,32 @@ describe('a case written', () => {
   it('is the same text when read and written again', () => {
     const once = writeCase(readCase(CONTRACT_CASE).book);
     expect(writeCase(readCase(once).book)).toBe(once);
+  });
+
+  it('of an empty book has no facts and no seats', () => {
+    expect(writeCase(EMPTY_BOOK)).toBe(`{
+  "format": "center-audit/case",
+  "version": 1,
+  "units": "metric",
+  "complaints": [],
+  "facts": {}
+}
+`);
+  });
+
+  it.each([
+    ['metric', 3.2, '3.20 m'],
+    ['metric', 3.2045, '3.2045 m'],
+    ['metric', 0.7654, '765.4 mm'],
+    ['metric', 0.5125, '51.25 cm'],
+    ['imperial', 2.7432, '9 ft'],
+    ['imperial', 2.83464, '111.6 in'],
+    ['imperial', (7.1234567 * 3048) / 10_000, '7.1234567 ft'],
+    ['imperial', 3.2045678912, '3.2045678912 m'],
+  ] as const)('in %s units writes %d m as short as it reads back: %s', (units, value, text) => {
+    const book: FactBook = withAnswer({ ...EMPTY_BOOK, units }, 'seatDistance', { value, how: 'measured' });
+    expect(writeCase(book)).toContain(`"seatDistance": "${text}"\n`);
+    expect(readCase(writeCase(book)).book.answers.get('seatDistance')).toEqual({ value, how: 'measured' });
   });
 
   it('keeps feet and inches as they were told, one fact a line', () => {
