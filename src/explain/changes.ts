@@ -10,7 +10,7 @@ import { reportCauses } from './report-causes.js';
 import { reportSeats } from './report-open.js';
 import type { ReportCause, ReportSeat } from './report-types.js';
 import { seamlessSwitch } from './seamless.js';
-import { arrivalText } from './seat-table.js';
+import { angleText, arrivalText } from './seat-table.js';
 import { answerText, quantityText } from './words.js';
 
 export interface BeforeAfter {
@@ -147,7 +147,7 @@ function valueChanges(before: ReportCause, after: ReportCause): BeforeAfter[] {
 const SEAT_COLUMNS: readonly { label: string; text: (seat: ReportSeat) => string | null }[] = [
   {
     label: 'angle',
-    text: ({ azimuthDeg }) => (azimuthDeg === null ? null : quantityText(azimuthDeg, 'deg', 'metric')),
+    text: ({ azimuthDeg }) => (azimuthDeg === null ? null : angleText(azimuthDeg)),
   },
   { label: 'voice dip', text: ({ dipDb }) => (dipDb === null ? null : quantityText(dipDb, 'dB', 'metric')) },
   {

@@ -19,8 +19,7 @@ const COLUMNS: readonly Column[] = [
   {
     head: 'angle',
     needs: 'the angle',
-    cell: ({ azimuthDeg }) =>
-      azimuthDeg === null ? null : sideText(azimuthDeg, quantityText(Math.abs(azimuthDeg), 'deg', 'metric')),
+    cell: ({ azimuthDeg }) => (azimuthDeg === null ? null : angleText(azimuthDeg)),
   },
   {
     head: 'voice dip',
@@ -44,8 +43,10 @@ const COLUMNS: readonly Column[] = [
 
 /** An angle below this is straight ahead. */
 const STRAIGHT_DEG = 0.05;
-const sideText = (signedDeg: number, text: string): string =>
-  Math.abs(signedDeg) < STRAIGHT_DEG ? 'straight' : `${text} ${signedDeg > 0 ? 'right' : 'left'}`;
+export function angleText(azimuthDeg: number): string {
+  if (Math.abs(azimuthDeg) < STRAIGHT_DEG) return 'straight';
+  return `${quantityText(Math.abs(azimuthDeg), 'deg', 'metric')} ${azimuthDeg > 0 ? 'right' : 'left'}`;
+}
 
 /** Smaller differences, in ms, print as zero. */
 const TOGETHER_MS = 0.005;

@@ -191,6 +191,6 @@ describe('a seat', () => {
   });
   it('moved to the side changes its angle', () => {
     const found = changesOf(seated({ name: 'sofa', xM: 0 }), seated({ name: 'sofa', xM: 3 })).seats;
-    expect(found[0]?.values).toContainEqual({ label: 'angle', before: '0°', after: '45°' });
+    expect(found[0]?.values).toContainEqual({ label: 'angle', before: 'straight', after: '45° right' });
   });
 });
