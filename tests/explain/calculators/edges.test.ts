@@ -258,6 +258,17 @@ describe('usual values', () => {
   it('a value that a layout or law does not have is told, not silently dropped', async () => {
     const r = await calc('off-axis', ['layout=coaxial', 'azimuthDeg=20', 'spacingM=0.2']);
     expect(r.err).toContain('coaxial has no spacingM');
+    const idle = async (...words: readonly string[]) =>
+      (await calc('off-axis', ['azimuthDeg=20', ...words])).err;
+    expect(await idle('layout=mid-tweeter-mid')).toBe('');
+    expect(await idle('layout=mid-tweeter-mid', 'spacingM=0.3', 'crossoverHz=2000')).toBe('');
+    expect(
+      await idle('layout=mid-tweeter-mid', 'lowCrossoverHz=500', 'tweeterSpacingM=0.1', 'spacingM=0.3'),
+    ).toContain('mid-tweeter-mid has no tweeterSpacingM, lowCrossoverHz: not used.');
+    // One cone between two tweeters: how far it is from them can be told although none is usual.
+    expect(await idle('layout=tweeter-mid-tweeter', 'spacingM=0.1')).toBe('');
+    expect(await idle('layout=tweeter-mid-tweeter', 'lowCrossoverHz=500')).toContain('no lowCrossoverHz');
+    expect(await idle('layout=full-range', 'crossoverHz=2000')).toContain('full-range has no crossoverHz');
     const matrix = ['panDeg=45', 'law=matrix', 'matrixDeg=54.7356'];
     expect((await calc('upmix', matrix)).err).toBe('');
     expect((await calc('upmix', [...matrix, 'extraction=0.5'])).err).toContain('matrix has no extraction');
@@ -268,6 +279,8 @@ describe('usual values', () => {
 });
 
 describe('input that no room can have is refused with what is accepted', () => {
+  const AT = { frequenciesHz: [8000] };
+  const HOLES = { ...AT, kind: 'perforated', holeDiameterM: 0.001, thicknessM: 0.0003 };
   const refused: [string, object, RegExp][] = [
     ['sound-speed', { temperatureC: -300 }, /temperatureC.*below -50/],
     ['comb', { delayMs: -1 }, /delayMs.*below 0/],
@@ -413,6 +426,33 @@ describe('input that no room can have is refused with what is accepted', () => {
       /is not there[\s\S]*is a folder/,
     ],
     ['comb', { delayMS: 1 }, /did you mean delayMs/],
+    ['upmix', { panDeg: 45, law: 'matrix' }, /matrixDeg.*missing/],
+    ['upmix', { panDeg: 45, law: 'matrix', extraction: 0.5 }, /matrixDeg.*missing/],
+    ['upmix', { panDeg: 45 }, /extraction.*missing/],
+    ['upmix', { panDeg: 45, matrixDeg: 20 }, /extraction.*missing/],
+    ['off-axis', { azimuthDeg: 20 }, /neither layout nor drivers/],
+    ['screen', { ...HOLES }, /openArea and holesPerM2 are both missing/],
+    ['screen', { ...HOLES, openArea: 0.05, holesPerM2: 60_000 }, /openArea and holesPerM2 are both given/],
+    [
+      'screen',
+      { ...HOLES, openArea: 0.05, flowResistance: 100 },
+      /flowResistance.*not belong to a perforated screen[\s\S]*accepted: .*holeDiameterM/,
+    ],
+    [
+      'screen',
+      { ...AT, kind: 'perforated', openArea: 0.05, thicknessM: 0.0003 },
+      /holeDiameterM.*missing: a perforated screen/,
+    ],
+    [
+      'screen',
+      { ...AT, kind: 'woven', massKgM2: 0.3 },
+      /flowResistance.*missing: a woven screen[\s\S]*accepted: .*effectiveLengthM/,
+    ],
+    [
+      'screen',
+      { ...AT, kind: 'woven', flowResistance: 100, thicknessM: 0.0003 },
+      /thicknessM.*not belong to a woven screen/,
+    ],
   ];
   for (const [name, inputs, message] of refused) {
     it(`${name} ${JSON.stringify(inputs).slice(0, 80)}`, async () => {
