@@ -604,6 +604,34 @@ describe('what holds for any box', () => {
     expect(offAxisDip({ ...box, fromHz: 200, toHz: 1200 }).dipDb).toBeGreaterThan(-1);
   });
 
+  it('a driver half a wave behind another cancels it on the axis and not at the side', () => {
+    const point = { radiusM: 1e-4, weight: 1, xM: 0, zM: 0 };
+    const halfWaveM = 343.2 / 1000 / 2;
+    const drivers = [point, { ...point, yM: -halfWaveM }];
+    const across = offAxisCurve({ drivers, azimuthDeg: 90, distanceM: 1000 }, FINE_GRID);
+    const at = across.frequencyHz.findIndex((hz) => hz >= 1000);
+    // Levels are relative to the axis, where next to nothing is left at 1 kHz.
+    expect(across.levelDb[at]).toBeGreaterThan(40);
+  });
+
+  it('an all-pass turns phases and leaves levels alone', () => {
+    const seat = { azimuthDeg: 25, elevationDeg: 10 };
+    const plain = layoutDrivers('full-range', {});
+    const turned = plain.map((one) => ({ ...one, allPass: { filter: 'LR4' as const, frequencyHz: 2000 } }));
+    const [a, b] = [offAxisCurve({ drivers: plain, ...seat }), offAxisCurve({ drivers: turned, ...seat })];
+    a.levelDb.forEach((level, i) => {
+      expect(b.levelDb[i]).toBeCloseTo(level, 9);
+    });
+    // Beside an unturned twin it does not add at the crossover, where it stands on its head.
+    const [one, other] = [plain[0] as Driver, turned[0] as Driver];
+    const pair = [
+      { ...one, xM: 0.1 },
+      { ...other, xM: -0.1, weight: 0.5 },
+    ];
+    const side = offAxisCurve({ drivers: pair, azimuthDeg: 40 });
+    expect(Math.max(...side.levelDb) - Math.min(...side.levelDb)).toBeGreaterThan(3);
+  });
+
   it('a second call returns the kept result', () => {
     const box = { layout: 'mid-tweeter-mid', azimuthDeg: 12.5 } as const;
     expect(offAxisCurve(box).levelDb).toEqual(offAxisCurve({ ...box }).levelDb);
@@ -625,6 +653,39 @@ describe('refuses what no box has', () => {
     ['drivers is empty', () => offAxis({ drivers: [], azimuthDeg: 0 })],
     ['drivers[0].radiusM', () => offAxis({ drivers: [{ ...driver, radiusM: -1 }], azimuthDeg: 0 })],
     ['drivers cancel', () => offAxis({ drivers: [driver, { ...driver, weight: -1 }], azimuthDeg: 0 })],
+    [
+      'drivers[1].xM is NaN',
+      () => offAxis({ drivers: [driver, { ...driver, xM: Number.NaN }], azimuthDeg: 0 }),
+    ],
+    [
+      'drivers[0].yM is Infinity',
+      () => offAxis({ drivers: [{ ...driver, yM: Number.POSITIVE_INFINITY }], azimuthDeg: 0 }),
+    ],
+    ['drivers[0].zM is NaN', () => offAxis({ drivers: [{ ...driver, zM: Number.NaN }], azimuthDeg: 0 })],
+    [
+      'drivers[0].weight is NaN',
+      () => offAxis({ drivers: [{ ...driver, weight: Number.NaN }], azimuthDeg: 0 }),
+    ],
+    [
+      'drivers[0].lowPass.filter is LR6',
+      () =>
+        offAxis({
+          drivers: [{ ...driver, lowPass: { filter: 'LR6' as 'LR4', frequencyHz: 1 } }],
+          azimuthDeg: 0,
+        }),
+    ],
+    [
+      'drivers[0].highPass.frequencyHz is 0',
+      () =>
+        offAxis({ drivers: [{ ...driver, highPass: [{ filter: 'LR4', frequencyHz: 0 }] }], azimuthDeg: 0 }),
+    ],
+    [
+      'drivers[0].allPass.frequencyHz is -1',
+      () => offAxis({ drivers: [{ ...driver, allPass: { filter: 'LR4', frequencyHz: -1 } }], azimuthDeg: 0 }),
+    ],
+    ['fromHz is 100', () => offAxisDip({ ...box, fromHz: 100, toHz: 4000 })],
+    ['toHz is 9000', () => offAxisDip({ ...box, fromHz: 200, toHz: 9000 })],
+    ['toHz is 300', () => offAxisDip({ ...box, fromHz: 400, toHz: 300 })],
     ['targetDipDb', () => thresholdAngle({ layout: 'coaxial', targetDipDb: -6, plane: 'horizontal' })],
   ])('%s', (name, call) => {
     expect(call).toThrow(RangeError);

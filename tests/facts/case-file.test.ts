@@ -177,6 +177,12 @@ describe('seats at the edges', () => {
     expect(problem({ seats: [{ xM: 0, yM: '3 m left' }] })?.what).toMatch(/not known here/);
   });
 
+  it('too far away are told in the units of the owner', () => {
+    const far = { seats: [{ xM: 0, yM: 50 }] };
+    expect(problem(far)?.what).toBe('50.00 m (164 ft 1/2 in) cannot be right for a seat');
+    expect(problem({ ...far, units: 'imperial' })?.what).toMatch(/^164 ft 1\/2 in \(50.00 m\)/);
+  });
+
   it('say nothing of a lone seat that is not marked, and two marks in words', () => {
     expect(readCase(caseOf({ seats: [{ xM: 0, yM: 3 }] })).warnings).toEqual([]);
     const both = [

@@ -44,6 +44,9 @@ describe('text from strangers', () => {
 
   it('is quoted short and in one line', () => {
     expect(quoted('a\nb')).toBe('"a b"');
+    expect(plainLine('a \t\n  b')).toBe('a b');
+    expect(quoted('x'.repeat(60))).toBe(`"${'x'.repeat(60)}"`);
+    expect(quoted('x'.repeat(61))).toBe(`"${'x'.repeat(59)}…"`);
     expect(quoted('x'.repeat(500), 10)).toBe(`"${'x'.repeat(9)}…"`);
     expect(Array.from(quoted('😀'.repeat(500), 10))).toHaveLength(12);
   });
