@@ -22,6 +22,11 @@ testCause(fixedExtraction, {
       facts: { ...fixed, ...heard, upmixUse: 'sometimes', playedContent: 'everything' },
       rules: ALL,
     },
+    {
+      name: 'two channels that come in are enough, whatever they are',
+      facts: { upmixUse: 'on', upmixCenterControl: 'none', sourceFormat: 'two-channel', ...heard },
+      rules: ALL,
+    },
   ],
   silent: [
     {

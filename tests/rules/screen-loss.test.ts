@@ -105,6 +105,12 @@ testCause(screenLoss, {
     },
   ],
   cannotTell: [
+    {
+      name: 'a center behind a screen has one in front, of a kind that is open',
+      facts: { centerPlacement: 'behind-screen' },
+      rule: 'treble-lost',
+      asks: ['screenKind'],
+    },
     { name: 'no screen told', facts: {}, rule: 'treble-lost', asks: ['screenKind'] },
     {
       name: 'whether it is a mismatch hangs on what the screen covers',

@@ -33,6 +33,11 @@ testCause(spreadOff, {
       facts: { ...emptied, ...heard, upmixUse: 'sometimes', playedContent: 'everything' },
       rules: ALL,
     },
+    {
+      name: 'a spread that is off empties the mains, though nobody has put an ear to them',
+      facts: { upmixUse: 'on', upmixCenterControl: 'present', centerSpread: 'off' },
+      rules: ['spread-is-off'],
+    },
   ],
   silent: [
     {
@@ -64,6 +69,11 @@ testCause(spreadOff, {
       facts: { ...emptied, ...heard, upmixCommonPart: 'leaves' },
       rules: ALL,
     },
+    {
+      name: 'what is heard in the mains counts more than what the menu says',
+      facts: { ...emptied, ...heard, upmixCommonPart: 'shares' },
+      rules: ALL,
+    },
     { name: 'no upmix, no spread', facts: { ...emptied, ...heard, upmixUse: 'off' }, rules: ALL },
   ],
   cannotTell: [
@@ -74,9 +84,9 @@ testCause(spreadOff, {
       asks: ['centerSpread'],
     },
     {
-      name: 'spread says nothing while it is open whether the upmix empties the mains',
-      facts: { upmixUse: 'on', upmixCenterControl: 'present', centerSpread: 'off' },
-      rule: 'spread-is-off',
+      name: 'the switch says nothing while it is open what the upmix leaves in the mains',
+      facts: { upmixUse: 'on', upmixCenterControl: 'present', testSpreadOn: 'opens' },
+      rule: 'spread-opens-stage',
       asks: ['upmixCommonPart'],
     },
     { name: 'spread not tried', facts: emptied, rule: 'spread-opens-stage', asks: ['testSpreadOn'] },

@@ -6,7 +6,7 @@
  * of the two ways a given upmix works, since owners cannot know.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, is, isNot, oneOf } from '../condition.js';
+import { all, is, isNot } from '../condition.js';
 
 export const fixedExtraction = defineCause({
   id: 'fixed-extraction',
@@ -17,11 +17,7 @@ export const fixedExtraction = defineCause({
     'The mode in use draws the middle of the music into the center and has no setting for how much. The stage narrows toward one box, or turns hollow at the sides.',
   notWhen:
     'In films with their own center channel it does nothing. A mode that leaves the singer in the mains takes hardly any width, whatever it adds in the center. For seats off the middle the firm center is a gain, not a fault.',
-  applies: all(
-    oneOf('upmixUse', 'on', 'sometimes'),
-    is('upmixKind', 'fixed-center'),
-    oneOf('playedContent', 'two-channel-music', 'everything'),
-  ),
+  applies: all(is('upmixWorks', 'yes'), is('upmixKind', 'fixed-center')),
   // An upmix without a control in use on music: one system in eight (judgement).
   appliesIn: 0.12,
   links: {

@@ -6,7 +6,7 @@
  * the box, and the color of the back wave beyond its mean.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { below, is, not, oneOf } from '../condition.js';
+import { below, is, not } from '../condition.js';
 
 export const screenLoss = defineCause({
   id: 'screen-loss',
@@ -17,7 +17,7 @@ export const screenLoss = defineCause({
     'The sheet between center and seat passes the lower voice and holds back the treble. The voice sounds covered, and duller than mains that stand free beside the screen.',
   notWhen:
     'A fine or open weave costs less than one decibel and is innocent. A screen in front of all three cannot make center and mains differ. A slanted screen loses no more than an upright one. Above 12 kHz some loss is part of how films are made to be heard.',
-  applies: oneOf('screenKind', 'perforated', 'woven', 'solid'),
+  applies: is('screenInFront', 'yes'),
   // A screen in front: one system in ten (judgement).
   appliesIn: 0.1,
   links: {

@@ -19,7 +19,7 @@ export const spreadOff = defineCause({
     'It is not at work in films with their own center channel, where no upmix shares anything out. For a row of seats the closed setting is often the right one: it is the only one that keeps the voice in the middle for everybody.',
   applies: all(
     oneOf('upmixUse', 'on', 'sometimes'),
-    is('upmixCommonPart', 'takes-out'),
+    is('upmixMiddle', 'takes-out'),
     is('upmixKind', 'adjustable-center'),
   ),
   // An upmix in use that takes the middle out and has a control: one system in ten (judgement).

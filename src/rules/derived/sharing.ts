@@ -42,19 +42,38 @@ function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
   if (played === 'two-channel-music') return false;
   if (format !== undefined) return format === 'multichannel' && played !== 'everything';
   if (played === 'multichannel-film') return true;
-  if (played === 'everything') return false;
+  if (played === 'everything' || (played === undefined && speaksOfUpmix(r))) return false;
   return r.stop(
     ...(played === undefined ? (['playedContent', 'sourceFormat'] as const) : (['sourceFormat'] as const)),
   );
 }
 
-function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
-  const common = r.toldChoice('upmixCommonPart');
-  if (common === 'leaves') return { law: 'add', extraction: 1 };
+/** Who tells what an upmix does to a singer, or how it can be set, speaks of two-channel music until he says otherwise. */
+const speaksOfUpmix = (r: Reader<SharingFact>): boolean =>
+  r.toldChoice('upmixUse') !== 'off' &&
+  (['upmixCommonPart', 'upmixCenterControl', 'centerSpread'] as const).some(
+    (id) => r.toldChoice(id) !== undefined,
+  );
+
+/** Whether an upmix is in use and has two channels to work on. */
+function upmixWorks(r: Reader<SharingFact>): 'yes' | 'no' {
+  if (r.toldChoice('upmixUse') === 'off' || hasDiscreteCenter(r)) return 'no';
+  return r.choice('upmixUse') === 'off' ? 'no' : 'yes';
+}
+
+/** What the upmix leaves of the middle in the mains: as it was heard there, else as the center spread says. */
+function middleLeft(r: Reader<SharingFact>): 'leaves' | 'shares' | 'takes-out' {
+  const heard = r.toldChoice('upmixCommonPart');
+  if (heard !== undefined) return heard;
   const spread = r.toldChoice('centerSpread');
-  if (spread === 'on') return { extraction: 1 - r.number('centerSpreadAmount') };
-  if (common === undefined) return r.stop('upmixCommonPart');
-  return { extraction: common === 'shares' ? SHARING_EXTRACTION : 1 };
+  if (spread === undefined) return r.stop('upmixCommonPart');
+  return spread === 'on' ? 'shares' : 'takes-out';
+}
+
+function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
+  if (r.toldChoice('upmixCommonPart') === 'leaves') return { law: 'add', extraction: 1 };
+  if (r.toldChoice('centerSpread') === 'on') return { extraction: 1 - r.number('centerSpreadAmount') };
+  return { extraction: r.from(middleLeft) === 'shares' ? SHARING_EXTRACTION : 1 };
 }
 
 /** Amplitudes of a voice in the middle, from each main and from the center. */
@@ -99,6 +118,8 @@ export const sharing = {
     number('1', 'part of the voice that center and mains play together, 0 to 1'),
     SHARING_FACTS,
     (r) => {
+      // Without an upmix the center or the mains have the voice alone, whatever is played.
+      if (r.toldChoice('upmixUse') === 'off') return 0;
       const by = r.from(voiceBy);
       if (by === 'center' || by === 'mains') return 0;
       if (by.law === 'add') return 1;
@@ -124,6 +145,16 @@ export const sharing = {
     ),
     OFF_SEAT_FACTS,
     offSeatImageShare,
+  ),
+  upmixWorks: derive(
+    choice('whether an upmix is in use and has two channels to work on', ['yes', 'no'] as const),
+    SHARING_FACTS,
+    upmixWorks,
+  ),
+  upmixMiddle: derive(
+    choice('what the upmix leaves of the middle in the mains', ['leaves', 'shares', 'takes-out'] as const),
+    SHARING_FACTS,
+    middleLeft,
   ),
   upmixKind: derive(
     choice('what kind of upmix it is (ambience assumed absent unless told)', [

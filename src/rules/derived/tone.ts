@@ -2,7 +2,7 @@
 import type { Response } from '../../acoustics/response.js';
 import { massLawDb, type Screen, screen } from '../../acoustics/screen.js';
 import { thirdOctaveDifferences } from '../../acoustics/tonal.js';
-import { derive, number, type Reader } from './reader.js';
+import { choice, derive, number, type Reader } from './reader.js';
 
 const NOW = ['responseLeft', 'responseCenter', 'responseRight'] as const;
 const BEFORE = ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'] as const;
@@ -84,6 +84,15 @@ const rms = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
 export const tone = {
+  screenInFront: derive(
+    choice('whether a screen is in front of the center', ['yes', 'no'] as const),
+    ['screenKind', 'centerPlacement'],
+    (r) => {
+      const kind = r.toldChoice('screenKind');
+      if (kind === undefined && r.toldChoice('centerPlacement') === 'behind-screen') return 'yes';
+      return r.choice('screenKind') === 'none' ? 'no' : 'yes';
+    },
+  ),
   screenLossDb: derive(
     number('dB', 'treble above 4 kHz lost in the screen and not given back'),
     SCREEN_FACTS,

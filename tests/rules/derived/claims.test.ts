@@ -192,6 +192,15 @@ describe('time', () => {
   });
 });
 
+describe('a screen in front', () => {
+  it('follows from its kind, or from a center behind it', () => {
+    expect(read('screenInFront', { screenKind: 'woven' }).value).toBe('yes');
+    expect(read('screenInFront', { screenKind: 'none', centerPlacement: 'behind-screen' }).value).toBe('no');
+    expect(read('screenInFront', { centerPlacement: 'behind-screen' }).value).toBe('yes');
+    expect(read('screenInFront', { centerPlacement: 'stand' }).missing).toEqual(['screenKind']);
+  });
+});
+
 describe('who plays the voice', () => {
   const music = { playedContent: 'two-channel-music', upmixUse: 'on' } as const satisfies TestFacts;
   it('a film with its own center shares nothing with the mains, whatever the upmix would do', () => {
@@ -222,6 +231,31 @@ describe('who plays the voice', () => {
     } as const;
     expect(numberOf('widthLossPct', half)).toBeCloseTo(18, 0);
     expect(numberOf('sharedContent', half)).toBeGreaterThan(0.5);
+  });
+  it('whoever tells what the upmix leaves in the mains speaks of music, until he says that it is a film', () => {
+    const heard = { upmixUse: 'on', upmixCommonPart: 'leaves' } as const;
+    expect(numberOf('sharedContent', heard)).toBe(1);
+    expect(numberOf('sharedContent', { ...heard, playedContent: 'multichannel-film' })).toBe(0);
+    expect(read('sharedContent', { upmixUse: 'on' }).missing).toEqual(['playedContent', 'sourceFormat']);
+  });
+  it('the center spread says what the upmix leaves in the mains where nobody has listened there', () => {
+    const menu = { upmixUse: 'on', upmixCenterControl: 'present' } as const;
+    expect(read('upmixMiddle', { ...menu, centerSpread: 'off' }).value).toBe('takes-out');
+    expect(read('upmixMiddle', { ...menu, centerSpread: 'on' }).value).toBe('shares');
+    expect(read('upmixMiddle', { ...menu, centerSpread: 'off', upmixCommonPart: 'shares' }).value).toBe(
+      'shares',
+    );
+    expect(read('upmixMiddle', menu).missing).toEqual(['upmixCommonPart']);
+    expect(numberOf('sharedContent', { ...menu, centerSpread: 'off' })).toBeCloseTo(0, 6);
+  });
+  it('an upmix works on two channels only: a film with its own center passes by it', () => {
+    expect(read('upmixWorks', music).value).toBe('yes');
+    expect(read('upmixWorks', { playedContent: 'multichannel-film' }).value).toBe('no');
+    expect(read('upmixWorks', { upmixUse: 'off' }).value).toBe('no');
+    expect(read('upmixWorks', { playedContent: 'two-channel-music' }).missing).toEqual(['upmixUse']);
+  });
+  it('without an upmix nothing is shared, whatever is played', () => {
+    expect(numberOf('sharedContent', { upmixUse: 'off' })).toBe(0);
   });
   it('television needs the incoming format, music the upmix', () => {
     expect(read('sharedContent', { playedContent: 'television' }).missing).toEqual(['sourceFormat']);
