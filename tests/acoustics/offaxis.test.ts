@@ -614,6 +614,25 @@ describe('what holds for any box', () => {
     expect(across.levelDb[at]).toBeGreaterThan(40);
   });
 
+  it('a driver half a meter behind the front is 1.5 m away on the axis and 1.12 m at the side: 2.55 dB louder', () => {
+    // Level over distance, 20 lg (1.5 / sqrt(1.25)). Arithmetic.
+    const behind = [{ xM: 0, zM: 0, yM: -0.5, radiusM: 1e-4, weight: 1 }];
+    for (const level of offAxisCurve({ drivers: behind, azimuthDeg: 90, distanceM: 1 }).levelDb)
+      expect(level).toBeCloseTo(20 * Math.log10(1.5 / Math.sqrt(1.25)), 4);
+  });
+
+  it('a seat may not be nearer than the farthest driver', () => {
+    const point = { zM: 0, radiusM: 0.01, weight: 1 };
+    const wide = [
+      { ...point, xM: 0 },
+      { ...point, xM: 2 },
+    ];
+    expect(() => offAxis({ drivers: wide, azimuthDeg: 0, distanceM: 1.9 })).toThrow(
+      /distanceM is 1.9; accepted/,
+    );
+    expect(() => offAxis({ drivers: wide, azimuthDeg: 0, distanceM: 2.1 })).not.toThrow();
+  });
+
   it('an all-pass turns phases and leaves levels alone', () => {
     const seat = { azimuthDeg: 25, elevationDeg: 10 };
     const plain = layoutDrivers('full-range', {});
