@@ -616,7 +616,7 @@ describe('what holds for any box', () => {
 
   it('a driver half a meter behind the front is 1.5 m away on the axis and 1.12 m at the side: 2.55 dB louder', () => {
     // Level over distance, 20 lg (1.5 / sqrt(1.25)). Arithmetic.
-    const behind = [{ xM: 0, zM: 0, yM: -0.5, radiusM: 1e-4, weight: 1 }];
+    const behind = [{ xM: 0, zM: 0, yM: -0.5, radiusM: 1e-6, weight: 1 }];
     for (const level of offAxisCurve({ drivers: behind, azimuthDeg: 90, distanceM: 1 }).levelDb)
       expect(level).toBeCloseTo(20 * Math.log10(1.5 / Math.sqrt(1.25)), 4);
   });
