@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook, type Seat, withAnswer } from '../../src/facts/book.js';
 import { type FactId, factSpec } from '../../src/facts/catalog.js';
+import { COMPLAINTS } from '../../src/facts/complaints.js';
 import { PAIRS } from '../../src/facts/contradictions/pairs.js';
 import { contradictions } from '../../src/facts/contradictions.js';
 import { anyBook } from '../support/books.js';
@@ -335,6 +336,147 @@ describe('complaints', () => {
     ]);
     expect(ids({ lipSync: 'voice-late' }, { complaints: ['out-of-step-with-picture'] })).toEqual([]);
     expect(ids({ troubleWhenLoud: 'no' }, { complaints: ['distorts-when-loud'] })).toHaveLength(1);
+  });
+});
+
+describe('what is heard is told in full', () => {
+  const only = (facts: Told, rest: Partial<FactBook> = {}) => {
+    const found = contradictions(bookOf(facts, rest));
+    expect(found).toHaveLength(1);
+    return found[0];
+  };
+  const title = (id: keyof typeof COMPLAINTS) => COMPLAINTS[id].title;
+
+  it('loudness by ear against the meter from 2 dB on', () => {
+    const at = (voiceLoudness: string, centerDb: number) =>
+      ids({ voiceLoudness, measuredCenterLevel: centerDb, measuredLeftLevel: 75 });
+    expect([at('softer', 77), at('louder', 73)]).toEqual([
+      ['loudness-against-meter'],
+      ['loudness-against-meter'],
+    ]);
+    expect([at('softer', 76.9), at('louder', 73.1), at('softer', 70), at('louder', 80)]).toEqual([
+      [],
+      [],
+      [],
+      [],
+    ]);
+    expect(only({ voiceLoudness: 'softer', measuredCenterLevel: 78, measuredLeftLevel: 75 })).toMatchObject({
+      kind: 'soft',
+      facts: ['voiceLoudness', 'measuredCenterLevel', 'measuredLeftLevel'],
+    });
+  });
+
+  it('a clap against the measured reverberation beyond 0.7 s and below 0.25 s', () => {
+    const at = (clapRing: string, reverberationTime: number) => ids({ clapRing, reverberationTime });
+    expect([at('dry', 701), at('long', 249)]).toEqual([['clap-against-measured'], ['clap-against-measured']]);
+    expect([at('dry', 700), at('long', 250)]).toEqual([[], []]);
+    expect(only({ clapRing: 'dry', reverberationTime: 900 })).toMatchObject({
+      kind: 'soft',
+      facts: ['clapRing', 'reverberationTime'],
+    });
+  });
+
+  it('complaints that exclude each other, in their own words', () => {
+    expect(only({}, { complaints: ['voice-missing', 'harsh'] })).toEqual({
+      id: 'both-voice-missing-and-harsh',
+      kind: 'soft',
+      facts: [],
+      complaints: ['voice-missing', 'harsh'],
+      text: `Both are told: ${title('voice-missing')}, and ${title('harsh')}. It may be one on some days or titles and the other on others.`,
+    });
+    expect(only({}, { complaints: ['dull'], absentComplaints: ['dull'] })).toEqual({
+      id: 'heard-and-not-heard-dull',
+      kind: 'hard',
+      facts: [],
+      complaints: ['dull'],
+      text: `It is told that ${title('dull')}, and also that this is not so.`,
+    });
+  });
+
+  it('taste beside complaints', () => {
+    const just = 'just-prefer-two-channels' as const;
+    expect(only({}, { complaints: [just, 'dull', 'boomy'] })).toEqual({
+      id: 'prefers-but-complains',
+      kind: 'soft',
+      facts: [],
+      complaints: [just, 'dull', 'boomy'],
+      text: `It is told that ${title(just)}, and also that ${title('dull')}. Both may be true; they have different answers.`,
+    });
+    const wrong = only({ likesTwoChannel: 'something-wrong' }, { complaints: [just] });
+    expect(wrong).toMatchObject({ kind: 'soft', facts: ['likesTwoChannel'], complaints: [just] });
+    expect(wrong?.text).toContain(`It is also told that ${title(just)}.`);
+    const likes = only({ likesTwoChannel: 'like-two' }, { complaints: ['dull', 'boomy'] });
+    expect(likes).toMatchObject({ kind: 'soft', facts: ['likesTwoChannel'], complaints: ['dull', 'boomy'] });
+    expect(likes?.text).toContain(`It is also told that ${title('dull')}. Both may be true.`);
+    expect(ids({ likesTwoChannel: 'like-two' })).toEqual([]);
+    expect(ids({ likesTwoChannel: 'like-two' }, { complaints: [just] })).toEqual([]);
+    expect(ids({ likesTwoChannel: 'something-wrong' }, { complaints: ['dull'] })).toEqual([]);
+  });
+
+  it('a complaint beside the answer that says the opposite', () => {
+    const found = only({ lipSync: 'in-step' }, { complaints: ['out-of-step-with-picture'] });
+    expect(found).toMatchObject({
+      kind: 'soft',
+      facts: ['lipSync'],
+      complaints: ['out-of-step-with-picture'],
+    });
+    expect(found?.text).toContain(`It is also told that ${title('out-of-step-with-picture')}.`);
+  });
+
+  it('sizes as hard facts with what would follow, heights as soft ones beyond a hand', () => {
+    const wide = only({ centerWidth: 0.6, bayWidth: 0.55 });
+    expect(wide).toMatchObject({ kind: 'hard', facts: ['centerWidth', 'bayWidth'] });
+    expect(wide?.text).toMatch(/The box would not go in\.$/);
+    expect(only({ earHeight: 2.6, ceilingHeight: 2.4 })).toMatchObject({
+      kind: 'hard',
+      facts: ['earHeight', 'ceilingHeight'],
+    });
+    expect(ids({ obstacleHeight: 2.6, ceilingHeight: 2.4 })).toContain('above-ceiling-obstacleHeight');
+    const deep = { centerDepth: 0.3, bayRecess: 0.11 };
+    expect(only({ ...deep, bayDepth: 0.39 })).toMatchObject({
+      kind: 'hard',
+      facts: ['centerDepth', 'bayRecess', 'bayDepth'],
+    });
+    expect(ids({ ...deep, bayDepth: 0.405 })).toEqual([]);
+    const floor = (centerTweeterHeight: number) => ids({ centerPlacement: 'floor', centerTweeterHeight });
+    expect([floor(0.8), floor(0.81)]).toEqual([[], ['floor-but-high']]);
+    expect(only({ centerPlacement: 'floor', centerTweeterHeight: 1.2 })).toMatchObject({
+      kind: 'soft',
+      facts: ['centerPlacement', 'centerTweeterHeight'],
+    });
+    const heard = (voiceDirection: string, centerTweeterHeight: number) =>
+      ids({ voiceDirection, centerTweeterHeight, displayMiddleHeight: 1.2 });
+    expect([heard('low', 1.41), heard('high', 0.99)]).toEqual([
+      ['heard-on-the-other-side'],
+      ['heard-on-the-other-side'],
+    ]);
+    expect([heard('low', 1.39), heard('high', 1.01), heard('high', 1.8), heard('low', 0.5)]).toEqual([
+      [],
+      [],
+      [],
+      [],
+    ]);
+    expect(only({ voiceDirection: 'low', centerTweeterHeight: 1.8, displayMiddleHeight: 1.2 })).toMatchObject(
+      {
+        kind: 'soft',
+        facts: ['voiceDirection', 'centerTweeterHeight', 'displayMiddleHeight'],
+      },
+    );
+  });
+
+  it('seats to a quarter of a meter, and how many a list has', () => {
+    const list: Seat[] = [
+      { name: 'a', xM: 0, yM: 3, row: 1, main: true },
+      { name: 'b', xM: 0.6, yM: 3, row: 1, main: false },
+    ];
+    expect(ids({ seatDistance: 3.25 }, { seats: list })).toEqual([]);
+    expect(ids({ seatDistance: 2.74 }, { seats: list })).toEqual(['seatDistance-but-list']);
+    expect(only({ seating: 'single-seat' }, { seats: list })).toMatchObject({
+      kind: 'hard',
+      facts: ['seating'],
+      text: expect.stringMatching(/The case lists 2 seats in 1 row\.$/),
+    });
+    expect(ids({ seating: 'single-seat' }, { seats: list.slice(0, 1) })).toEqual([]);
   });
 });
 
