@@ -97,13 +97,16 @@ const ZERO_WIDTH = '&#8203;';
 
 /** Text inside a line: every mark that could open markup is escaped, links and mentions are broken. */
 function escapedInside(text: string): string {
-  return text
-    .replace(/\s*\n\s*/g, ' ')
-    .replace(/[\\`*_[\]<>|~&$^]/g, (mark) => (mark === '&' ? '&amp;' : mark === '<' ? '&lt;' : `\\${mark}`))
-    .replace(/:(?=\/\/)/g, `:${ZERO_WIDTH}`)
-    .replace(/\b(www)\./gi, `$1${ZERO_WIDTH}.`)
-    .replace(/@/g, `@${ZERO_WIDTH}`)
-    .replace(/#(?=\d)/g, `#${ZERO_WIDTH}`);
+  return (
+    text
+      .replace(/\s*\n\s*/g, ' ')
+      .replace(/[\\`*_[\]<>|~&$^]/g, (mark) => (mark === '&' ? '&amp;' : mark === '<' ? '&lt;' : `\\${mark}`))
+      // First, as what splits has such a mark of its own.
+      .replace(/#(?=\d)/g, `#${ZERO_WIDTH}`)
+      .replace(/:(?=\/\/)/g, `:${ZERO_WIDTH}`)
+      .replace(/\b(www)\./gi, `$1${ZERO_WIDTH}.`)
+      .replace(/@/g, `@${ZERO_WIDTH}`)
+  );
 }
 
 /** The same at the beginning of a line, where more marks mean something. */
