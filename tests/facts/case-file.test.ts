@@ -408,6 +408,29 @@ describe('what is wrong with a case', () => {
     }
   });
 
+  it('is told from left to right, and what is missing at the place of what it is missing from', () => {
+    const found = problems(
+      '{ "titel": 1, "units": "stones",\n "seats": [ { "xM": 0 } ], "facts": { "zz": 1 } }',
+    );
+    expect(found.map(({ path, line, column }) => [path, line, column])).toEqual([
+      ['titel', 1, 12],
+      ['units', 1, 24],
+      ['seats.0.yM', 2, 13],
+      ['facts.zz', 2, 45],
+    ]);
+  });
+
+  it('does not hide behind a taken unit: that is told only where a number stood alone', () => {
+    const alone = readCase(caseOf({ facts: { seatDistance: 3 } })).warnings;
+    expect(alone.at(-1)).toEqual({ path: 'units', text: 'no unit system is given; metric is taken' });
+    expect(readCase(caseOf({ facts: { mainsBase: '9 m' } })).warnings.map(({ path }) => path)).toEqual([
+      'facts.mainsBase',
+    ]);
+    const book = readCase(caseOf({ words: 'a\u0007b\u0008' }));
+    expect(book.warnings).toEqual([{ path: 'words', text: '2 control characters were taken out' }]);
+    expect(book.book).not.toHaveProperty('folder');
+  });
+
   it('is limited in how much it tells', () => {
     const many = Object.fromEntries(Array.from({ length: 500 }, (_, index) => [`zz${index}`, 1]));
     let message = '';
