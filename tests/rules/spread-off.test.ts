@@ -34,6 +34,11 @@ testCause(spreadOff, {
       rules: ALL,
     },
     {
+      name: 'a stage that opens with the spread on was empty before',
+      facts: { testSpreadOn: 'opens' },
+      rules: ['spread-opens-stage'],
+    },
+    {
       name: 'a spread that is off empties the mains, though nobody has put an ear to them',
       facts: { upmixUse: 'on', upmixCenterControl: 'present', centerSpread: 'off' },
       rules: ['spread-is-off'],
@@ -85,7 +90,7 @@ testCause(spreadOff, {
     },
     {
       name: 'the switch says nothing while it is open what the upmix leaves in the mains',
-      facts: { upmixUse: 'on', upmixCenterControl: 'present', testSpreadOn: 'opens' },
+      facts: { upmixUse: 'on', upmixCenterControl: 'present', testSpreadOn: 'same' },
       rule: 'spread-opens-stage',
       asks: ['upmixCommonPart'],
     },

@@ -16,7 +16,7 @@ export const ambienceSetting = defineCause({
     'The mode adds a hall of its own. Set small, it also moves the middle of the music out of the mains into the center, and the stage shrinks.',
   notWhen:
     'At a large size the mains stay full, and the mode does not shrink the stage. A voice that is wide and vague instead of small has too much ambience, not too little.',
-  applies: all(oneOf('upmixUse', 'on', 'sometimes'), is('upmixAmbience', 'yes')),
+  applies: all(is('upmixInUse', 'yes'), is('upmixAmbience', 'yes')),
   // An ambience upmix in use: three systems in a hundred (judgement).
   appliesIn: 0.03,
   links: {

@@ -17,11 +17,7 @@ export const spreadOff = defineCause({
     'With two-channel music the upmix takes everything common to both channels out of the mains and gives it to the center alone. The stage shrinks into one small box, although a control for it is there.',
   notWhen:
     'It is not at work in films with their own center channel, where no upmix shares anything out. For a row of seats the closed setting is often the right one: it is the only one that keeps the voice in the middle for everybody.',
-  applies: all(
-    oneOf('upmixUse', 'on', 'sometimes'),
-    is('upmixMiddle', 'takes-out'),
-    is('upmixKind', 'adjustable-center'),
-  ),
+  applies: all(is('upmixInUse', 'yes'), is('upmixMiddle', 'takes-out'), is('upmixKind', 'adjustable-center')),
   // An upmix in use that takes the middle out and has a control: one system in ten (judgement).
   appliesIn: 0.1,
   links: {

@@ -259,6 +259,11 @@ function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: 
     ledger.uses.set(id, { value: typical.value, doubt: { spread: typical.spread } });
     return typical.value;
   };
+  const suggestedOr = (id: FactId, suggested: string): number | string => {
+    if (look(id).kind === 'told') return takeOne(id);
+    ledger.uses.set(id, { value: suggested, doubt: { spread: 0 } });
+    return suggested;
+  };
   const from = (model: Model): unknown => {
     const outcome = evaluate(model);
     addAll(ledger.reads, outcome.reads);
@@ -309,6 +314,7 @@ function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: 
     toldNumber: toldOnly,
     choice: takeOne,
     toldChoice: toldOnly,
+    choiceOr: suggestedOr,
     responses: (...ids: FileFactId[]) => {
       takeAll(ids);
       return ids.map((id) => responseOf(book, id));

@@ -46,6 +46,8 @@ export interface Reader<F extends FactId> {
   readonly toldNumber: (id: F & NumberFactId) => number | undefined;
   readonly choice: <Id extends F & ChoiceFactId>(id: Id) => Choice<Id>;
   readonly toldChoice: <Id extends F & ChoiceFactId>(id: Id) => Choice<Id> | undefined;
+  /** Value as told; else what other answers suggest, marked as assumed. */
+  readonly choiceOr: <Id extends F & ChoiceFactId>(id: Id, suggested: Choice<Id>) => Choice<Id>;
   /** Measured responses from files beside the case. */
   readonly responses: <const Ids extends readonly (F & FileFactId)[]>(
     ...ids: Ids

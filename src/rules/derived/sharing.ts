@@ -19,6 +19,8 @@ export const SHARING_FACTS = [
   'upmixCenterControl',
   'centerSpread',
   'centerSpreadAmount',
+  'upmixAmbience',
+  'testSpreadOn',
 ] as const;
 type SharingFact = (typeof SHARING_FACTS)[number];
 
@@ -31,8 +33,7 @@ const SHARING_EXTRACTION = 0.5;
 export function voiceBy(r: Reader<SharingFact>): VoiceBy {
   if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return 'mains';
   if (hasDiscreteCenter(r)) return 'center';
-  const use = r.choice('upmixUse');
-  return use === 'off' ? 'mains' : r.from(upmixSetting);
+  return r.from(upmixUse) === 'off' ? 'mains' : r.from(upmixSetting);
 }
 
 /** True where the mix itself has a center channel, whatever the mode of the receiver. */
@@ -42,32 +43,43 @@ function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
   if (played === 'two-channel-music') return false;
   if (format !== undefined) return format === 'multichannel' && played !== 'everything';
   if (played === 'multichannel-film') return true;
-  if (played === 'everything' || (played === undefined && speaksOfUpmix(r))) return false;
+  if (played === 'everything') return false;
+  if (played === undefined && speaksOfUpmix(r))
+    return r.choiceOr('playedContent', 'two-channel-music') === 'multichannel-film';
   return r.stop(
     ...(played === undefined ? (['playedContent', 'sourceFormat'] as const) : (['sourceFormat'] as const)),
   );
 }
 
-/** Who tells what an upmix does to a singer, or how it can be set, speaks of two-channel music until he says otherwise. */
+/** Who tells what an upmix does to a singer, or how it can be set, is likely to use it and to speak of music. */
 const speaksOfUpmix = (r: Reader<SharingFact>): boolean =>
   r.toldChoice('upmixUse') !== 'off' &&
-  (['upmixCommonPart', 'upmixCenterControl', 'centerSpread'] as const).some(
-    (id) => r.toldChoice(id) !== undefined,
-  );
+  (r.toldChoice('upmixAmbience') === 'yes' ||
+    (['upmixCommonPart', 'upmixCenterControl', 'centerSpread', 'testSpreadOn'] as const).some(
+      (id) => r.toldChoice(id) !== undefined,
+    ));
+
+const upmixUse = (r: Reader<SharingFact>) =>
+  speaksOfUpmix(r) ? r.choiceOr('upmixUse', 'on') : r.choice('upmixUse');
+
+const upmixInUse = (r: Reader<SharingFact>): 'yes' | 'no' => (r.from(upmixUse) === 'off' ? 'no' : 'yes');
 
 /** Whether an upmix is in use and has two channels to work on. */
 function upmixWorks(r: Reader<SharingFact>): 'yes' | 'no' {
   if (r.toldChoice('upmixUse') === 'off' || hasDiscreteCenter(r)) return 'no';
-  return r.choice('upmixUse') === 'off' ? 'no' : 'yes';
+  return r.from(upmixInUse);
 }
 
-/** What the upmix leaves of the middle in the mains: as it was heard there, else as the center spread says. */
+/** What the upmix leaves of the middle in the mains: as it was heard there, else as the center spread shows. */
 function middleLeft(r: Reader<SharingFact>): 'leaves' | 'shares' | 'takes-out' {
   const heard = r.toldChoice('upmixCommonPart');
   if (heard !== undefined) return heard;
   const spread = r.toldChoice('centerSpread');
-  if (spread === undefined) return r.stop('upmixCommonPart');
-  return spread === 'on' ? 'shares' : 'takes-out';
+  if (spread !== undefined) return spread === 'on' ? 'shares' : 'takes-out';
+  // A stage that opens when part of the middle is put back has had it taken out.
+  return r.toldChoice('testSpreadOn') === 'opens'
+    ? r.choiceOr('upmixCommonPart', 'takes-out')
+    : r.stop('upmixCommonPart');
 }
 
 function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
@@ -96,11 +108,15 @@ function extraction(r: Reader<SharingFact>): number {
 }
 
 /** Kinds of upmix by what can be done about them. */
-const KIND_FACTS = ['upmixUse', 'upmixAmbience', 'upmixCenterControl'] as const;
+const KIND_FACTS = ['upmixUse', 'upmixAmbience', 'upmixCenterControl', 'testSpreadOn'] as const;
 function upmixKind(r: Reader<(typeof KIND_FACTS)[number]>) {
   if (r.toldChoice('upmixUse') === 'off') return r.stop();
   if (r.toldChoice('upmixAmbience') === 'yes') return 'ambience';
-  return r.choice('upmixCenterControl') === 'present' ? 'adjustable-center' : 'fixed-center';
+  const control =
+    r.toldChoice('testSpreadOn') === undefined
+      ? r.choice('upmixCenterControl')
+      : r.choiceOr('upmixCenterControl', 'present');
+  return control === 'present' ? 'adjustable-center' : 'fixed-center';
 }
 
 const OFF_SEAT_FACTS = [...SHARING_FACTS, ...BEARING_FACTS, 'mainsBase'] as const;
@@ -145,6 +161,11 @@ export const sharing = {
     ),
     OFF_SEAT_FACTS,
     offSeatImageShare,
+  ),
+  upmixInUse: derive(
+    choice('whether an upmix is in use, now and then at least', ['yes', 'no'] as const),
+    SHARING_FACTS,
+    upmixInUse,
   ),
   upmixWorks: derive(
     choice('whether an upmix is in use and has two channels to work on', ['yes', 'no'] as const),

@@ -236,6 +236,12 @@ describe('who plays the voice', () => {
     const heard = { upmixUse: 'on', upmixCommonPart: 'leaves' } as const;
     expect(numberOf('sharedContent', heard)).toBe(1);
     expect(numberOf('sharedContent', { ...heard, playedContent: 'multichannel-film' })).toBe(0);
+    expect(read('sharedContent', heard).assumed).toEqual(['playedContent']);
+    expect(read('upmixInUse', { upmixAmbience: 'yes' })).toMatchObject({
+      value: 'yes',
+      assumed: ['upmixUse'],
+    });
+    expect(read('upmixInUse', { upmixAmbience: 'no' }).missing).toEqual(['upmixUse']);
     expect(read('sharedContent', { upmixUse: 'on' }).missing).toEqual(['playedContent', 'sourceFormat']);
   });
   it('the center spread says what the upmix leaves in the mains where nobody has listened there', () => {
