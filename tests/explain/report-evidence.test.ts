@@ -159,6 +159,18 @@ describe('the limit that a text names', () => {
       limit: { value: clear, unit: 'deg' },
     });
   });
+  it('is that threshold also where its condition compares with nothing, or with another limit', () => {
+    const { weigh } = deviation('mainsBaseDeg', 'baseWideDeg');
+    const facts: TestFacts = { ...taped, testTape: 'off' };
+    const limit = { limit: { value: LIMITS.baseWideDeg.clear, unit: 'deg' } };
+    expect(filling(whenTest('off'), facts, { weigh })).toEqual(limit);
+    const narrow: Condition = {
+      fact: 'mainsBaseDeg',
+      operator: 'greaterThan',
+      value: { fact: 'limit.baseNarrowDeg.clear' },
+    };
+    expect(filling(narrow, facts, { weigh })).toEqual(limit);
+  });
   it('is the first limit of the table in a condition about answers', () => {
     const { clear } = LIMITS.baseWideDeg;
     const both = all(whenTest('off'), leafOf('mainsBaseDeg', 'baseWideDeg'));
