@@ -163,22 +163,22 @@ export const sharing = {
     offSeatImageShare,
   ),
   upmixInUse: derive(
-    choice('whether an upmix is in use, now and then at least', ['yes', 'no'] as const),
+    choice('upmix in use, now and then at least', ['yes', 'no'] as const),
     SHARING_FACTS,
     upmixInUse,
   ),
   upmixWorks: derive(
-    choice('whether an upmix is in use and has two channels to work on', ['yes', 'no'] as const),
+    choice('upmix in use with two channels to work on', ['yes', 'no'] as const),
     SHARING_FACTS,
     upmixWorks,
   ),
   upmixMiddle: derive(
-    choice('what the upmix leaves of the middle in the mains', ['leaves', 'shares', 'takes-out'] as const),
+    choice('middle that the upmix leaves in the mains', ['leaves', 'shares', 'takes-out'] as const),
     SHARING_FACTS,
     middleLeft,
   ),
   upmixKind: derive(
-    choice('what kind of upmix it is (ambience assumed absent unless told)', [
+    choice('kind of upmix (without ambience unless told)', [
       'adjustable-center',
       'fixed-center',
       'ambience',

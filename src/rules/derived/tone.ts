@@ -85,7 +85,7 @@ const rms = (values: readonly number[]): number =>
 
 export const tone = {
   screenInFront: derive(
-    choice('whether a screen is in front of the center', ['yes', 'no'] as const),
+    choice('screen in front of the center', ['yes', 'no'] as const),
     ['screenKind', 'centerPlacement'],
     (r) => {
       const kind = r.toldChoice('screenKind');
