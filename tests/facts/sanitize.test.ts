@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nearest } from '../../src/facts/nearest.js';
+import { editDistance, nearest } from '../../src/facts/nearest.js';
 import { plainLine, plainText, quoted } from '../../src/facts/sanitize.js';
 
 describe('text from strangers', () => {
@@ -62,6 +62,33 @@ describe('the near miss', () => {
     ['dul', 'dull'],
   ])('of %s is %s', (typed, meant) => {
     expect(nearest(typed, known)).toBe(meant);
+  });
+
+  it('is counted in letters changed, put in, left out or swapped with a neighbor', () => {
+    // kitten / sitting is the textbook example; with swaps of neighbors only, ca / abc is 3 (from memory).
+    for (const [a, b, distance] of [
+      ['kitten', 'sitting', 3],
+      ['', 'abc', 3],
+      ['abc', '', 3],
+      ['abc', 'abc', 0],
+      ['ab', 'ba', 1],
+      ['ca', 'abc', 3],
+      ['abcd', 'acbd', 1],
+      ['abcdef', 'badcfe', 3],
+    ] as const) {
+      expect(editDistance(a, b), `${a} ${b}`).toBe(distance);
+      expect(editDistance(b, a), `${b} ${a}`).toBe(distance);
+    }
+  });
+
+  it('may differ in a third of its letters, in one at least, and is the nearest of several', () => {
+    expect(nearest('abcdefxyz', ['abcdefghi'])).toBe('abcdefghi');
+    expect(nearest('abcdewxyz', ['abcdefghi'])).toBeUndefined();
+    expect(nearest('at', ['it'])).toBe('it');
+    expect(nearest('ab', ['xy'])).toBeUndefined();
+    expect(nearest('centerLayoux', ['centerLayxxx', 'centerLayout'])).toBe('centerLayout');
+    expect(nearest('a'.repeat(60), ['a'.repeat(59)])).toBe('a'.repeat(59));
+    expect(nearest('a'.repeat(61), ['a'.repeat(61)])).toBeUndefined();
   });
 
   it('is nothing where nothing is near', () => {
