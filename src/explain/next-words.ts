@@ -67,6 +67,14 @@ export function nextWords(audit: Audit, proposed: Next = proposal(audit)): NextW
   };
 }
 
+/** A bound above this tells a caller nothing but how long the list is. */
+const TOLD_UP_TO = 20;
+
+const followText = (most: number): string =>
+  most <= TOLD_UP_TO
+    ? `At most ${plural(most, 'more question')} may follow.`
+    : 'More may follow; only those that pay are asked, about ten in most calls.';
+
 export function nextBlocks(words: NextWords): Block[] {
   const what =
     words.kind === 'test' ? 'Home test' : words.kind === 'question' ? 'Question' : 'Enough is known';
@@ -86,6 +94,7 @@ export function nextBlocks(words: NextWords): Block[] {
     ]),
     heading(2, 'How to find out'),
     numbered(words.how),
+    ...(words.kind === 'stop' ? [] : [paragraph(followText(words.mayFollowAtMost))]),
     heading(2, 'Worth asking after it'),
     bullets(
       words.others.map(
@@ -93,9 +102,6 @@ export function nextBlocks(words: NextWords): Block[] {
           `${capital(each.label)}: saves about ${minutesText(each.savesMinutes)}, takes ${minutesText(each.minutes)}.`,
       ),
     ),
-    ...(words.kind === 'stop'
-      ? []
-      : [paragraph(`At most ${plural(words.mayFollowAtMost, 'more question')} may follow.`)]),
   ]);
 }
 

@@ -1,7 +1,7 @@
 /** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { CauseId, Rule } from '../rules/cause.js';
-import { givenDb } from '../rules/weight.js';
+import { reported } from '../rules/weight.js';
 import type { Audit } from './audit.js';
 import { isAsked, isTest, makesSense } from './hypotheses.js';
 import { answerChances, baseRates, type Hypothesis, hypothesesOf, movablePlaces } from './predict.js';
@@ -168,11 +168,10 @@ function bundleWorth({ p, confirm }: Outset, i: number, rule: Rule, open: readon
 
 /** Chances of the outcome yes with and without the cause, as they will be reported. */
 function ratesOf(rule: Rule, open: readonly FactId[]): { tp: number; fp: number } {
-  const usual = open.map((id) => factSpec(id).usually);
-  const how = usual.includes('guessed') ? 'guessed' : usual.includes('recalled') ? 'recalled' : 'read';
-  if (rule.weigh.kind === 'answer') {
-    const up = 10 ** (givenDb(rule.weigh.tp, rule.weigh.fp, how) / 10);
-    return { tp: Math.min(0.99, rule.weigh.fp * up), fp: rule.weigh.fp };
+  const { weigh } = rule;
+  if (weigh.kind === 'answer') {
+    const how = open.some((id) => factSpec(id).usually === 'recalled') ? 'recalled' : 'read';
+    return { tp: reported(weigh.tp, how), fp: reported(weigh.fp, how) };
   }
   const odds = 10 ** (TYPICAL_DEVIATION_DB / 10);
   return { tp: odds / (1 + odds), fp: 1 / (1 + odds) };

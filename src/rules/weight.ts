@@ -69,20 +69,21 @@ export function deviationDb(
   return within(psychometricDb(ratio, options.spread()), bound);
 }
 
-/** Chance of hearing an answer whose true chance is `p`, when answers are wrong with chance `e`. */
-const reported = (p: number, e: number): number => p * (1 - e) + (1 - p) * e;
+/** Chance of hearing an answer whose true chance is `p` (0 to 1), with the errors of answers obtained in this way. */
+export function reported(p: number, how: How): number {
+  const e = ERROR_RATE[how];
+  return p * (1 - e) + (1 - p) * e;
+}
 
 /**
  * Weight of an answer that was given: tp is its chance if the cause is true, fp otherwise (0 to 1), and
  * the error rate follows from how it was obtained. Bounded by the cap of `how` by construction.
  */
 export function givenDb(tp: number, fp: number, how: How): number {
-  const e = ERROR_RATE[how];
-  return decibans(reported(tp, e) / reported(fp, e));
+  return decibans(reported(tp, how) / reported(fp, how));
 }
 
 /** Weight of the same answer known not to hold: an absent sign speaks too. */
 export function absentDb(tp: number, fp: number, how: How): number {
-  const e = ERROR_RATE[how];
-  return decibans((1 - reported(tp, e)) / (1 - reported(fp, e)));
+  return decibans((1 - reported(tp, how)) / (1 - reported(fp, how)));
 }

@@ -68,6 +68,12 @@ describe('the next step in words', () => {
       nextWords(audit(), { ...ASKED, candidates: [candidate('upmixUse')], mayFollowAtMost: 1 }),
     );
     expect(alone).toContain('At most 1 more question may follow.');
+    expect(alone).not.toMatch(/worth asking after it/i);
+  });
+  it('frightens nobody with a bound of a hundred questions', () => {
+    const page = flat(nextWords(audit(), { ...ASKED, mayFollowAtMost: 110 }));
+    expect(page).not.toContain('110');
+    expect(page).toContain('about ten in most calls');
   });
   it('is a number to be told: no choices', () => {
     const words = nextWords(audit(), { ...ASKED, fact: 'seatDistance' });

@@ -1,14 +1,7 @@
 /** Calculators written for people: the list, the help of one, and a result with units, formula and source. */
-import type { Mark } from '../../rules/sources.js';
+import { markText } from '../words.js';
 import { hanging, wrapped } from '../wrap.js';
 import type { Calculator, Result, Value } from './calculator.js';
-
-const MARK_WORDS: Readonly<Record<Mark, string>> = {
-  read: 'read',
-  computed: 'computed here',
-  practice: 'common practice, no source',
-  memory: 'from memory',
-};
 
 /** Narrowest and widest text; longer lines are hard to read. */
 const NARROWEST = 40;
@@ -54,7 +47,7 @@ function sourceRows(calculator: Calculator): [string, string][] {
   return [
     ['formula', formula],
     ['holds', validity],
-    ['source', `${source.cite} (${MARK_WORDS[source.mark]})`],
+    ['source', `${source.cite} (${markText(source.mark)})`],
   ];
 }
 
