@@ -1,11 +1,11 @@
 /**
  * Third-octave bands and smoothing on logarithmic grids.
  * Exact base-10 centers 1000 * 10^(n/10) and edges 10^(+-1/20) from them, as in IEC 61260-1
- * (read as a transcription in public code).
+ * (read as copied in public code).
  */
 import { positive } from './input.js';
 
-/** Reference frequency of the base-10 band scale, Hz (IEC 61260-1, read as a transcription). */
+/** Reference frequency of the base-10 band scale, Hz (IEC 61260-1, read as a copy in public code). */
 const BAND_REFERENCE_HZ = 1000;
 /** Width of a third-octave band in decades. */
 export const THIRD_OCTAVE_DECADES = 0.1;

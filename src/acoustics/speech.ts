@@ -13,7 +13,7 @@ const SPEECH_LAST_BAND = 9;
 /** Exact centers of the 18 bands, Hz. */
 export const SPEECH_BANDS_HZ: readonly number[] = thirdOctaveCentersHz(SPEECH_FIRST_BAND, SPEECH_LAST_BAND);
 
-/** Importance of each band, 160 Hz to 8 kHz (ANSI S3.5-1997 Table 3; read as a transcription). */
+/** Importance of each band, 160 Hz to 8 kHz (ANSI S3.5-1997 Table 3; read as a copy in public code). */
 export const SPEECH_IMPORTANCE: readonly number[] = [
   0.0083, 0.0095, 0.015, 0.0289, 0.044, 0.0578, 0.0653, 0.0711, 0.0818, 0.0844, 0.0882, 0.0898, 0.0868,
   0.0844, 0.0771, 0.0527, 0.0364, 0.0185,

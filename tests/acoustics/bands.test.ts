@@ -12,7 +12,7 @@ import { SPEECH_BANDS_HZ, SPEECH_IMPORTANCE, speechLoss } from '../../src/acoust
 
 describe('third-octave bands', () => {
   it('have the edge factors that IEC 61260-1 Table F.1 prints: 0.89125 and 1.12202', () => {
-    // Read as a transcription in public code.
+    // Read as copied in public code.
     const { lowerHz, upperHz } = thirdOctaveEdgesHz(1000);
     expect(lowerHz / 1000).toBeCloseTo(0.89125, 5);
     expect(upperHz / 1000).toBeCloseTo(1.12202, 5);

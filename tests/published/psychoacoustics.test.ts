@@ -93,7 +93,7 @@ describe('image position by time', () => {
 
 describe('three-loudspeaker matrix', () => {
   // biome-ignore-start lint/suspicious/noApproximativeNumericConstant: printed values of a table
-  // Rows of the energy-preserving matrix (left and right rows read in a transcription of the patent; center row
+  // Rows of the energy-preserving matrix (left and right rows read in a copy of the patent; center row
   // fixed by energy, derived). Columns: angle; hard left L C R; rE and rV of hard left; centered L C; its |rE|; loss %.
   it.each([
     [35.26, [0.789, 0.577, -0.211], 17.6, 24.9, [0.408, 0.816], 0.955, 41],

@@ -142,7 +142,7 @@ describe(`barrier: ${heading(tables.barrier)}`, () => {
     });
   }
 
-  it('fades to nothing by N = -0.2 (illuminated limit of the chart, read as a transcription)', () => {
+  it('fades to nothing by N = -0.2 (illuminated limit of the chart, read as a copy in public code)', () => {
     expect(barrier({ fresnelNumber: -0.2 }).attenuationDb).toBe(0);
     expect(barrier({ fresnelNumber: -0.18 }).attenuationDb).toBeLessThan(0.5);
   });
