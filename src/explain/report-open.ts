@@ -65,8 +65,11 @@ export function reportAssumed(audit: Audit, causes: readonly ReportCause[]): Rep
   for (const id of seatsOf(audit.book).assumed) if (!uses.has(id)) uses.set(id, []);
   return [...uses].flatMap(([id, titles]): ReportAssumed[] => {
     const spec = factSpec(id);
-    const assume = 'assume' in spec ? spec.assume : undefined;
-    if (!assume) return [];
+    const assume =
+      'assume' in spec && spec.assume
+        ? spec.assume
+        : { value: audit.view.assumedValue(id), note: 'usual here, going by other answers' };
+    if (assume.value === undefined) return [];
     return [
       {
         fact: id,

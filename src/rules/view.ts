@@ -45,6 +45,8 @@ export interface View {
   readonly seats: readonly Seat[];
   read(id: VarId): Reading;
   seatResults(): readonly SeatResult[];
+  /** The value that computations took for a fact that was not told; undefined where none did. */
+  assumedValue(id: FactId): number | string | undefined;
   /** What could not be computed because the facts as told cannot be true together, or a file cannot be read. */
   remarks(): readonly string[];
 }

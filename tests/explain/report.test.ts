@@ -172,6 +172,17 @@ describe('range bars', () => {
 });
 
 describe('any system', () => {
+  it('lists every value that a weight rests on without having been told, those that follow from other answers too', () => {
+    fc.assert(
+      fc.property(anyBook, (book) => {
+        const audited = auditSync(book);
+        const listed = new Set(buildReport(audited).assumed.map(({ fact }) => fact));
+        const weighs = [...audited.byCause.values()].flat().filter(({ decibans }) => decibans !== 0);
+        expect(weighs.flatMap(({ assumed }) => assumed).filter((id) => !listed.has(id))).toEqual([]);
+      }),
+      { numRuns: 12 },
+    );
+  }, 120_000);
   it('gives sums that are exact, probabilities within bounds and finite numbers', () => {
     fc.assert(
       fc.property(anyBook, (book) => {

@@ -18,6 +18,7 @@ function viewFrom(values: Readonly<Record<string, number | string>>): View {
     book: EMPTY_BOOK,
     seats: [],
     seatResults: () => [],
+    assumedValue: () => undefined,
     remarks: () => [],
     read: (id): Reading => ({
       id,

@@ -43,9 +43,7 @@ function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
   if (played === 'two-channel-music') return false;
   if (format !== undefined) return format === 'multichannel' && played !== 'everything';
   if (played === 'multichannel-film') return true;
-  if (played === 'everything') return false;
-  if (played === undefined && speaksOfUpmix(r))
-    return r.choiceOr('playedContent', 'two-channel-music') === 'multichannel-film';
+  if (played === 'everything' || (played === undefined && musicIsMeant(r))) return false;
   return r.stop(
     ...(played === undefined ? (['playedContent', 'sourceFormat'] as const) : (['sourceFormat'] as const)),
   );
@@ -58,6 +56,9 @@ const speaksOfUpmix = (r: Reader<SharingFact>): boolean =>
     (['upmixCommonPart', 'upmixCenterControl', 'centerSpread', 'testSpreadOn'] as const).some(
       (id) => r.toldChoice(id) !== undefined,
     ));
+
+const musicIsMeant = (r: Reader<SharingFact>): boolean =>
+  speaksOfUpmix(r) && r.choiceOr('playedContent', 'two-channel-music') === 'two-channel-music';
 
 const upmixUse = (r: Reader<SharingFact>) =>
   speaksOfUpmix(r) ? r.choiceOr('upmixUse', 'on') : r.choice('upmixUse');

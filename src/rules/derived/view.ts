@@ -51,6 +51,13 @@ export function viewOf(
     seats: core.plan.seats,
     read,
     seatResults: () => seatResultsOf(core),
+    assumedValue: (id) => {
+      for (const derived of DERIVED_IDS) {
+        const use = core.evaluate(DERIVED[derived].compute).uses.get(id);
+        if (use && 'spread' in use.doubt) return use.value;
+      }
+      return undefined;
+    },
     remarks: () => {
       const outcomes = DERIVED_IDS.map((id) => core.evaluate(DERIVED[id].compute));
       return [...new Set(outcomes.flatMap(({ remark }) => (remark === undefined ? [] : [remark])))];
