@@ -4,7 +4,7 @@ import { factSpec } from '../facts/catalog.js';
 import type { CauseId } from '../rules/cause.js';
 import type { Audit } from './audit.js';
 import { openFacts } from './hypotheses.js';
-import { answerChances, baseRates, hypothesesOf } from './predict.js';
+import { answerChances, baseRates, hypothesesOf, movablePlaces } from './predict.js';
 
 export interface Separator {
   readonly fact: FactId;
@@ -21,9 +21,9 @@ export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
   const place = (id: CauseId): number => audit.causes.findIndex((cause) => cause.id === id);
   const [i, j] = [place(a), place(b)];
   return openFacts(audit.book)
+    .filter((fact) => movablePlaces(audit, fact).some((moved) => moved === i || moved === j))
     .flatMap((fact): Separator[] => {
       const hypotheses = hypothesesOf(audit, fact);
-      if (hypotheses.every((h) => h.movesDb[i] === 0 && h.movesDb[j] === 0)) return [];
       const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
       // Expected weight of evidence between the two, the mean over either being true (Good & Card).
       const expectedDb = chances.reduce((sum, row) => {
