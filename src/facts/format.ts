@@ -14,6 +14,8 @@ export interface FormatOptions {
 
 /** Inches are written to a half in a length of feet, since no owner tapes closer. */
 const STEPS_PER_INCH = 2;
+/** Closer than this to a quarter of an inch it is meant as one: sizes are sold so and listed in whole millimeters. */
+const QUARTER_WITHIN_IN = 0.02;
 const METERS_PER_INCH = 0.0254;
 
 /** A value in SI as people write it: `3.20 m (10 ft 6 in)`, `2.5 kHz`, `-1.5 dB`. */
@@ -37,10 +39,10 @@ function metricLength(valueM: number): string {
   return `${short(valueM * 1000, 2)} mm`;
 }
 
-/** Feet and inches, inches alone below a foot, decimals of an inch for small lengths. */
+/** Feet and inches, inches alone below a foot; small lengths in inches alone. */
 function imperialLength(valueM: number, small: boolean): string {
   const inches = valueM / METERS_PER_INCH;
-  if (small) return `${short(inches, Math.abs(inches) < 0.95 ? 3 : 1)} in`;
+  if (small) return `${smallInches(inches)} in`;
   const steps = Math.round(Math.abs(inches) * STEPS_PER_INCH);
   const feet = Math.floor(steps / (12 * STEPS_PER_INCH));
   const rest = steps - feet * 12 * STEPS_PER_INCH;
@@ -50,6 +52,13 @@ function imperialLength(valueM: number, small: boolean): string {
   const sign = valueM < 0 && steps > 0 ? '-' : '';
   if (feet === 0) return `${sign}${inchText} in`;
   return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${inchText} in`;
+}
+
+/** Thousandths below an inch, a quarter where it is one (a cone of 5.25 in), else tenths. */
+function smallInches(inches: number): string {
+  if (Math.abs(inches) < 0.95) return short(inches, 3);
+  const quarter = Math.round(inches * 4) / 4;
+  return Math.abs(inches - quarter) < QUARTER_WITHIN_IN ? short(quarter, 2) : short(inches, 1);
 }
 
 function formatPlain(value: number, unit: Exclude<Unit, 'm'>): string {
