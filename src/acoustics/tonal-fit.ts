@@ -79,7 +79,7 @@ function spots({ first, wantedDb, lowLimitHz }: FitInput): Spot[] {
   }
   // The very edges of what may be boosted: the points above may lie a twelfth of an octave away from them.
   for (const hz of [lowLimitHz, gridHz(first - 1), gridHz(last + 1)]) {
-    if (hz < AUDIBLE_FROM_HZ || hz > AUDIBLE_TO_HZ) continue;
+    if (hz <= AUDIBLE_FROM_HZ || hz > AUDIBLE_TO_HZ) continue;
     list.push({ hz, wantedDb: 0, kind: 'edge', allowedDb: 0 });
   }
   return list;

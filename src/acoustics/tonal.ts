@@ -26,6 +26,8 @@ const FIT_SMOOTHING = 6;
 const COARSE_PER_OCTAVE = 6;
 /** Lower limit of a center that nobody stated, Hz: the usual crossover. From memory (common practice). */
 const USUAL_LOW_LIMIT_HZ = 80;
+/** Corrections that leave this much more or less, dB rms over the bands, are equally good. Our own choice. */
+const SAME_RESULT_DB = 0.15;
 
 export type TonalBand = { readonly hz: number; readonly diffDb: number; readonly afterDb: number };
 
@@ -39,6 +41,7 @@ export type TonalMatch = {
   readonly bandsOver3Db: number;
   /** Correction for the center (digital filters at 48 kHz); empty when none is needed or none helps. */
   readonly filters: readonly Filter[];
+  /** What is left with the filters, when the level is set once more after them. */
   readonly residualRmsDb: number;
   /** Largest difference left, with its sign. */
   readonly residualWorstDb: number;
@@ -95,6 +98,31 @@ function offsetOf({ first, center, mains }: Common): { meanDb: number; medianDb:
   }
   const { mean, median } = meanAndMedian(differences);
   return { meanDb: mean, medianDb: median };
+}
+
+/**
+ * The level that most of a difference curve shares: the middle of the narrowest half of its values over the range
+ * of alignment (the shorth). A hump leaves it alone, while the median moves toward the hump.
+ */
+function sharedLevel(differenceDb: Float64Array, first: number): number {
+  const sorted = differenceDb
+    .filter((_, i) => gridHz(first + i) >= ALIGN_FROM_HZ && gridHz(first + i) <= ALIGN_TO_HZ)
+    .sort();
+  const half = Math.ceil(sorted.length / 2);
+  const width = (from: number) => (sorted[from + half - 1] ?? 0) - (sorted[from] ?? 0);
+  let best = 0;
+  for (let from = 1; from + half <= sorted.length; from += 1) if (width(from) < width(best)) best = from;
+  return (sorted[best] ?? 0) + width(best) / 2;
+}
+
+/** The proposal that leaves least; fewer filters win where what is left differs by nothing one could hear. */
+function fewest(
+  proposals: readonly (readonly Filter[])[],
+  leftDb: (filters: readonly Filter[]) => number,
+): readonly Filter[] {
+  const least = Math.min(...proposals.map(leftDb));
+  const close = proposals.filter((each) => leftDb(each) <= least + SAME_RESULT_DB);
+  return close.reduce((a, b) => (b.length < a.length ? b : a));
 }
 
 /** Difference of band levels (power means) center minus mains, dB, offset not taken out; null where not covered. */
@@ -165,28 +193,29 @@ export function tonalMatch(input: TonalInput): TonalMatch {
   const { meanDb, medianDb: levelOffsetDb } = offsetOf(common);
   const before = bandDifferences(common);
   const covered = before.flatMap((difference, i) => (difference === null ? [] : [i]));
-  const aligned = (differences: readonly (number | null)[]) =>
-    covered.map((i) => (differences[i] ?? 0) - levelOffsetDb);
+  const aligned = (differences: readonly (number | null)[], offsetDb = levelOffsetDb) =>
+    covered.map((i) => (differences[i] ?? 0) - offsetDb);
   const after = (filters: readonly Filter[]) => {
     const added = responseOfFilters(filters);
-    return aligned(
-      bandDifferences({
-        ...common,
-        center: common.center.map((level, i) => level + added(gridHz(common.first + i))),
-      }),
-    );
+    const center = common.center.map((level, i) => level + added(gridHz(common.first + i)));
+    const corrected = { ...common, center };
+    return aligned(bandDifferences(corrected), offsetOf(corrected).medianDb);
   };
   const differences = aligned(before);
   const smoothedMains = smooth(common.mains, FIT_SMOOTHING);
-  const filters = proposeFilters({
-    first: common.first,
-    wantedDb: smooth(common.center, FIT_SMOOTHING).map(
-      (level, i) => levelOffsetDb + (smoothedMains[i] ?? 0) - level,
+  const smoothed = smooth(common.center, FIT_SMOOTHING).map((level, i) => level - (smoothedMains[i] ?? 0));
+  const filters = fewest(
+    [levelOffsetDb, sharedLevel(smoothed, common.first)].map((trimDb) =>
+      proposeFilters({
+        first: common.first,
+        wantedDb: smoothed.map((difference) => trimDb - difference),
+        lowLimitHz: input.lowLimitHz ?? USUAL_LOW_LIMIT_HZ,
+        before: differences,
+        after,
+      }),
     ),
-    lowLimitHz: input.lowLimitHz ?? USUAL_LOW_LIMIT_HZ,
-    before: differences,
-    after,
-  });
+    (each) => rms(after(each)),
+  );
   const residual = after(filters);
   const worstBandDb = largest(differences);
   return {

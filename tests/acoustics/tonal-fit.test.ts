@@ -192,6 +192,7 @@ describe('nothing is lifted where nothing may be', () => {
       proposeFilters(input).some((one) => one.type === type && one.gainDb > 0);
     const low = responseOfFilters([lowShelf(300, 3.5)]);
     expect(lifts(wanted(low), 'lowShelf')).toBe(true);
+    expect(lifts(wanted(low, { lowLimitHz: 20 }), 'lowShelf')).toBe(true);
     expect(lifts(wanted(low, { lowLimitHz: 30 }), 'lowShelf')).toBe(false);
     expect(lifts(wanted(low, { fromHz: 30 }), 'lowShelf')).toBe(false);
     const high = responseOfFilters([highShelf(3500, 3.5)]);

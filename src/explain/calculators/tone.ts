@@ -322,7 +322,10 @@ export const tonalMatchCalculator = define({
     worstBandHz: { unit: 'Hz', meaning: 'band with the largest difference' },
     worstBandDb: { unit: 'dB', meaning: 'that difference, center above mains positive' },
     bandsOver3Db: { unit: '', meaning: 'bands that differ by more than 3 dB' },
-    filters: { unit: '', meaning: 'filters for the center (48 kHz); none where none helps' },
+    filters: {
+      unit: '',
+      meaning: 'filters for the center (48 kHz); set its level again after them; none where none helps',
+    },
   },
   formula:
     'each response on a grid of 48 points per octave; mains = power mean of left and right; offset = median; differences of third-octave power means 200 Hz to 8 kHz; at most 2 shelves and 3 peaks within bounds',

@@ -50,7 +50,7 @@ export function toneChart(ask: Ask): LineChart | undefined {
   const side = worstBandDb > 0 ? 'louder' : 'weaker';
   const after =
     filters.length > 0
-      ? ` A correction with ${filters.length === 1 ? 'one filter' : `${filters.length} filters`} would leave ${quantityText(Math.abs(residualWorstDb), 'dB', 'metric')} at most.`
+      ? ` A correction with ${filters.length === 1 ? 'one filter' : `${filters.length} filters`} would leave ${quantityText(Math.abs(residualWorstDb), 'dB', 'metric')} at most, once its level is set again.`
       : '';
   const band = LIMITS.bandDb.clear;
   return {
