@@ -83,7 +83,8 @@ function readLength(
     const { text, turned } = key === 'xM' ? stripSide(raw, LEFT_RIGHT) : { text: raw };
     const read = parseQuantity(text, { unit: 'm', written: 'length', units: 'metric' });
     if ('refused' in read) return refuse(read.refused.what);
-    value = turned === 'minus' && read.value > 0 ? -read.value : read.value;
+    if (turned && read.value < 0) return refuse(`${quoted(raw)} has a minus and a side as well`);
+    value = turned === 'minus' ? -read.value : read.value;
   }
   if (value < low || value > high) {
     return refuse(`${formatValue(value, 'm', { units })} cannot be right for a seat`);

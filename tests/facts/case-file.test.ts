@@ -173,7 +173,8 @@ describe('seats at the edges', () => {
     expect(first({ xM: 0, yM: 3 })).toMatchObject({ name: 'seat 1', row: 1, main: true });
     expect(first({ name: ' \u0007 ', xM: 0, yM: 3 })?.name).toBe('seat 1');
     expect(first({ xM: '0 left', yM: 3 })?.xM).toBe(0);
-    expect(first({ xM: '-1 m left', yM: 3 })?.xM).toBe(-1);
+    for (const xM of ['-1 m left', '-1 m right'])
+      expect(problem({ seats: [{ xM, yM: 3 }] })?.what).toMatch(/has a minus and a side as well/);
     expect(problem({ seats: [{ xM: 0, yM: '3 m left' }] })?.what).toMatch(/not known here/);
   });
 
