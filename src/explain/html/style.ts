@@ -137,7 +137,8 @@ const PLOTS = `
 const PAPER = `
 @page { size: A4; margin: 15mm 14mm; }
 @media print {
-  body { background: none; font-size: 10.5pt; }
+  html { font-size: 9.5pt; }
+  body { background: none; }
   .toc, .skip { display: none; }
   main { display: block; padding: 0; }
   .two { columns: auto; }
@@ -145,14 +146,16 @@ const PAPER = `
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
   .two figure { margin-bottom: 1.2rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
-  .c-plot, .first, .caution, .range, .rank li, .plan .head, tr { break-inside: avoid; }
-  figcaption, .c-plot, .plan .head, caption { break-after: avoid; }
+  .c-plot, .first, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
+  .plan .head, caption { break-after: avoid; }
   li, p { orphans: 3; widows: 3; }
   p, ul, ol, dl { margin-bottom: .4rem; }
   .plan > li { padding: .5rem 0 .2rem; }
-  figure table { font-size: 8.5pt; width: auto; }
-  figure th, figure td { padding: .05rem 1.2rem .05rem 0; }
-  .c-plot { max-width: 125mm; }
+  figure table { font-size: .85rem; width: auto; min-width: 75%; }
+  p, li, dd, figcaption, .caution { max-width: 82ch; }
+  figure { display: grid; grid-template-columns: minmax(0, 100mm) minmax(0, 1fr); gap: 0 5mm; }
+  figcaption { grid-column: 1 / -1; }
+  figure th, figure td { padding: .05rem .6rem .05rem 0; }
   .first, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   details::details-content { content-visibility: visible; block-size: auto; }
   summary { color: var(--soft); list-style: none; }
