@@ -3,6 +3,7 @@ import { nearest } from '../../facts/nearest.js';
 import { quoted } from '../../facts/sanitize.js';
 import { UserError } from '../../facts/user-error.js';
 import type { Calculator } from './calculator.js';
+import { phantomCalculator, upmixCalculator } from './image.js';
 import { lobingAngleCalculator, offAxisCalculator, pairNullCalculator } from './loudspeaker.js';
 import {
   barrierCalculator,
@@ -13,20 +14,9 @@ import {
   recessCalculator,
   sightlineCalculator,
 } from './placement.js';
-import {
-  arrivalCalculator,
-  combCalculator,
-  phantomCalculator,
-  soundSpeedCalculator,
-  upmixCalculator,
-} from './timing.js';
-import {
-  bassSumCalculator,
-  filterCalculator,
-  screenCalculator,
-  speechLossCalculator,
-  tonalMatchCalculator,
-} from './tone.js';
+import { screenCalculator } from './screen.js';
+import { arrivalCalculator, combCalculator, soundSpeedCalculator } from './timing.js';
+import { bassSumCalculator, filterCalculator, speechLossCalculator, tonalMatchCalculator } from './tone.js';
 
 export const CALCULATORS: readonly Calculator[] = [
   soundSpeedCalculator,

@@ -1,0 +1,177 @@
+/** The calculator of acoustically transparent screens. */
+import { HOLE_INTERACTION, type Screen, screen } from '../../acoustics/screen.js';
+import type { Problem } from '../../facts/user-error.js';
+import { SOURCES } from '../../rules/sources.js';
+import { FREQUENCY, SHARE } from './bounds.js';
+import { define } from './calculator.js';
+import { choice, number, numbers, optional, usually } from './input-kinds.js';
+
+const frequenciesHz = numbers({
+  ...FREQUENCY,
+  meaning: 'frequencies at which the result is wanted',
+  example: '2000,8000,16000',
+});
+
+const PERFORATED = [
+  'holeDiameterM',
+  'thicknessM',
+  'openArea',
+  'holesPerM2',
+  'sheetMassKgM2',
+  'holeInteraction',
+] as const;
+const WOVEN = ['flowResistance', 'massKgM2', 'effectiveLengthM'] as const;
+const NEEDED = { perforated: ['holeDiameterM', 'thicknessM'], woven: WOVEN } as const;
+
+const SCREEN_EXAMPLES = {
+  perforated:
+    'kind=perforated holeDiameterM=0.0005 thicknessM=0.0003 holesPerM2=323000 sheetMassKgM2=0.4 frequenciesHz=2000,8000,16000',
+  woven: 'kind=woven flowResistance=100 massKgM2=0.35 effectiveLengthM=0.007 frequenciesHz=2000,8000,16000',
+} as const;
+
+type ScreenValues = { readonly kind: 'perforated' | 'woven' } & {
+  readonly [K in (typeof PERFORATED)[number] | (typeof WOVEN)[number]]: number | undefined;
+};
+
+function screenConflicts(values: ScreenValues): Problem[] {
+  const { kind } = values;
+  const example = `center-audit calc screen ${SCREEN_EXAMPLES[kind]}`;
+  const foreign = (kind === 'perforated' ? WOVEN : PERFORATED).filter((key) => values[key] !== undefined);
+  const own: readonly string[] = kind === 'perforated' ? PERFORATED : WOVEN;
+  const problems: Problem[] = [
+    ...NEEDED[kind]
+      .filter((key) => values[key] === undefined)
+      .map((key) => ({
+        where: `calc screen, ${key}`,
+        what: `is missing: a ${kind} screen needs it`,
+        accepted: own.join(', '),
+        example,
+      })),
+    ...foreign.map((key) => ({
+      where: `calc screen, ${key}`,
+      what: `does not belong to a ${kind} screen`,
+      accepted: own.join(', '),
+      example,
+    })),
+  ];
+  const areas = [values.openArea, values.holesPerM2].filter((given) => given !== undefined).length;
+  if (kind === 'perforated' && areas !== 1) {
+    problems.push({
+      where: 'calc screen',
+      what: `openArea and holesPerM2 are ${areas === 0 ? 'both missing' : 'both given'}`,
+      accepted: 'one of the two',
+      example,
+    });
+  }
+  return problems;
+}
+
+/** A value that the check has made sure of. */
+function sure(value: number | undefined): number {
+  if (value === undefined) throw new Error('checked before');
+  return value;
+}
+
+function screenOf(values: ScreenValues): Screen {
+  if (values.kind === 'woven') {
+    return {
+      kind: 'woven',
+      flowResistance: sure(values.flowResistance),
+      massKgM2: sure(values.massKgM2),
+      effectiveLengthM: sure(values.effectiveLengthM),
+    };
+  }
+  const { openArea, holesPerM2, sheetMassKgM2, holeInteraction } = values;
+  return {
+    kind: 'perforated',
+    holeDiameterM: sure(values.holeDiameterM),
+    thicknessM: sure(values.thicknessM),
+    openArea,
+    holesPerM2,
+    sheetMassKgM2,
+    holeInteraction,
+  };
+}
+
+export const screenCalculator = define({
+  name: 'screen',
+  title: 'Loss through a screen',
+  answers: 'How much treble does an acoustically transparent screen take?',
+  inputs: {
+    kind: choice({ words: ['perforated', 'woven'], meaning: 'kind of the screen', example: 'perforated' }),
+    holeDiameterM: optional(
+      number({ unit: 'm', above: 0, max: 0.1, meaning: 'diameter of a hole', example: '0.0005' }),
+    ),
+    thicknessM: optional(
+      number({ unit: 'm', above: 0, max: 0.1, meaning: 'thickness of the sheet', example: '0.0003' }),
+    ),
+    openArea: optional(
+      number({
+        above: 0,
+        max: 0.9069,
+        meaning: 'open part of the area; this or holesPerM2',
+        example: '0.06',
+      }),
+    ),
+    holesPerM2: optional(
+      number({
+        unit: '1/m2',
+        above: 0,
+        max: 1e9,
+        meaning: 'number of holes; this or openArea',
+        example: '323000',
+      }),
+    ),
+    sheetMassKgM2: optional(
+      number({
+        unit: 'kg/m2',
+        above: 0,
+        max: 1000,
+        meaning: 'mass of the sheet; without it the sheet does not move',
+        example: '0.4',
+      }),
+    ),
+    holeInteraction: optional(
+      number({
+        ...SHARE,
+        meaning: `how far neighboring holes relieve each other, usually ${HOLE_INTERACTION}`,
+        example: String(HOLE_INTERACTION),
+      }),
+    ),
+    flowResistance: optional(
+      number({ unit: 'Pa s/m', min: 0, max: 1e6, meaning: 'flow resistance of the cloth', example: '100' }),
+    ),
+    massKgM2: optional(
+      number({ unit: 'kg/m2', above: 0, max: 1000, meaning: 'mass of the cloth', example: '0.35' }),
+    ),
+    effectiveLengthM: optional(
+      number({
+        unit: 'm',
+        min: 0,
+        max: 1,
+        meaning: 'length of the air that moves with the openings',
+        example: '0.007',
+      }),
+    ),
+    angleDeg: usually(
+      0,
+      number({
+        unit: 'deg',
+        min: -89,
+        max: 89,
+        meaning: 'direction of the sound from square on',
+        example: '30',
+      }),
+    ),
+    frequenciesHz,
+  },
+  outputs: { lossDb: { unit: 'dB', meaning: 'loss at each frequency' } },
+  formula:
+    'T = 1 / (1 + z cos(angle) / (2 rho c)); z = openings in parallel with the mass of the sheet; round holes with viscous flow, 1 - 2 J1(q) / (q J0(q)), end mass 0.85 d * interaction; cloth R + j omega rho L',
+  validity: 'A single sheet in free air; the gap to the loudspeaker behind adds ripple.',
+  source: SOURCES['screen-sheet'],
+  example: SCREEN_EXAMPLES.perforated,
+  conflicts: screenConflicts,
+  run: ({ angleDeg, frequenciesHz: wanted, ...sheet }) =>
+    screen({ ...screenOf(sheet), angleDeg, frequenciesHz: wanted }),
+});
