@@ -24,12 +24,24 @@ export interface Hypothesis {
 export function hypothesesOf(audit: Audit, id: FactId): Hypothesis[] {
   return foreseen(audit, id).map(({ value, changes }) => {
     const movesDb = audit.causes.map(() => 0);
-    for (const place of changes.keys()) {
+    for (const [place, rules] of changes) {
+      if (saysTheSame(audit, place, rules)) continue;
       const after = rescored(audit, place, mergedEvidence(audit, place, changes));
       movesDb[place] = after.ownDb - (audit.own[place]?.ownDb ?? 0);
     }
     return { value, movesDb };
   });
+}
+
+/** Nothing that counts in the score of the cause differs from what its rules say now. */
+function saysTheSame(audit: Audit, place: number, rules: ReadonlyMap<number, Evidence>): boolean {
+  const now = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
+  for (const [rule, { decibans, outcome, gateOpen }] of rules) {
+    const before = now[rule];
+    if (before?.decibans !== decibans || before.outcome !== outcome || before.gateOpen !== gateOpen)
+      return false;
+  }
+  return true;
 }
 
 function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
@@ -125,10 +137,12 @@ export function baseRates(hypotheses: readonly Hypothesis[]): number[] {
 
 /** Likelihood ratios of each cause that the answers move both ways: one number an answer. */
 function likelihoodRatios(hypotheses: readonly Hypothesis[]): number[][] {
-  const causes = hypotheses[0]?.movesDb.length ?? 0;
-  return Array.from({ length: causes }, (_, i) =>
-    hypotheses.map((h) => 10 ** ((h.movesDb[i] ?? 0) / 10)),
-  ).filter((ratio) => ratio.some((r) => r > 1) && ratio.some((r) => r < 1));
+  const causes = hypotheses[0]?.movesDb ?? [];
+  return causes.flatMap((_, i): number[][] => {
+    const moves = hypotheses.map((h) => h.movesDb[i] ?? 0);
+    const bothWays = moves.some((db) => db > 0) && moves.some((db) => db < 0);
+    return bothWays ? [moves.map((db) => 10 ** (db / 10))] : [];
+  });
 }
 
 /** Rates scaled by one factor where the ratio is above 1 and another elsewhere, so that it averages 1. */
@@ -159,7 +173,7 @@ export function answerChances(
 ): number[][] {
   const rows = hypotheses.map((h, a) => {
     const rate = rates[a] ?? 0;
-    return [...h.movesDb.map((db) => rate * 10 ** (db / 10)), rate];
+    return [...h.movesDb.map((db) => (db === 0 ? rate : rate * 10 ** (db / 10))), rate];
   });
   const totals = Array.from({ length: causes + 1 }, (_, i) =>
     rows.reduce((sum, row) => sum + (row[i] ?? 0), 0),

@@ -4,7 +4,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Confirm } from '../rules/cause.js';
 import type { Audit } from './audit.js';
 import { probabilityOf } from './decibans.js';
-import { searchMinutes } from './troubleshoot.js';
+import { orderByWorth, searchMinutes } from './troubleshoot.js';
 
 /** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */
 export const OTHER_MINUTES = 60;
@@ -66,14 +66,7 @@ export function confirmMinutes(book: FactBook, cause: Cause): number {
  * decide between questions.
  */
 export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
-  const [q, minutes]: [number[], number[]] = [[], []];
-  let first = 0;
-  confirm.forEach((check, i) => {
-    const value = p[i] ?? 0;
-    if (value < NEGLIGIBLE) return;
-    q.push(value);
-    minutes.push(check);
-    first = Math.max(first, value);
-  });
-  return searchMinutes(q, minutes, OTHER_MINUTES) + WRONG_VERDICT_MINUTES * (1 - first);
+  const order = orderByWorth(p, confirm, NEGLIGIBLE);
+  const first = order.reduce((most, i) => Math.max(most, p[i] ?? 0), 0);
+  return searchMinutes(p, confirm, OTHER_MINUTES, order) + WRONG_VERDICT_MINUTES * (1 - first);
 }

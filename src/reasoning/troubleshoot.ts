@@ -23,9 +23,16 @@ export function checkOrder(suspects: readonly Suspect[]): number[] {
   );
 }
 
-function orderByWorth(p: readonly number[], confirm: readonly number[]): number[] {
+/** Suspects by p / Co, those less probable than `least` left out. */
+export function orderByWorth(p: readonly number[], confirm: readonly number[], least = 0): number[] {
   const worth = confirm.map((minutes, i) => (p[i] ?? 0) / minutes);
-  return confirm.map((_, i) => i).sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0) || a - b);
+  const order = confirm.map((_, i) => i).filter((i) => (p[i] ?? 0) >= least);
+  // Whole numbers: a comparison that returns fractions makes an object of each, and this is the innermost loop.
+  return order.sort((a, b) => {
+    const x = worth[a] ?? 0;
+    const y = worth[b] ?? 0;
+    return x === y ? a - b : x < y ? 1 : -1;
+  });
 }
 
 /**
@@ -109,14 +116,15 @@ export interface Outlook {
 
 /**
  * Expected value of asking: `likelihood[a][i]` is P(answer a | state i), columns summing to 1 over the
- * answers; `worth` is the value of acting on a distribution (minutes are negative values).
+ * answers; `worth` is the value of acting on a distribution (minutes are negative values), `now` that of the
+ * prior where it is known already.
  */
 export function outlook(
   prior: readonly number[],
   likelihood: readonly (readonly number[])[],
   worth: (p: readonly number[]) => number,
+  now = worth(prior),
 ): Outlook {
-  const now = worth(prior);
   const answers = likelihood.map((row): AnswerOutlook => {
     const joint = prior.map((q, i) => q * (row[i] ?? 0));
     const p = joint.reduce((a, b) => a + b, 0);

@@ -40,12 +40,40 @@ export interface Outset {
   readonly p: readonly number[];
   readonly confirm: readonly number[];
   readonly now: number;
+  /** Minutes saved by knowing which of the causes at these places is the one, or that none of them is. */
+  readonly mostSaved: (places: readonly number[]) => number;
 }
 
 export function outsetOf(audit: Audit): Outset {
   const p = faultProbabilities(audit);
   const confirm = audit.causes.map((cause) => confirmMinutes(audit.book, cause));
-  return { audit, p, confirm, now: minutesToFind(p, confirm) };
+  const now = minutesToFind(p, confirm);
+  const known = new Map<string, number>();
+  const mostSaved = (places: readonly number[]): number => {
+    const key = places.join(' ');
+    const saved = known.get(key) ?? now - minutesKnowing(new Set(places), p, confirm);
+    known.set(key, saved);
+    return saved;
+  };
+  return { audit, p, confirm, now, mostSaved };
+}
+
+function minutesKnowing(
+  places: ReadonlySet<number>,
+  p: readonly number[],
+  confirm: readonly number[],
+): number {
+  const rest = p.map((q, i) => (places.has(i) ? 0 : q));
+  const left = rest.reduce((a, b) => a + b, 0);
+  const found = confirm.reduce((sum, minutes, i) => (places.has(i) ? sum + (p[i] ?? 0) * minutes : sum), 0);
+  return left > 0
+    ? found +
+        left *
+          minutesToFind(
+            rest.map((q) => q / left),
+            confirm,
+          )
+    : found;
 }
 
 /** The worth of every given open fact, best first; facts that can move nothing, or can never pay, are left out. */
@@ -60,7 +88,9 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
   const minutes = factSpec(fact).minutes + (isTest(fact) ? HANDS_ON_MINUTES : 0);
   const cost = minutes + (isTest(fact) ? 0 : PATIENCE_MINUTES);
-  if (!bundle && !isTest(fact) && mostSaved(outset, fact) <= cost) return undefined;
+  // No answer saves more than knowing for certain; cheap, and spares looking into questions that cannot pay.
+  if (!bundle && !isTest(fact) && outset.mostSaved(movablePlaces(outset.audit, fact)) <= cost)
+    return undefined;
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
@@ -78,19 +108,6 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
   };
 }
 
-/**
- * No answer can save more than knowing for certain which of the causes it can move is the one, or that none
- * of them is. Cheap, and spares looking into questions that cannot pay.
- */
-function mostSaved({ audit, p, confirm, now }: Outset, fact: FactId): number {
-  const places = new Set(movablePlaces(audit, fact));
-  const rest = p.map((q, i) => (places.has(i) ? 0 : q));
-  const left = rest.reduce((a, b) => a + b, 0);
-  const found = confirm.reduce((sum, minutes, i) => (places.has(i) ? sum + (p[i] ?? 0) * minutes : sum), 0);
-  const scaled = rest.map((q) => (left > 0 ? q / left : 0));
-  return now - found - left * minutesToFind(scaled, confirm);
-}
-
 function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['moves'] {
   return audit.causes
     .map((cause, i) => {
@@ -101,9 +118,9 @@ function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['mo
     .sort((a, b) => b.upDb - b.downDb - (a.upDb - a.downDb));
 }
 
-function savedBy({ audit, p, confirm }: Outset, hypotheses: readonly Hypothesis[]): number {
+function savedBy({ audit, p, confirm, now }: Outset, hypotheses: readonly Hypothesis[]): number {
   const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
-  const { gain } = outlook(p, chances, (q) => -minutesToFind(q, confirm));
+  const { gain } = outlook(p, chances, (q) => -minutesToFind(q, confirm), -now);
   return (1 - CANNOT_TELL) * Math.max(0, gain);
 }
 
@@ -124,6 +141,7 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
   const shares = new Map<FactId, Share>();
   audit.causes.forEach((cause, i) => {
     if ((p[i] ?? 0) <= 0) return;
+    const mostSaved = outset.mostSaved([i]);
     const best = new Map<FactId, Share>();
     (audit.byCause.get(cause.id) ?? []).forEach((item, place) => {
       const rule = cause.rules[place];
@@ -131,6 +149,7 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
       if (!rule || item.outcome !== 'unknown' || open.length < item.open.length) return;
       if (open.length < 2 || open.length > MOST_TOGETHER) return;
       const minutes = open.reduce((sum, id) => sum + factSpec(id).minutes + PATIENCE_MINUTES, 0);
+      if (mostSaved <= minutes) return;
       const { savesMinutes, upDb, downDb } = bundleWorth(outset, i, rule, open);
       if (savesMinutes <= minutes) return;
       for (const id of open) {
@@ -155,10 +174,10 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
 }
 
 /** Expected minutes saved when a rule of cause `i` is settled either way. */
-function bundleWorth({ p, confirm }: Outset, i: number, rule: Rule, open: readonly FactId[]) {
+function bundleWorth({ p, confirm, now }: Outset, i: number, rule: Rule, open: readonly FactId[]) {
   const { tp, fp } = ratesOf(rule, open);
   const yes = p.map((_, k) => (k === i ? tp : fp));
-  const seen = outlook(p, [yes, yes.map((q) => 1 - q)], (q) => -minutesToFind(q, confirm));
+  const seen = outlook(p, [yes, yes.map((q) => 1 - q)], (q) => -minutesToFind(q, confirm), -now);
   return {
     savesMinutes: (1 - CANNOT_TELL) ** open.length * Math.max(0, seen.gain),
     upDb: 10 * Math.log10(tp / fp),
