@@ -10,14 +10,6 @@ import { DERIVED, isDerivedId } from '../rules/derived/table.js';
 import type { Mark } from '../rules/sources.js';
 import type { View } from '../rules/view.js';
 
-/** Thrown where a template names something that is not known; the text around it must not be shown then. */
-export class GapError extends Error {
-  constructor(readonly variable: string) {
-    super(`nothing is known of {${variable}}`);
-    this.name = 'GapError';
-  }
-}
-
 /** What the braces of one rule mean beyond the facts: the limit it compares with. */
 export interface Filling {
   readonly limit?: { readonly value: number; readonly unit: Unit };
@@ -25,11 +17,22 @@ export interface Filling {
 
 const BRACES = /\{([A-Za-z0-9.]+)\}/g;
 
-/** Fills every `{variable}` with value and unit in the owner's units. Throws a GapError on what is not known. */
-export function fill(template: string, view: View, units: UnitSystem, filling: Filling = {}): string {
-  return filled(template, view, units, filling, (name) => {
-    throw new GapError(name);
+/**
+ * Fills every `{variable}` with value and unit in the owner's units; undefined where the text names something that
+ * is not known, and so must not be shown.
+ */
+export function fill(
+  template: string,
+  view: View,
+  units: UnitSystem,
+  filling: Filling = {},
+): string | undefined {
+  let hasGap = false;
+  const text = filled(template, view, units, filling, () => {
+    hasGap = true;
+    return '';
   });
+  return hasGap ? undefined : text;
 }
 
 /** The same for a step that must not be left out: what is not known is named in its place. */
@@ -63,14 +66,7 @@ export function fillKnown(
   otherwise: string,
   filling: Filling = {},
 ): string {
-  const known = sentencesOf(template).flatMap((sentence) => {
-    try {
-      return [fill(sentence, view, units, filling)];
-    } catch (error) {
-      if (error instanceof GapError) return [];
-      throw error;
-    }
-  });
+  const known = sentencesOf(template).flatMap((sentence) => fill(sentence, view, units, filling) ?? []);
   return known.length === 0 ? otherwise : known.join(' ');
 }
 
