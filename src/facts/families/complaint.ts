@@ -13,7 +13,7 @@ export const complaintFacts = family({
     minutes: 0.3,
     usually: 'recalled',
     choices: {
-      'two-channel-music': 'two-channel music, spread to the center by an upmix',
+      'two-channel-music': 'two-channel music',
       'multichannel-film': 'films or concerts with a center channel in the mix',
       television: 'television programs',
       everything: 'all of these alike',
