@@ -5,7 +5,7 @@
 import type { Answer, UnitSystem } from './book.js';
 import { type FactId, factSpec } from './catalog.js';
 import { formatValue } from './format.js';
-import { nearest } from './nearest.js';
+import { nearest, sameWord } from './nearest.js';
 import { filePathProblem } from './paths.js';
 import { plainLine, quoted } from './sanitize.js';
 import { stripSide } from './sides.js';
@@ -108,9 +108,10 @@ function parseChoice(spec: ChoiceSpec, raw: unknown, options: AnswerOptions): An
     return refuse(`${describe(raw)} is none of the choices`);
   const typed = plainLine(String(raw)).toLowerCase();
   if (typed === '') return refuse('nothing is written there');
-  const found = options.strict
-    ? values.filter((value) => value === raw)
-    : matchChoice(typed, Object.entries(spec.choices));
+  const exact = values.filter((value) => value === raw);
+  const matched =
+    options.strict || exact.length > 0 ? exact : matchChoice(typed, Object.entries(spec.choices));
+  const found = matched.length > 0 ? matched : values.filter((value) => isCalled(spec, value, typed));
   const [value] = found;
   if (value !== undefined && found.length === 1) {
     return { answer: { value, how: options.how ?? spec.usually }, echo: spec.choices[value] ?? value };
@@ -120,6 +121,9 @@ function parseChoice(spec: ChoiceSpec, raw: unknown, options: AnswerOptions): An
   const hint = near === undefined ? '' : `; did you mean ${near}?`;
   return refuse(`${quoted(String(raw))} is none of the choices${hint}`);
 }
+
+const isCalled = (spec: ChoiceSpec, value: string, typed: string): boolean =>
+  (spec.alsoCalled?.[value] ?? []).some((word) => sameWord(word, typed));
 
 /** By value, by number in the list, by the plain words, or by a beginning of either: all that fit. */
 function matchChoice(typed: string, choices: readonly (readonly [string, string])[]): string[] {

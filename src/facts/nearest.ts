@@ -45,6 +45,8 @@ export function nearest(typed: string, known: readonly string[]): string | undef
   return bestDistance <= allowed ? best : undefined;
 }
 
+export const sameWord = (a: string, b: string): boolean => bare(a) === bare(b);
+
 /** Case, dashes, underscores and spaces do not tell words apart. */
 function bare(word: string): string {
   return word.toLowerCase().replace(/[-_\s]/g, '');

@@ -55,6 +55,8 @@ export interface ChoiceSpec extends BaseSpec {
   readonly kind: 'choice';
   /** Value -> plain words. */
   readonly choices: Readonly<Record<string, string>>;
+  /** Value -> words of the trade for it, understood wherever the value is; case, dashes and spaces do not count. */
+  readonly alsoCalled?: Readonly<Record<string, readonly string[]>>;
   /** Value used when the answer is not known. */
   readonly assume?: { readonly value: string; readonly note: string };
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { acceptedAnswer, parseAnswer } from '../../src/facts/answer.js';
 import type { UnitSystem } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
+import { sameWord } from '../../src/facts/nearest.js';
 import { HOWS } from '../../src/facts/spec.js';
 
 const metric = { units: 'metric' } as const;
@@ -133,6 +134,39 @@ describe('choices', () => {
     expect(what('centerLayout', 'coaxial', strict)).toBe('accepted');
     for (const raw of ['1', 1, 'coax', 'Coaxial', 'unknown']) {
       expect(what('centerLayout', raw, strict)).toMatch(/none of the choices/);
+    }
+  });
+});
+
+describe('words of the trade for a choice', () => {
+  const read = (raw: string, strict = false) => {
+    const result = parseAnswer('centerLayout', raw, { units: 'metric', strict });
+    return 'answer' in result ? result.answer : undefined;
+  };
+
+  it('are understood in a case file and at a prompt, and kept as the value', () => {
+    for (const strict of [true, false]) {
+      expect(read('MTM', strict)).toMatchObject({ value: 'mid-tweeter-mid' });
+      expect(read('wmtw', strict)).toMatchObject({ value: 'woofer-mid-tweeter-woofer' });
+      expect(read('2.5 way', strict)).toMatchObject({ value: 'two-and-a-half-way' });
+      expect(read('MTMT', strict)).toBeUndefined();
+    }
+  });
+
+  it('each means one choice of its fact, and is none of its values or plain words', () => {
+    for (const id of FACT_IDS) {
+      const spec = factSpec(id);
+      if (spec.kind !== 'choice' || !spec.alsoCalled) continue;
+      const words = Object.values(spec.alsoCalled).flat();
+      const taken = [...Object.keys(spec.choices), ...Object.values(spec.choices)];
+      for (const value of Object.keys(spec.alsoCalled)) expect(Object.keys(spec.choices)).toContain(value);
+      for (const [i, word] of words.entries()) {
+        const others = [...taken, ...words.filter((_, k) => k !== i)];
+        expect(
+          others.filter((other) => sameWord(other, word)),
+          `${id}: ${word}`,
+        ).toEqual([]);
+      }
     }
   });
 });

@@ -142,7 +142,10 @@ function choiceItem(id: FactId, value: string, words: string): Item {
     const decibans = (yes ? givenDb : absentDb)(tp, fp, factSpec(id).usually);
     return [`${capital(cause.title)}: ${weightText(decibans)}.`];
   });
-  return { line: [{ strong: value }, `: ${words}`], below: said };
+  const spec = factSpec(id);
+  const alsoCalled = spec.kind === 'choice' ? (spec.alsoCalled?.[value] ?? []) : [];
+  const known = alsoCalled.length > 0 ? ` (also understood: ${alsoCalled.join(', ')})` : '';
+  return { line: [{ strong: value }, `: ${words}${known}`], below: said };
 }
 
 /** A view that knows one answer and nothing else. */

@@ -18,6 +18,12 @@ export const complaintFacts = family({
       television: 'television programs',
       everything: 'all of these alike',
     },
+    alsoCalled: {
+      'two-channel-music': ['stereo'],
+      'multichannel-film': ['films', 'film', 'movies', 'movie', 'cinema'],
+      television: ['TV'],
+      everything: ['all'],
+    },
   },
   troubleSeats: {
     kind: 'choice',

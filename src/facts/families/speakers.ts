@@ -42,6 +42,15 @@ export const speakerFacts = family({
       'horizontal-two-way': 'one cone and one tweeter side by side, a box on its side',
       'full-range': 'one single driver, no tweeter',
     },
+    alsoCalled: {
+      'mid-tweeter-mid': ['MTM'],
+      'two-and-a-half-way': ['2.5-way', '2 1/2-way', '2½-way'],
+      'woofer-mid-tweeter-woofer': ['WMTW', 'three-way', '3-way'],
+      'tweeter-mid-mid-tweeter': ['TMMT'],
+      'tweeter-mid-tweeter': ['TMT'],
+      coaxial: ['concentric', 'dual concentric'],
+      'full-range': ['wideband', 'single driver'],
+    },
   },
   centerOrientation: {
     kind: 'choice',
