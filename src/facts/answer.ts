@@ -108,10 +108,7 @@ function parseChoice(spec: ChoiceSpec, raw: unknown, options: AnswerOptions): An
     return refuse(`${describe(raw)} is none of the choices`);
   const typed = plainLine(String(raw)).toLowerCase();
   if (typed === '') return refuse('nothing is written there');
-  const exact = values.filter((value) => value === raw);
-  const matched =
-    options.strict || exact.length > 0 ? exact : matchChoice(typed, Object.entries(spec.choices));
-  const found = matched.length > 0 ? matched : values.filter((value) => isCalled(spec, value, typed));
+  const found = options.strict ? values.filter((value) => value === raw) : matchChoice(typed, spec);
   const [value] = found;
   if (value !== undefined && found.length === 1) {
     return { answer: { value, how: options.how ?? spec.usually }, echo: spec.choices[value] ?? value };
@@ -122,17 +119,22 @@ function parseChoice(spec: ChoiceSpec, raw: unknown, options: AnswerOptions): An
   return refuse(`${quoted(String(raw))} is none of the choices${hint}`);
 }
 
-const isCalled = (spec: ChoiceSpec, value: string, typed: string): boolean =>
-  (spec.alsoCalled?.[value] ?? []).some((word) => sameWord(word, typed));
+/** The choice that the trade has this word for, if it is one of its words. */
+export function choiceCalled({ alsoCalled = {} }: ChoiceSpec, word: string): string | undefined {
+  return Object.keys(alsoCalled).find((value) => alsoCalled[value]?.some((each) => sameWord(each, word)));
+}
 
-/** By value, by number in the list, by the plain words, or by a beginning of either: all that fit. */
-function matchChoice(typed: string, choices: readonly (readonly [string, string])[]): string[] {
+/** By value, by number in the list, by the plain words, a word of the trade, or a beginning: all that fit. */
+function matchChoice(typed: string, spec: ChoiceSpec): string[] {
+  const choices = Object.entries(spec.choices);
   const bySame = choices.filter(([value, label]) => value === typed || label.toLowerCase() === typed);
   if (bySame.length > 0) return bySame.map(([value]) => value);
   if (/^\d{1,3}\.?$/.test(typed)) {
     const chosen = choices[Number.parseInt(typed, 10) - 1];
     return chosen === undefined ? [] : [chosen[0]];
   }
+  const called = choiceCalled(spec, typed);
+  if (called !== undefined) return [called];
   const dashed = typed.replaceAll(' ', '-');
   const byBeginning = choices.filter(
     ([value, label]) => value.startsWith(dashed) || label.toLowerCase().startsWith(typed),

@@ -1,9 +1,9 @@
 /** The answers of a case file. */
-import { type AnswerResult, parseAnswer } from './answer.js';
+import { type AnswerResult, choiceCalled, parseAnswer } from './answer.js';
 import type { Answer, UnitSystem } from './book.js';
 import type { Findings } from './case-error.js';
 import type { RawCase } from './case-text.js';
-import { FACT_IDS, type FactId } from './catalog.js';
+import { FACT_IDS, type FactId, factSpec, isFactId } from './catalog.js';
 import type { Json } from './json-text.js';
 import { HOWS } from './spec.js';
 
@@ -33,6 +33,19 @@ export function readAnswers(
     if (result.remark !== undefined) found.warnings.push({ path, text: result.remark });
   }
   return answers;
+}
+
+/** The case with words of the trade for a choice (MTM) replaced by the value they stand for. */
+export function withChoiceValues(raw: RawCase): RawCase {
+  if (!isObject(raw.facts)) return raw;
+  const entries = Object.entries(raw.facts).map(([key, entry]): [string, Json] => {
+    const word = isObject(entry) ? entry.value : entry;
+    const spec = isFactId(key) ? factSpec(key) : undefined;
+    const value = spec?.kind === 'choice' && typeof word === 'string' ? choiceCalled(spec, word) : undefined;
+    if (value === undefined) return [key, entry];
+    return [key, isObject(entry) ? { ...entry, value } : value];
+  });
+  return { ...raw, facts: Object.fromEntries(entries) };
 }
 
 /** One entry under `facts`: a value, `{ value, how }`, or `{ how: 'unknown' }`. */

@@ -3,7 +3,7 @@
  * Order of keys never matters: the book holds answers in the order of the catalog.
  */
 import type { FactBook } from './book.js';
-import { readAnswers } from './case-answers.js';
+import { readAnswers, withChoiceValues } from './case-answers.js';
 import { CaseError, type CaseProblem, type CaseWarning, type Findings, placed } from './case-error.js';
 import { shapeProblems } from './case-faults.js';
 import { readRaw } from './case-text.js';
@@ -27,7 +27,8 @@ export interface ReadCase {
 
 /** Reads a case. `folder` is where its response files lie. Throws CaseError with every problem found. */
 export function readCase(text: string, options: { readonly folder?: string } = {}): ReadCase {
-  const { raw, placeOf } = readRaw(text);
+  const { raw: written, placeOf } = readRaw(text);
+  const raw = withChoiceValues(written);
   const found: Findings = { problems: [], warnings: [] };
   const units = raw.units === 'imperial' ? 'imperial' : 'metric';
   const issues = shapeIssues(raw);

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { acceptedAnswer, parseAnswer } from '../../src/facts/answer.js';
 import type { UnitSystem } from '../../src/facts/book.js';
+import { readCase } from '../../src/facts/case-file.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
 import { sameWord } from '../../src/facts/nearest.js';
 import { HOWS } from '../../src/facts/spec.js';
@@ -139,17 +140,19 @@ describe('choices', () => {
 });
 
 describe('words of the trade for a choice', () => {
-  const read = (raw: string, strict = false) => {
-    const result = parseAnswer('centerLayout', raw, { units: 'metric', strict });
-    return 'answer' in result ? result.answer : undefined;
-  };
-
-  it('are understood in a case file and at a prompt, and kept as the value', () => {
-    for (const strict of [true, false]) {
-      expect(read('MTM', strict)).toMatchObject({ value: 'mid-tweeter-mid' });
-      expect(read('wmtw', strict)).toMatchObject({ value: 'woofer-mid-tweeter-woofer' });
-      expect(read('2.5 way', strict)).toMatchObject({ value: 'two-and-a-half-way' });
-      expect(read('MTMT', strict)).toBeUndefined();
+  it.each([
+    ['MTM', 'mid-tweeter-mid'],
+    ['wmtw', 'woofer-mid-tweeter-woofer'],
+    ['2.5 way', 'two-and-a-half-way'],
+    ['MTMT', undefined],
+  ])('are understood at a prompt and in a case file, and kept as the value: %s', (word, value) => {
+    const said = parseAnswer('centerLayout', word, { units: 'metric' });
+    expect('answer' in said ? said.answer : {}).toEqual(value === undefined ? {} : { value, how: 'read' });
+    for (const entry of [word, { value: word, how: 'guessed' }]) {
+      const read = () =>
+        readCase(JSON.stringify({ facts: { centerLayout: entry } })).book.answers.get('centerLayout');
+      if (value === undefined) expect(read).toThrow(/none of the choices/);
+      else expect(read()).toMatchObject({ value });
     }
   });
 

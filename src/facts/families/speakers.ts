@@ -48,7 +48,7 @@ export const speakerFacts = family({
       'woofer-mid-tweeter-woofer': ['WMTW', 'three-way', '3-way'],
       'tweeter-mid-mid-tweeter': ['TMMT'],
       'tweeter-mid-tweeter': ['TMT'],
-      coaxial: ['concentric', 'dual concentric'],
+      coaxial: ['concentric', 'coax'],
       'full-range': ['wideband', 'single driver'],
     },
   },
