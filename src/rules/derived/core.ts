@@ -1,51 +1,27 @@
-/** Computes and remembers: each value once, with every fact it read. */
+/** Computes and remembers for one book of facts, and takes over what still holds from the book before it. */
 import { type Grid, SKETCH_GRID } from '../../acoustics/radiation.js';
-import { parseResponse, type Response, ResponseError } from '../../acoustics/response.js';
-import { type FactBook, type Seat, withAnswer } from '../../facts/book.js';
-import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../../facts/catalog.js';
-import { readResponseFile } from '../../facts/response-file.js';
-import { mainSeat, type SeatPlan, seatsOf } from '../../facts/seats.js';
+import { type FactBook, withAnswer } from '../../facts/book.js';
+import type { FactId } from '../../facts/catalog.js';
+import { type SeatPlan, seatsOf } from '../../facts/seats.js';
 import type { How } from '../../facts/spec.js';
-import { type AskedState, ancestryOf, stateOf } from './asked.js';
-import { addAll, type FactSet, factSet, overlap } from './fact-set.js';
-import { type Reader, SEAT_FACTS, type SeatReader, Stop, type Typical } from './reader.js';
+import { type AskedState, stateOf } from './asked.js';
+import {
+  ancestrySet,
+  type Basis,
+  type Evaluator,
+  evaluatorOn,
+  type Model,
+  type Outcome,
+} from './evaluator.js';
+import { type FactSet, factSet, overlap } from './fact-set.js';
+import { SEAT_FACTS } from './reader.js';
 
-/** A fact that went into a value. */
-export interface Use {
-  readonly value: number | string;
-  readonly doubt: { readonly how: How } | { readonly spread: number };
-}
-
-/** A shared intermediate result, or what computes a value; it is its own name. */
-export type Model = (r: Reader<FactId>) => unknown;
-
-export interface Outcome {
-  readonly value: unknown;
-  /** True when the computation stopped; `missing` may still be empty: the value does not apply. */
-  readonly stopped: boolean;
-  readonly missing: readonly FactId[];
-  /** Every fact looked at, also those not known: a change of any may change the outcome. */
-  readonly reads: FactSet;
-  readonly uses: ReadonlyMap<FactId, Use>;
-  readonly doubt: number;
-  /** True where it hangs on a grid of frequencies, so that a sketch of it differs. */
-  readonly onGrid: boolean;
-  /** Which of several was the worst. */
-  readonly worst: number | undefined;
-  /** Why the facts as told cannot be true together. */
-  readonly remark: string | undefined;
-}
-
-export interface Core {
+export interface Core extends Evaluator {
   readonly book: FactBook;
   readonly plan: SeatPlan;
   readonly state: (id: FactId) => AskedState;
-  readonly evaluate: (model: Model) => Outcome;
-  /** A result that has been computed here, or that holds from the core this one came from. */
-  readonly known: (model: Model) => Outcome | undefined;
   /** Takes over all that still holds from the core this one came from, and lets go of that one. */
   readonly settle: () => void;
-  readonly outcomes: ReadonlyMap<Model, Outcome>;
   readonly states: ReadonlyMap<FactId, AskedState>;
 }
 
@@ -55,58 +31,8 @@ export interface Earlier<T> {
   readonly changed: FactSet;
 }
 
-/** What a core computes from. */
-interface Basis extends Pick<Core, 'book' | 'plan' | 'state'> {
-  /** A result of another core that is known to hold here, if there is one. */
-  readonly inherited: (model: Model) => Outcome | undefined;
-  /** Of several, the one to look at alone for a result (see `worst` of the reader). */
-  readonly likelyWorst: (model: Model) => number | undefined;
-  readonly sketchGrid: Grid | undefined;
-}
-type Evaluator = Pick<Core, 'evaluate' | 'known' | 'outcomes'>;
 /** Computes like a core, for comparison only. */
 export type Sketch = Basis & Evaluator;
-
-/** The facts and those that decide whether they are asked. */
-const ANCESTRIES = new Map(FACT_IDS.map((id) => [id, factSet(ancestryOf(id))]));
-export const ancestrySet = (id: FactId): FactSet => ANCESTRIES.get(id) as FactSet;
-
-/** What places a single row, and what places the main seat in it. */
-const ROW_FACTS = ['seating', 'seatCount', 'seatSpacing', 'seatDistance', 'mainSeatOffset'] as const;
-const MAIN_SEAT_FACTS = ['seatDistance', 'mainSeatOffset'] as const;
-
-const toldUse = (answer: { readonly value: number | string; readonly how: How }): Use => ({
-  value: answer.value,
-  doubt: { how: answer.how },
-});
-
-function defaultUse(id: FactId): Use | undefined {
-  const spec = factSpec(id);
-  const assume = 'assume' in spec ? spec.assume : undefined;
-  return assume && { value: assume.value, doubt: { spread: 'spread' in assume ? assume.spread : 0 } };
-}
-
-/** Throws RangeError for what cannot be used, as the acoustics does: it becomes a remark. */
-function responseOf(book: FactBook, id: FileFactId): Response {
-  const file = readResponseFile(book, id);
-  if (file === undefined) throw new RangeError(`${factSpec(id).label}: no file was told`);
-  if ('refused' in file)
-    throw new RangeError(`${factSpec(id).label}: ${file.refused.what}; accepted: ${file.refused.accepted}`);
-  try {
-    return parseResponse(file.text);
-  } catch (error) {
-    if (!(error instanceof ResponseError)) throw error;
-    throw new RangeError(`${factSpec(id).label}: ${error.message}`);
-  }
-}
-
-interface Ledger {
-  readonly reads: FactSet;
-  readonly uses: Map<FactId, Use>;
-  doubt: number;
-  onGrid: boolean;
-  worst: number | undefined;
-}
 
 const SEAT_FACT_SET = factSet(SEAT_FACTS);
 
@@ -182,157 +108,4 @@ export function shifted(sketch: Sketch, id: FactId, value: number, how: How): Sk
     },
   };
   return { ...basis, ...evaluatorOn(basis) };
-}
-
-function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: Basis): Evaluator {
-  const rows = Math.max(...plan.seats.map((seat) => seat.row));
-  const outcomes = new Map<Model, Outcome>();
-  const known = (model: Model): Outcome | undefined => {
-    let outcome = outcomes.get(model);
-    if (outcome === undefined) {
-      outcome = inherited(model);
-      if (outcome !== undefined) outcomes.set(model, outcome);
-    }
-    return outcome;
-  };
-  const evaluate = (model: Model): Outcome => known(model) ?? run(model);
-  /** What the model that is being computed has read so far. */
-  let ledger: Ledger;
-  let running: Model;
-  const run = (model: Model): Outcome => {
-    const outer = [ledger, running] as const;
-    ledger = { reads: factSet(), uses: new Map(), doubt: 0, onGrid: false, worst: undefined };
-    running = model;
-    const outcome = ended(model);
-    [ledger, running] = outer;
-    outcomes.set(model, outcome);
-    return outcome;
-  };
-  const ended = (model: Model): Outcome => {
-    const { reads, uses } = ledger;
-    const stop = (missing: readonly FactId[], remark?: string): Outcome => {
-      const { doubt, onGrid, worst } = ledger;
-      return { value: undefined, stopped: true, missing, reads, uses, doubt, onGrid, worst, remark };
-    };
-    try {
-      const value = model(reader);
-      const { doubt, onGrid, worst } = ledger;
-      return { value, stopped: false, missing: [], reads, uses, doubt, onGrid, worst, remark: undefined };
-    } catch (error) {
-      if (error instanceof Stop) return stop(error.missing);
-      // The acoustics refuses what no room can have: a box wider than its bay, a seat in front of the mains.
-      if (error instanceof RangeError) return stop([], error.message);
-      throw error;
-    }
-  };
-  const look = (id: FactId): AskedState => {
-    addAll(ledger.reads, ancestrySet(id));
-    return state(id);
-  };
-  /** The value as told or assumed, entered in the ledger; otherwise what is missing. */
-  const take = (id: FactId): number | string | readonly FactId[] => {
-    const found = look(id);
-    if (found.kind === 'open') return found.missing;
-    if (found.kind === 'inapplicable') throw new Stop([]);
-    ledger.uses.set(id, {
-      value: found.value,
-      doubt: found.kind === 'told' ? { how: found.how } : { spread: found.spread },
-    });
-    return found.value;
-  };
-  const takeAll = (ids: readonly FactId[]) => {
-    const taken = ids.map(take);
-    const missing = taken.flatMap((value) => (typeof value === 'object' ? value : []));
-    if (missing.length > 0) throw new Stop([...new Set(missing)]);
-    return taken;
-  };
-  const takeOne = (id: FactId) => {
-    const taken = take(id);
-    if (typeof taken === 'object') throw new Stop(taken);
-    return taken;
-  };
-  const toldOnly = (id: FactId) => (look(id).kind === 'told' ? takeOne(id) : undefined);
-  const typicalOr = (id: FactId, typical: Typical): number => {
-    const { kind } = look(id);
-    if (kind === 'inapplicable') return typical.value;
-    if (kind === 'told') return takeOne(id) as number;
-    ledger.uses.set(id, { value: typical.value, doubt: { spread: typical.spread } });
-    return typical.value;
-  };
-  const suggestedOr = (id: FactId, suggested: string): number | string => {
-    if (look(id).kind === 'told') return takeOne(id);
-    ledger.uses.set(id, { value: suggested, doubt: { spread: 0 } });
-    return suggested;
-  };
-  const from = (model: Model): unknown => {
-    const outcome = evaluate(model);
-    addAll(ledger.reads, outcome.reads);
-    outcome.uses.forEach((use, id) => {
-      ledger.uses.set(id, use);
-    });
-    ledger.doubt = Math.hypot(ledger.doubt, outcome.doubt);
-    ledger.onGrid ||= outcome.onGrid;
-    if (outcome.remark !== undefined) throw new RangeError(outcome.remark);
-    if (outcome.stopped) throw new Stop(outcome.missing);
-    return outcome.value;
-  };
-  /** Enters those of the facts behind seats that have a say, as told or as the plan assumed them. */
-  const enterSeatFacts = (ids: readonly FactId[]): void => {
-    for (const id of SEAT_FACTS) if (id !== 'earHeight' || rows > 1) look(id);
-    if (book.seats.length > 0) return;
-    for (const id of ids) {
-      const answer = book.answers.get(id);
-      const use = answer && 'value' in answer ? toldUse(answer) : defaultUse(id);
-      const isTold = answer !== undefined && 'value' in answer;
-      if (use && (isTold || plan.assumed.some((assumed) => assumed === id))) ledger.uses.set(id, use);
-    }
-  };
-  const seats = (): readonly Seat[] => {
-    enterSeatFacts(rows > 1 ? SEAT_FACTS : ROW_FACTS);
-    return plan.seats;
-  };
-  const main = (): Seat => {
-    const seat = mainSeat(plan);
-    const told = state('mainSeatOffset').kind === 'told';
-    enterSeatFacts(told || seat.xM === 0 ? MAIN_SEAT_FACTS : ROW_FACTS);
-    return seat;
-  };
-  const worst = <T>(items: readonly T[], badness: (item: T) => number) => {
-    const place = likelyWorst(running);
-    const likely = place === undefined ? undefined : items[place];
-    if (likely !== undefined) return { item: likely, badness: badness(likely) };
-    const [first, ...rest] = items.map((item) => ({ item, badness: badness(item) }));
-    if (first === undefined) throw new Error('worst of nothing');
-    const found = rest.reduce((most, next) => (next.badness > most.badness ? next : most), first);
-    ledger.worst = items.indexOf(found.item);
-    return found;
-  };
-  const reader = {
-    number: takeOne,
-    numbers: (...ids: FactId[]) => takeAll(ids),
-    numberOr: typicalOr,
-    toldNumber: toldOnly,
-    choice: takeOne,
-    toldChoice: toldOnly,
-    choiceOr: suggestedOr,
-    responses: (...ids: FileFactId[]) => {
-      takeAll(ids);
-      return ids.map((id) => responseOf(book, id));
-    },
-    sketchGrid: () => {
-      ledger.onGrid = true;
-      return sketchGrid;
-    },
-    from,
-    seats,
-    mainSeat: main,
-    worst,
-    doubt: (spread: number) => {
-      ledger.doubt = Math.hypot(ledger.doubt, spread);
-    },
-    stop: (...missing: FactId[]) => {
-      throw new Stop(missing);
-    },
-  } as SeatReader as unknown as Reader<FactId>;
-  return { evaluate, known, outcomes };
 }

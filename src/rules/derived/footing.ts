@@ -2,7 +2,8 @@
 import { type FactId, factSpec } from '../../facts/catalog.js';
 import { HOWS, type How } from '../../facts/spec.js';
 import { MOST_SPREAD } from '../weight.js';
-import { type Core, type Earlier, type Outcome, type Sketch, shifted, sketchOf, type Use } from './core.js';
+import { type Core, type Earlier, type Sketch, shifted, sketchOf } from './core.js';
+import type { Outcome, Use } from './evaluator.js';
 import { addAll, type FactSet, overlap } from './fact-set.js';
 import { DERIVED, type DerivedId } from './table.js';
 import { logStep, oneDeviationOff } from './uncertainty.js';
