@@ -28,6 +28,8 @@ const { outputFiles, metafile } = await build({
   minifyWhitespace: true,
   legalComments: 'none',
   external: ['@napi-rs/nice'],
+  // Its entry for Node asks for its parts in a way that no bundler can follow; the other one is the same code.
+  alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
   define: {
     __VERSION__: JSON.stringify(version),
     __dirname: 'centerAuditFolder',
