@@ -1,0 +1,131 @@
+/** Bars as long as their values, named and told beside them; a balance whose steps follow on each other. */
+import { describe, expect, it } from 'vitest';
+import { linearAxis } from '../../../../src/explain/plots/axes.js';
+import type { BalanceChart, BarChart } from '../../../../src/explain/plots/chart.js';
+import { drawBalance, drawBars } from '../../../../src/explain/plots/svg/bars.js';
+import { elementsOf, extentOf, textAt, textsOf, withClass } from '../elements.js';
+
+const base = { title: 'Title', says: 'Says.', notes: [], table: { caption: '', head: [], rows: [] } };
+const seat = (label: string, ...values: readonly number[]): BarChart['groups'][number] => ({
+  label,
+  bars: (['left', 'center', 'right'] as const).flatMap((channel, i) =>
+    values[i] === undefined ? [] : [{ label: channel, value: values[i], text: `${values[i]} ms` }],
+  ),
+});
+const bars = (extra: Partial<BarChart>): string =>
+  drawBars({
+    ...base,
+    kind: 'bars',
+    id: 'arrivals',
+    x: linearAxis('ms', 0, 2, 1),
+    groups: [seat('middle', 0, 2, 1)],
+    thresholds: [],
+    ...extra,
+  });
+const rects = (svg: string) => elementsOf(svg).filter(({ tag }) => tag === 'rect');
+const heightOf = (svg: string): number => Number(/viewBox="0 0 400 ([\d.]+)"/.exec(svg)?.[1]);
+
+describe('bars', () => {
+  it('begin at zero and are as long as their values, the least one a line', () => {
+    const drawn = rects(bars({}));
+    expect(drawn.map(({ is }) => is.x)).toEqual(['48', '48', '48']);
+    expect(drawn.map(({ is }) => is.width)).toEqual(['1', '292', '146']);
+  });
+  it('have their channel before them and their value right behind', () => {
+    const svg = bars({});
+    expect(textAt(svg, 'center').is).toMatchObject({ x: '42', 'text-anchor': 'end' });
+    expect(textAt(svg, '2 ms').is).toMatchObject({ x: '345', class: 'c-value' });
+    rects(svg).forEach((rect, i) => {
+      const value = textAt(svg, ['0 ms', '2 ms', '1 ms'][i] ?? '');
+      expect(value.at('y') - rect.at('y') - 11 / 2).toBe(4);
+      expect(textAt(svg, ['left', 'center', 'right'][i] ?? '').is.y).toBe(value.is.y);
+    });
+  });
+  it('show the center in a color of its own', () => {
+    expect(rects(bars({})).map(({ is }) => is.class)).toEqual(['c-bar', 'c-bar c-bar-center', 'c-bar']);
+  });
+  it('stand below the name of their seat, seat below seat, and the axis below all', () => {
+    const svg = bars({ groups: [seat('middle', 0, 2, 1), seat('end', 1, 0), seat('far end', 1)] });
+    expect(['middle', 'end', 'far end'].map((name) => textAt(svg, name).at('y'))).toEqual([17, 92, 150]);
+    expect(rects(svg).map(({ at }) => at('y'))).toEqual([22, 39, 56, 97, 114, 155]);
+    expect(textAt(svg, 'ms').at('y')).toBe(178 + 31);
+    expect(heightOf(svg)).toBe(178 + 38);
+    expect(withClass(svg, 'c-grid').every(({ is }) => is.y1 === '4' && is.y2 === '178')).toBe(true);
+    expect([textAt(svg, '0').at('x'), textAt(svg, '2').at('x')]).toEqual([48, 340]);
+  });
+  it('keep a long name within the drawing', () => {
+    const [name] = textsOf(bars({ groups: [seat('x'.repeat(90), 1)] })).filter(({ text }) =>
+      text.endsWith('…'),
+    );
+    expect(name && extentOf(name)[1]).toBeLessThanOrEqual(380);
+  });
+  it('are crossed by a threshold where it says, with its name above', () => {
+    const svg = bars({ thresholds: [{ at: 1, name: 'heard' }] });
+    const [limit] = withClass(svg, 'c-limit');
+    expect(limit?.is).toMatchObject({ x1: '194', x2: '194', y1: '18', y2: '93' });
+    expect(textAt(svg, 'heard from here').is).toMatchObject({ x: '194', y: '12' });
+    expect(rects(svg)[0]?.at('y')).toBe(36);
+  });
+});
+
+const step = (label: string, from: number, to: number, total = false): BalanceChart['steps'][number] => ({
+  label,
+  from,
+  to,
+  text: `${to - from}`,
+  total,
+});
+const balance = (steps: BalanceChart['steps'], from = -10, to = 10): string =>
+  drawBalance({ ...base, kind: 'balance', id: 'balance', x: linearAxis('decibans', from, to, 5), steps });
+const STEPS = [step('before', 0, -5), step('heard', -5, 8), step('told', 8, 8), step('together', 0, 8, true)];
+
+describe('a balance', () => {
+  it('has a bar from where the step before ended, in its own color for, against and in total', () => {
+    const drawn = rects(balance(STEPS));
+    expect(drawn.map(({ at }) => [at('x'), at('width')])).toEqual([
+      [107, 93],
+      [107, 241.8],
+      [348.8, 1.5],
+      [200, 148.8],
+    ]);
+    expect(drawn.map(({ is }) => is.class)).toEqual([
+      'c-step c-against',
+      'c-step c-for',
+      'c-step c-for',
+      'c-step c-total',
+    ]);
+    expect(drawn.map(({ at }) => at('y'))).toEqual([38, 72, 106, 140]);
+  });
+  it('ties each step to the next, but not the last one to the total', () => {
+    expect(withClass(balance(STEPS), 'c-tie').map(({ is }) => [is.x1, is.x2, is.y1, is.y2])).toEqual([
+      ['107', '107', '38', '82'],
+      ['348.8', '348.8', '72', '116'],
+    ]);
+  });
+  it('tells each step above its bar, at the left, with its figure at the right; the total stands out', () => {
+    const svg = balance(STEPS);
+    expect(['before', 'heard', 'told', 'together'].map((name) => textAt(svg, name).at('y'))).toEqual([
+      33, 67, 101, 135,
+    ]);
+    expect(textAt(svg, '13').is).toMatchObject({ x: '400', y: '67', 'text-anchor': 'end', class: 'c-value' });
+    expect(textAt(svg, '8').is).toMatchObject({ y: '135', class: 'c-strong' });
+    expect([textAt(svg, 'together').is.class, textAt(svg, 'before').is.class]).toEqual([
+      'c-strong',
+      'c-value',
+    ]);
+    expect(heightOf(svg)).toBe(20 + 4 * 34 + 38);
+  });
+  it('leaves the figure free beside a long name', () => {
+    const [name] = textsOf(balance([step('x'.repeat(90), 0, 5)])).filter(({ text }) => text.endsWith('…'));
+    expect(name && extentOf(name)[1]).toBeLessThanOrEqual(360);
+    expect(name && extentOf(name)[1]).toBeGreaterThan(330);
+  });
+  it('marks the even chance at zero from top to bottom, its words never off the page', () => {
+    const [words, svg] = ['as likely as not', balance(STEPS)];
+    expect(withClass(svg, 'c-zero')[0]?.is).toMatchObject({ x1: '200', x2: '200', y1: '20', y2: '156' });
+    expect(textAt(svg, words).is).toMatchObject({ x: '200', y: '13', 'text-anchor': 'middle' });
+    expect(textAt(svg, 'decibans').at('x')).toBe(200);
+    expect(extentOf(textAt(balance(STEPS, 0, 10), words))[0]).toBe(0);
+    expect(extentOf(textAt(balance(STEPS, -10, 0), words))[1]).toBe(400);
+  });
+});
