@@ -11,13 +11,13 @@ const BEYOND = 1.15;
 
 export function drawRange(bar: RangeBar, id: string): string {
   const end = BEYOND * Math.max(bar.value, bar.lowIsBad ? bar.noticeable : bar.severe);
-  const x = (value: number): number => (WIDTH * Math.min(Math.max(0, value), end)) / end;
+  const x = (value: number): number => (WIDTH * Math.max(0, value)) / end;
   const [first, second] = bar.lowIsBad ? [bar.clear, bar.noticeable] : [bar.noticeable, bar.clear];
   const words = bar.lowIsBad
     ? (['poor', 'borderline', 'good'] as const)
     : (['good', 'borderline', 'poor'] as const);
   const edges = [0, x(first), x(second), WIDTH];
-  const at = Math.min(WIDTH - 5, Math.max(5, x(bar.value)));
+  const at = Math.max(5, x(bar.value));
   const anchor = at < 60 ? 'start' : at > WIDTH - 60 ? 'end' : 'middle';
   const textAt = anchor === 'start' ? 0 : anchor === 'end' ? WIDTH : at;
   const [firstText, secondText] = bar.lowIsBad

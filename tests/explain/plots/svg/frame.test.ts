@@ -54,7 +54,10 @@ describe('the axis at the left', () => {
   });
   it('has a line at zero where zero is on it, its ends included', () => {
     expect(elementsOf(zeroLine(levels, y, FRAME))[0]?.is).toEqual({
-      ...{ x1: '30', x2: '390', y1: '70', y2: '70' },
+      x1: '30',
+      x2: '390',
+      y1: '70',
+      y2: '70',
       class: 'c-zero',
     });
     for (const [from, to, count] of [
@@ -73,7 +76,10 @@ describe('thresholds', () => {
     thresholdLines([{ ...named, at }], levels, y, FRAME, curves);
   it('are drawn across the plot within the axis, its ends included, and not beyond', () => {
     expect(elementsOf(lines(-5).parts)[0]?.is).toMatchObject({
-      ...{ x1: '30', x2: '390', y1: '120', y2: '120' },
+      x1: '30',
+      x2: '390',
+      y1: '120',
+      y2: '120',
       'stroke-dasharray': '5 3',
     });
     expect([-15, 5].map((at) => lines(at).taken.length)).toEqual([1, 1]);

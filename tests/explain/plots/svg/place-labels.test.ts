@@ -71,7 +71,7 @@ describe('the name of a curve', () => {
   });
   it('would rather cover a curve than another name', () => {
     const [near, far] = [flat(120, 10), { x: 30, y: 20, width: 360, height: 86 }];
-    const full = Array.from({ length: 15 }, (_, i) => flat(122 + 6 * i, 30));
+    const full = Array.from({ length: 8 }, (_, i) => flat(124 + 11 * i, 19));
     const [place] = placeLabels([near, ...full], [60], FRAME, [far]);
     expect(overlap(far, boxOf(place as { x: number; y: number }, 60))).toBe(false);
   });
@@ -96,7 +96,7 @@ describe('the name of a curve', () => {
     fc.assert(
       fc.property(fc.tuple(height, height, height, height), (heights) => {
         const places = placeLabels(
-          heights.map((y) => flat(y, 20)),
+          heights.map((y) => flat(y, 12)),
           [60, 60, 60, 60],
           FRAME,
           [],

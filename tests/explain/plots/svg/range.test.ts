@@ -61,6 +61,9 @@ describe('a value among its grades', () => {
   it('is marked at its place, whichever is larger, it or the worst grade', () => {
     expect(markerOf(DIP)).toBe(at(6));
     expect(markerOf({ ...DIP, value: 80 })).toBeCloseTo(400 / 1.15, 1);
+    expect(withClass(drawRange(DIP, 'r'), 'c-marker')[0]?.is.d).toMatch(
+      /^M[\d.]+,26l-5,-8h10z M[\d.]+,20v20$/,
+    );
     expect(markerOf({ ...CLEARANCE, value: 8 })).toBeCloseTo(400 / 1.15, 1);
   });
   it('below zero is marked at the beginning, the marker whole', () => {
@@ -83,6 +86,7 @@ describe('a value among its grades', () => {
     expect(svg).toContain('<title id="r-title">dip: 6 dB</title>');
     expect(svg).toContain('good below 2 dB');
     expect(svg).toContain('viewBox="0 0 400 60"');
-    expect(textAt(svg, '2 dB').is).toMatchObject({ y: '54', 'text-anchor': 'middle' });
+    for (const border of ['2 dB', '4 dB'])
+      expect(textAt(svg, border).is).toMatchObject({ y: '54', 'text-anchor': 'middle' });
   });
 });
