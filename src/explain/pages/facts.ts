@@ -54,7 +54,7 @@ const rulesWhere = (wanted: (cause: Cause, rule: Rule) => boolean): Line[] =>
 
 export const factPages = (): Page[] => FACT_IDS.map(factPage);
 
-function factPage(id: FactId): Page {
+export function factPage(id: FactId): Page {
   const spec = factSpec(id);
   return {
     kind: isTest(id) ? 'test' : 'fact',

@@ -46,7 +46,7 @@ export const causePages = (): Page[] => CAUSES.map(causePage);
 export const rulePages = (): Page[] =>
   CAUSES.flatMap((cause) => cause.rules.map((rule) => rulePage(cause, rule)));
 
-function causePage(cause: Cause): Page {
+export function causePage(cause: Cause): Page {
   return {
     kind: 'cause',
     id: cause.id,
@@ -140,7 +140,7 @@ export const sourceLine = (id: SourceId): Line => [
   ` [${markText(SOURCES[id].mark)}].`,
 ];
 
-function rulePage(cause: Cause, rule: Rule): Page {
+export function rulePage(cause: Cause, rule: Rule): Page {
   return {
     kind: 'rule',
     id: ruleId(cause, rule),
