@@ -1,12 +1,11 @@
-/** Arrivals at each seat, counted from the first of the three, and the comb they make. */
+/** Arrivals at each seat, counted from the first of the three. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Arrival } from '../../../src/acoustics/arrival.js';
-import { arrivalChart, combChart, niceStep } from '../../../src/explain/plots/arrivals.js';
+import { arrivalChart, niceStep } from '../../../src/explain/plots/arrivals.js';
 import type { BarChart } from '../../../src/explain/plots/chart.js';
 import { LIMITS } from '../../../src/rules/limits.js';
-import type { TestFacts } from '../../support/causeClaims.js';
-import { answering, assuming, reportOf, system } from './small.js';
+import { answering, assuming, reportOf } from './small.js';
 
 /** When the center comes after left and after right, ms. */
 const late = (left: number, right: number): Arrival => ({
@@ -51,6 +50,7 @@ describe('arrivals', () => {
     expect(chart?.groups.map(({ label }) => label)).toEqual(['c', 'a', 'b', 'd', 'e', 'f']);
     expect(chart?.says).toContain('“c” the center arrives 2 ms after');
     expect(chart?.table.rows.map(([name]) => name)).toEqual(names);
+    expect(chart?.table.head).toEqual(['seat', 'left', 'center', 'right', 'center − mains']);
     expect(chart?.table.rows[2]).toEqual(['c', '0.00', '2.00', '0.00', '2.00']);
     expect(chart?.x.to).toBe(5);
     const nobody = arrivalChart(answering([late(1, 1)]), reportOf({ seats: [{ name: 'a', main: false }] }));
@@ -87,73 +87,5 @@ describe('a step of an axis', () => {
         expect(length / niceStep(length)).toBeGreaterThan(2);
       }),
     );
-  });
-});
-
-const comb = (ripplePeakToPeakDb: number, ...smoothedDb: readonly number[]) => ({
-  ripplePeakToPeakDb,
-  curve: { frequencyHz: [100, 1000, 10_000], smoothedDb },
-});
-const UPMIX: TestFacts = {
-  ...{
-    centerCount: 'one',
-    seating: 'single-seat',
-    seatDistance: 3,
-    mainsBase: 2.6,
-    centerTweeterHeight: 0.6,
-  },
-  ...{ playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' },
-};
-/** Ears at 1.05 m, mains at 1 m, center at 0.6 m. */
-const TRUE_M = { mains: Math.hypot(1.3, 3, 0.05), center: Math.hypot(3, 0.45) };
-const entered = (center: number): TestFacts => ({
-  enteredLeft: TRUE_M.mains,
-  enteredCenter: center,
-  enteredRight: TRUE_M.mains,
-});
-const combOf = (facts: TestFacts) =>
-  combChart(system({ ...UPMIX, ...facts }).ask, reportOf({ seats: ['sofa'] }));
-
-describe('the comb', () => {
-  it('shows both curves between 200 Hz and 8 kHz and tells the ripple of both', () => {
-    const pair = { now: comb(7.26, -3, -9, -3), equal: comb(1, 0, 0, 0) };
-    const chart = combChart(answering(pair), reportOf({ seats: ['end', { name: 'sofa', main: true }] }));
-    expect(chart?.curves.map(({ name, marked }) => [name, marked])).toEqual([
-      ['as set now', false],
-      ['arrivals equal', false],
-    ]);
-    const [now] = chart?.curves ?? [];
-    expect([now?.points[0]?.[0], now?.points[1], now?.points.at(-1)?.[0]]).toEqual([200, [1000, -9], 8000]);
-    expect(chart?.says).toContain('varies by 7.3 dB from peak to dip as set now, and by 1 dB once');
-    expect([chart?.y.from, chart?.y.to]).toEqual([-9, 3]);
-    expect(chart?.table.rows.find(([hz]) => hz === '1000')).toEqual(['1000', '−9', '0']);
-    expect(chart?.table.rows.flat().join()).not.toContain('NaN');
-  });
-  it('names the main seat, or calls it so', () => {
-    const pair = { now: comb(1, 0, 0, 0), equal: comb(1, 0, 0, 0) };
-    const says = (...seats: readonly { name: string; main: boolean }[]) =>
-      combChart(answering(pair), reportOf({ seats }))?.says;
-    expect(says({ name: 'end', main: false }, { name: 'sofa', main: true })).toContain('seat “sofa”');
-    expect(says({ name: 'end', main: false })).toContain('seat “main seat”');
-  });
-  it('is the same with arrivals made equal whatever is entered, and worse for a wrong entry', () => {
-    const [right, wrong] = [combOf(entered(TRUE_M.center)), combOf(entered(TRUE_M.center + 0.5))];
-    expect(right?.curves[1]).toEqual(wrong?.curves[1]);
-    const ripple = (chart: typeof right, i: number) => {
-      const levels = chart?.curves[i]?.points.map(([, db]) => db) ?? [];
-      return Math.max(...levels) - Math.min(...levels);
-    };
-    expect(ripple(wrong, 0)).toBeGreaterThan(ripple(wrong, 1) + 2);
-    right?.curves[0]?.points.forEach(([hz, db], i) => {
-      expect([hz, db]).toEqual([hz, expect.closeTo(right.curves[1]?.points[i]?.[1] ?? 99, 6)]);
-    });
-  });
-  it('is left out where one plays the voice alone, or one is so late that it is an echo', () => {
-    expect(combOf({ ...entered(3), upmixUse: 'off' })).toBeUndefined();
-    expect(combOf({ ...entered(3), upmixCommonPart: 'takes-out' })).toBeUndefined();
-    const delays = (center: number): TestFacts => ({ delayLeft: 0, delayCenter: center, delayRight: 0 });
-    expect(combOf(delays(9.5))?.id).toBe('comb');
-    expect(combOf(delays(12))).toBeUndefined();
-    expect(combChart(answering(), reportOf())).toBeUndefined();
   });
 });

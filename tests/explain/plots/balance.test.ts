@@ -59,6 +59,7 @@ describe('the balance', () => {
     ]);
   });
   it('is told in a table line by line', () => {
+    expect(chartOf(-8, GROUPS, 1).table.head).toEqual(['line', 'decibans']);
     expect(chartOf(-8, GROUPS, 1).table.rows).toEqual([
       ['before anything was told', '−8.0'],
       ['where heard', '+6.0'],

@@ -23,7 +23,7 @@ const chartOf = (...seats: readonly Hears[]): LineChart | undefined =>
       })),
     ),
     reportOf({
-      told: ['centerLayout'],
+      told: ['seatDistance', 'centerLayout'],
       seats: seats.map(({ name, main = false }) => ({ name, main })),
     }),
   );
