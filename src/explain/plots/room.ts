@@ -158,8 +158,7 @@ const sideSceneOf = (r: Reader<FactId>) => {
 /** From the side: x counts back from the front of the center, y up from the floor. */
 export function sideChart(ask: Ask, book: FactBook, report: Report): RoomChart | undefined {
   const known = ask(sideSceneOf);
-  if (!known || !seatsTold(book) || !hasCenter(book) || told(book, 'centerTweeterHeight') === undefined)
-    return undefined;
+  if (!known || !seatsTold(book) || !hasCenter(book)) return undefined;
   const { sourceHeightM, behindM, head, heads, mainsHeightM, bounce } = known.value;
   const ear: XY = [head.yM + behindM, head.earHeightM];
   const source: XY = [0, sourceHeightM];

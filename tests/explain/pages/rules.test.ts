@@ -60,7 +60,7 @@ describe('the page of a rule', () => {
     expect(weighs(ruleOn('a', whenTest('off'), { only: 'for' }))[1]).toBe('measured | +5.7 | 0');
     expect(weighs(ruleOn('a', whenTest('off'), { only: 'against' }))[1]).toBe('measured | 0 | -5.7');
   });
-  it('links what it reads: questions, home tests, computed facts and thresholds', () => {
+  it('links what it reads: questions, home tests, computed facts and thresholds, and its source', () => {
     const rule = { ...late(), applies: all(is('centerCount', 'two'), whenTest('off')) };
     expect(linksUnder(pageOfRule(rule), 'What it reads')).toEqual([
       'fact/centerCount',
@@ -68,6 +68,7 @@ describe('the page of a rule', () => {
       'computed/delayErrorMs',
       'threshold/delayMs',
     ]);
+    expect(linksUnder(pageOfRule(rule), 'Source')).toEqual(['source/time-image']);
     expect(variableLink('layoutDipDb')).toMatchObject({ text: variableLabel('layoutDipDb') });
   });
   it('finds the thresholds of gate, condition and weight, each once', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { knownIn } from '../../../src/explain/plots/known.js';
 import { sideChart } from '../../../src/explain/plots/room.js';
-import { bookOf } from '../../support/causeClaims.js';
+import { bookOf, type TestSeat } from '../../support/causeClaims.js';
 import { answering, reportOf } from './small.js';
 import { drawer, FACTS, linesOf, of, SEATS } from './smallRoom.js';
 
@@ -40,6 +40,8 @@ describe('the room from the side', () => {
     ]);
     const low = side({ centerTweeterHeight: 0, earHeight: 0.0 });
     expect(linesOf(low, 'bounce')).toEqual([]);
+    expect(low?.items).toHaveLength(5);
+    expect(low?.table.rows).toHaveLength(3);
     expect(low?.table.rows.map(([what]) => what)).not.toContain('spot on the floor, from the center');
   });
   it('has of each other row the seat nearest to the middle', () => {
@@ -59,6 +61,14 @@ describe('the room from the side', () => {
     expect(linesOf(chart, 'floor')?.[0]?.[1]?.[0]).toBeCloseTo(4.2 + 0.2 + 0.4, 9);
     expect(chart?.table.rows[3]).toEqual(['ears, row 2', '1.30 m (4 ft 3 in)']);
   });
+  it('has nobody else of the main row, nor a second seat at the place of the main one', () => {
+    const beside: TestSeat = { name: 'beside', xM: -0.5, yM: 2.9 };
+    const main: TestSeat = { name: 'main', xM: 0.6, yM: 3, main: true };
+    const level: TestSeat = { name: 'level', xM: 0, yM: 3, row: 2 };
+    const chart = side({}, [main, beside, level]);
+    expect(of(chart, 'seat')).toHaveLength(1);
+    expect(linesOf(chart, 'sight')).toHaveLength(1);
+  });
   it('has the picture and what is in the way only where height and size or place are told', () => {
     const told = { displayMiddleHeight: 1.1, displayDiagonal: 1.5 };
     expect(of(side(told), 'picture')).toEqual([
@@ -68,6 +78,9 @@ describe('the room from the side', () => {
         to: [-0.05, expect.closeTo(1.468, 3)],
         name: 'picture',
       },
+    ]);
+    expect(side()?.items.map(({ kind }) => kind)).toEqual([
+      ...['line', 'line', 'line', 'loudspeaker', 'loudspeaker', 'seat'],
     ]);
     const way = { obstacleHeight: 0.45, obstacleDistance: 1.5 };
     expect(of(side(way), 'obstacle')).toEqual([
@@ -92,7 +105,8 @@ describe('the room from the side', () => {
       'is as high as the ears and as high as the mains.',
     );
     expect(side({ centerTweeterHeight: 1.03 })?.says).toContain('is 3 cm');
-    expect(side({ centerTweeterHeight: 0 })?.says).not.toContain('floor');
+    for (const centerTweeterHeight of [0, 0.01])
+      expect(side({ centerTweeterHeight })?.says, 'no hole that can be heard').not.toContain('floor');
   });
   it('has the heights in a table', () => {
     expect(side()?.table.rows.slice(0, 3)).toEqual([
