@@ -108,7 +108,11 @@ describe('the room from the side', () => {
     for (const centerTweeterHeight of [0, 0.01])
       expect(side({ centerTweeterHeight })?.says, 'no hole that can be heard').not.toContain('floor');
   });
-  it('has the heights in a table', () => {
+  it('has the heights in a table, and says what was assumed', () => {
+    const { earHeight: _, ...rest } = FACTS;
+    const book = bookOf(rest, SEATS);
+    expect(sideChart(knownIn(book), book, reportOf())?.notes[1]).toContain('ear height 1.05 m');
+    expect(side()?.notes).toHaveLength(1);
     expect(side()?.table.rows.slice(0, 3)).toEqual([
       ['center, tweeter', '50 cm (1 ft 7 1/2 in)'],
       ['mains, tweeter', '1.00 m (3 ft 3 1/2 in)'],
