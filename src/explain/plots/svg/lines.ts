@@ -8,7 +8,7 @@ import { placeLabels } from './place-labels.js';
 const HEIGHT = 268;
 const FRAME: Frame = { left: 34, right: WIDTH - 8, top: 26, bottom: HEIGHT - 38 };
 /** Longer names are cut: nearly half the plot. */
-const LONGEST_NAME = 170;
+const LONGEST_NAME = 178;
 
 export function drawLines(chart: LineChart): string {
   const { id, title, says, x: xOf, y: yOf, curves, thresholds } = chart;
