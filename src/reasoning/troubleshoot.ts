@@ -77,30 +77,6 @@ export function repairMinutes(
   return suspects.reduce((sum, s) => sum + s.p * (s.repairMinutes + s.checkMinutes), search);
 }
 
-/** An action of a plan: it takes minutes and ends the trouble with a chance that depends on the cause. */
-export interface Action {
-  readonly minutes: number;
-  /** `cures[i]`: chance that it ends the trouble when cause i is the one, 0 to 1. */
-  readonly cures: readonly number[];
-}
-
-/**
- * Expected minutes of actions carried out in turn until the trouble is over. Actions may overlap (one may
- * cure several causes) and may fail. `p` may sum to less than 1: the rest is never cured.
- */
-export function sequenceMinutes(p: readonly number[], actions: readonly Action[]): number {
-  const open = [...p];
-  const rest = Math.max(0, 1 - p.reduce((a, b) => a + b, 0));
-  let minutes = 0;
-  for (const action of actions) {
-    minutes += action.minutes * (rest + open.reduce((a, b) => a + b, 0));
-    open.forEach((value, i) => {
-      open[i] = value * (1 - (action.cures[i] ?? 0));
-    });
-  }
-  return minutes;
-}
-
 export interface AnswerOutlook {
   readonly p: number;
   readonly posterior: readonly number[];

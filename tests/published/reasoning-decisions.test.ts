@@ -15,7 +15,7 @@ import {
   outlook,
   repairMinutes,
   type Suspect,
-  sequenceMinutes,
+  searchMinutes,
 } from '../../src/reasoning/troubleshoot.js';
 import { CHECKS, check, near } from './reasoningChecks.js';
 
@@ -46,12 +46,11 @@ describe('troubleshooting costs', () => {
     const cost = (first: 'c1' | 'c2', branch: string): number => {
       const pFix = input.P_fix[branch][first];
       const second = first === 'c1' ? 'c2' : 'c1';
-      return sequenceMinutes(
+      return searchMinutes(
         [pFix, 1 - pFix],
-        [
-          { minutes: input.repair_cost[first], cures: [1, 0] },
-          { minutes: input.repair_cost[second], cures: [0, 1] },
-        ],
+        [input.repair_cost[first], input.repair_cost[second]],
+        0,
+        [0, 1],
       );
     };
     for (const branch of ['o_true', 'o_false', 'no_obs'])
@@ -67,11 +66,16 @@ describe('troubleshooting costs', () => {
   });
   it('actions that share causes: greedy by p/C is not the best order', () => {
     const { input, expected, tolerance } = check('dtt-sacso-greedy-not-optimal');
-    const action = (id: string) => ({
-      minutes: input.cost_each,
-      cures: (input.P_causes as number[]).map((_, i) => (input.actions[id].includes(i + 1) ? 1 : 0)),
-    });
-    const cost = (...ids: string[]): number => sequenceMinutes(input.P_causes, ids.map(action));
+    /** An action counts for the causes that no earlier one has cured. */
+    const cost = (...ids: string[]): number => {
+      const open = new Set((input.P_causes as number[]).map((_, i) => i + 1));
+      const p = ids.map((id) => {
+        const cured = (input.actions[id] as number[]).filter((cause) => open.delete(cause));
+        return cured.reduce((sum, cause) => sum + input.P_causes[cause - 1], 0);
+      });
+      const each = ids.map(() => input.cost_each as number);
+      return searchMinutes(p, each, 0, [...ids.keys()]);
+    };
     near(cost('A2', 'A1', 'A3'), expected.ECR_A2_A1_A3, tolerance);
     near(cost('A3', 'A1'), expected.ECR_A3_A1, tolerance);
   });

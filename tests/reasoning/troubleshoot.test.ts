@@ -1,12 +1,6 @@
 /** Costs of checking one suspect after the other, and of asking first, in numbers for a head. */
 import { describe, expect, it } from 'vitest';
-import {
-  checkOrder,
-  outlook,
-  repairMinutes,
-  searchMinutes,
-  sequenceMinutes,
-} from '../../src/reasoning/troubleshoot.js';
+import { checkOrder, outlook, repairMinutes, searchMinutes } from '../../src/reasoning/troubleshoot.js';
 
 const suspect = (p: number, confirmMinutes: number) => ({
   p,
@@ -37,18 +31,6 @@ describe('checking suspects in turn', () => {
     expect(() => searchMinutes([0.5], [10], 0, [0, 1])).toThrow('no suspect 1');
     expect(() => searchMinutes([0.5, 0.5], [10], 0, [1])).toThrow('no suspect 1');
     expect(() => searchMinutes([0.5], [10, 10], 0, [1])).toThrow('no suspect 1');
-  });
-});
-
-describe('actions in turn', () => {
-  it('are carried on in vain where the cause is none they could cure', () => {
-    const actions = [
-      { minutes: 10, cures: [0.5, 0] },
-      { minutes: 20, cures: [0, 1] },
-    ];
-    expect(sequenceMinutes([0.5, 0.5], actions)).toBeCloseTo(10 + 0.75 * 20, 12);
-    // A fifth of the time it is something else: both are carried out then.
-    expect(sequenceMinutes([0.4, 0.4], actions)).toBeCloseTo(10 + (0.2 + 0.4 + 0.2) * 20, 12);
   });
 });
 
