@@ -128,7 +128,7 @@ export function possiblePart({ causes }: Report): Markup {
       .map((cause) => {
         const best = cause.evidence.find(({ speaks }) => speaks === 'for');
         const reason = best?.text ?? 'Nothing of its own is known yet; the complaint fits.';
-        const [remedy] = cause.remedies;
+        const remedy = cause.remedies.find(({ tried }) => !tried);
         const todo = remedy ? ` To do: ${remedy.title} (${remedy.effort}).` : '';
         return `<strong>${esc(cause.title)}</strong>: ${esc(`${cause.confidence}. ${reason}${todo}`)}`;
       }),
