@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { markdownHtml } from '../../../src/explain/html/markdown.js';
 import { handbook } from '../../../src/explain/pages/handbook.js';
 import { verdictLines } from '../../../src/explain/report-sections.js';
 import type { FactBook } from '../../../src/facts/book.js';
@@ -224,27 +223,5 @@ describe('text of strangers stays text', () => {
 
   it('keeps what a person typed readable', () => {
     expect(wordsOf(pageOf('hostile', withText('a < b & "c"')).html)).toContain('a < b & "c"');
-  });
-});
-
-describe('notes are Markdown without anything that leads away', () => {
-  it('keeps emphasis and lists', () => {
-    expect(markdownHtml('**loud** and *soft*\n\n- one\n- two')).toContain(
-      '<strong>loud</strong> and <em>soft</em>',
-    );
-    expect(markdownHtml('- one\n- two')).toContain('<li>one</li>');
-  });
-
-  it('shows where a link would have led instead of leading there', () => {
-    const html = markdownHtml('[my photo](https://example.org/a.png) and ![plan](https://example.org/b.png)');
-    expect(html).not.toMatch(/<(a|img)/);
-    expect(html).toContain('my photo (https://example.org/a.png)');
-    expect(html).toContain('plan (https://example.org/b.png)');
-  });
-
-  it('shows raw HTML as it was typed', () => {
-    expect(markdownHtml('<b onclick="x()">hi</b>')).toContain(
-      '&lt;b onclick=&quot;x()&quot;&gt;hi&lt;/b&gt;',
-    );
   });
 });
