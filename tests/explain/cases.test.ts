@@ -4,15 +4,16 @@ import { fileURLToPath } from 'node:url';
 import { parse as parseBbcode } from '@bbob/parser';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { renderBbcode } from '../../src/explain/render/bbcode.js';
-import { renderJson } from '../../src/explain/render/json.js';
-import { renderMarkdown } from '../../src/explain/render/markdown.js';
-import { renderText } from '../../src/explain/render/text.js';
-import { renderTicket } from '../../src/explain/render/ticket.js';
-import { buildReport } from '../../src/explain/report.js';
 import type { Report } from '../../src/explain/report-types.js';
 import { readCase } from '../../src/facts/case-file.js';
-import { auditSync } from '../../src/reasoning/audit.js';
+import {
+  renderBbcode,
+  renderJson,
+  renderMarkdown,
+  renderText,
+  renderTicket,
+  reportOn,
+} from '../support/formats.js';
 
 const FOLDER = fileURLToPath(new URL('../../cases/', import.meta.url));
 const CASES = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));
@@ -28,7 +29,7 @@ const KEPT = [
 
 function reportOf(name: string): Report {
   const { book } = readCase(readFileSync(FOLDER + name, 'utf8'), { folder: FOLDER });
-  return buildReport(auditSync(book));
+  return reportOn(book);
 }
 const golden = (name: string, extension: string): string =>
   fileURLToPath(new URL(`./golden/${name.replace('.json', '')}.${extension}`, import.meta.url));

@@ -1,16 +1,15 @@
 /** The language of everything people read: no blame, no banned words, short sentences, American spelling. */
+
 import { describe, expect, it } from 'vitest';
 import { GLOSSARY } from '../../src/explain/glossary.js';
-import { renderText } from '../../src/explain/render/text.js';
-import { buildReport } from '../../src/explain/report.js';
 import { sentencesOf } from '../../src/explain/words.js';
 import { FACTS } from '../../src/facts/catalog.js';
 import { COMPLAINTS } from '../../src/facts/complaints.js';
-import { auditSync } from '../../src/reasoning/audit.js';
 import { SEVERITIES } from '../../src/rules/cause.js';
 import { CAUTIONS } from '../../src/rules/cautions.js';
 import { CAUSES } from '../../src/rules/index.js';
 import { LIMITS } from '../../src/rules/limits.js';
+import { renderText, reportOn } from '../support/formats.js';
 import { LOBING, SPARSE } from './books.js';
 
 /**
@@ -84,8 +83,8 @@ const own: [string, string][] = [
       ? Object.entries(spec.choices).map(([v, words]): [string, string] => [`${id} ${v}`, words])
       : []),
   ]),
-  ['a decided report', renderText(buildReport(auditSync(LOBING)))],
-  ['an open report', renderText(buildReport(auditSync(SPARSE)))],
+  ['a decided report', renderText(reportOn(LOBING))],
+  ['an open report', renderText(reportOn(SPARSE))],
 ];
 
 const holding = (words: readonly string[]): string[] =>

@@ -1,15 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { renderJson } from '../../src/explain/render/json.js';
-import { buildReport } from '../../src/explain/report.js';
-import { rangeBar } from '../../src/explain/report-evidence.js';
 import type { Report } from '../../src/explain/report-types.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { CAUSE_IDS } from '../../src/rules/cause.js';
 import { anyBook } from '../support/books.js';
+import { renderJson, reportOn } from '../support/formats.js';
 import { LOBING, SPARSE, told } from './books.js';
 
-const report = buildReport(auditSync(LOBING));
+const report = reportOn(LOBING);
 const parsed = JSON.parse(renderJson(report)) as Report;
 const leader = parsed.causes[0];
 
@@ -113,14 +111,14 @@ describe('JSON report', () => {
     expect(-deepest).toBeCloseTo(auditSync(LOBING).view.read('layoutDipDb').value as number, 9);
   });
   it('names for what is not known how to find out and what it settles', () => {
-    const asked = buildReport(auditSync(told(LOBING, { centerMidSize: { how: 'unknown' } })));
+    const asked = reportOn(told(LOBING, { centerMidSize: { how: 'unknown' } }));
     const entry = asked.unknown.find((each) => each.fact === 'centerMidSize');
     expect(entry?.asked).toBe(true);
     expect(entry?.howToFindOut.length).toBeGreaterThan(10);
     for (const each of asked.unknown) expect(each.howToFindOut).not.toBe('');
   });
   it('says neither pass nor fail of the seamless switch where its numbers are unknown', () => {
-    expect(buildReport(auditSync(SPARSE)).seamlessSwitch.passes).toBeNull();
+    expect(reportOn(SPARSE).seamlessSwitch.passes).toBeNull();
   });
   it('fails the seamless switch where the center is 4 dB louder than the mains', () => {
     const loud = told(LOBING, {
@@ -128,7 +126,7 @@ describe('JSON report', () => {
       measuredLeftLevel: { value: 75, how: 'measured' },
       measuredRightLevel: { value: 75, how: 'measured' },
     });
-    const { seamlessSwitch } = buildReport(auditSync(loud));
+    const { seamlessSwitch } = reportOn(loud);
     expect(seamlessSwitch.passes).toBe(false);
     expect(seamlessSwitch.summary).toContain('loudness');
   });
@@ -136,38 +134,18 @@ describe('JSON report', () => {
 
 describe('verdict', () => {
   it('is open where only a complaint was told, and names what remains and what separates it', () => {
-    const { verdict } = buildReport(auditSync(SPARSE));
+    const { verdict } = reportOn(SPARSE);
     expect(verdict.undecided).toBe(true);
     expect(verdict.contenders.length).toBeGreaterThanOrEqual(2);
     expect(verdict.separatedBy.length).toBeGreaterThan(0);
     for (const contender of verdict.contenders) expect(verdict.headline).toContain(contender.title);
   });
   it('tells one who told nothing that nothing can be named', () => {
-    const { verdict } = buildReport(auditSync({ ...SPARSE, complaints: [] }));
+    const { verdict } = reportOn({ ...SPARSE, complaints: [] });
     expect(verdict.headline).toMatch(/Nothing was told yet/);
   });
   it('says a word and the nearest five percent', () => {
     expect(report.verdict.confidence).toMatch(/^[a-z ]+, (about \d?[05] %|over 95 %|under 5 %)$/);
-  });
-});
-
-describe('range bars', () => {
-  const text = (value: number): string => `${value}`;
-  it('grade by the neighboring grades, and are drawn only near them', () => {
-    const grade = (value: number) => {
-      const { grade: word, near } = rangeBar('dipDb', value, text);
-      return [word, near];
-    };
-    expect([1, 2, 5, 9].map(grade)).toEqual([
-      ['good', false],
-      ['borderline', true],
-      ['poor', true],
-      ['poor', false],
-    ]);
-  });
-  it('turn round where small values are bad', () => {
-    expect(rangeBar('baseNarrowDeg', 50, text).grade).toBe('good');
-    expect(rangeBar('baseNarrowDeg', 30, text).grade).toBe('poor');
   });
 });
 
@@ -176,7 +154,7 @@ describe('any system', () => {
     fc.assert(
       fc.property(anyBook, (book) => {
         const audited = auditSync(book);
-        const listed = new Set(buildReport(audited).assumed.map(({ fact }) => fact));
+        const listed = new Set(reportOn(book).assumed.map(({ fact }) => fact));
         const weighs = [...audited.byCause.values()].flat().filter(({ decibans }) => decibans !== 0);
         expect(weighs.flatMap(({ assumed }) => assumed).filter((id) => !listed.has(id))).toEqual([]);
       }),
@@ -186,7 +164,7 @@ describe('any system', () => {
   it('gives sums that are exact, probabilities within bounds and finite numbers', () => {
     fc.assert(
       fc.property(anyBook, (book) => {
-        const built = buildReport(auditSync(book));
+        const built = reportOn(book);
         for (const cause of built.causes) {
           const sum =
             cause.groups.reduce((total, group) => total + group.decibans, cause.priorDb) + cause.sharedDb;

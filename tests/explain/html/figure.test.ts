@@ -5,14 +5,15 @@ import { madeBar, madeChart, times, wordsIn } from '../madeReport.js';
 
 describe('a chart on the page', () => {
   const chart = madeChart('tone', { title: 'Tone & level', notes: ['Smoothed <1/3>.', 'At one seat.'] });
-  const html = figure(chart);
   it('says first what is to be seen, then draws it, then has its numbers folded away', () => {
+    const html = figure(chart);
     expect(html).toMatch(/^<figure id="figure-tone">/);
     expect(html.indexOf('It falls.')).toBeLessThan(html.indexOf('<svg'));
     expect(html.indexOf('<details>')).toBeGreaterThan(html.indexOf('</svg>'));
     expect(html).toContain('<strong>Tone &amp; level</strong> It falls.');
   });
   it('has how it was made above the table, note by note', () => {
+    const html = figure(chart);
     const folded = html.slice(html.indexOf('<details>'));
     expect(times(folded, '<p class="note">')).toBe(2);
     expect(wordsIn(folded)).toMatch(

@@ -1,0 +1,13 @@
+/** The report of a book and every format of it, for tests that look at whole reports. */
+import { buildReport } from '../../src/explain/report.js';
+import type { Report } from '../../src/explain/report-types.js';
+import type { FactBook } from '../../src/facts/book.js';
+import { auditSync } from '../../src/reasoning/audit.js';
+
+export { renderBbcode } from '../../src/explain/render/bbcode.js';
+export { renderJson } from '../../src/explain/render/json.js';
+export { renderMarkdown } from '../../src/explain/render/markdown.js';
+export { renderText } from '../../src/explain/render/text.js';
+export { renderTicket } from '../../src/explain/render/ticket.js';
+
+export const reportOn = (book: FactBook): Report => buildReport(auditSync(book));
