@@ -53,7 +53,7 @@ export const madeEvidence = (text: string, changes: Partial<ReportEvidence> = {}
   valueLabel: null,
   valueText: null,
   thresholdText: null,
-  sourceId: 'practice' as ReportEvidence['sourceId'],
+  sourceId: 'practice',
   mark: 'practice',
   assumedLabels: [],
   open: [],
@@ -238,3 +238,55 @@ export const wordsIn = (html: string): string =>
 
 /** How many times `part` stands in `text`. */
 export const times = (text: string, part: string): number => text.split(part).length - 1;
+
+/** A report with every section filled, each by one word of its own. */
+export const fullReport = (changes: Parameters<typeof madeReport>[0] = {}): Report =>
+  madeReport({
+    title: 'Near sofa',
+    words: 'muffled at the ends',
+    causes: [
+      madeCause('delay', {
+        evidence: [madeEvidence('It is heard.', { facts: ['seatDistance'] })],
+        remedies: [madeRemedy('Turn it')],
+      }),
+      madeCause('aim', { place: 'possible', confidence: 'possible, about 40 %' }),
+    ],
+    plan: [madeStep('Turn it')],
+    seats: [
+      {
+        name: 'sofa',
+        azimuthDeg: 12,
+        dipDb: null,
+        dipHz: null,
+        speechLossDb: null,
+        centerMinusMainsMs: null,
+        main: true,
+        row: 1,
+        xM: 0,
+        yM: 3,
+        distanceM: 3,
+        phantomPullDeg: null,
+      },
+    ],
+    complaints: [{ id: 'hollow', leakShare: 0.1, title: 'hollow voice', text: 'hollow voice' }],
+    seamlessSwitch: {
+      passes: null,
+      steps: ['Sit down.'],
+      summary: 'Listen.',
+      checks: [],
+      note: 'Not the same.',
+    },
+    unknown: [madeUnknown('ear height')],
+    assumed: [
+      { fact: 'earHeight', value: '1 m', effect: 'It bears on “x”.', label: 'ear height', note: 'usual' },
+    ],
+    contradictions: [{ facts: [], text: 'Both cannot be true.', kind: 'hard' }],
+    notes: ['a note'],
+    told: [madeTold('seatDistance', '3 m')],
+    fine: [{ cause: 'level', title: 'Too loud', text: 'It is even.' }],
+    notApplicable: [{ cause: 'twin-centers', title: 'Two centers', text: 'There is one.' }],
+    cannotTell: [{ cause: 'height', title: 'Too low', text: 'Not known.' }],
+    sources: [{ id: 'practice', cite: 'a book', mark: 'read', markText: 'read' }],
+    glossary: [{ term: 'dip', meaning: 'a weaker range' }],
+    ...changes,
+  });

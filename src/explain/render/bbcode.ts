@@ -29,7 +29,7 @@ export interface BbcodeOptions {
 export const LONGEST_POST = 6000;
 /** Steps and lines of evidence that every post keeps. */
 const STEPS = 4;
-const DIVIDER = '--- Details, can be cut ---';
+const DIVIDER = paragraph({ strong: '--- Details, can be cut ---' });
 const EVIDENCE = 4;
 /** Open questions among the details. */
 const UNKNOWN = 3;
@@ -48,12 +48,7 @@ export function renderBbcode(report: Report, options: BbcodeOptions = {}): strin
     possibleSection(report),
     fineSection(report),
   ];
-  const divider = paragraph({ strong: DIVIDER });
-  const filled = details.map(withoutEmpty).filter((section) => section.length > 0);
-  return fitted(
-    [withoutEmpty(body), ...filled.map((part, i) => (i === 0 ? [divider, ...part] : part))],
-    longest,
-  );
+  return fitted(withoutEmpty(body), details.map(withoutEmpty), longest);
 }
 
 function opening(report: Report): Block[] {
@@ -89,10 +84,12 @@ function todo(report: Report): Block[] {
 }
 
 /** Parts in order while there is room; a part that does not fit is shortened or ends early. */
-function fitted(parts: readonly (readonly Block[])[], longest: number): string {
+function fitted(body: readonly Block[], details: readonly (readonly Block[])[], longest: number): string {
   const texts: string[] = [];
   let room = longest - 1;
-  for (const part of parts) {
+  /** Tells whether anything of the part found room. */
+  const add = (part: readonly Block[]): boolean => {
+    const before = texts.length;
     let headings = '';
     for (const block of part) {
       const text = fittedBlock(block, room - headings.length);
@@ -104,12 +101,15 @@ function fitted(parts: readonly (readonly Block[])[], longest: number): string {
       room -= headings.length;
       headings = '';
     }
-  }
+    return texts.length > before;
+  };
+  add(body);
+  let divided = false;
+  for (const part of details) divided = add(divided ? part : [DIVIDER, ...part]) || divided;
   return `${texts.join('').trimEnd()}\n`;
 }
 
-const isHeading = (block: Block): boolean =>
-  block.kind === 'heading' || (block.kind === 'paragraph' && lineText(block.line) === DIVIDER);
+const isHeading = (block: Block): boolean => block.kind === 'heading' || block === DIVIDER;
 
 /** A block, shortened until it fits; undefined where nothing of it does. */
 function fittedBlock(block: Block, room: number): string | undefined {
@@ -135,7 +135,6 @@ function shortened(block: Block): Block | undefined {
       return kept.length > 0 ? { ...block, items: kept } : undefined;
     }
     case 'pairs':
-      return block.rows.length > 1 ? { ...block, rows: block.rows.slice(0, -1) } : undefined;
     case 'table':
     case 'bars':
       return block.rows.length > 1 ? ({ ...block, rows: block.rows.slice(0, -1) } as Block) : undefined;
