@@ -74,7 +74,7 @@ export function contradictionSection(report: Report): Block[] {
 }
 
 export function rankingSection(report: Report): Block[] {
-  const shown = report.causes.filter((cause, i) => cause.verdict !== 'not-applicable' && i < RANKED_SHOWN);
+  const shown = report.causes.filter((cause) => cause.verdict !== 'not-applicable').slice(0, RANKED_SHOWN);
   return [
     heading(2, 'Ranking'),
     {

@@ -1,4 +1,6 @@
 /** Reports made by hand: everything empty or plain, changed where a claim needs it. */
+import { type Block, withoutEmpty } from '../../src/explain/document.js';
+import { documentText } from '../../src/explain/document-text.js';
 import type { Chart, ChartId } from '../../src/explain/plots/chart.js';
 import type {
   RangeBar,
@@ -12,6 +14,7 @@ import type {
   ReportUnknown,
   ReportVerdict,
 } from '../../src/explain/report-types.js';
+import { PLAIN_TEXT } from '../../src/explain/terminal.js';
 import type { FactId } from '../../src/facts/catalog.js';
 
 /** 5 among 2, 4 and 8. */
@@ -238,6 +241,20 @@ export const wordsIn = (html: string): string =>
 
 /** How many times `part` stands in `text`. */
 export const times = (text: string, part: string): number => text.split(part).length - 1;
+
+/** A part of a report as text, wide enough for one line each. */
+export const partText = (
+  part: (report: Report) => readonly Block[],
+  changes: Parameters<typeof madeReport>[0],
+): string => documentText(withoutEmpty(part(madeReport(changes))), { ...PLAIN_TEXT, width: 300 });
+
+/** Lines of a part below its heading, without marks and indentation. */
+export const partLines = (...part: Parameters<typeof partText>): string[] =>
+  partText(...part)
+    .trimEnd()
+    .split('\n')
+    .slice(1)
+    .map((line) => line.replace(/^[ -]+/, ''));
 
 /** A report with every section filled, each by one word of its own. */
 export const fullReport = (changes: Parameters<typeof madeReport>[0] = {}): Report =>

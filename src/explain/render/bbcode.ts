@@ -77,8 +77,8 @@ function reasons(report: Report): Block[] {
 function todo(report: Report): Block[] {
   const steps = report.plan.slice(0, STEPS).map((step): Item => {
     const { line, below = [] } = stepItem(step);
-    const wanted = below.filter((each) => /^(Caution|How|Expect|Check)/.test(lineText(each)));
-    return { line, below: wanted };
+    // The reason stands first below a step; the reasons of a post stand above.
+    return { line, below: below.slice(1) };
   });
   return [heading(2, 'What to do, in this order'), { kind: 'list', style: 'number', items: steps }];
 }

@@ -94,6 +94,9 @@ describe('the ticket', () => {
     expect(row('Told', { causes, told })).toEqual([
       `Told: L${words(['seatDistance', ...facts.slice(0, 5)])}; 1 more.`,
     ]);
+    expect(row('Told', { causes, told: told.slice(-2) })).toEqual([
+      `Told: L${words(['seatDistance', 'clapRing'])}.`,
+    ]);
     expect(row('Told', { causes, told: told.slice(1) })).toEqual([
       `Told: L${words(['seatDistance', ...facts.slice(1, 6)])}.`,
     ]);
