@@ -1,7 +1,9 @@
 /** Evidence of one cause in words: what each rule says, how telling it is, and where its value lies among the grades. */
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec } from '../facts/catalog.js';
+import type { Unit } from '../facts/spec.js';
 import type { Cause, Rule } from '../rules/cause.js';
+import type { NumberVar } from '../rules/condition.js';
 import { DERIVED, isDerivedId } from '../rules/derived/table.js';
 import type { Evidence } from '../rules/evidence.js';
 import { type Limit, type LimitId, limit } from '../rules/limits.js';
@@ -41,7 +43,7 @@ function oneItem(
   const source = SOURCES[rule.source];
   const decibans = item.decibans / temperature;
   const { value = null, threshold = null, ratio, unit = null } = item;
-  const range = rangeOf(rule, item, units);
+  const numbers = numbersOf(rule, item, units);
   return {
     rule: item.rule,
     decibans,
@@ -58,14 +60,14 @@ function oneItem(
     because: rule.because,
     group: rule.group,
     ratio: ratio !== undefined && Number.isFinite(ratio) ? ratio : null,
-    valueLabel: rule.weigh.kind === 'deviation' && value !== null ? variableLabel(rule.weigh.of) : null,
-    valueText: value !== null && unit !== null ? numberText(rule, value, units) : null,
-    thresholdText: threshold !== null && unit !== null ? numberText(rule, threshold, units) : null,
+    valueLabel: numbers.valueLabel,
+    valueText: numbers.valueText,
+    thresholdText: numbers.thresholdText,
     sourceId: rule.source,
     mark: source.mark,
     assumedLabels: item.assumed.map((id) => factSpec(id).label),
     open: item.open,
-    range,
+    range: numbers.range,
   };
 }
 
@@ -82,7 +84,7 @@ function saidBy(rule: Rule, item: Evidence, view: View, units: UnitSystem): stri
 /** `{limit}`: the threshold of a deviation, or the first limit of the table that the condition compares with. */
 export function fillingOf(rule: Rule, item: Pick<Evidence, 'threshold' | 'leaves' | 'unit'>): Filling {
   if (rule.weigh.kind === 'deviation' && item.threshold !== undefined) {
-    return { limit: { value: item.threshold, unit: unitOf(rule) ?? '1' } };
+    return { limit: { value: item.threshold, unit: unitOf(rule.weigh.of) } };
   }
   for (const { leaf, limit: bound } of item.leaves) {
     if (typeof leaf.value === 'object' && 'fact' in leaf.value && leaf.value.fact.startsWith('limit.')) {
@@ -93,24 +95,27 @@ export function fillingOf(rule: Rule, item: Pick<Evidence, 'threshold' | 'leaves
   return {};
 }
 
-function unitOf(rule: Rule) {
-  if (rule.weigh.kind !== 'deviation') return undefined;
-  const { of } = rule.weigh;
-  if (isDerivedId(of)) return DERIVED[of].unit;
-  const spec = factSpec(of);
-  return spec.kind === 'number' ? spec.unit : undefined;
+function unitOf(id: NumberVar): Unit {
+  if (isDerivedId(id)) return DERIVED[id].unit;
+  const spec = factSpec(id);
+  return spec.kind === 'number' ? spec.unit : '1';
 }
 
-function numberText(rule: Rule, value: number, units: UnitSystem): string {
-  const percent = rule.weigh.kind === 'deviation' && rule.weigh.of.endsWith('Pct');
-  return percent ? `${Math.round(value)} %` : quantityText(value, unitOf(rule) ?? '1', units);
-}
+type Numbers = Pick<ReportEvidence, 'valueLabel' | 'valueText' | 'thresholdText' | 'range'>;
+const NO_NUMBERS: Numbers = { valueLabel: null, valueText: null, thresholdText: null, range: null };
 
-function rangeOf(rule: Rule, item: Evidence, units: UnitSystem): RangeBar | null {
-  if (rule.weigh.kind !== 'deviation' || item.value === undefined) return null;
-  if (!rule.weigh.limit.startsWith('limit.')) return null;
-  const id = rule.weigh.limit.split('.')[1] as LimitId;
-  return rangeBar(id, item.value, (value) => numberText(rule, value, units));
+/** The value of a deviation and its limit in words; an answer has no number, nor has what is not known. */
+function numbersOf({ weigh }: Rule, { value, threshold }: Evidence, units: UnitSystem): Numbers {
+  if (weigh.kind !== 'deviation' || value === undefined || threshold === undefined) return NO_NUMBERS;
+  const { of, limit: bound } = weigh;
+  const text = (each: number): string =>
+    of.endsWith('Pct') ? `${Math.round(each)} %` : quantityText(each, unitOf(of), units);
+  return {
+    valueLabel: variableLabel(of),
+    valueText: text(value),
+    thresholdText: text(threshold),
+    range: bound.startsWith('limit.') ? rangeBar(bound.split('.')[1] as LimitId, value, text) : null,
+  };
 }
 
 /** Where a value lies among the grades of a limit. */
