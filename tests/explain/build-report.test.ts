@@ -97,6 +97,11 @@ describe('what was told', () => {
     expect(report.tried).toEqual(['Turn it', 'of another version']);
     expect(report.askAgain).toEqual([{ fact: 'testTape', label: factSpec('testTape').label }]);
   });
+  it('is followed by a plan with its minutes, in this order and as a checklist', () => {
+    const { thisOrder, checklist } = built().planMinutes;
+    expect(thisOrder).toBeGreaterThan(0);
+    expect(checklist).toBeGreaterThanOrEqual(thisOrder);
+  });
   it('is quoted where it does not fit together', () => {
     const [clash, ...others] = built(plain, { tapedCenter: 3, enteredCenter: 9.84 }).contradictions;
     expect(others).toEqual([]);

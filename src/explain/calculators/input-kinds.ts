@@ -74,16 +74,10 @@ export type Range = {
 };
 
 export function rangeText({ min, max, above }: Range): string {
-  const from = above === undefined ? min : undefined;
-  const parts = [
-    ...(above === undefined ? [] : [`above ${above}`]),
-    ...(from === undefined ? [] : [max === undefined ? `${from} or more` : `from ${from} to ${max}`]),
-    ...(max !== undefined && from === undefined ? [`up to ${max}`] : []),
-  ];
-  return ['a number', ...parts]
-    .join(' ')
-    .replace(/ up to/, ', up to')
-    .replace('number, up', 'number up');
+  if (above !== undefined) return `a number above ${above}${max === undefined ? '' : `, up to ${max}`}`;
+  if (min !== undefined)
+    return max === undefined ? `a number ${min} or more` : `a number from ${min} to ${max}`;
+  return max === undefined ? 'a number' : `a number up to ${max}`;
 }
 
 function refuseNumber(given: unknown, range: Range): string | undefined {
