@@ -1,5 +1,5 @@
 /** Response files named on the command line: what is read, what is refused, and what the owner is told of it. */
-import { mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -58,10 +58,11 @@ describe('response files', () => {
     const { found } = await read({ left: file('latin.txt', bytes) });
     expect(found.left?.levelDb).toEqual([80, 81.5]);
   });
-  it('may have two MiB and not a byte more', async () => {
-    const padded = (bytes: number) => `${GOOD}*${'x'.repeat(bytes - GOOD.length - 1)}`;
+  it('may have two MiB, read to the last byte, and not a byte more', async () => {
+    const end = '1000 80\n2000 81.5';
+    const padded = (bytes: number) => `*${'x'.repeat(bytes - end.length - 2)}\n${end}`;
     const { found } = await read({ left: file('full.txt', padded(MAX_RESPONSE_BYTES)) });
-    expect(found.left?.frequencyHz).toEqual([1000, 2000]);
+    expect(found.left).toMatchObject({ frequencyHz: [1000, 2000], levelDb: [80, 81.5] });
     expect(await refused(file('over.txt', padded(MAX_RESPONSE_BYTES + 1)))).toMatchObject({
       what: `is ${MAX_RESPONSE_BYTES + 1} bytes`,
       accepted: expect.stringMatching(/at most 2 MiB/),
@@ -100,6 +101,11 @@ describe('a response file that cannot be used', () => {
     const path = join(folder, 'loop.txt');
     symlinkSync(path, path);
     expect((await refused(path))?.what).toBe('cannot be read');
+  });
+  it.skipIf(process.getuid?.() === 0)('may not be read by who runs the program', async () => {
+    const path = file('shut.txt', GOOD);
+    chmodSync(path, 0);
+    expect((await refused(path))?.what).toBe('may not be read');
   });
   it('has a line that is no measurement: its line, and what a line looks like', async () => {
     const found = await refused(file('bad.txt', '1000 80\n2000\n3000 80\n'));
