@@ -41,6 +41,9 @@ describe('a note', () => {
     expect(markdownHtml('| a | b |\n|---|---|\n| <1> | 2 |\n\n')).toBe(
       '<pre>| a | b |\n|---|---|\n| &lt;1&gt; | 2 |</pre>\n',
     );
+    expect(markdownHtml('| a |\n|---|\n| 1 |\n# Next')).toBe(
+      '<pre>| a |\n|---|\n| 1 |</pre>\n<p><strong>Next</strong></p>\n',
+    );
     expect(markdownHtml('```js\na < b\n```')).toBe('<pre>a &lt; b</pre>\n');
   });
   it('has boxes that cannot be ticked, no rules, and struck words unstruck', () => {

@@ -131,6 +131,14 @@ describe('a post that would grow too long', () => {
     expect(renderBbcode(madeReport({ plan }), { longest: shorter.length - 1 })).toBe(one);
     expect(post({ plan }, 120)).not.toMatch(/First|\[list/);
   });
+  it('shortens the last of many steps alone', () => {
+    const many = [...plan, madeStep('Third')];
+    const full = post({ plan: many });
+    const steps = full.slice(0, full.indexOf('[/list]') + 8);
+    const check = 'Check: Listen again.\n';
+    const short = `${steps.slice(0, steps.lastIndexOf(check))}[/list]\n`;
+    expect(post({ plan: many }, steps.length - 1)).toBe(short);
+  });
   it('cuts the words of the owner short, marked as cut, and drops them rather than leave a scrap', () => {
     const words = 'one two three four five six seven eight nine ten';
     const complaints = [{ title: 'hum' }] as never;
