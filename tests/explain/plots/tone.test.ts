@@ -62,7 +62,9 @@ describe('the tone', () => {
       [1000, -1.26],
       [2000, 0],
     ]);
-    expect(chart.says).toMatch(/ A correction with one filter would leave 1\.3 dB at most, once its level is set again\.$/);
+    expect(chart.says).toMatch(
+      / A correction with one filter would leave 1\.3 dB at most, once its level is set again\.$/,
+    );
     expect(chartOf({ filters: [FILTER, FILTER] }).says).toContain('with 2 filters would');
   });
   it('shows the measurement before the equalization first, where there is one', () => {
