@@ -11,6 +11,8 @@ export const HOSTILE: readonly string[] = [
   '</style><script>alert(1)</script>',
   '<!-- <b>x --><details open ontoggle=alert(1)>',
   '&lt;script&gt; &#60;b&#62;',
+  'the <code> setting: <meta http-equiv=refresh content=0;url=https://evil.example x',
+  '<pre><a href=https://evil.example>x</a>',
   '[click](javascript:alert(1))',
   '![x](https://evil.example/x.png)',
   '[x]: https://evil.example "t"',

@@ -7,6 +7,10 @@ import { Marked, type RendererObject } from 'marked';
 import { escapeHtml } from '../document-html.js';
 
 const renderer: RendererObject = {
+  // The library takes what follows a raw `<code>` or `<script>` as escaped already and would pass it on as it is.
+  text(token) {
+    return 'tokens' in token && token.tokens ? this.parser.parseInline(token.tokens) : escapeHtml(token.text);
+  },
   html: ({ text }) => escapeHtml(text),
   link({ tokens, href, text }) {
     const shown = this.parser.parseInline(tokens);

@@ -1,4 +1,5 @@
 /** Notes are Markdown without anything that leads away, loads or runs. */
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markdownHtml } from '../../../src/explain/html/markdown.js';
 
@@ -33,6 +34,84 @@ describe('a note', () => {
       '<p>see &lt;b onclick=&quot;x()&quot;&gt;hi&lt;/b&gt;</p>\n',
     );
     expect(markdownHtml('<script>x</script>')).toContain('&lt;script&gt;x&lt;/script&gt;');
+  });
+  it.each(['code', 'pre', 'kbd', 'script', 'style', 'a', 'textarea', 'svg', 'math', '!--', '?x'])(
+    'holds no markup behind a raw <%s> either',
+    (tag) => {
+      for (const behind of [
+        '<meta http-equiv=refresh content=0;url=//evil.example x',
+        '<img src=x onerror=y>',
+        '<a href=//x>',
+      ]) {
+        for (const text of [
+          `an <${tag}> y ${behind}`,
+          `<${tag}>\n${behind}`,
+          `- <${tag}> ${behind}`,
+          `> <${tag}>${behind}`,
+          `**<${tag}>${behind}**`,
+        ])
+          expect(markdownHtml(text)).not.toMatch(/<(?!\/?(?:p|br|ul|li|blockquote|strong|em|pre|code)>)/);
+      }
+    },
+  );
+  it('holds nothing but plain structure, whatever was typed', () => {
+    const pieces = [
+      ...[
+        '<code>',
+        '</code>',
+        '<pre>',
+        '<script>',
+        '</script>',
+        '<meta x>',
+        '<img src=x onerror=y>',
+        '<a href=x>',
+        '<!--',
+      ],
+      ...[
+        '<',
+        '>',
+        '&',
+        '&lt;',
+        '"',
+        "'",
+        '`',
+        '```',
+        '*',
+        '**',
+        '_',
+        '~~',
+        '\\',
+        '![',
+        '[',
+        '](',
+        ')',
+        ' ',
+        '\n',
+        '\n\n',
+      ],
+      ...[
+        '- ',
+        '> ',
+        '# ',
+        '1. ',
+        '7) ',
+        '    ',
+        '| a |',
+        '|---|',
+        '- [ ] ',
+        'https://x.example',
+        '<https://x.example>',
+        'word',
+      ],
+    ];
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...pieces), { maxLength: 14 }), (typed) => {
+        expect(markdownHtml(typed.join(''))).not.toMatch(
+          /<(?!\/?(?:p|br|ul|ol|ol start="\d+"|li|blockquote|strong|em|pre|code)>)/,
+        );
+      }),
+      { numRuns: 3000 },
+    );
   });
   it('has its headings as bold lines, which do not mix with those of the page', () => {
     expect(markdownHtml('# My *room*')).toBe('<p><strong>My <em>room</em></strong></p>\n');
