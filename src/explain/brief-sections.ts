@@ -1,8 +1,10 @@
 /** The later parts of a report in few lines, for a call: names instead of paragraphs. `--long` tells all of it. */
+
 import { type Block, bullets, heading, numbered, paragraph } from './document.js';
+import { askAgainLines } from './report-plan.js';
 import { stepItem } from './report-sections.js';
 import type { Report, ReportStep } from './report-types.js';
-import { capital, listText, minutesText, plural } from './words.js';
+import { capital, minutesText, plural } from './words.js';
 
 /** Steps told with their how; the next ones are named. */
 const STEPS_TOLD = 3;
@@ -19,13 +21,7 @@ export function briefPlan(report: Report): Block[] {
     ...(named.length > 0
       ? [paragraph('If that does not help:'), bullets(named.map((step) => `${step.title} (${step.effort}).`))]
       : []),
-    ...(report.askAgain.length > 0
-      ? [
-          paragraph(
-            `Ask again, since something was changed: ${listText(report.askAgain.map(({ label }) => label))}.`,
-          ),
-        ]
-      : []),
+    ...askAgainLines(report).map((line) => paragraph(line)),
   ];
 }
 

@@ -3,9 +3,9 @@ import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import type { Next } from '../reasoning/next.js';
 import type { Plan, PlanStep } from '../reasoning/plan.js';
 import type { CauseId } from '../rules/cause.js';
-import type { ReportCause, ReportNext, ReportStep } from './report-types.js';
+import type { Report, ReportCause, ReportNext, ReportStep } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
-import { capital, effortText, named } from './words.js';
+import { capital, effortText, listText, named } from './words.js';
 
 /** Steps in the order of the plan; the question that is proposed next stands first among the questions. */
 export function reportPlan(plan: Plan, next: Next, causes: readonly ReportCause[]): ReportStep[] {
@@ -62,6 +62,12 @@ export function reportNext(next: Next): ReportNext {
 /** Every caution of the plan once, in the order of the steps. */
 export function cautionsOf(plan: readonly ReportStep[]): string[] {
   return [...new Set(plan.flatMap((step) => step.cautions))];
+}
+
+/** A case does not tell whether an answer is older than the remedy that was tried, so the reader has to. */
+export function askAgainLines({ askAgain }: Pick<Report, 'askAgain'>): string[] {
+  const labels = listText(askAgain.map(({ label }) => label));
+  return askAgain.length > 0 ? [`Ask again what was answered before the change: ${labels}.`] : [];
 }
 
 /** What to do first, as one line. */

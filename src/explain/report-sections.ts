@@ -1,4 +1,5 @@
 /** The report as parts of a document. Renderers choose the parts and their order; the words are the same everywhere. */
+
 import { signed, sureSentence } from './confidence.js';
 import {
   type Block,
@@ -11,6 +12,7 @@ import {
   paragraph,
   table,
 } from './document.js';
+import { askAgainLines } from './report-plan.js';
 import type { Report, ReportCause, ReportEvidence, ReportStep, ReportTold } from './report-types.js';
 import { seatTable } from './seat-table.js';
 import { capital, listText, minutesText, named, plural, sentence } from './words.js';
@@ -183,13 +185,7 @@ export function planSection(report: Report): Block[] {
     ...(rest.length > 0
       ? [paragraph('If that does not help:'), bullets(rest.map((step) => `${step.title} (${step.effort}).`))]
       : []),
-    ...(report.askAgain.length > 0
-      ? [
-          paragraph(
-            `Ask again, since something was changed: ${listText(report.askAgain.map((each) => each.label))}.`,
-          ),
-        ]
-      : []),
+    ...askAgainLines(report).map((line) => paragraph(line)),
   ];
 }
 

@@ -13,6 +13,8 @@ export function give(state: State, id: FactId, answer: Answer): State {
   let book = withAnswer(before, id, answer);
   const parked = new Map(state.parked);
   parked.delete(id);
+  const outdated = new Map(state.outdated);
+  outdated.delete(id);
   const lines: string[] = [];
   for (let changed = true; changed; ) {
     changed = false;
@@ -32,22 +34,22 @@ export function give(state: State, id: FactId, answer: Answer): State {
     }
   }
   const history = state.history.filter((topic) => !parked.has(topic as FactId));
-  return say({ ...withBook(state, book), parked, history }, ...lines);
+  return say({ ...withBook(state, book), parked, outdated, history }, ...lines);
 }
 
-/** Forgets answers, which are kept aside to be offered when the question is put again. */
+/** Goes on with a book in which a remedy outdated answers; they are shown when the question is put again. */
 export function forget(state: State, book: FactBook, ids: readonly FactId[]): State {
-  const parked = new Map(state.parked);
+  const outdated = new Map(state.outdated);
   for (const id of ids) {
     const kept = bookOf(state).answers.get(id);
-    if (kept) parked.set(id, kept);
+    if (kept) outdated.set(id, kept);
   }
-  return { ...withBook(state, book), parked };
+  return { ...withBook(state, book), outdated };
 }
 
-/** The answer given before: in the book, or set aside. */
+/** The answer given before: in the book, set aside, or outdated. */
 export function earlier(state: State, id: FactId): Answer | undefined {
-  return bookOf(state).answers.get(id) ?? state.parked.get(id);
+  return bookOf(state).answers.get(id) ?? state.parked.get(id) ?? state.outdated.get(id);
 }
 
 /** True where it would move a conclusion whether this number was taped or guessed. */

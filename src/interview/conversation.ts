@@ -45,6 +45,7 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
     history: passed,
     redo: [],
     parked: new Map(),
+    outdated: new Map(),
     put: new Set(before?.put ?? []),
     screens: [{ kind: 'result' }],
     said: [],

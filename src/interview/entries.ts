@@ -1,7 +1,7 @@
 /** Answers to numbered screens that are no facts: contradictions, offers, remedies, how a number was found. */
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { HOWS } from '../facts/spec.js';
-import { afterRemedy, outdatedAnswers } from '../reasoning/tried.js';
+import { afterRemedy, changedBy } from '../reasoning/tried.js';
 import { forget, give } from './answers.js';
 import { accept, addNote, after, complete, refuse } from './complete.js';
 import { advance, atResult, MORE_QUESTIONS } from './flow.js';
@@ -84,9 +84,8 @@ function takeCured(state: State, screen: Screen & { kind: 'cured' }, isGone: boo
     const noted = addNote(state, '', `Carried out, and the trouble is gone: ${remedy.title}.`);
     return say({ ...noted, reportDue: true }, remedy.verify);
   }
-  const book = afterRemedy(bookOf(state), cause, remedy);
-  const outdated = outdatedAnswers({ ...bookOf(state), tried: book.tried }, [cause]);
-  const next = forget(state, book, outdated);
+  const outdated = changedBy(bookOf(state), remedy);
+  const next = forget(state, afterRemedy(bookOf(state), cause, remedy), outdated);
   const asked: State = {
     ...next,
     redo: [...outdated],

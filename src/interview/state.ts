@@ -60,6 +60,8 @@ export interface State {
   readonly redo: readonly Topic[];
   /** Answers that do not apply at present, kept in case they do again. */
   readonly parked: ReadonlyMap<FactId, Answer>;
+  /** Answers that a remedy may have changed, shown when the question is put again and never taken back by themselves. */
+  readonly outdated: ReadonlyMap<FactId, Answer>;
   /** Contradictions that were put once, by id. */
   readonly put: ReadonlySet<string>;
   /** The question in hand, and above it whatever interrupts it; the last one is shown. */

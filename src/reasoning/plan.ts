@@ -26,7 +26,7 @@ export interface PlanStep {
 
 export interface Plan {
   readonly steps: readonly PlanStep[];
-  /** Answers that remedies already tried may have changed: to be asked again first. */
+  /** Answers that remedies already tried may have changed: to be asked again first, if they are older. */
   readonly askAgain: readonly FactId[];
   /** Expected minutes until the cause is found and put right in this order. */
   readonly minutes: number;

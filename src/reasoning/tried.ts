@@ -20,7 +20,11 @@ export function triedDb(book: FactBook, cause: Cause): number {
   return Math.max(-capDb('recalled'), 10 * Math.log10(1 - Math.max(...cures)));
 }
 
-/** Answers that remedies already tried may have changed: to be asked again. */
+/** Answers that this remedy may have changed. */
+export const changedBy = (book: FactBook, remedy: Remedy): FactId[] =>
+  remedy.changes.filter((id) => book.answers.has(id));
+
+/** Answers that remedies already tried may have changed, if they were given before. */
 export function outdatedAnswers(book: FactBook, causes: readonly Cause[]): FactId[] {
   const changes = causes.flatMap((cause) =>
     cause.remedies.filter((r) => isTried(book, cause, r)).flatMap((r) => r.changes),

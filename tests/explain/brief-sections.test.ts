@@ -30,7 +30,7 @@ describe('the plan in brief', () => {
       { fact: 'earHeight', label: 'ear height' },
     ] as const;
     expect(partText(briefPlan, { plan: steps(1), askAgain })).toContain(
-      'Ask again, since something was changed: upmix and ear height.',
+      'Ask again what was answered before the change: upmix and ear height.',
     );
     expect(partText(briefPlan, {})).toBe('\n');
   });

@@ -55,7 +55,7 @@ describe('the plan', () => {
       { fact: 'earHeight', label: 'ear height' },
     ] as const;
     expect(partText(planSection, { plan: steps(1), askAgain })).toMatch(
-      /\n\nAsk again, since something was changed: upmix and ear height\.\n$/,
+      /\n\nAsk again what was answered before the change: upmix and ear height\.\n$/,
     );
     expect(partText(planSection, { plan: steps(1) })).not.toContain('Ask again');
   });

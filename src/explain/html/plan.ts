@@ -1,13 +1,15 @@
 /** The plan as a checklist: boxes that tick without a script, cautions right beside the step. */
+import { askAgainLines } from '../report-plan.js';
 import type { Report, ReportStep } from '../report-types.js';
-import { capital, listText, sentence } from '../words.js';
+import { capital, sentence } from '../words.js';
 import { cautionBox, details, esc, type Markup, p, texts } from './markup.js';
 
 const FULL_STEPS = 6;
 /** Steps whose instructions are open from the beginning. */
 const OPEN_STEPS = 2;
 
-export function planPart({ plan, askAgain }: Report): Markup {
+export function planPart(report: Report): Markup {
+  const { plan } = report;
   if (plan.length === 0) return '';
   const full = plan.slice(0, FULL_STEPS);
   const rest = plan.slice(FULL_STEPS).map((step, i) => stepItem(step, FULL_STEPS + i));
@@ -20,9 +22,7 @@ export function planPart({ plan, askAgain }: Report): Markup {
     rest.length > 0
       ? details(`If that does not help: ${rest.length} more`, `<ol class="plan">${rest.join('\n')}</ol>`)
       : '',
-    askAgain.length > 0
-      ? p(`Ask again, since something was changed: ${listText(askAgain.map(({ label }) => label))}.`)
-      : '',
+    ...askAgainLines(report).map((line) => p(line)),
   ]
     .filter((part) => part !== '')
     .join('\n');

@@ -59,7 +59,7 @@ describe('the plan on the page', () => {
       { fact: 'trims', label: 'level' },
     ] as never;
     expect(wordsIn(planPart(madeReport({ plan: steps(1), askAgain })))).toMatch(
-      /\|Ask again, since something was changed: upmix and level\.$/,
+      /\|Ask again what was answered before the change: upmix and level\.$/,
     );
     expect(planPart(madeReport({ plan: steps(1) }))).not.toContain('Ask again');
     expect(planPart(madeReport({ plan: steps(1) }))).not.toMatch(/^\n|\n\n|\n$/);
