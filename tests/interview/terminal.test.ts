@@ -141,8 +141,8 @@ describe.runIf(hasTmux)('a number in a terminal', () => {
     for (let i = 0; i < 4; i++) await t.press('BSpace', '>');
     await t.type('40 in', 'Is that right?');
     await t.type('2', asked);
-    await t.type('10 1/4', /10\.3 in \(26 cm\) \(taken in inches\)/);
-    await t.type('<', 'Enter keeps: 10.3 in (26 cm)');
+    await t.type('10 1/4', /10\.25 in \(26 cm\) \(taken in inches\)/);
+    await t.type('<', 'Enter keeps: 10.25 in (26 cm)');
     await t.type('?', '= not known');
     await t.type('r', /spacing of the paired cones: not known/);
     await t.type('', 'Question');
