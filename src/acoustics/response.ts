@@ -224,12 +224,13 @@ export function resample(response: Response): GridResponse {
 /** Power mean over a sliding window of 1/fraction octave on the grid (17 points for a third), cut off at the ends. */
 export function smooth(levelDb: Float64Array, fraction: number): Float64Array {
   const half = Math.floor(GRID_PER_OCTAVE / positive('fraction', fraction) / 2);
-  const running = new Float64Array(levelDb.length + 1);
-  for (let i = 0; i < levelDb.length; i += 1)
-    running[i + 1] = (running[i] ?? 0) + 10 ** ((levelDb[i] ?? 0) / 10);
+  const power = levelDb.map((level) => 10 ** (level / 10));
   return levelDb.map((_, i) => {
     const from = Math.max(0, i - half);
     const to = Math.min(levelDb.length, i + half + 1);
-    return 10 * Math.log10(((running[to] ?? 0) - (running[from] ?? 0)) / (to - from));
+    // Summed anew for each point: a running sum would lose what is 150 dB weaker than what went before it.
+    let sum = 0;
+    for (let k = from; k < to; k += 1) sum += power[k] ?? 0;
+    return 10 * Math.log10(sum / (to - from));
   });
 }

@@ -53,8 +53,8 @@ const JUMP_FOR_MINUTES = 0.5;
 const JUMP_FOR_PART = 0.25;
 
 export function next(audit: Audit, options: NextOptions = {}): Next {
-  if (options.full) return nextOfAll(audit);
   const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
+  if (options.full) return nextOfAll(audit, left);
   const candidates = once(() =>
     candidatesOf(
       audit,
@@ -136,7 +136,7 @@ function lastFamily({ book }: Audit): Family | undefined {
   return last === undefined ? undefined : factSpec(last).family;
 }
 
-function nextOfAll(audit: Audit): Next {
+function nextOfAll(audit: Audit, minutesLeft: number): Next {
   const questions = openFacts(audit.book).filter((id) => !isTest(id));
   const remaining = FACT_IDS.filter(
     (id) => !isTest(id) && !isAsked(audit.book, id) && couldMakeSense(audit.book, id),
@@ -151,6 +151,8 @@ function nextOfAll(audit: Audit): Next {
       because: STOP_WORDS['nothing-open'],
       mayFollowAtMost: 0,
     };
+  if (factSpec(fact).minutes > minutesLeft)
+    return { ...base, kind: 'stop', reason: 'time-up', because: STOP_WORDS['time-up'] };
   return { ...base, kind: 'question', fact, because: factSpec(fact).why };
 }
 

@@ -39,6 +39,8 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
   const decibans = isSilent(outcome, deviation.only)
     ? 0
     : deviationDb(ratio, {
+        // Of the share heard and of a computed limit only how they were found counts, as a cap: they rest on
+        // much the same facts, and finding out their own spread would cost as much again.
         spread: () => reading.spread,
         how: weakest(rests),
         ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),

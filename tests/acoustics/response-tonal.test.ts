@@ -243,6 +243,13 @@ describe('the common grid', () => {
     expect(() => smooth(levelDb, 0)).toThrow(/fraction is 0; accepted/);
   });
 
+  it('keeps its digits where the level falls by more than a number can hold beside what went before', () => {
+    const cliff = Float64Array.from({ length: 200 }, (_, i) => (i < 120 ? 85 : -150));
+    const out = smooth(cliff, 3);
+    expect(out[150]).toBeCloseTo(-150, 9);
+    expect(out.every(Number.isFinite)).toBe(true);
+  });
+
   it('smooths without touching a flat curve, and keeps between the extremes', () => {
     fc.assert(
       fc.property(

@@ -87,10 +87,32 @@ describe('cases of a stream', () => {
     ['nothing', ''],
     ['blank lines', '\n \n'],
     ['one line', '{"a":1}\n'],
-    ['a word', 'hello\n{"a":1}\n'],
+    ['a word', 'hello\n[1]\n'],
+    [
+      'an object whose first value is an object in a line of its own',
+      '{"facts":\n{"a":1}\n, "words": "x"}\n',
+    ],
+    ['the same with its end in a line of its own', '{"facts":\n{"a":1}\n}\n'],
   ])('%s is one case', async (_, text) => {
     const tasks = await all(casesOf(pieces(text, [3]), 'here'));
     expect(tasks).toMatchObject([{ name: 'here', several: false }]);
+  });
+
+  it.each([
+    ['{"a":', 3],
+    ['hello', 2],
+    ['[1]', 1],
+  ])('go on behind a broken first line: %s', async (broken, good) => {
+    const lines = [broken, ...Array.from({ length: good }, (_, i) => `{"a":${i}}`)];
+    const tasks = await all(casesOf(pieces(lines.join('\n\n'), [3]), 'here'));
+    expect(tasks.map(textOf)).toEqual(lines);
+    expect(tasks.every((task) => task.several)).toBe(true);
+  });
+
+  it('go on behind broken lines at the beginning and after it', async () => {
+    const lines = ['{"a":', '{"a":1}', '{"b":', '{"a":2}'];
+    const tasks = await all(casesOf(pieces(lines.join('\n'), [5]), 'here'));
+    expect(tasks.map(textOf)).toEqual(lines);
   });
 
   it('a flood that is no JSON ends in a refusal, not in memory', async () => {

@@ -74,7 +74,9 @@ describe('the next question', () => {
     const audit = auditSync(start);
     const quick = next(audit, { minutesLeft: 0.3 });
     if (quick.fact) expect(factSpec(quick.fact).minutes).toBeLessThanOrEqual(0.3);
-    expect(next(audit, { minutesLeft: 0 })).toMatchObject({ kind: 'stop', reason: 'time-up' });
+    for (const full of [false, true])
+      expect(next(audit, { minutesLeft: 0, full })).toMatchObject({ kind: 'stop', reason: 'time-up' });
+    expect(next(audit, { minutesLeft: 60, full: true }).kind).toBe('question');
   });
   it('asked in full, every question that makes sense comes once and the end is honest', () => {
     let book = start;

@@ -42,36 +42,53 @@ export async function* linesOf(chunks: AsyncIterable<Uint8Array>): AsyncGenerato
 }
 
 /**
- * The cases of a stream. It holds JSON lines when its first line that is not empty is a whole JSON object and
- * another such line follows; otherwise all of it is one case, written over as many lines as its author liked.
+ * The cases of a stream: JSON lines, or one case written over as many lines as its author liked.
  * @param name of the stream, for messages
  */
 export async function* casesOf(chunks: AsyncIterable<Uint8Array>, name: string): AsyncGenerator<Task> {
   const lines = linesOf(chunks);
   const head: Line[] = [];
-  for (let line = await lines.next(); !line.done; line = await lines.next()) {
-    if (isBlank(line.value)) {
+  const written: Line[] = [];
+  let kind: 'lines' | 'whole' | undefined;
+  while (kind === undefined) {
+    const line = await lines.next();
+    if (line.done) kind = kindOf(written, true) ?? 'whole';
+    else {
       head.push(line.value);
-      continue;
+      if (!isBlank(line.value)) {
+        written.push(line.value);
+        kind = kindOf(written, false);
+      }
     }
-    const [first] = head.filter((each) => !isBlank(each));
-    head.push(line.value);
-    if (first === undefined && 'bytes' in line.value && isObject(line.value.bytes)) continue;
-    if (first === undefined) return yield { name, several: false, ...whole(await rest(head, lines)) };
-    for (const each of head) if (!isBlank(each)) yield taskOf(each, name);
-    for await (const each of lines) if (!isBlank(each)) yield taskOf(each, name);
-    return;
   }
-  yield { name, several: false, ...whole(head) };
+  if (kind === 'whole') return yield { name, several: false, ...whole(await rest(head, lines)) };
+  for (const each of written) yield taskOf(each, name);
+  for await (const each of lines) if (!isBlank(each)) yield taskOf(each, name);
+}
+
+/**
+ * Told by the first lines that are not empty: JSON lines are whole objects, one of which may be broken. A single
+ * case over several lines may hold a whole object in its second line (after `"facts":`), but goes on after it.
+ */
+function kindOf([first, second, third]: readonly Line[], isAll: boolean): 'lines' | 'whole' | undefined {
+  if (second === undefined) return undefined;
+  if (first !== undefined && isObject(first)) return 'lines';
+  if (!isObject(second)) return 'whole';
+  if (third === undefined) return isAll ? 'lines' : undefined;
+  return opensObject(third) ? 'lines' : 'whole';
 }
 
 const isBlank = (line: Line): boolean =>
   'bytes' in line && line.bytes.every((byte) => byte === 0x20 || byte === 0x09 || byte === 0x0d);
 
-function isObject(bytes: Uint8Array): boolean {
+const opensObject = (line: Line): boolean =>
+  'bytes' in line && new TextDecoder().decode(line.bytes).trimStart().startsWith('{');
+
+function isObject(line: Line): boolean {
+  if (!('bytes' in line)) return false;
   try {
-    const value: unknown = JSON.parse(new TextDecoder().decode(bytes));
-    return typeof value === 'object' && value !== null;
+    const value: unknown = JSON.parse(new TextDecoder().decode(line.bytes));
+    return typeof value === 'object' && value !== null && !Array.isArray(value);
   } catch {
     return false;
   }

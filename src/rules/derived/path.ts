@@ -29,17 +29,28 @@ interface Crossing {
   readonly wide: boolean;
 }
 
-/** The seat of another row that is nearest to the line between the center and this seat. */
-function seatInLine(seats: readonly Seat[], behind: Seat, sideM: number, behindM: number) {
-  const before = seats.filter((seat) => seat.row < behind.row && seat.yM < behind.yM);
-  const aside = (seat: Seat): number => {
+/** A head farther from the line than this is out of the way, m: its half width and half the first Fresnel zone at 1 kHz. */
+const HEAD_ASIDE_M = 0.35;
+/** A row of seat backs ends so far beyond its outermost heads, m. Common practice, no source. */
+const ROW_END_M = 0.4;
+
+/** The seat of another row that is nearest to the line between the center and this seat, where it is in the way. */
+function seatInLine(
+  seats: readonly Seat[],
+  behind: Seat,
+  { sideM, behindM, wide }: { readonly sideM: number; readonly behindM: number; readonly wide: boolean },
+) {
+  const asideM = (seat: Seat): number => {
     const share = (seat.yM + behindM) / (behind.yM + behindM);
-    return Math.abs(seat.xM - (sideM + share * (behind.xM - sideM)));
+    return seat.xM - (sideM + share * (behind.xM - sideM));
   };
-  return before.reduce<Seat | undefined>(
-    (nearest, seat) => (nearest === undefined || aside(seat) < aside(nearest) ? seat : nearest),
-    undefined,
-  );
+  const before = seats.filter((seat) => seat.row < behind.row && seat.yM < behind.yM);
+  const nearest = [...before].sort((a, b) => Math.abs(asideM(a)) - Math.abs(asideM(b)))[0];
+  if (nearest === undefined) return undefined;
+  const row = before.filter((seat) => seat.row === nearest.row).map(asideM);
+  // The line goes through a row where seats stand on both sides of it.
+  const crossed = Math.min(...row) - ROW_END_M <= 0 && Math.max(...row) + ROW_END_M >= 0;
+  return (wide ? crossed : Math.abs(asideM(nearest)) <= HEAD_ASIDE_M) ? nearest : undefined;
 }
 
 /** Lines of sight that something crosses; none where nothing is in the way. */
@@ -51,10 +62,10 @@ function crossings(r: Reader<PathFact>): readonly Crossing[] {
   const [sideM, behindM] = r.numbers('centerSideOffset', 'centerBehindMains');
   const seats = seatsIn(r);
   const rows = seats.flatMap((seat): Crossing[] => {
-    const before = seatInLine(seats, seat, sideM, behindM);
-    if (!before) return [];
     // The owner who sees seat backs sees something wide up to the ears; heads alone are not.
     const wide = obstacle === 'seat-row';
+    const before = seatInLine(seats, seat, { sideM, behindM, wide });
+    if (!before) return [];
     const headTopM = headAt(r, before).earHeightM + (wide ? 0 : HEAD_TOP_ABOVE_EAR_M);
     const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: seat.yM + behindM };
     return [{ line: { ...ends, headDistanceM: before.yM + behindM, headTopM }, wide }];

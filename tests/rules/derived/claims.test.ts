@@ -374,6 +374,26 @@ describe('surfaces', () => {
     expect(numberOf('blockedSpeechLossDb', facts, rows)).toBeLessThan(0.7);
     expect(numberOf('blockedSpeechLossDb', { ...facts, obstacle: 'seat-row' }, rows)).toBeGreaterThan(5);
   });
+  it('a head far off the line is out of the way; a row of seat backs is in it as far as it reaches', () => {
+    const facts = { ...ROOM, earHeight: 1.05, centerTweeterHeight: 0.55 } as const;
+    const rows = (...frontXM: number[]) => [
+      ...frontXM.map((xM) => ({ xM, yM: 2.5, row: 1, earHeightM: 1.13 })),
+      { xM: 2, yM: 3.8, row: 2, earHeightM: 1.05 },
+    ];
+    // The line to the seat behind passes the front row 1.3 m to the right.
+    expect(numberOf('blockedSpeechLossDb', facts, rows(1.3))).toBeGreaterThan(0);
+    expect(
+      numberOf('blockedSpeechLossDb', { ...facts, obstacle: 'seat-row' }, rows(0.7, 1.9)),
+    ).toBeGreaterThan(3);
+    // Whoever sees something in the way all the same has to tell where it is.
+    for (const aside of [rows(-2), rows(-2, -1)]) {
+      expect(read('blockedSpeechLossDb', facts, aside).missing).toEqual(['obstacle']);
+      expect(read('blockedSpeechLossDb', { ...facts, obstacle: 'seat-row' }, aside).missing).toEqual([
+        'obstacleHeight',
+        'obstacleDistance',
+      ]);
+    }
+  });
   it('a clear view blocks nothing', () => {
     expect(numberOf('blockedSpeechLossDb', { ...ROOM, obstacle: 'none' })).toBe(0);
     expect(read('blockedSpeechLossDb', ROOM).missing).toEqual(['obstacle']);
