@@ -63,7 +63,7 @@ export function briefRest(report: Report): Block[] {
   const parts = [
     ...(report.fine.length > 0 ? [`Fine or unlikely: ${titles(report.fine)}.`] : []),
     ...(report.cannotTell.length > 0
-      ? [`Nothing of their own is known yet: ${titles(report.cannotTell)}.`]
+      ? [`Nothing that was told speaks for or against these: ${titles(report.cannotTell)}.`]
       : []),
   ];
   return [heading(2, 'The other causes'), ...parts.map((part) => paragraph(part))];

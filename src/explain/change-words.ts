@@ -85,8 +85,13 @@ function movedItem(cause: CauseFate): Item {
   };
 }
 
-function factTable({ facts }: ChangeReport): Block[] {
-  if (facts.length === 0) return [paragraph('The same was told in both.')];
+function factTable({ facts, seats }: ChangeReport): Block[] {
+  if (facts.length === 0)
+    return [
+      paragraph(
+        seats.length > 0 ? 'No answer differs, but where somebody sits.' : 'The same was told in both.',
+      ),
+    ];
   return [
     table(
       ['told', 'before', 'after'],

@@ -36,6 +36,10 @@ export function weightText(decibans: number): string {
   return `${weightWord(decibans)}, ${decibans > 0 ? 'for it' : 'against it'}`;
 }
 
+/** What is said of a cause for which no answer and no number speaks. */
+export const nothingOwnText = ({ sharedDb }: { readonly sharedDb: number }): string =>
+  sharedDb > 0 ? 'Nothing of its own speaks for it yet; the complaint does.' : 'Nothing speaks for it yet.';
+
 /** `+7.8`, `-2.0`, `0.0`: decibans with their sign. */
 export function signed(decibans: number): string {
   const text = decibans.toFixed(1);

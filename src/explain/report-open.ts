@@ -4,7 +4,14 @@ import { seatsOf } from '../facts/seats.js';
 import type { Audit } from '../reasoning/audit.js';
 import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
 import type { Cause, CauseId } from '../rules/cause.js';
-import type { ReportAside, ReportAssumed, ReportCause, ReportSeat, ReportUnknown } from './report-types.js';
+import type {
+  ReportAside,
+  ReportAssumed,
+  ReportCause,
+  ReportEvidence,
+  ReportSeat,
+  ReportUnknown,
+} from './report-types.js';
 import { stepCautions } from './step-cautions.js';
 import { factText, gateText, listText, named, sentence } from './words.js';
 
@@ -120,12 +127,12 @@ export function asides(audit: Audit, causes: readonly ReportCause[]) {
   const of = (wanted: (cause: ReportCause) => boolean, text: (cause: ReportCause) => string): ReportAside[] =>
     causes.filter(wanted).map((cause) => ({ cause: cause.id, title: cause.title, text: text(cause) }));
   const definitions = new Map<CauseId, Cause>(audit.causes.map((cause) => [cause.id, cause]));
-  const against = (cause: ReportCause) => cause.evidence.find((item) => item.speaks === 'against');
-  const low = (cause: ReportCause): boolean => cause.verdict === 'unlikely' || cause.verdict === 'ruled-out';
+  const low = (cause: ReportCause): boolean =>
+    cause.place === 'aside' && (cause.verdict === 'unlikely' || cause.verdict === 'ruled-out');
   return {
     fine: of(
-      (cause) => low(cause) && against(cause) !== undefined && cause.place === 'aside',
-      (cause) => against(cause)?.text ?? '',
+      (cause) => low(cause) && toldAgainst(cause) !== undefined,
+      (cause) => toldAgainst(cause)?.text ?? '',
     ),
     notApplicable: of(
       (cause) => cause.verdict === 'not-applicable',
@@ -136,14 +143,25 @@ export function asides(audit: Audit, causes: readonly ReportCause[]) {
       },
     ),
     cannotTell: of(
-      (cause) => cause.verdict === 'cannot-tell' && cause.place === 'aside',
-      (cause) => openText(cause.open),
+      (cause) =>
+        (cause.verdict === 'cannot-tell' && cause.place === 'aside') ||
+        (low(cause) && toldAgainst(cause) === undefined),
+      (cause) => notJudgedText(cause),
     ),
   };
 }
 
-function openText(open: readonly FactId[]): string {
-  if (open.length === 0) return 'What would settle it cannot be computed from what was told.';
+/** What speaks against a cause and rests on more than what is usual. */
+const toldAgainst = ({ evidence }: ReportCause): ReportEvidence | undefined =>
+  evidence.find(
+    ({ speaks, facts, assumedLabels }) => speaks === 'against' && facts.length > assumedLabels.length,
+  );
+
+function notJudgedText({ open, verdict }: ReportCause): string {
+  if (open.length === 0)
+    return verdict === 'cannot-tell'
+      ? 'What would settle it cannot be computed from what was told.'
+      : 'Nothing that was told speaks for or against it.';
   const labels = open.slice(0, MOST_NAMED).map((id) => factSpec(id).label);
   return `It would take: ${labels.join('; ')}.`;
 }

@@ -1,6 +1,6 @@
 /** The report as parts of a document. Renderers choose the parts and their order; the words are the same everywhere. */
 
-import { signed, sureSentence } from './confidence.js';
+import { nothingOwnText, signed, sureSentence } from './confidence.js';
 import {
   type Block,
   bullets,
@@ -106,9 +106,7 @@ export function causeSection(cause: ReportCause, place: number): Block[] {
     ...labeled('Found', found),
     ...labeled('Computed', computed),
     ...labeled('Against', said(against)),
-    ...(forIt.length === 0
-      ? [['Found', 'Nothing of its own speaks for it yet; the complaint does.'] as [string, Line]]
-      : []),
+    ...(forIt.length === 0 ? [['Found', nothingOwnText(cause)] as [string, Line]] : []),
     ['Why', whyLine(cause, forIt)],
   ];
   return [
@@ -276,7 +274,12 @@ export function openSection(report: Report): Block[] {
     heading(2, 'Not judged'),
     pairs([
       ...(report.cannotTell.length > 0
-        ? [['Open', `Nothing of their own is known yet: ${names(report.cannotTell)}.`] as [string, Line]]
+        ? [
+            ['Open', `Nothing that was told speaks for or against these: ${names(report.cannotTell)}.`] as [
+              string,
+              Line,
+            ],
+          ]
         : []),
       ...(report.notApplicable.length > 0
         ? [['No part', `They do not arise in this system: ${names(report.notApplicable)}.`] as [string, Line]]

@@ -190,7 +190,7 @@ export function whyBlocks(why: Why): Block[] {
     pairs([
       ...why.lines.map((line, i): [string, string] => [
         signed(parts[i] ?? 0),
-        sentence(`${line.title}: ${line.note}`),
+        sentence(line.note === '' ? line.title : `${line.title}: ${line.note}`),
       ]),
       [`= ${signed(total)}`, `${capital(why.confidence)}.`],
     ]),

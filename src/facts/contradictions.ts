@@ -17,6 +17,7 @@ import {
   complaintTwice,
   loudnessAgainstMeter,
   opposedComplaints,
+  silentCenter,
   taste,
 } from './contradictions/hearing.js';
 import { PAIRS } from './contradictions/pairs.js';
@@ -43,6 +44,7 @@ const CHECKS: readonly Check[] = [
   opposedComplaints,
   complaintTwice,
   taste,
+  silentCenter,
   complaintAgainstAnswer,
 ];
 

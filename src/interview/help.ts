@@ -1,9 +1,9 @@
 /** What is told on request: how to find out, the shortlist so far, the marks, the steps of a home test. */
+import { confidenceText } from '../explain/confidence.js';
 import { stepCautions } from '../explain/step-cautions.js';
 import { minutesText } from '../explain/words.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
-import { probabilityText, probabilityWord } from '../reasoning/decibans.js';
 import { MARKS } from './marks.js';
 import { bookOf, isOpening, type Screen, type State, topicInHand } from './state.js';
 import { titleOf } from './why.js';
@@ -52,8 +52,8 @@ export function shortlistLines(state: State): string[] {
   return [
     'So far:',
     ...listed.map(
-      ({ cause, probability }, i) =>
-        `  ${i + 1}. ${titleOf(state, cause)}: ${probabilityWord(probability)}, ${probabilityText(probability)}`,
+      ({ cause, probability, verdict }, i) =>
+        `  ${i + 1}. ${titleOf(state, cause)}: ${confidenceText(probability, verdict)}`,
     ),
     ...(ranking.undecided ? ['Nothing is decided yet.'] : []),
   ];

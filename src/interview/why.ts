@@ -20,7 +20,10 @@ export function whyLines(state: State, id: FactId): string[] {
   const asked = withAnswer(bookOf(state), id, undefined);
   const audit = auditSync(asked, state.audit);
   const candidate = candidatesOf({ ...audit }, [id])[0];
-  const lines = [spec.why, ...moveLines(state, id)];
+  const moves = moveLines(state, id);
+  const lines = [spec.why, ...moves];
+  if (!candidate && moves.length > 0)
+    return [...lines, 'It is asked to picture the system; by itself it saves less time than it takes.'];
   if (!candidate) return [...lines, 'Nothing that is open hangs on it any more.'];
   return [...lines, worthLine(candidate), ...togetherLine(candidate)];
 }

@@ -65,7 +65,7 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
     (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
   );
   return {
-    steps: [...questionSteps(proposed), ...freeFirst(dedupe(steps))],
+    steps: inOrder(audit, questionSteps(proposed), dedupe(steps)),
     askAgain: outdatedAnswers(audit.book, audit.causes),
     minutes: repairMinutes(suspects, order, OTHER_MINUTES),
     checklistMinutes: repairMinutes(suspects, given, OTHER_MINUTES),
@@ -105,6 +105,8 @@ function extentOf(audit: Audit, place: number): Extent {
 
 interface Planned extends PlanStep {
   readonly free: boolean;
+  /** Costs so much that everything else is tried before. */
+  readonly dear: boolean;
 }
 
 function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
@@ -127,6 +129,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
           minutes: factSpec(test.test).minutes,
           because: `It confirms or clears “${cause.title}” before anything is changed for it.`,
           free: true,
+          dear: false,
         },
       ]
     : [];
@@ -140,15 +143,27 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
         minutes: remedy.minutes,
         because: `It puts “${cause.title}” right in about ${Math.round(20 * remedy.cures) * 5} % of the cases where that is the cause.`,
         free: isFree(remedy),
+        dear: remedy.cost === 'high',
       }),
     ),
   ];
 }
 
-/** What is free and can be undone comes before what is bought or drilled; otherwise the order stays. */
+/**
+ * What is free and can be undone comes before what is bought or drilled; otherwise the order stays. While nothing is
+ * decided the questions stand first. Once it is, what belongs to the leading cause does, unless it is dear.
+ */
+function inOrder({ ranking }: Audit, questions: readonly PlanStep[], steps: readonly Planned[]): PlanStep[] {
+  const isNear = (step: Planned): boolean =>
+    !ranking.undecided && step.cause === ranking.leader && !step.dear;
+  const near = steps.filter(isNear);
+  const others = steps.filter((step) => !isNear(step));
+  return [...freeFirst(near), ...questions, ...freeFirst(others)];
+}
+
 function freeFirst(steps: readonly Planned[]): PlanStep[] {
   const ordered = [...steps.filter((s) => s.free), ...steps.filter((s) => !s.free)];
-  return ordered.map(({ free: _, ...step }) => step);
+  return ordered.map(({ free: _, dear: __, ...step }) => step);
 }
 
 function dedupe(steps: readonly Planned[]): Planned[] {

@@ -70,7 +70,7 @@ describe('the rest, in brief', () => {
     const aside = (title: string) => ({ cause: 'aim', title, text: '' }) as const;
     const both = { fine: [aside('A'), aside('B')], cannotTell: [aside('C'), aside('D')] };
     expect(partText(briefRest, both)).toBe(
-      'THE OTHER CAUSES\nFine or unlikely: A; B.\n\nNothing of their own is known yet: C; D.\n',
+      'THE OTHER CAUSES\nFine or unlikely: A; B.\n\nNothing that was told speaks for or against these: C; D.\n',
     );
     expect(partText(briefRest, { fine: both.fine })).toBe('THE OTHER CAUSES\nFine or unlikely: A; B.\n');
     expect(partText(briefRest, { cannotTell: both.cannotTell })).not.toContain('Fine');

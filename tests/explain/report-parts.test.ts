@@ -4,9 +4,9 @@ import { reportCauses } from '../../src/explain/report-causes.js';
 import { asides, reportAssumed, reportSeats, reportUnknown } from '../../src/explain/report-open.js';
 import type { ReportCause } from '../../src/explain/report-types.js';
 import { reportVerdict } from '../../src/explain/report-verdict.js';
-import type { Answer } from '../../src/facts/book.js';
+import { type Answer, EMPTY_BOOK } from '../../src/facts/book.js';
 import { type FactId, factSpec } from '../../src/facts/catalog.js';
-import type { Audit } from '../../src/reasoning/audit.js';
+import { type Audit, auditSync } from '../../src/reasoning/audit.js';
 import { type Cause, confirmedBy } from '../../src/rules/cause.js';
 import { CAUTIONS } from '../../src/rules/cautions.js';
 import { all, atLeast, is } from '../../src/rules/condition.js';
@@ -268,7 +268,27 @@ describe('causes told in one line', () => {
     expect(fine.map((a) => [a.cause, a.text])).toEqual([['level', 'Lifting changes nothing.']]);
     expect([cannotTell, notApplicable]).toEqual([[], []]);
     const silent = small('level', { priorDb: -9, rules: [ruleOn('a', whenTest('off'), { only: 'for' })] });
-    expect(asidesOf([silent], { testPhantom: 'gone', testTape: 'agrees' }).fine).toEqual([]);
+    const quiet = asidesOf([silent], { testPhantom: 'gone', testTape: 'agrees' });
+    expect(quiet.fine).toEqual([]);
+    expect(quiet.cannotTell.map((a) => a.text)).toEqual(['Nothing that was told speaks for or against it.']);
+  });
+  it('are not judged where only what is usual speaks against them', () => {
+    const view = auditSync({ ...EMPTY_BOOK, complaints: ['dull'] });
+    const all = asides(view, reportCauses(view));
+    expect(all.fine).toEqual([]);
+    expect(all.cannotTell.map((a) => a.cause)).toContain('mains-layout');
+  });
+  it('name each cause of the book once, shown in full or aside', () => {
+    for (const audit of [
+      auditSync(EMPTY_BOOK),
+      auditSync({ ...EMPTY_BOOK, complaints: ['boomy', 'echo'] }),
+    ]) {
+      const causes = reportCauses(audit);
+      const { fine, cannotTell, notApplicable } = asides(audit, causes);
+      const named = [...causes.filter(({ place }) => place !== 'aside').map(({ id }) => id)];
+      const aside = [...fine, ...cannotTell, ...notApplicable].map(({ cause }) => cause);
+      expect([...named, ...aside].sort()).toEqual(causes.map(({ id }) => id).sort());
+    }
   });
   it('do not apply by what shut them', () => {
     const gated = small('twin-centers', { applies: is('centerCount', 'two') });

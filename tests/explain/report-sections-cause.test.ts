@@ -48,10 +48,12 @@ describe('a cause in full', () => {
     expect(evidenceLine(madeEvidence('Heard.'))).toBe('Heard. (a hint, for it)');
   });
   it('says so where only the complaint speaks for it', () => {
-    expect(rows({}).slice(3)).toEqual([
+    expect(rows({ sharedDb: 3 }).slice(3)).toEqual([
       'Found: Nothing of its own speaks for it yet; the complaint does.',
       'Why: This is what happens.',
     ]);
+    // Without a complaint, or with one that others explain better, not even that.
+    for (const sharedDb of [0, -1]) expect(rows({ sharedDb })).toContain('Found: Nothing speaks for it yet.');
   });
   it('draws values near their threshold, whichever way they speak', () => {
     const item = (text: string, speaks: 'for' | 'against' | 'neither', near: boolean) =>

@@ -146,7 +146,7 @@ describe('the other causes', () => {
       notApplicable: [aside('aim', 'C'), aside('level', 'D')],
     };
     expect(partLines(openSection, both).map((line) => line.replace(/ {2,}/, ': '))).toEqual([
-      'Open: Nothing of their own is known yet: A; B.',
+      'Open: Nothing that was told speaks for or against these: A; B.',
       'No part: They do not arise in this system: C; D.',
     ]);
     expect(partText(openSection, { cannotTell: both.cannotTell })).not.toContain('No part');

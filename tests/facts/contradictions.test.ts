@@ -319,6 +319,20 @@ describe('complaints', () => {
     expect(ids({}, { complaints: ['dull'], absentComplaints: ['boomy'] })).toEqual([]);
   });
 
+  it('of the center, where two-channel music is played straight and the center is silent', () => {
+    const straight = { playedContent: 'two-channel-music', upmixUse: 'off' } as const;
+    const [found, ...more] = contradictions(bookOf(straight, { complaints: ['dull', 'no-middle'] }));
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({
+      id: 'silent-center',
+      complaints: ['dull'],
+      facts: ['playedContent', 'upmixUse'],
+    });
+    expect(ids(straight, { complaints: ['no-middle', 'voice-pulled-aside'] })).toEqual([]);
+    expect(ids({ ...straight, playedContent: 'everything' }, { complaints: ['dull'] })).toEqual([]);
+    expect(ids({ ...straight, upmixUse: 'sometimes' }, { complaints: ['dull'] })).toEqual([]);
+  });
+
   it('beside plain taste', () => {
     const just = 'just-prefer-two-channels' as const;
     expect(ids({}, { complaints: [just, 'dull'] })).toEqual(['prefers-but-complains']);

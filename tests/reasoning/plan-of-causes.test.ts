@@ -127,6 +127,22 @@ describe('the steps of a cause', () => {
       'remedy level buy',
     ]);
   });
+  it('come once decided for the leader first, bought ones too unless they are dear, then for the others', () => {
+    const proven = small('delay', {
+      priorDb: 6,
+      rules: [ruleOn('one', whenTest('agrees'), { tp: 0.9, fp: 0.1 })],
+      remedies: [mend('dear', { cost: 'high' }), mend('cheap', { cost: 'low', minutes: 90 }), mend('free')],
+    });
+    const other = at('level', 0.25, { remedies: [mend('x', { minutes: 1 }), mend('buy', { cost: 'low' })] });
+    expect(auditOf([proven, other], DONE).ranking.undecided).toBe(false);
+    expect(stepsOf([proven, other])).toEqual([
+      'remedy delay free',
+      'remedy delay cheap',
+      'remedy level x',
+      'remedy delay dear',
+      'remedy level buy',
+    ]);
+  });
   it('come once, where two causes share one', () => {
     const shared = { ...slow, remedies: [mend('same', { minutes: 20 })] as const };
     expect(stepsOf([at('delay', 0.6, shared), at('level', 0.5, shared)])).toEqual([

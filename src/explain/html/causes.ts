@@ -1,6 +1,7 @@
 /** Each leading cause: found, computed, against, why, what to do, how to check; and the rest in a line each. */
 
 import type { CauseId } from '../../rules/cause.js';
+import { nothingOwnText } from '../confidence.js';
 import type { Chart, ChartId } from '../plots/chart.js';
 import type { Report, ReportCause, ReportEvidence } from '../report-types.js';
 import { capital, listText, minutesText, plural, sentence } from '../words.js';
@@ -67,7 +68,7 @@ function article(cause: ReportCause, place: number, charts: readonly Chart[], pl
     `<p><strong>${esc(capital(cause.confidence))}.</strong> If true: ${esc(cause.severity)}, ${esc(cause.severityText)}.</p>`,
     part('Found', said(found)),
     part('Computed', said(computed), ...ranges),
-    forIt.length === 0 ? part('Found', p('Nothing of its own speaks for it yet; the complaint does.')) : '',
+    forIt.length === 0 ? part('Found', p(nothingOwnText(cause))) : '',
     part('Speaks against it', said(against)),
     ...charts.map(figure),
     part('Why it harms', p(cause.story), forIt[0] ? p(sentence(forIt[0].because)) : ''),

@@ -99,7 +99,9 @@ export function judgedPart({ fine, cannotTell, notApplicable }: Report): Markup 
       `Checked and fine: ${plural(fine.length, 'cause')}`,
       list(fine.map(({ title, text }) => `<strong>${esc(title)}</strong>: no. ${esc(text)}`)),
     ),
-    cannotTell.length > 0 ? p(`Not judged, since nothing of their own is known: ${names(cannotTell)}.`) : '',
+    cannotTell.length > 0
+      ? p(`Nothing that was told speaks for or against these: ${names(cannotTell)}.`)
+      : '',
     notApplicable.length > 0 ? p(`No part of this system: ${names(notApplicable)}.`) : '',
   ].join('');
 }

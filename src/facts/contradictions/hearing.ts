@@ -96,6 +96,24 @@ export const taste: Check = (book) => {
   return [];
 };
 
+/** What is heard as well where left and right play alone. */
+const WITHOUT_CENTER: readonly ComplaintId[] = [
+  'just-prefer-two-channels',
+  'no-middle',
+  'voice-pulled-aside',
+];
+
+export const silentCenter: Check = (book) => {
+  const straight = told(book, 'playedContent') === 'two-channel-music' && told(book, 'upmixUse') === 'off';
+  const others = book.complaints.filter((id) => !WITHOUT_CENTER.includes(id));
+  if (!straight || others.length === 0) return [];
+  const note =
+    'The center is silent then, and what is heard comes from left and right alone. A film, or an upmix switched on, tells whether it is the same.';
+  return [
+    { ...clash(book, 'silent-center', 'soft', ['playedContent', 'upmixUse'], note), complaints: others },
+  ];
+};
+
 /** A complaint beside an answer that says the opposite. */
 const COMPLAINT_AGAINST: readonly (readonly [ComplaintId, Side & { is: readonly string[] }])[] = [
   ['out-of-step-with-picture', { fact: 'lipSync', is: ['in-step'] }],

@@ -55,9 +55,10 @@ describe('a leading cause', () => {
   });
   it('says so where only the complaint speaks for it', () => {
     const against = [madeEvidence('Nothing rattles.', { speaks: 'against' })];
-    expect(wordsOf({ evidence: against })).toContain(
+    expect(wordsOf({ evidence: against, sharedDb: 2 })).toContain(
       '|Found|Nothing of its own speaks for it yet; the complaint does.|Speaks against it|Nothing rattles.',
     );
+    expect(wordsOf({ evidence: against, sharedDb: 0 })).toContain('|Found|Nothing speaks for it yet.|');
     expect(wordsOf({ evidence: against })).toContain('|Why it harms|This is what happens.|When it');
     expect(wordsOf({ evidence: [madeEvidence('It is heard.')] })).not.toContain('Nothing of its own');
   });

@@ -150,7 +150,7 @@ describe('the other causes', () => {
       notApplicable: [aside('f'), aside('g')],
     };
     expect(read(judgedPart, changes)).toBe(
-      'Checked and fine: 2 causes|a &lt; b: no. why a &lt; b|c: no. why c|Not judged, since nothing of their own is known: d; e.|No part of this system: f; g.',
+      'Checked and fine: 2 causes|a &lt; b: no. why a &lt; b|c: no. why c|Nothing that was told speaks for or against these: d; e.|No part of this system: f; g.',
     );
     expect(read(judgedPart, {})).toBe('');
   });
