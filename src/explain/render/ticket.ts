@@ -1,9 +1,10 @@
 /** Half a page for the next colleague: complaint, verdict, what was told and tried, next step, open questions. */
+import { factSpec } from '../../facts/catalog.js';
 import { sureSentence } from '../confidence.js';
 import { type Block, heading, type Line, pairs, withoutEmpty } from '../document.js';
 import { documentText } from '../document-text.js';
 import { evidenceLine, titleLine, toldLine } from '../report-sections.js';
-import type { Report } from '../report-types.js';
+import type { Report, ReportTold } from '../report-types.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
 import { capital, listText, minutesText, sentence } from '../words.js';
 
@@ -12,6 +13,7 @@ const TOLD = 6;
 const EVIDENCE = 3;
 const STEPS = 2;
 const OPEN = 3;
+const NOT_KNOWN = 'not known';
 
 export function renderTicket(report: Report, options: Partial<TextOptions> = {}): string {
   const { headline, leader } = report.verdict;
@@ -23,7 +25,7 @@ export function renderTicket(report: Report, options: Partial<TextOptions> = {})
     row('Verdict', [{ strong: sentence(headline) }, ` ${sureSentence(report.verdict)}`]),
     ...lines('Evidence', speaking.map(evidenceLine)),
     row('Told', toldText(report)),
-    row('Tried', report.tried.length > 0 ? `${listText(report.tried)}.` : 'nothing yet'),
+    ...triedRows(report),
     ...lines(
       'Next',
       report.plan
@@ -44,6 +46,21 @@ export function renderTicket(report: Report, options: Partial<TextOptions> = {})
   return documentText(withoutEmpty(blocks), { ...PLAIN_TEXT, ...options });
 }
 
+/** Home tests that were done, and remedies that did not help: a colleague need not ask for either again. */
+function triedRows(report: Report): [string, Line][] {
+  const tests = report.told.filter((fact) => isTry(fact) && fact.how !== NOT_KNOWN).map(toldLine);
+  const shown = tests.slice(0, TOLD).join('; ');
+  const rest = tests.length > TOLD ? `; ${tests.length - TOLD} more` : '';
+  const none = tests.length > 0 ? 'no remedy yet' : 'nothing yet';
+  return [
+    ...(tests.length > 0 ? [row('Tested', `${shown}${rest}.`)] : []),
+    row('Tried', report.tried.length > 0 ? `${listText(report.tried)}.` : none),
+  ];
+}
+
+/** Something the owner did and heard the result of. */
+const isTry = ({ fact }: ReportTold): boolean => factSpec(fact).family === 'tests' || fact === 'triedTrim';
+
 const row = (label: string, line: Line): [string, Line] => [label, line];
 const lines = (label: string, list: readonly string[]): [string, Line][] =>
   list.map((text, i) => row(i === 0 ? label : '', text));
@@ -58,10 +75,10 @@ function toldText(report: Report): string {
   const used = new Set(
     report.causes.find((cause) => cause.id === report.verdict.leader)?.evidence.flatMap((item) => item.facts),
   );
-  const known = report.told.filter((fact) => fact.how !== 'not known');
+  const known = report.told.filter((fact) => fact.how !== NOT_KNOWN && !isTry(fact));
   const first = known.filter((fact) => used.has(fact.fact));
   const shown = [...first, ...known.filter((fact) => !used.has(fact.fact))].slice(0, TOLD);
-  const rest = report.told.length - shown.length;
+  const rest = report.told.filter((fact) => !isTry(fact)).length - shown.length;
   if (shown.length === 0) return 'nothing yet';
   return `${shown.map(toldLine).join('; ')}${rest > 0 ? `; ${rest} more` : ''}.`;
 }

@@ -57,6 +57,20 @@ describe('the ticket', () => {
     expect(row('Complaint', { complaints })).toEqual(['Complaint: Hollow voice and hum.']);
     expect(row('Tried', { tried: ['Turn it', 'Move it'] })).toEqual(['Tried: Turn it and Move it.']);
   });
+  it('has home tests that were done in a row of their own, so that nobody asks for them again', () => {
+    const told = [
+      madeTold('obstacle', 'clear view'),
+      madeTold('testPhantom', 'gone'),
+      madeTold('triedTrim', 'louder'),
+      madeTold('testTape', 'not known', 'not known'),
+    ];
+    expect(row('Tested', { told })).toEqual([
+      'Tested: Label of testPhantom: gone (measured); Label of triedTrim: louder (measured).',
+    ]);
+    expect(row('Told', { told })).toEqual(['Told: Label of obstacle: clear view (measured).']);
+    expect(row('Tried', { told })).toEqual(['Tried: no remedy yet']);
+    expect(row('Tested', { told: told.slice(0, 1) })).toEqual([]);
+  });
   it('has the three strongest lines of evidence of the leader, and no silent ones', () => {
     const evidence = [
       madeEvidence('Silent.', { speaks: 'neither' }),
