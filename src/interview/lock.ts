@@ -1,5 +1,6 @@
 /** One interview at a time on one case: a small file beside it says who is at work. */
-import { linkSync, readFileSync, renameSync, rmSync, unlinkSync, writeFileSync } from 'node:fs';
+import { randomUUID } from 'node:crypto';
+import { linkSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 
@@ -26,17 +27,52 @@ export function takeLock(casePath: string, since: string): LockResult {
   const text = `${JSON.stringify(mine)}\n`;
   for (let attempt = 0; attempt < 3; attempt++) {
     try {
-      writeFileSync(file, text, { flag: 'wx' });
+      putLock(file, text);
       return { release: () => releaseLock(file, text) };
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') return { impossible: (error as Error).message };
     }
-    const found = readText(file);
+    const found = readSettled(file);
     const holder = found === undefined ? undefined : parseHolder(found);
     if (holder && isAlive(holder)) return { heldBy: holder, file };
     if (found !== undefined) setAside(file, found);
   }
   return { impossible: 'the lock keeps changing hands' };
+}
+
+/** The lock gets its name when it is whole, so that nobody meets half of one. Throws EEXIST where there is one. */
+function putLock(file: string, text: string): void {
+  const whole = `${file}.${randomUUID()}`;
+  try {
+    writeFileSync(whole, text, { flag: 'wx' });
+    if (!isLinked(whole, file)) writeFileSync(file, text, { flag: 'wx' });
+  } finally {
+    rmSync(whole, { force: true });
+  }
+}
+
+/** False where the disk knows no links (those of cameras and sticks, some of networks). */
+function isLinked(whole: string, file: string): boolean {
+  try {
+    linkSync(whole, file);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw error;
+    return false;
+  }
+}
+
+const LOOKS = 10;
+const LOOK_AGAIN_MS = 20;
+
+/** Without links a lock that names nobody may be one that is written just now: it is given a moment. */
+function readSettled(file: string): string | undefined {
+  let text = readText(file);
+  for (let look = 0; look < LOOKS && text !== undefined && parseHolder(text) === undefined; look++) {
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOK_AGAIN_MS);
+    text = readText(file);
+  }
+  return text;
 }
 
 function readText(file: string): string | undefined {
@@ -79,10 +115,12 @@ function setAside(file: string, stale: string): void {
   const aside = `${file}.${process.pid}`;
   try {
     renameSync(file, aside);
-    if (readFileSync(aside, 'utf8') !== stale) linkSync(aside, file);
-    unlinkSync(aside);
+    const taken = readFileSync(aside, 'utf8');
+    if (taken !== stale) putLock(file, taken);
   } catch {
     // Somebody else was faster; the next attempt looks again.
+  } finally {
+    rmSync(aside, { force: true });
   }
 }
 
