@@ -1,5 +1,5 @@
 /** Interviews that were stopped before their end: which case, what was asked in which order. */
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { isFactId } from '../facts/catalog.js';
@@ -11,8 +11,8 @@ import { isOpening, type Topic } from './state.js';
 const FORMAT = 'center-audit/unfinished';
 /** A record holds some hundred ids; what is larger is none of ours. */
 const MOST_BYTES = 64 * 1024;
-/** Records looked through, newest first. */
-const MOST_RECORDS = 50;
+/** Interviews listed, the latest ones. */
+const MOST_LISTED = 50;
 
 export interface Unfinished extends Earlier {
   /** Absolute path of the case file. */
@@ -40,7 +40,7 @@ export function readUnfinished(folder: string, casePath: string): Unfinished | u
   return record?.casePath === casePath ? record : undefined;
 }
 
-/** Every unfinished interview whose case is still there, the latest first. */
+/** Unfinished interviews whose case is still there, the latest first. Records of cases that are gone go as well. */
 export function listUnfinished(folder: string): Unfinished[] {
   let names: string[];
   try {
@@ -49,10 +49,30 @@ export function listUnfinished(folder: string): Unfinished[] {
     return [];
   }
   return names
-    .slice(0, MOST_RECORDS)
-    .flatMap((name) => readRecord(join(unfinishedFolder(folder), name)) ?? [])
-    .filter(({ casePath }) => existsSync(casePath))
-    .sort((a, b) => b.updated.localeCompare(a.updated));
+    .flatMap((name) => recordOfCase(join(unfinishedFolder(folder), name)) ?? [])
+    .sort((a, b) => b.updated.localeCompare(a.updated))
+    .slice(0, MOST_LISTED);
+}
+
+function recordOfCase(path: string): Unfinished | undefined {
+  const record = readRecord(path);
+  if (record === undefined) return undefined;
+  try {
+    statSync(record.casePath);
+    return record;
+  } catch (error) {
+    // A case that may not be looked at now can come back; one that was deleted cannot.
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') removeQuietly(path);
+    return undefined;
+  }
+}
+
+function removeQuietly(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch {
+    // On a read-only disk it stays; it is passed over.
+  }
 }
 
 /** Anything that is not a sound record is passed over: it only costs the order of the questions. */

@@ -66,7 +66,7 @@ describe('what is kept on disk', () => {
     expect(readCase(readFileSync(path, 'utf8')).expect).toEqual({ top: ['delay'] });
   });
 
-  it('an interview without a case is found again, latest first, with the order of its questions', () => {
+  it('an interview without a case is found again, with the order of its questions', () => {
     const store = open();
     store.save(saved({ ...SEATED, words: 'thin voice' }));
     store.release();
