@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import envPaths from 'env-paths';
+import { realPlace } from '../facts/real-place.js';
 
 /** On Linux the XDG state folder (a relative one is ignored, as its specification asks), else the data folder. */
 export function stateFolder(): string {
@@ -21,8 +22,11 @@ export function newCasePath(folder: string, now: Date): string {
 /** Records of unfinished interviews, one a case. */
 export const unfinishedFolder = (folder: string): string => join(folder, 'unfinished');
 
-/** How far the interview on this case has come: kept apart, since a case file holds facts alone. */
+/**
+ * How far the interview on this case has come: kept apart, since a case file holds facts alone. One record a file,
+ * whatever links lead to it.
+ */
 export function progressPath(folder: string, casePath: string): string {
-  const name = createHash('sha256').update(casePath).digest('hex').slice(0, 16);
+  const name = createHash('sha256').update(realPlace(casePath)).digest('hex').slice(0, 16);
   return join(unfinishedFolder(folder), `${name}.json`);
 }

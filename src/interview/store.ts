@@ -1,16 +1,16 @@
 /**
- * Keeps the case of an interview on disk after every answer. Writing is atomic: a new file is filled, flushed and
- * only then put in the place of the old one, so that a fault at any moment leaves one whole case. The case as it
- * was found is kept beside it under its name with a tilde.
+ * Keeps the case of an interview on disk after every answer, under a lock, with a record of how far the interview
+ * has come. Lock and file are those of the place to which links lead; words and record keep the path as it was given.
  */
-import { copyFileSync, existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import { EMPTY_BOOK, type FactBook } from '../facts/book.js';
 import type { CaseWarning } from '../facts/case-error.js';
 import { decodeCase, type Expectation, MAX_CASE_BYTES, readCase, writeCase } from '../facts/case-file.js';
+import { realPlace } from '../facts/real-place.js';
 import { plainLine } from '../facts/sanitize.js';
 import { UserError } from '../facts/user-error.js';
+import { caseOnDisk } from './case-on-disk.js';
 import type { Earlier } from './conversation.js';
 import { lockFile, takeLock } from './lock.js';
 import { newCasePath } from './places.js';
@@ -59,35 +59,47 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
   if (casePath === undefined) makeFolder(stateFolder);
   let lock = locked(path, now());
   const found = readFound(path, lock.release, casePath === undefined);
-  let onDisk = found.text;
-  let hasBackup = false;
+  let file = caseOnDisk(path, realPlace(path), found.bytes);
+  let written = found.text;
   let isSaved = true;
   let wanted = found.text ?? '';
 
   const save = ({ book, order, put }: Saved): string | undefined => {
     const text = writeCase(book, found.expect === undefined ? {} : { expect: found.expect });
     wanted = text;
-    if (
-      text === onDisk ||
-      (onDisk === undefined && text === writeCase({ ...EMPTY_BOOK, units: book.units }))
-    ) {
-      isSaved = true;
-    } else {
-      isSaved = false;
-      try {
-        if (onDisk !== undefined && !hasBackup) copyFileSync(path, `${path}~`);
-        hasBackup = true;
-        writeWhole(path, text);
-      } catch (error) {
-        return troubleText(path, error);
-      }
-      onDisk = text;
+    isSaved =
+      text === written || (written === undefined && text === writeCase({ ...EMPTY_BOOK, units: book.units }));
+    if (!isSaved) {
+      const trouble = file.write(text);
+      if (trouble !== undefined) return trouble;
+      written = text;
       isSaved = true;
     }
-    if (onDisk !== undefined) {
+    if (written !== undefined) {
       const about = book.title ?? book.words ?? '';
       remember(stateFolder, { casePath: path, about, updated: now().toISOString(), order, put });
     }
+    return undefined;
+  };
+
+  /** The same place is no other one: what stands in the way there is told, or it is tried again. */
+  const moveTo = (typed: string): string | undefined => {
+    const target = resolve(typed);
+    if (!target.endsWith('.json')) return `${plainLine(target)}: the name of a case ends in .json`;
+    if (target === path) return file.changed();
+    if (existsSync(target)) return `${plainLine(target)}: there is something of that name already`;
+    try {
+      const next = locked(target, now());
+      lock.release();
+      lock = next;
+    } catch (error) {
+      if (error instanceof UserError) return error.message;
+      throw error;
+    }
+    path = target;
+    file = caseOnDisk(path, realPlace(path));
+    written = undefined;
+    isSaved = false;
     return undefined;
   };
 
@@ -97,28 +109,10 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
     before: found.text === undefined ? undefined : readUnfinished(stateFolder, path),
     warnings: found.warnings,
     text: () => wanted,
-    isOnDisk: () => onDisk !== undefined,
+    isOnDisk: () => written !== undefined,
     isSaved: () => isSaved,
     save,
-    moveTo: (typed) => {
-      const target = resolve(typed);
-      if (!target.endsWith('.json')) return `${plainLine(target)}: the name of a case ends in .json`;
-      if (target === path) return undefined;
-      if (existsSync(target)) return `${plainLine(target)}: there is something of that name already`;
-      try {
-        const next = locked(target, now());
-        lock.release();
-        lock = next;
-      } catch (error) {
-        if (error instanceof UserError) return error.message;
-        throw error;
-      }
-      path = target;
-      onDisk = undefined;
-      hasBackup = false;
-      isSaved = false;
-      return undefined;
-    },
+    moveTo,
     finished: () => forgetUnfinished(stateFolder, path),
     release: () => lock.release(),
   };
@@ -129,6 +123,7 @@ interface Found {
   readonly expect?: Expectation;
   readonly warnings: readonly CaseWarning[];
   /** The file as it stands; undefined where there is none yet. */
+  readonly bytes?: Uint8Array;
   readonly text?: string;
 }
 
@@ -145,8 +140,9 @@ function readFound(path: string, release: () => void, isNameless: boolean): Foun
         accepted: 'the path of a case file',
       });
     if (stat.size > MAX_CASE_BYTES) decodeCase(new Uint8Array(MAX_CASE_BYTES + 1));
-    const text = decodeCase(readFileSync(path));
-    return { ...readCase(text, { folder }), text };
+    const bytes = readFileSync(path);
+    const text = decodeCase(bytes);
+    return { ...readCase(text, { folder }), bytes, text };
   } catch (error) {
     release();
     throw error;
@@ -162,14 +158,15 @@ function makeFolder(folder: string): void {
 }
 
 function locked(path: string, now: Date): { release: () => void } {
-  const result = takeLock(path, now.toISOString());
+  const place = realPlace(path);
+  const result = takeLock(place, now.toISOString());
   if ('heldBy' in result) {
     const { pid, since, host } = result.heldBy;
     throw new UserError({
       where: plainLine(path),
       what: `another interview on this case is open (process ${pid} on ${plainLine(host)}, since ${timeText(since)})`,
       accepted: 'one interview at a time on one case: end the other one, or work on a copy',
-      example: `if no other is open, delete ${plainLine(lockFile(path))}`,
+      example: `if no other is open, delete ${plainLine(lockFile(place))}`,
     });
   }
   return 'release' in result ? result : { release: () => {} };
@@ -177,35 +174,10 @@ function locked(path: string, now: Date): { release: () => void } {
 
 const timeText = (iso: string): string => plainLine(iso).replace('T', ' ').slice(0, 16);
 
-/**
- * The library writes once and does not look at how much was taken: on a disk that is nearly full half a file
- * would replace the whole one. So the new file is filled completely first, which fails with an error if it does not fit.
- */
-function writeWhole(path: string, text: string): void {
-  writeFileAtomic.sync(path, text, { tmpfileCreated: (file) => writeFileSync(file, text) });
-}
-
 function remember(folder: string, record: Parameters<typeof writeUnfinished>[1]): void {
   try {
     writeUnfinished(folder, record);
   } catch {
     // Without the record the next interview still finds every answer; only the order of asking is lost.
   }
-}
-
-const TROUBLES: Readonly<Record<string, string>> = {
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the quota of the disk is used up',
-  EROFS: 'the disk is read-only',
-  EACCES: 'the folder may not be written to',
-  EPERM: 'the folder may not be written to',
-  ENOENT: 'the folder does not exist',
-  ENOTDIR: 'a part of the path is no folder',
-  EISDIR: 'there is a folder of that name',
-  ENAMETOOLONG: 'the name is too long',
-};
-
-function troubleText(path: string, error: unknown): string {
-  const { code = '', message } = error as NodeJS.ErrnoException;
-  return `${plainLine(path)}: ${TROUBLES[code] ?? plainLine(message)}`;
 }

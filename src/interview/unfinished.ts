@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { isFactId } from '../facts/catalog.js';
+import { realPlace } from '../facts/real-place.js';
 import { plainLine } from '../facts/sanitize.js';
 import type { Earlier } from './conversation.js';
 import { progressPath, unfinishedFolder } from './places.js';
@@ -37,7 +38,7 @@ export function forgetUnfinished(folder: string, casePath: string): void {
 
 export function readUnfinished(folder: string, casePath: string): Unfinished | undefined {
   const record = readRecord(progressPath(folder, casePath));
-  return record?.casePath === casePath ? record : undefined;
+  return record && realPlace(record.casePath) === realPlace(casePath) ? record : undefined;
 }
 
 /** Unfinished interviews whose case is still there, the latest first. Records of cases that are gone go as well. */
