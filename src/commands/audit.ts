@@ -35,7 +35,7 @@ export async function run(io: StreamIo, paths: readonly string[], options: Audit
   }
   const { output } = options;
   const text = textOptions(io, { ...textFlags(options), toFile: output !== undefined });
-  const sink = output === undefined ? stdoutSink(io) : fileSink(output, paths);
+  const sink = output === undefined ? stdoutSink(io) : await fileSink(io, output, paths);
   const workers = workersFor(
     {
       format: options.summary ? 'ranking' : format,

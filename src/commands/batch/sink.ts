@@ -1,19 +1,13 @@
-/** Where results go: standard output, or a file that appears only when it is whole. */
-import {
-  closeSync,
-  fsyncSync,
-  openSync,
-  readSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+/** Where results go: standard output, a file that appears only when it is whole, or a device or pipe. */
+import { closeSync, fstatSync, openSync, readSync, type Stats, statSync } from 'node:fs';
 import { CASE_FORMAT } from '../../facts/case-limits.js';
+import { realPlace } from '../../facts/real-place.js';
 import { plainLine } from '../../facts/sanitize.js';
 import { UserError } from '../../facts/user-error.js';
 import type { StreamIo } from '../io.js';
 import { codeOf } from '../read-file.js';
+import { directSink } from './direct.js';
+import { partSink } from './part.js';
 
 export interface Sink {
   write(text: string): Promise<void>;
@@ -36,17 +30,31 @@ export function stdoutSink(io: StreamIo): Sink {
 
 /** Bytes in which a case file says what it is. */
 const HEAD_BYTES = 4096;
+const STDOUT = 1;
 
-/** @param cases paths that are read: none of them is ever written to */
-export function fileSink(path: string, cases: readonly string[]): Sink {
-  const name = plainLine(path);
-  refuseCase(path, name, cases);
-  const part = `${path}.${process.pid}.part`;
-  const guarded = <T>(step: () => T): T => {
+/**
+ * A file is replaced as a whole; into what is there and no file (a device, a pipe) is written directly.
+ * @param cases paths that are read: none of them is ever written to
+ */
+export async function fileSink(io: StreamIo, path: string, cases: readonly string[]): Promise<Sink> {
+  const guarded = guardOf(plainLine(path));
+  const there = guarded(() => statSync(path, { throwIfNoEntry: false }));
+  if (there !== undefined) guarded(() => refuseCase(path, there, cases));
+  if (there !== undefined && isSame(there, stdoutThere())) return stdoutSink(io);
+  return there === undefined || there.isFile()
+    ? partSink(realPlace(path), guarded)
+    : directSink(path, there.isFIFO(), guarded);
+}
+
+/** Tells of a step that failed what a person can do about it. */
+export type Guard = <T>(step: () => T) => T;
+
+function guardOf(name: string): Guard {
+  return (step) => {
     try {
       return step();
     } catch (error) {
-      rmSync(part, { force: true });
+      if (error instanceof UserError) throw error;
       throw new UserError({
         where: name,
         what: `this file cannot be written (${codeOf(error) ?? 'unknown reason'})`,
@@ -55,47 +63,38 @@ export function fileSink(path: string, cases: readonly string[]): Sink {
       });
     }
   };
-  const file = guarded(() => openSync(part, 'wx'));
-  let open = true;
-  const close = (): void => {
-    if (open) closeSync(file);
-    open = false;
-  };
-  return {
-    write: async (text) => {
-      guarded(() => writeFileSync(file, text));
-    },
-    keep: () =>
-      guarded(() => {
-        fsyncSync(file);
-        close();
-        renameSync(part, path);
-      }),
-    drop: () => {
-      close();
-      rmSync(part, { force: true });
-    },
-  };
 }
 
-function refuseCase(path: string, name: string, cases: readonly string[]): void {
-  const there = statSync(path, { throwIfNoEntry: false });
-  if (there === undefined) return;
+/** Looks only into files: what a pipe holds would be lost, and an empty one would never answer. */
+function refuseCase(path: string, there: Stats, cases: readonly string[]): void {
   const refuse = (what: string): never => {
     throw new UserError({
-      where: name,
+      where: plainLine(path),
       what,
       accepted: 'a new file, or an earlier report',
       example: '--output report.html',
     });
   };
   if (there.isDirectory()) refuse('this is a folder');
-  const isRead = cases.some((each) => {
-    const read = statSync(each, { throwIfNoEntry: false });
-    return read?.ino === there.ino && read.dev === there.dev;
-  });
+  if (!there.isFile()) return;
+  const isRead = cases.some((each) => isSame(there, statOf(each)));
   if (isRead || looksLikeCase(path)) refuse('this is a case file, which is never overwritten');
 }
+
+/** Also a path such as /dev/stdout means the file, pipe or terminal that the shell has opened already. */
+const stdoutThere = (): Stats | undefined => quietly(() => fstatSync(STDOUT));
+/** What is wrong with a case is told when it is read. */
+const statOf = (path: string): Stats | undefined => quietly(() => statSync(path));
+
+function quietly(step: () => Stats): Stats | undefined {
+  try {
+    return step();
+  } catch {
+    return undefined;
+  }
+}
+
+const isSame = (a: Stats, b: Stats | undefined): boolean => a.ino === b?.ino && a.dev === b.dev;
 
 function looksLikeCase(path: string): boolean {
   const file = openSync(path, 'r');
