@@ -40,7 +40,7 @@ export interface NextWords {
 export function nextWords(audit: Audit, proposed: Next = proposal(audit)): NextWords {
   const spec = proposed.fact === undefined ? undefined : factSpec(proposed.fact);
   const { kind, fact, text, because, minutes } = reportNext(proposed);
-  const steps = kind === 'stop' ? reportPlan(plan(audit, {}, proposed), proposed, reportCauses(audit)) : [];
+  const steps = kind === 'stop' ? reportPlan(plan(audit, {}, proposed), reportCauses(audit)) : [];
   return {
     format: 'center-audit/next',
     version: 1,

@@ -7,11 +7,9 @@ import type { Report, ReportCause, ReportNext, ReportStep } from './report-types
 import { stepCautions } from './step-cautions.js';
 import { capital, effortText, listText, named } from './words.js';
 
-/** Steps in the order of the plan; the question that is proposed next stands first among the questions. */
-export function reportPlan(plan: Plan, next: Next, causes: readonly ReportCause[]): ReportStep[] {
+/** Steps in the order of the plan. */
+export function reportPlan({ steps }: Plan, causes: readonly ReportCause[]): ReportStep[] {
   const byId = new Map(causes.map((cause) => [cause.id, cause]));
-  const isNext = (step: PlanStep): boolean => step.kind === next.kind && step.id === next.fact;
-  const steps = [...plan.steps.filter(isNext), ...plan.steps.filter((step) => !isNext(step))];
   return steps.flatMap((step) => reportStep(step, byId) ?? []);
 }
 

@@ -33,7 +33,7 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
   const proposed = next(audit);
   const planned = plan(audit, {}, proposed);
   const causes = reportCauses(audit);
-  const steps = reportPlan(planned, proposed, causes);
+  const steps = reportPlan(planned, causes);
   const shown = causes.filter((cause) => cause.place !== 'aside');
   return {
     format: 'center-audit/report',

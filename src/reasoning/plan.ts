@@ -65,7 +65,7 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
     (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
   );
   return {
-    steps: inOrder(audit, questionSteps(proposed), dedupe(steps)),
+    steps: inOrder(audit, proposed, dedupe(steps)),
     askAgain: outdatedAnswers(audit.book, audit.causes),
     minutes: repairMinutes(suspects, order, OTHER_MINUTES),
     checklistMinutes: repairMinutes(suspects, given, OTHER_MINUTES),
@@ -151,14 +151,16 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
 
 /**
  * What is free and can be undone comes before what is bought or drilled; otherwise the order stays. While nothing is
- * decided the questions stand first. Once it is, what belongs to the leading cause does, unless it is dear.
+ * decided, what the planner would ask or test next stands first, and the other questions after it. Once it is, what
+ * belongs to the leading cause does, unless it is dear.
  */
-function inOrder({ ranking }: Audit, questions: readonly PlanStep[], steps: readonly Planned[]): PlanStep[] {
+function inOrder({ ranking }: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
   const isNear = (step: Planned): boolean =>
     !ranking.undecided && step.cause === ranking.leader && !step.dear;
-  const near = steps.filter(isNear);
-  const others = steps.filter((step) => !isNear(step));
-  return [...freeFirst(near), ...questions, ...freeFirst(others)];
+  const isNext = (step: PlanStep): boolean => step.kind === proposed.kind && step.id === proposed.fact;
+  const near = freeFirst(steps.filter(isNear));
+  const rest = [...questionSteps(proposed), ...freeFirst(steps.filter((step) => !isNear(step)))];
+  return [...near, ...rest.filter(isNext), ...rest.filter((step) => !isNext(step))];
 }
 
 function freeFirst(steps: readonly Planned[]): PlanStep[] {

@@ -225,6 +225,27 @@ describe('questions in a plan', () => {
     ]);
     expect(plan(auditOf([leader], DONE), {}, asked).steps[0]?.id).toBe('centerTrim');
   });
+  it('come with the one that is proposed first, whatever saves more', () => {
+    expect(questions({ ...asked, fact: 'voiceLoudness' }).map((s) => s.id)).toEqual([
+      'voiceLoudness',
+      'centerTrim',
+    ]);
+  });
+  it('come after what belongs to a leader that is decided', () => {
+    const rules = [ruleOn('one', whenTest('agrees'), { tp: 0.9, fp: 0.1 })] as const;
+    const proven = small('delay', {
+      priorDb: 6,
+      rules,
+      remedies: [mend('x'), mend('dear', { cost: 'high' })],
+    });
+    const { steps } = plan(auditOf([proven], DONE), {}, asked);
+    expect(steps.map((s) => s.id)).toEqual(['x', 'centerTrim', 'voiceLoudness', 'dear']);
+  });
+  it('give way to a home test that is proposed while nothing is decided', () => {
+    const tested = at('level', 0.3, { ...two, ...slow });
+    const proposed: Next = { ...STOP, kind: 'test', fact: 'testPhantom' };
+    expect(plan(auditOf([leader, tested], DONE), {}, proposed).steps[0]?.id).toBe('testPhantom');
+  });
   it('are left out when they do not pay, or when a test or nothing is proposed', () => {
     const idle = candidates.map((c) => ({ ...c, netMinutes: 0 }));
     expect(questions({ ...asked, candidates: idle })).toEqual([]);
