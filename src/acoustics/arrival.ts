@@ -5,6 +5,7 @@
  */
 import { C_AIR } from './air.js';
 import { finite, notNegative, positive, within } from './input.js';
+import { METERS_PER_FOOT } from './practice.js';
 
 /** [x, y] or [x, y, z] in m: x to the right, y back from the line between the mains, z up. */
 export type Point = readonly number[];
@@ -12,6 +13,8 @@ export type Triple<T> = { readonly left: T; readonly center: T; readonly right: 
 
 /** Largest coordinate or entry any room can have, m. Our own bound, only to catch slips. */
 const LARGEST_M = 1000;
+/** An entry below this is none: some menus show 0 for a loudspeaker without one, m. Our own bound. */
+export const LEAST_ENTRY_M = 0.01;
 /** Largest latency of a loudspeaker's own processing that is believed, ms. Our own bound, to catch slips. */
 const LARGEST_LATENCY_MS = 10_000;
 
@@ -106,9 +109,11 @@ export function stepError({ stepM, speedOfSound = C_AIR }: { stepM: number; spee
   return { maxPairMs, rmsPairMs: maxPairMs / Math.sqrt(6) };
 }
 
-/** Feet in a meter; 1 ft = 0.3048 m exactly (definition). */
-const FEET_PER_METER = 1 / 0.3048;
-/** How far, as a factor, an entry may stray from 3.28 or 0.305 and still look like a unit slip. Our own choice. */
+/**
+ * How far, as a factor, an entry may stray from 3.28 or 0.305 and still look like a unit slip. Judgement: the true
+ * distance is paced or taped at a slant and the entry comes in steps of up to a foot, so that honest figures differ
+ * by 15 %; a center that is right is nowhere near a third or three times of its distance.
+ */
 const UNIT_SLIP_FACTOR = 1.15;
 
 export type UnitSlip = 'feet-as-meters' | 'meters-as-feet';
@@ -122,6 +127,6 @@ export function unitErrorRatio(enteredM: number, trueM: number): number {
 export function unitSlip(ratio: number): UnitSlip | null {
   finite('ratio', ratio);
   const near = (target: number) => ratio < target * UNIT_SLIP_FACTOR && ratio > target / UNIT_SLIP_FACTOR;
-  if (near(FEET_PER_METER)) return 'feet-as-meters';
-  return near(1 / FEET_PER_METER) ? 'meters-as-feet' : null;
+  if (near(1 / METERS_PER_FOOT)) return 'feet-as-meters';
+  return near(METERS_PER_FOOT) ? 'meters-as-feet' : null;
 }

@@ -133,6 +133,9 @@ describe('entries', () => {
   it('knows a unit slip by its ratio, and an ordinary error is none', () => {
     expect(unitSlip(unitErrorRatio(9.84, 3))).toBe('feet-as-meters');
     expect(unitSlip(unitErrorRatio(0.9144, 3))).toBe('meters-as-feet');
+    // Feet of a real 3 m, entered 14 % too far: 11.25 m.
+    expect(unitSlip(unitErrorRatio(11.25, 3))).toBe('feet-as-meters');
+    expect(unitSlip(unitErrorRatio(11.4, 3))).toBeNull();
     expect(unitSlip(unitErrorRatio(3.4, 3))).toBeNull();
     expect(unitSlip(unitErrorRatio(6, 3))).toBeNull();
   });

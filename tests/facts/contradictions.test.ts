@@ -34,11 +34,17 @@ describe('units mixed up', () => {
     expect(ids({ enteredCenter: 9.84 }, { seats })).toEqual(['wrong-unit-enteredCenter']);
   });
 
-  it('is told within 12 % of 3.28 and not beyond', () => {
-    for (const ratio of [2.9, 3.28, 3.66])
+  it('is told within 15 % of 3.28 or of 0.305 and not beyond', () => {
+    for (const ratio of [2.86, 3.28, 3.75, 3.77, 0.266, 0.3048, 0.35])
       expect(ids({ tapedCenter: 3, enteredCenter: 3 * ratio })).toHaveLength(1);
-    for (const ratio of [1, 2, 2.85, 3.7, 5])
+    for (const ratio of [0.26, 0.36, 1, 2, 2.85, 3.78, 5])
       expect(ids({ tapedCenter: 3, enteredCenter: 3 * ratio })).toEqual([]);
+  });
+
+  it('needs a distance to be held against: beside an entry of nothing there is none', () => {
+    expect(ids({ enteredCenter: 3, enteredLeft: 0 })).toEqual([]);
+    const seats: Seat[] = [{ name: 'a', xM: 0, yM: 0, row: 1, main: true }];
+    expect(ids({ enteredCenter: 3 }, { seats })).toEqual([]);
   });
 
   it('shows between two entries even where nothing was measured', () => {

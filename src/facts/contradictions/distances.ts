@@ -1,29 +1,24 @@
 /** Distances and units that do not fit together. */
+import { LEAST_ENTRY_M, type UnitSlip, unitErrorRatio, unitSlip } from '../../acoustics/arrival.js';
 import { type FactBook, told } from '../book.js';
 import type { NumberFactId } from '../catalog.js';
 import { formatValue } from '../format.js';
 import { type Check, clash, numberOf, toldMainSeat, withNumbers } from './clash.js';
 
-/** Feet in a meter; a unit mixed up shows as this ratio. Computed: 1 / 0.3048. */
-const FEET_PER_METER = 1 / 0.3048;
-/** How far from that ratio still counts, since tape and entry differ a little anyway. Judgement. */
-const UNIT_TOLERANCE = 0.12;
 /** Taped and laid-out distance may differ by so much before it is told. Judgement: a pace or a slanted tape. */
 const TAPE_SHARE = 0.15;
 const TAPE_LEAST_M = 0.3;
 /** Entries compared with the tape "agree within 10 cm" in the home test. */
 const AGREE_M = 0.1;
 
-function unitRatio(entered: number, real: number): 'three' | 'third' | undefined {
-  const near = (ratio: number): boolean => Math.abs(ratio / FEET_PER_METER - 1) <= UNIT_TOLERANCE;
-  if (near(entered / real)) return 'three';
-  return near(real / entered) ? 'third' : undefined;
-}
+/** The unit slip two distances show; none where the second is no distance at all. */
+const slipOf = (enteredM: number, realM: number): UnitSlip | null =>
+  realM >= LEAST_ENTRY_M ? unitSlip(unitErrorRatio(enteredM, realM)) : null;
 
-const UNIT_NOTES = {
-  three: 'The one is about three times the other, as when feet are typed where meters are meant.',
-  third: 'The one is about a third of the other, as when meters are typed where feet are meant.',
-} as const;
+const UNIT_NOTES: Readonly<Record<UnitSlip, string>> = {
+  'feet-as-meters': 'The one is about three times the other, as when feet are typed where meters are meant.',
+  'meters-as-feet': 'The one is about a third of the other, as when meters are typed where feet are meant.',
+};
 
 /** The distance an entry is held against: taped, or else straight from seat to loudspeaker line. */
 function realDistance(
@@ -45,8 +40,8 @@ export const wrongUnit: Check = (book) => {
     const entered = numberOf(book, entry);
     const real = realDistance(book, entry);
     if (entered === undefined || real === undefined) return [];
-    const ratio = unitRatio(entered, real.valueM);
-    return ratio === undefined
+    const slip = slipOf(entered, real.valueM);
+    return slip === null
       ? []
       : [
           clash(
@@ -54,7 +49,7 @@ export const wrongUnit: Check = (book) => {
             `wrong-unit-${entry}`,
             'hard',
             real.fact === undefined ? [entry] : [entry, real.fact],
-            UNIT_NOTES[ratio],
+            UNIT_NOTES[slip],
           ),
         ];
   });
@@ -67,10 +62,10 @@ function quotable(book: FactBook): { fact?: NumberFactId } {
 
 export const mixedUnits: Check = (book) =>
   withNumbers(book, ['enteredCenter', 'enteredLeft'], (center, left) => {
-    const ratio = unitRatio(center ?? 0, left ?? 0);
-    return ratio === undefined
+    const slip = slipOf(center ?? 0, left ?? 0);
+    return slip === null
       ? []
-      : [clash(book, 'mixed-units', 'hard', ['enteredCenter', 'enteredLeft'], UNIT_NOTES[ratio])];
+      : [clash(book, 'mixed-units', 'hard', ['enteredCenter', 'enteredLeft'], UNIT_NOTES[slip])];
   });
 
 export const tapeAgainstLayout: Check = (book) =>

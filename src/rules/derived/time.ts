@@ -3,6 +3,7 @@ import {
   type Arrival,
   arrival,
   distanceM,
+  LEAST_ENTRY_M,
   type Point,
   stepError,
   type Triple,
@@ -158,9 +159,6 @@ const RATIO_FACTS = [
   'tapedCenter',
   'tapedMains',
 ] as const;
-
-/** An entry below this is none: some menus show 0 for a loudspeaker without one, m. Our own bound. */
-const LEAST_ENTRY_M = 0.01;
 
 /** Entered over true distance of the center, as a multiple of the same for the mains where they are entered. */
 function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined {
