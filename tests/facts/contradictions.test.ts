@@ -51,6 +51,18 @@ describe('units mixed up', () => {
     expect(ids({ enteredCenter: 10, enteredLeft: 3.1 })).toEqual(['mixed-units']);
   });
 
+  it('is told once: by what was measured where it shows there, and not by the other entry too', () => {
+    expect(ids({ tapedCenter: 2.75, enteredCenter: 8.9, enteredLeft: 3.1 })).toEqual([
+      'wrong-unit-enteredCenter',
+    ]);
+    // Another slip, of the right entry, hides nothing.
+    const right = { tapedMains: 3, enteredRight: 9.84 };
+    expect(ids({ ...right, enteredCenter: 1.05, enteredLeft: 3.1 })).toEqual([
+      'wrong-unit-enteredRight',
+      'mixed-units',
+    ]);
+  });
+
   it('quotes both answers and blames nobody', () => {
     const [found] = contradictions(bookOf({ tapedCenter: 3, enteredCenter: 9.84 }));
     expect(found).toEqual({

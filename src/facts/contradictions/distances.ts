@@ -60,12 +60,13 @@ function quotable(book: FactBook): { fact?: NumberFactId } {
   return told(book, 'seatDistance') === undefined ? {} : { fact: 'seatDistance' };
 }
 
+/** Between two entries, where neither is known to be wrong by a true distance: one slip is told once. */
 export const mixedUnits: Check = (book) =>
-  withNumbers(book, ['enteredCenter', 'enteredLeft'], (center, left) => {
-    const slip = slipOf(center ?? 0, left ?? 0);
-    return slip === null
-      ? []
-      : [clash(book, 'mixed-units', 'hard', ['enteredCenter', 'enteredLeft'], UNIT_NOTES[slip])];
+  withNumbers(book, ['enteredCenter', 'enteredLeft'], (center = 0, left = 0) => {
+    const pair = ['enteredCenter', 'enteredLeft'] as const;
+    const isTold = wrongUnit(book).some(({ facts }) => pair.some((entry) => facts.includes(entry)));
+    const slip = slipOf(center, left);
+    return slip === null || isTold ? [] : [clash(book, 'mixed-units', 'hard', pair, UNIT_NOTES[slip])];
   });
 
 export const tapeAgainstLayout: Check = (book) =>
