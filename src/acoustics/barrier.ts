@@ -1,6 +1,7 @@
 /** What stands between a loudspeaker and a seat: a wide edge (seat row, sofa back) or a single head. */
 import { C_AIR } from './air.js';
 import { abs, add, type Complex, complex, div, mul, polar, scale } from './complex.js';
+import { HEAD_RADIUS_M, HEAD_TOP_ABOVE_EAR_M } from './head.js';
 import { finite, notNegative, positive, within } from './input.js';
 import { legendre, sphericalBessel } from './special.js';
 import { SPEECH_BANDS_HZ, speechLoss } from './speech.js';
@@ -67,8 +68,6 @@ export function barrierLossAtSeat(input: SightlineInput): { attenuationDb: numbe
   return { attenuationDb, speechLossDb: speechLoss({ bandLossDb: attenuationDb }).lossDb };
 }
 
-/** Radius of a sphere that stands for a head, m. From memory. */
-export const HEAD_RADIUS_M = 0.0875;
 /** Orders beyond ka after which the partial waves of a head no longer count. */
 const EXTRA_ORDERS = 24;
 
@@ -131,16 +130,13 @@ function scatteredSum(
   return sum;
 }
 
-/** From the top of a head down to its acoustic middle at ear height, m. From memory. */
-const HEAD_TOP_ABOVE_CENTER_M = 0.14;
-
 /**
  * Loss in the 18 speech bands behind a single head, dB, and what speech loses by it. The bright spot of a
  * perfect ball is not granted: a gain counts as no loss.
  */
 export function headLossAtSeat(input: SightlineInput): { attenuationDb: number[]; speechLossDb: number } {
   sightline(input);
-  const centerM = input.headTopM - HEAD_TOP_ABOVE_CENTER_M;
+  const centerM = input.headTopM - HEAD_TOP_ABOVE_EAR_M;
   const toSource = { x: -input.headDistanceM, z: input.sourceHeightM - centerM };
   const toEar = { x: input.earDistanceM - input.headDistanceM, z: input.earHeightM - centerM };
   const sourceDistanceM = Math.hypot(toSource.x, toSource.z);

@@ -3,12 +3,11 @@
  * Left is positive: `levelDb` left louder, `timeMs` left earlier, `imageDeg` to the left.
  */
 import { C_AIR } from './air.js';
+import { HEAD_RADIUS_M } from './head.js';
 import { finite, positive, within } from './input.js';
 
 const RADIANS = Math.PI / 180;
 
-/** Radius of the head as a sphere, m. From memory (textbook); an open auditory toolbox uses the same (read). */
-export const HEAD_RADIUS_M = 0.0875;
 /** Base for which the level and time law was fitted, deg to each side. Read in the published code. */
 const FITTED_HALF_ANGLE_DEG = 30;
 /** Level difference that puts the image at the louder loudspeaker, dB. Read in the published code of the law. */

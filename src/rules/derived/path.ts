@@ -5,6 +5,7 @@ import {
   type SightlineInput,
   sightline,
 } from '../../acoustics/barrier.js';
+import { HEAD_TOP_ABOVE_EAR_M } from '../../acoustics/head.js';
 import { tableEffect } from '../../acoustics/shelf.js';
 import type { Seat } from '../../facts/book.js';
 import { BEARING_FACTS, bearings, headAt, mainBearing, mainHead, requireCenter } from './places.js';
@@ -19,9 +20,6 @@ const PATH_FACTS = [
   'obstacleDistance',
 ] as const;
 type PathFact = (typeof PATH_FACTS)[number];
-
-/** From the ear to the top of the head, m. From memory. */
-const HEAD_TOP_ABOVE_EAR_M = 0.14;
 
 interface Crossing {
   readonly line: SightlineInput;
