@@ -1,4 +1,5 @@
 /** What each seat hears of the center alone, against straight ahead. */
+import { DEEPEST_DB } from '../../acoustics/holes.js';
 import { offAxisCurve } from '../../acoustics/offaxis.js';
 import type { FactId } from '../../facts/catalog.js';
 import { drivers } from '../../rules/derived/drivers.js';
@@ -18,8 +19,6 @@ const TO_HZ = 8000;
 const MOST_CURVES = 4;
 /** Seats whose curves are nowhere further apart than this, dB, share one line. */
 const SAME_DB = 0.05;
-/** The room fills what is deeper, dB: not drawn further down. */
-const DEEPEST_DB = -20;
 
 interface Heard {
   readonly name: string;
@@ -50,7 +49,8 @@ export function offAxisChart(ask: Ask, report: Report): LineChart | undefined {
   const curves = chosen(heard);
   // Where every seat is straight ahead there is nothing to compare.
   if (curves.every(({ points }) => points.every(([, level]) => Math.abs(level) < SAME_DB))) return undefined;
-  const lowest = Math.max(DEEPEST_DB, Math.min(...curves.flatMap(({ points }) => points.map(([, y]) => y))));
+  // The room fills what is deeper.
+  const lowest = Math.max(-DEEPEST_DB, Math.min(...curves.flatMap(({ points }) => points.map(([, y]) => y))));
   return {
     kind: 'lines',
     id: 'off-axis',

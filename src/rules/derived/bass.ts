@@ -1,11 +1,9 @@
 /** Center and subwoofer around their crossover. */
 import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
+import { heardDepthDb } from '../../acoustics/holes.js';
 import { LIMITS } from '../limits.js';
 import { requireCenter } from './places.js';
 import { derive, number, type Reader } from './reader.js';
-
-/** The room fills deeper holes than this, dB. */
-const DEEPEST_DB = 20;
 
 const BOX_FACTS = [
   'centerCount',
@@ -79,7 +77,7 @@ function hole(r: Reader<HoleFact>): { readonly dipDb: number; readonly dipHz: nu
 }
 
 function depth({ dipDb, dipHz }: { readonly dipDb: number | null; readonly dipHz: number }) {
-  return { dipDb: Math.min(DEEPEST_DB, Math.abs(dipDb ?? DEEPEST_DB)), dipHz };
+  return { dipDb: heardDepthDb(dipDb), dipHz };
 }
 
 /** A hole shallower than this has no frequency worth naming, dB. Our own choice. */

@@ -1,5 +1,6 @@
 /** What the driver layout of the center does at the seats, sideways and vertically. */
 import { elevation } from '../../acoustics/elevation.js';
+import { heardDepthDb } from '../../acoustics/holes.js';
 import type { Driver } from '../../acoustics/layouts.js';
 import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
 import type { Grid } from '../../acoustics/radiation.js';
@@ -11,8 +12,6 @@ import { choice, derive, number, type Reader } from './reader.js';
 export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
 export type LayoutFact = (typeof LAYOUT_FACTS)[number];
 
-/** The room fills deeper holes than this, dB: the validity of the off-axis model. */
-const DEEPEST_DB = 20;
 /** A dip shallower than this has no frequency worth naming, dB. Our own choice. */
 const NAMED_DIP_DB = 0.5;
 /** Stands for "at no angle a seat can have". */
@@ -22,8 +21,6 @@ const TREBLE_FROM_HZ = 2000;
 const TREBLE_TO_HZ = 8000;
 /** Half the width of a hand: nobody holds the head still to less, m to each side. Our own choice. */
 const HEAD_SWAY_M = 0.05;
-
-const depth = (dipDb: number): number => Math.min(DEEPEST_DB, Math.abs(dipDb));
 
 interface Box {
   readonly drivers: readonly Driver[];
@@ -47,7 +44,7 @@ function dipAt(box: Box, bearing: Bearing, grid: Grid | undefined): SeatDip {
   const { distanceM } = bearing;
   const azimuthDeg = box.mirrored ? Math.abs(bearing.azimuthDeg) : bearing.azimuthDeg;
   const found = offAxis({ drivers: box.drivers, azimuthDeg, distanceM }, grid);
-  const dipDb = depth(found.dipDb);
+  const dipDb = heardDepthDb(found.dipDb);
   return {
     bearing,
     dipDb,
@@ -104,7 +101,7 @@ function trebleDip(
     { drivers: box, azimuthDeg, distanceM, fromHz: TREBLE_FROM_HZ, toHz: TREBLE_TO_HZ },
     grid,
   );
-  return depth(dip.dipDb);
+  return heardDepthDb(dip.dipDb);
 }
 
 /** The same place, the head moved sideways. */
@@ -127,7 +124,7 @@ function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
   const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
   return r.worst(r.from(bearings), ({ seat, azimuthDeg, distanceM }) => {
     const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
-    return depth(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.sketchGrid()).dipDb);
+    return heardDepthDb(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.sketchGrid()).dipDb);
   }).badness;
 }
 
@@ -143,7 +140,7 @@ function aimDip(r: Reader<(typeof AIM_FACTS)[number]>): number {
       tiltUpDeg,
     });
     const elevationDeg = Math.max(-NEVER_DEG, Math.min(NEVER_DEG, offAxisDeg));
-    return depth(
+    return heardDepthDb(
       offAxis({ drivers: box, azimuthDeg: 0, elevationDeg, distanceM: aheadM }, r.sketchGrid()).dipDb,
     );
   }).badness;

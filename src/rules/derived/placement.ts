@@ -1,13 +1,11 @@
 /** What floor, shelf, bay and wall do to the center. */
 import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+import { heardDepthDb } from '../../acoustics/holes.js';
 import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
 import { LIMITS } from '../limits.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
 import { derive, number, type Reader, SEAT_FACTS } from './reader.js';
-
-/** The room fills deeper holes than this, dB. */
-const DEEPEST_DB = 20;
 
 /** A null above this is none, Hz: the end of hearing, textbook. */
 const HEARD_TO_HZ = 20_000;
@@ -137,7 +135,7 @@ function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefi
   if (firstNullHz === undefined) return { nullHz: undefined, dipDb: 0 };
   const reflection = 1 / Math.hypot(1, (firstNullHz * widthM) / REAR_FALL_HZ_M);
   const { nullDepthDb } = frontWall({ wallDistanceM, listeningDistanceM, reflection });
-  return { nullHz: firstNullHz, dipDb: Math.min(DEEPEST_DB, Math.abs(nullDepthDb ?? DEEPEST_DB)) };
+  return { nullHz: firstNullHz, dipDb: heardDepthDb(nullDepthDb) };
 }
 
 export const placement = {
@@ -169,7 +167,7 @@ export const placement = {
     },
   ),
   shelfDipDb: derive(number('dB', 'dip from the strip of shelf in front of the center'), SHELF_FACTS, (r) =>
-    Math.min(DEEPEST_DB, Math.abs(r.from(shelf).dipDb)),
+    heardDepthDb(r.from(shelf).dipDb),
   ),
   shelfReach: derive(
     number('1', 'bare shelf in front over the way to the spot where it mirrors the voice to the ears'),
