@@ -1,5 +1,6 @@
 /** The room to scale: from above and from the side. */
 import type { Point } from '../../acoustics/arrival.js';
+import { display16x9, METERS_PER_FOOT } from '../../acoustics/practice.js';
 import { floorBounce } from '../../acoustics/reflection.js';
 import { type FactBook, told, type UnitSystem } from '../../facts/book.js';
 import type { FactId } from '../../facts/catalog.js';
@@ -12,15 +13,12 @@ import { nearHz } from './axes.js';
 import type { RoomChart, RoomItem, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
-/** Width of a picture of 16 to 9 over its diagonal. Geometry. */
-const WIDTH_OF_DIAGONAL = 16 / Math.hypot(16, 9);
-const HEIGHT_OF_DIAGONAL = 9 / Math.hypot(16, 9);
 /** Angles smaller than this are straight ahead for people, deg. */
 const STRAIGHT_DEG = 0.5;
 
 const SCALE_BARS: Readonly<Record<UnitSystem, RoomChart['scaleBar']>> = {
   metric: { lengthM: 1, text: '1 m' },
-  imperial: { lengthM: 3 * 0.3048, text: '3 ft' },
+  imperial: { lengthM: 3 * METERS_PER_FOOT, text: '3 ft' },
 };
 
 interface Scene {
@@ -137,7 +135,7 @@ function planSays(
 
 function pictureWidthM(book: FactBook): number | undefined {
   const diagonal = told(book, 'displayDiagonal');
-  return typeof diagonal === 'number' ? diagonal * WIDTH_OF_DIAGONAL : undefined;
+  return typeof diagonal === 'number' ? display16x9({ diagonalM: diagonal }).widthM : undefined;
 }
 
 const sideSceneOf = (r: Reader<FactId>) => {
@@ -254,7 +252,7 @@ function picture(book: FactBook): RoomItem[] {
   const middleM = told(book, 'displayMiddleHeight');
   const diagonalM = told(book, 'displayDiagonal');
   if (typeof middleM !== 'number' || typeof diagonalM !== 'number') return [];
-  const halfM = (diagonalM * HEIGHT_OF_DIAGONAL) / 2;
+  const halfM = display16x9({ diagonalM }).heightM / 2;
   return [{ kind: 'picture', from: [-0.05, middleM - halfM], to: [-0.05, middleM + halfM], name: 'picture' }];
 }
 
