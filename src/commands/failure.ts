@@ -1,23 +1,15 @@
 /** What a person reads when a command fails, and the exit code that goes with it. */
-import { type Problem, problemText, UserError } from '../facts/user-error.js';
+import { type Problem, problemsText, UserError } from '../facts/user-error.js';
 import { EXIT, type ExitCode } from './io.js';
 
-/** Problems told one by one before the rest is only counted. */
-const TOLD = 20;
 /** Set to anything, it adds the stack to an internal fault. */
 export const DEBUG_VARIABLE = 'CENTER_AUDIT_DEBUG';
-
-export function problemsText(problems: readonly Problem[]): string {
-  const more = problems.length - TOLD;
-  const told = problems.slice(0, TOLD).map(problemText);
-  return `${[...told, ...(more > 0 ? [`and ${more} more`] : [])].join('\n')}\n`;
-}
 
 export function failure(
   error: unknown,
   env: Readonly<Record<string, string | undefined>>,
 ): { readonly code: ExitCode; readonly text: string } {
-  if (error instanceof UserError) return { code: EXIT.input, text: problemsText(error.problems) };
+  if (error instanceof UserError) return { code: EXIT.input, text: `${problemsText(error.problems)}\n` };
   const message = error instanceof Error ? error.message : String(error);
   const [first = ''] = message.split('\n');
   const text = [

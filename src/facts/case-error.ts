@@ -1,5 +1,5 @@
 /** Everything that is wrong with a case file, each with its place, what is accepted and an example. */
-import { type Problem, problemText, UserError } from './user-error.js';
+import { type Problem, problemsText, UserError } from './user-error.js';
 
 export interface CaseProblem extends Problem {
   /** `facts.seatDistance`, `seats.1.xM`; '' for the file as a whole. */
@@ -24,9 +24,6 @@ export interface Findings {
   readonly warnings: CaseWarning[];
 }
 
-/** Problems told one by one before the rest is only counted. */
-const TOLD = 20;
-
 export class CaseError extends UserError {
   override readonly problems: readonly [CaseProblem, ...CaseProblem[]];
 
@@ -34,9 +31,7 @@ export class CaseError extends UserError {
     super(first, ...rest);
     this.name = 'CaseError';
     this.problems = [first, ...rest];
-    const more = this.problems.length - TOLD;
-    const told = this.problems.slice(0, TOLD).map(problemText);
-    this.message = [...told, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
+    this.message = problemsText(this.problems);
   }
 
   /** The parts of the first problem, for callers that show one. */

@@ -8,10 +8,8 @@
  * Seats behind stand exactly behind, one row pitch back and one riser up.
  */
 import { type FactBook, type Seat, told } from './book.js';
+import { CASE_LIMITS } from './case-limits.js';
 import { FACTS, type NumberFactId } from './catalog.js';
-
-/** What a listening room in a home holds; the schema limits a list to the same number. */
-const MOST_SEATS = 30;
 
 export interface SeatPlan {
   /** Front row first, from left to right; exactly one is `main`. */
@@ -60,10 +58,13 @@ function defaultOf(id: NumberFactId): number {
   return spec.assume.value;
 }
 
-/** A told count stands even beside "one seat only": the contradiction is told elsewhere, no seat is dropped. */
+/**
+ * Two of the longest rows hold as many seats as a case may list. A told count stands even beside "one seat only":
+ * the contradiction is told elsewhere, no seat is dropped.
+ */
 function rowCount(book: FactBook, number: (id: NumberFactId) => number): number {
   const single = told(book, 'seating') === 'single-seat' && told(book, 'seatCount') === undefined;
-  return single ? 1 : Math.min(MOST_SEATS / 2, Math.max(1, Math.round(number('seatCount'))));
+  return single ? 1 : Math.min(CASE_LIMITS.seats / 2, Math.max(1, Math.round(number('seatCount'))));
 }
 
 function mainOffset(book: FactBook, count: number, spacingM: number, assumed: NumberFactId[]): number {

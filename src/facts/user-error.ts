@@ -16,6 +16,16 @@ export class UserError extends Error {
   }
 }
 
+/** Problems told one by one before the rest is only counted. */
+const TOLD = 20;
+
+/** Problems as lines of plain text: the first ones in full, then how many more there are. */
+export function problemsText(problems: readonly Problem[]): string {
+  const more = problems.length - TOLD;
+  const told = problems.slice(0, TOLD).map(problemText);
+  return [...told, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
+}
+
 /** A problem as lines of plain text. */
 export function problemText(problem: Problem): string {
   return [
