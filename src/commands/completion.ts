@@ -1,14 +1,13 @@
 /** `center-audit completion`: scripts for shells, generated from the command tree. */
 import type { Command, Option } from 'commander';
 import { CALCULATORS } from '../explain/calculators/index.js';
+import { shellQuoted } from '../explain/shell-word.js';
 import { FACT_IDS } from '../facts/catalog.js';
 import { COMPLAINT_IDS } from '../facts/complaints.js';
 import { CAUSE_IDS } from '../rules/cause.js';
 import { EXIT, type ExitCode, type Io } from './io.js';
-import type { SHELLS } from './program.js';
+import { SHELLS, type Shell } from './shells.js';
 import { allOptions, isHidden } from './usage.js';
-
-type Shell = (typeof SHELLS)[number];
 
 /** What stands in one place of a command line: some words, or the name of a file. */
 export type Values = readonly string[] | 'files' | 'nothing';
@@ -79,7 +78,7 @@ function placeValues(name: string, commands: readonly string[]): Values {
     case 'FACT=VALUE':
       return FACT_IDS.map((id) => `${id}=`);
     case 'SHELL':
-      return ['bash', 'zsh', 'fish'];
+      return SHELLS;
     case 'COMMAND':
       return commands;
     default:
@@ -87,15 +86,13 @@ function placeValues(name: string, commands: readonly string[]): Values {
   }
 }
 
-const quote = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
-
 function bashScript(name: string, commands: readonly CommandWords[]): string {
   const values = (found: Values): string =>
     found === 'files'
       ? 'COMPREPLY=($(compgen -f -- "$word")); compopt -o filenames 2>/dev/null'
       : found === 'nothing'
         ? 'COMPREPLY=()'
-        : `COMPREPLY=($(compgen -W ${quote(found.join(' '))} -- "$word"))${found.some((each) => each.endsWith('=')) ? '; compopt -o nospace 2>/dev/null' : ''}`;
+        : `COMPREPLY=($(compgen -W ${shellQuoted(found.join(' '))} -- "$word"))${found.some((each) => each.endsWith('=')) ? '; compopt -o nospace 2>/dev/null' : ''}`;
   const cases = commands.map((command) => {
     const valued = command.options.filter((option) => option.values !== null);
     const places = command.places.map(
@@ -106,7 +103,7 @@ function bashScript(name: string, commands: readonly CommandWords[]): string {
 ${valued.map((option) => `        ${option.flags.join('|')}) ${values(option.values ?? 'nothing')}; return ;;`).join('\n')}${valued.length > 0 ? '\n' : ''}        *) ;;
       esac
       if [[ "$word" == -* ]]; then
-        COMPREPLY=($(compgen -W ${quote(command.options.flatMap((option) => option.flags).join(' '))} -- "$word"))
+        COMPREPLY=($(compgen -W ${shellQuoted(command.options.flatMap((option) => option.flags).join(' '))} -- "$word"))
         return
       fi
       case "$place" in
@@ -132,7 +129,7 @@ ${functionName}() {
     esac
   done
   case "$command" in
-    '') COMPREPLY=($(compgen -W ${quote([...commands.map((command) => command.name), '--help', '--version', '--no-color', '--accessible'].join(' '))} -- "$word")) ;;
+    '') COMPREPLY=($(compgen -W ${shellQuoted([...commands.map((command) => command.name), '--help', '--version', '--no-color', '--accessible'].join(' '))} -- "$word")) ;;
 ${cases.join('\n')}
   esac
 }
@@ -179,26 +176,26 @@ if [[ "$funcstack[1]" == "${functionName}" ]]; then ${functionName} "$@"; else c
 
 function fishScript(name: string, commands: readonly CommandWords[]): string {
   const lines = commands.flatMap((command) => {
-    const inside = `-c ${name} -n ${quote(`__fish_seen_subcommand_from ${command.name}`)}`;
+    const inside = `-c ${name} -n ${shellQuoted(`__fish_seen_subcommand_from ${command.name}`)}`;
     const options = command.options.flatMap(({ flags, help, values }) => {
       const long = flags.find((flag) => flag.startsWith('--'))?.slice(2);
       const short = flags.find((flag) => /^-[^-]$/.test(flag))?.slice(1);
       const names = [...(short ? [`-s ${short}`] : []), ...(long ? [`-l ${long}`] : [])].join(' ');
       const words = Array.isArray(values)
-        ? ` -x -a ${quote(values.join(' '))}`
+        ? ` -x -a ${shellQuoted(values.join(' '))}`
         : values === null
           ? ''
           : ' -r';
-      return [`complete ${inside} ${names}${words} -d ${quote(help)}`];
+      return [`complete ${inside} ${names}${words} -d ${shellQuoted(help)}`];
     });
     const words = command.places.flatMap((place) => (Array.isArray(place) ? place : []));
     const files = command.places.includes('files') ? ' -F' : '';
     const places =
       words.length > 0 || files !== ''
-        ? [`complete ${inside}${files}${words.length > 0 ? ` -a ${quote(words.join(' '))}` : ''}`]
+        ? [`complete ${inside}${files}${words.length > 0 ? ` -a ${shellQuoted(words.join(' '))}` : ''}`]
         : [];
     return [
-      `complete -c ${name} -n __fish_use_subcommand -a ${command.name} -d ${quote(command.summary)}`,
+      `complete -c ${name} -n __fish_use_subcommand -a ${command.name} -d ${shellQuoted(command.summary)}`,
       ...options,
       ...places,
     ];

@@ -1,4 +1,5 @@
 /** `center-audit interview`: holds the conversation, saves it, prints the report. */
+import { shellWord } from '../explain/shell-word.js';
 import { textOptions } from '../explain/terminal.js';
 import { UserError } from '../facts/user-error.js';
 import type { Ending, Store, Style, Terminal } from '../interview/index.js';
@@ -159,9 +160,4 @@ function goOnText(store: Store, folder: string): string {
   const isOurs = store.path().startsWith(folder);
   const command = isOurs ? 'center-audit' : `center-audit interview ${shellWord(store.path())}`;
   return `\nStopped. Every answer is saved: ${store.path()}\nGo on with: ${command}\n`;
-}
-
-/** A path as one word of a command line. */
-function shellWord(path: string): string {
-  return /^[\w@%+=:,./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
 }

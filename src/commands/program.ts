@@ -3,6 +3,7 @@ import { Argument, Command, CommanderError, Option } from 'commander';
 import { FORMATS } from './formats.js';
 import type { ExitCode, GlobalOptions, StreamIo } from './io.js';
 import { wantsJson } from './options.js';
+import { SHELLS } from './shells.js';
 import {
   EXIT_CODES,
   HELP,
@@ -15,7 +16,6 @@ import {
 } from './usage.js';
 
 export const NAME = 'center-audit';
-export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 /** Formats of commands whose result is no report. */
 const PLAIN_FORMATS = ['text', 'json'] as const;
 const PAGE_FORMATS = ['text', 'markdown', 'json'] as const;

@@ -22,6 +22,7 @@ import {
   unknownSection,
 } from '../report-sections.js';
 import type { Report } from '../report-types.js';
+import { shellWord } from '../shell-word.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
 import { sentence } from '../words.js';
 
@@ -92,9 +93,4 @@ function summary(report: Report, caseName: string): Block[] {
 function nextCommand(report: Report, caseName: string, leader: string): string {
   const open = report.verdict.undecided || report.next.kind === 'question';
   return open ? `center-audit interview ${caseName}` : `center-audit why ${caseName} ${leader}`;
-}
-
-/** A path as a shell takes it. */
-function shellWord(text: string): string {
-  return /^[\w./~+,:@%-]+$/.test(text) ? text : `'${text.replaceAll("'", "'\\''")}'`;
 }

@@ -1,0 +1,12 @@
+/** Words of a command line, for commands that people copy and for completion scripts. */
+
+/** Between single quotes, which a shell takes to the letter. */
+export const shellQuoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
+
+/** Letters no shell reads anything into. A tilde is none: some expand it in the middle of a word too. */
+const BARE = /^[\w@%+:,./-][\w@%+=:,./-]*$/;
+
+/** A path as one word of a command line, quoted only where it must be. */
+export function shellWord(path: string): string {
+  return BARE.test(path) ? path : shellQuoted(path);
+}
