@@ -9,7 +9,7 @@ import { reportCauses } from './report-causes.js';
 import { firstText, reportNext, reportPlan } from './report-plan.js';
 import { stepCautions } from './step-cautions.js';
 import { PLAIN_TEXT, type TextOptions } from './terminal.js';
-import { capital, minutesText, plural, sentence } from './words.js';
+import { aboutMinutesText, capital, minutesText, plural, sentence } from './words.js';
 
 const OTHERS_SHOWN = 4;
 
@@ -99,7 +99,7 @@ export function nextBlocks(words: NextWords): Block[] {
     bullets(
       words.others.map(
         (each) =>
-          `${capital(each.label)}: saves about ${minutesText(each.savesMinutes)}, takes ${minutesText(each.minutes)}.`,
+          `${capital(each.label)}: saves ${aboutMinutesText(each.savesMinutes)}, takes ${minutesText(each.minutes)}.`,
       ),
     ),
   ]);

@@ -1,7 +1,7 @@
 /** One source of words: values, units, minutes, costs and templates as people read them, in every format. */
 import type { FactBook, UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
-import { formatValue } from '../facts/format.js';
+import { aboutMinutesText, formatValue, minutesText, plural } from '../facts/format.js';
 import { plainLine } from '../facts/sanitize.js';
 import type { How, Unit } from '../facts/spec.js';
 import type { Cost } from '../rules/cause.js';
@@ -9,6 +9,8 @@ import { type Condition, isLeaf, type VarId } from '../rules/condition.js';
 import { DERIVED, isDerivedId } from '../rules/derived/table.js';
 import type { Mark } from '../rules/sources.js';
 import type { View } from '../rules/view.js';
+
+export { aboutMinutesText, minutesText, plural };
 
 /** What the braces of one rule mean beyond the facts: the limit it compares with. */
 export interface Filling {
@@ -111,18 +113,6 @@ export function answerText(book: FactBook, id: FactId): string | undefined {
 
 export function quantityText(value: number, unit: Unit, units: UnitSystem): string {
   return formatValue(value, unit, { units });
-}
-
-/** `3 minutes`, `half a minute`, `about 2 hours`. */
-export function minutesText(minutes: number): string {
-  if (minutes < 0.75) return 'half a minute';
-  const whole = Math.round(minutes);
-  if (whole < 90) return plural(whole, 'minute');
-  return `about ${plural(Math.round(minutes / 60), 'hour')}`;
-}
-
-export function plural(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 const COSTS: Readonly<Record<Cost, string>> = {

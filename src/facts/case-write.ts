@@ -1,4 +1,5 @@
 /** A book of facts written as a case file that reads back as exactly the same book, and can be edited by hand. */
+import { METERS_PER_FOOT, METERS_PER_INCH } from '../acoustics/practice.js';
 import type { Answer, FactBook, UnitSystem } from './book.js';
 import { CASE_FORMAT, CASE_VERSION } from './case-limits.js';
 import { FACT_IDS, type FactId, factSpec } from './catalog.js';
@@ -72,7 +73,7 @@ function exactText(value: number, spec: NumberSpec, units: UnitSystem): string |
   if (spec.unit !== 'm') return `${value} ${UNIT_TEXT[spec.unit]}`;
   const { written } = spec;
   const metric = [`${short(value * 100)} cm`, `${short(value * 1000)} mm`];
-  const imperial = [`${short(value / 0.0254)} in`, `${short(value / 0.3048)} ft`];
+  const imperial = [`${short(value / METERS_PER_INCH)} in`, `${short(value / METERS_PER_FOOT)} ft`];
   const candidates = [
     formatValue(value, 'm', { units, written, both: false }),
     ...(units === 'imperial' ? imperial : Math.abs(value) < 1 ? metric : []),

@@ -1,4 +1,5 @@
 /** Quantities written for people: in the owner's units first, the other system in brackets. */
+import { METERS_PER_INCH } from '../acoustics/practice.js';
 import type { UnitSystem } from './book.js';
 import type { Unit } from './spec.js';
 
@@ -16,7 +17,6 @@ export interface FormatOptions {
 const STEPS_PER_INCH = 2;
 /** Closer than this to a quarter of an inch it is meant as one: sizes are sold so and listed in whole millimeters. */
 const QUARTER_WITHIN_IN = 0.02;
-const METERS_PER_INCH = 0.0254;
 
 /** A value in SI as people write it: `3.20 m (10 ft 6 in)`, `2.5 kHz`, `-1.5 dB`. */
 export function formatValue(value: number, unit: Unit, options: FormatOptions): string {
@@ -81,6 +81,22 @@ function formatPlain(value: number, unit: Exclude<Unit, 'm'>): string {
     case '1/m2':
       return `${short(value, 0)} per m2`;
   }
+}
+
+/** `3 minutes`, `half a minute`, `about 2 hours`. */
+export function minutesText(minutes: number): string {
+  if (minutes < 0.75) return 'half a minute';
+  const whole = Math.round(minutes);
+  if (whole < 90) return plural(whole, 'minute');
+  return `about ${plural(Math.round(minutes / 60), 'hour')}`;
+}
+
+/** Where minutes are an estimate: `about 3 minutes`, `about 2 hours`. */
+export const aboutMinutesText = (minutes: number): string =>
+  `about ${minutesText(minutes).replace(/^about /, '')}`;
+
+export function plural(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** At most so many decimals; trailing zeros and the minus of a zero are dropped. */

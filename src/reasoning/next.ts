@@ -1,5 +1,6 @@
 /** What to ask or do next, or why to stop. */
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
+import { minutesText as countedMinutes } from '../facts/format.js';
 import type { Family } from '../facts/spec.js';
 import type { Audit } from './audit.js';
 import { couldMakeSense, isAsked, isTest, openFacts } from './hypotheses.js';
@@ -173,8 +174,11 @@ const STOP_WORDS: Record<StopReason, string> = {
   'time-up': 'Nothing that is left fits into the time given.',
 };
 
+/** As everywhere, but in the middle of a sentence that says `about` itself, and where a single one is `a minute`. */
 const minutesText = (minutes: number): string =>
-  minutes < 0.75 ? 'half a minute' : minutes < 1.5 ? 'a minute' : `${Math.round(minutes)} minutes`;
+  countedMinutes(minutes)
+    .replace(/^about /, '')
+    .replace(/^1 minute$/, 'a minute');
 
 /** Why this is proposed: what it can move, minutes saved, minutes it costs. */
 function worthWords(audit: Audit, candidate: Candidate): string {

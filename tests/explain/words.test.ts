@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fillingOf } from '../../src/explain/report-evidence.js';
 import {
+  aboutMinutesText,
   answerText,
   capital,
   effortText,
@@ -180,6 +181,11 @@ describe('small words', () => {
       '1 minute',
       '15 minutes',
       '89 minutes',
+      'about 2 hours',
+    ]);
+    expect([0.2, 15, 120].map(aboutMinutesText)).toEqual([
+      'about half a minute',
+      'about 15 minutes',
       'about 2 hours',
     ]);
   });

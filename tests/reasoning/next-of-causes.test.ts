@@ -141,6 +141,20 @@ describe('the reason given', () => {
     expect(because).toContain(`saves about ${Math.round(candidates[0]?.savesMinutes ?? 0)} minutes`);
     expect(because).toMatch(/” and “.* takes a minute\.$/);
   });
+  it('tells long minutes in hours, as everywhere', () => {
+    const day = (id: string) => ({ remedies: [mend(id, { minutes: 600 })] as const });
+    const { because, candidates } = next(
+      auditOf([
+        small('delay', { ...by(UPMIX), ...day('one') }),
+        small('level', { ...by(UPMIX, 0.8), ...day('two') }),
+        small('aim', { priorDb: 0.5, ...day('three') }),
+        small('height'),
+      ]),
+    );
+    const hours = Math.round((candidates[0]?.savesMinutes ?? 0) / 60);
+    expect(hours).toBeGreaterThan(1);
+    expect(because).toContain(`saves about ${hours} hours on average`);
+  });
   it('rounds a quick question to half a minute, and tells what must be answered with it', () => {
     const quick = auditOf([
       small('delay', by(is('clapRing', 'dry'))),

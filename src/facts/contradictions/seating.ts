@@ -1,6 +1,6 @@
 /** Seats told in two ways. */
 import { type Seat, told } from '../book.js';
-import { formatValue } from '../format.js';
+import { formatValue, plural } from '../format.js';
 import { type Check, type Contradiction, clash, numberOf } from './clash.js';
 
 export const seating: Check = (book) => {
@@ -11,7 +11,7 @@ export const seating: Check = (book) => {
     out.push(clash(book, 'single-seat-but-several', 'hard', ['seating', 'seatCount']));
   }
   if (book.seats.length === 0) return out;
-  const listed = `The case lists ${counted(book.seats.length, 'seat')} in ${counted(rowsOf(book.seats), 'row')}.`;
+  const listed = `The case lists ${plural(book.seats.length, 'seat')} in ${plural(rowsOf(book.seats), 'row')}.`;
   const front = book.seats.filter((seat) => seat.row === Math.min(...book.seats.map((each) => each.row)));
   if (arrangement === 'single-seat' && book.seats.length > 1) {
     out.push(clash(book, 'single-seat-but-list', 'hard', ['seating'], listed));
@@ -23,7 +23,7 @@ export const seating: Check = (book) => {
     out.push(clash(book, 'several-rows-but-list', 'soft', ['seating'], listed));
   }
   if (count !== undefined && count !== front.length) {
-    const note = `The case lists ${counted(front.length, 'seat')} in the front row.`;
+    const note = `The case lists ${plural(front.length, 'seat')} in the front row.`;
     out.push(clash(book, 'seat-count-but-list', 'hard', ['seatCount'], note));
   }
   return out;
@@ -49,8 +49,4 @@ export const mainSeatListed: Check = (book) => {
 
 function rowsOf(seats: readonly Seat[]): number {
   return new Set(seats.map((seat) => seat.row)).size;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
