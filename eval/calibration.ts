@@ -3,8 +3,8 @@ import type { FactBook } from '../src/facts/book.js';
 import type { FactId } from '../src/facts/catalog.js';
 import { allEvidence, auditSync, complaintsOf } from '../src/reasoning/audit.js';
 import { isTest } from '../src/reasoning/hypotheses.js';
-import { calibrationError, logLoss, mean } from '../src/reasoning/metrics.js';
 import { type Ranking, rank } from '../src/reasoning/rank.js';
+import { calibrationError, logLoss, mean } from './metrics.js';
 import { randomFrom } from './random.js';
 import { callOf, type Owner, simulateOwner } from './simulate.js';
 

@@ -3,10 +3,10 @@
  * other owners than usual, from that seed on; `--fit` prints the temperature fitted on owners that are not scored.
  */
 import { auditSync } from '../src/reasoning/audit.js';
-import { mean, median } from '../src/reasoning/metrics.js';
 import { TEMPERATURE } from '../src/reasoning/temperature.js';
 import { calibrate, fitTemperature, SCORED_FROM } from './calibration.js';
 import { DIFFICULTIES, loadCases, type ShippedCase } from './load-cases.js';
+import { mean, median } from './metrics.js';
 import { type Interview, interview, minutesToConfirm, questionnaire } from './policies.js';
 import { randomFrom } from './random.js';
 import { disturbed, hiddenScores, leaderChanges, namesOf, scoreCase } from './score-cases.js';

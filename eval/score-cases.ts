@@ -2,10 +2,10 @@
 import type { FactBook } from '../src/facts/book.js';
 import { FACTS, type FactId, factSpec } from '../src/facts/catalog.js';
 import { allEvidence, auditSync, complaintsOf } from '../src/reasoning/audit.js';
-import { mean, recallAt, reciprocalRank, topIsTrue } from '../src/reasoning/metrics.js';
 import { type Ranking, rank } from '../src/reasoning/rank.js';
 import type { ShippedCase } from './load-cases.js';
 import { truthsOf } from './load-cases.js';
+import { mean, recallAt, reciprocalRank, topIsTrue } from './metrics.js';
 import { type Random, randomFrom } from './random.js';
 
 /** How many of the first causes count as named. */

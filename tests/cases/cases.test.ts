@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CASES_FOLDER, caseList, DIFFICULTIES, loadCases, truthsOf } from '../../eval/load-cases.js';
+import { mean } from '../../eval/metrics.js';
 import { hiddenScores, leaderChanges, scoreCase } from '../../eval/score-cases.js';
-import { mean } from '../../src/reasoning/metrics.js';
 import { CAUSE_IDS, type CauseId } from '../../src/rules/cause.js';
 
 const cases = loadCases();

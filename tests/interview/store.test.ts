@@ -16,10 +16,10 @@ import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { UserError } from '../../src/facts/user-error.js';
 import { begin } from '../../src/interview/conversation.js';
 import { lockFile, takeLock } from '../../src/interview/lock.js';
-import { scriptedTerminal } from '../../src/interview/scripted.js';
 import { hold } from '../../src/interview/session.js';
 import { openStore, type Store } from '../../src/interview/store.js';
 import { listUnfinished } from '../../src/interview/unfinished.js';
+import { scriptedTerminal } from '../support/scriptedTerminal.js';
 import { SETTINGS } from './talk.js';
 
 let folder: string;

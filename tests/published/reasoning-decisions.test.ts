@@ -9,7 +9,7 @@ import {
   meanExcessPercent,
   reciprocalRank,
   topIsTrue,
-} from '../../src/reasoning/metrics.js';
+} from '../../eval/metrics.js';
 import {
   checkOrder,
   outlook,

@@ -1,7 +1,5 @@
-/** A terminal that types a list of lines and remembers everything it was shown. For tests and examples. */
-import type { Prompt, Terminal, Typed } from './port.js';
-
-export const ESCAPE: Typed = { escape: true };
+/** A terminal that types a list of lines and remembers everything it was shown. */
+import type { Prompt, Terminal, Typed } from '../../src/interview/port.js';
 
 export interface Scripted extends Terminal {
   readonly told: readonly string[];

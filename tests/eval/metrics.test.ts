@@ -11,7 +11,7 @@ import {
   recallAt,
   reciprocalRank,
   topIsTrue,
-} from '../../src/reasoning/metrics.js';
+} from '../../eval/metrics.js';
 
 describe('a ranking', () => {
   it('is right at the top when its first is among the true ones', () => {
