@@ -3,10 +3,6 @@ import { type Block, gaugeText, type Inline, type Item, type Line, pieces, piece
 import { padded } from './wrap.js';
 
 /** Blocks one below the other, a blank line between them. */
-export function documentBbcode(blocks: readonly Block[]): string {
-  return `${blocks.map(blockBbcode).join('\n\n')}\n`;
-}
-
 export function blockBbcode(block: Block): string {
   switch (block.kind) {
     case 'heading':

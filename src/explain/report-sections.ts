@@ -1,6 +1,5 @@
 /** The report as parts of a document. Renderers choose the parts and their order; the words are the same everywhere. */
-
-import { nothingOwnText, signed, sureSentence } from './confidence.js';
+import { nothingOwnText, sureSentence } from './confidence.js';
 import {
   type Block,
   bullets,
@@ -26,11 +25,6 @@ const RANKED_SHOWN = 6;
 
 export function titleLine(report: Report): string {
   return report.title ? `Center loudspeaker audit: ${report.title}` : 'Center loudspeaker audit';
-}
-
-export function verdictLines(report: Report): { headline: string; confidence: string; first: string | null } {
-  const { headline, confidence, first } = report.verdict;
-  return { headline: sentence(headline), confidence, first };
 }
 
 /** Verdict, how sure, and what tells the rest apart: the beginning of a page. */
@@ -300,10 +294,4 @@ export function glossarySection(report: Report): Block[] {
     heading(2, 'Words'),
     bullets(report.glossary.map(({ term, meaning }) => `${capital(term)}: ${meaning}.`)),
   ];
-}
-
-/** The balance of one cause in one line: how the number came about. */
-export function balanceLine(cause: ReportCause): string {
-  const groups = cause.groups.map((group) => `${group.title} ${signed(group.decibans)}`);
-  return [`prior ${signed(cause.priorDb)}`, ...groups, `complaints ${signed(cause.sharedDb)}`].join(', ');
 }

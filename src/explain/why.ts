@@ -11,10 +11,8 @@ import type { CauseId } from '../rules/cause.js';
 import { tenthsThatSum } from './balance.js';
 import { signed, weightText } from './confidence.js';
 import { type Block, bullets, heading, type Item, pairs, paragraph, withoutEmpty } from './document.js';
-import { documentText } from './document-text.js';
 import { reportCauses } from './report-causes.js';
 import type { ReportCause, ReportEvidence, ReportGroup } from './report-types.js';
-import { PLAIN_TEXT, type TextOptions } from './terminal.js';
 import { capital, factText, listText, markText, named, plural, sentence } from './words.js';
 
 const STRONGEST_FOR = 3;
@@ -253,13 +251,4 @@ function openBlocks(why: Why): Block[] {
       `Still open for this cause: ${shown.join('; ')}${rest > 0 ? `; ${plural(rest, 'more answer')}` : ''}.`,
     ),
   ];
-}
-
-export function renderWhy(
-  audit: Audit,
-  cause: CauseId,
-  against?: CauseId,
-  options: Partial<TextOptions> = {},
-): string {
-  return documentText(whyBlocks(whyOf(audit, cause, against)), { ...PLAIN_TEXT, ...options });
 }

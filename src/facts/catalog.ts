@@ -14,7 +14,7 @@ import { testFacts } from './families/tests.js';
 import { toneFacts } from './families/tone.js';
 import { upmixFacts } from './families/upmix.js';
 import { wiringFacts } from './families/wiring.js';
-import type { ChoiceSpec, FactSpec, FileSpec, NumberSpec } from './spec.js';
+import type { FactSpec, FileSpec, NumberSpec } from './spec.js';
 
 export const FACTS = {
   ...complaintFacts,
@@ -55,9 +55,6 @@ export function factSpec(id: FactId): FactSpec {
 }
 export function isFactId(id: string): id is FactId {
   return Object.hasOwn(FACTS, id);
-}
-export function isChoice(spec: FactSpec): spec is ChoiceSpec {
-  return spec.kind === 'choice';
 }
 export function isNumber(spec: FactSpec): spec is NumberSpec {
   return spec.kind === 'number';

@@ -116,7 +116,3 @@ export function errorTrace(cause: Cause, rule: Rule, error: unknown): Trace {
   const message = error instanceof Error ? error.message : String(error);
   return { cause: cause.id, rule: rule.id, outcome: 'error', leaves: [], open: [], error: message };
 }
-
-export function evaluatePlain(causes: readonly Cause[], view: View): Trace[] {
-  return causes.flatMap((cause) => cause.rules.map((rule) => traceRule(cause, rule, view)));
-}

@@ -12,7 +12,7 @@ import {
   table,
   withoutEmpty,
 } from '../../src/explain/document.js';
-import { documentBbcode } from '../../src/explain/document-bbcode.js';
+import { blockBbcode } from '../../src/explain/document-bbcode.js';
 import { documentMarkdown } from '../../src/explain/document-markdown.js';
 import { documentText, gaugePlace } from '../../src/explain/document-text.js';
 import { rangeBar } from '../../src/explain/report-evidence.js';
@@ -23,7 +23,7 @@ const text = (blocks: readonly Block[], options: Partial<TextOptions> = {}): str
     .split('\n')
     .slice(0, -1);
 const markdown = (...blocks: readonly Block[]): string => documentMarkdown(blocks).slice(0, -1);
-const bbcode = (...blocks: readonly Block[]): string => documentBbcode(blocks).slice(0, -1);
+const bbcode = (...blocks: readonly Block[]): string => blocks.map(blockBbcode).join('\n\n');
 const EMPTY: readonly Block[] = [
   bullets([]),
   table(['a'], []),

@@ -4,7 +4,7 @@ import { marked } from 'marked';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { type Block, heading, pairs, paragraph } from '../../src/explain/document.js';
-import { documentBbcode, inert } from '../../src/explain/document-bbcode.js';
+import { blockBbcode, inert } from '../../src/explain/document-bbcode.js';
 import { documentMarkdown } from '../../src/explain/document-markdown.js';
 import type { Report } from '../../src/explain/report-types.js';
 import type { FactBook } from '../../src/facts/book.js';
@@ -257,7 +257,7 @@ describe('hostile text', () => {
       { kind: 'quote', text },
       { kind: 'code', text },
     ];
-    expectCleanBbcode(documentBbcode(blocks));
+    expectCleanBbcode(`${blocks.map(blockBbcode).join('\n\n')}\n`);
     const fromMarkdown = marked.parse(documentMarkdown(blocks), { async: false, gfm: true });
     for (const [tag] of fromMarkdown.matchAll(/<[^>]*>/g))
       expect(tag).toMatch(/^<\/?(h2|p|strong|code|ul|li|table|thead|tbody|tr|th|td|blockquote|pre)\b/);

@@ -1,7 +1,6 @@
 /** A cause in full and in a line, as parts of the report. */
 import { describe, expect, it } from 'vitest';
 import {
-  balanceLine,
   causeSection,
   evidenceLine,
   leadingSection,
@@ -99,12 +98,6 @@ describe('a cause in full', () => {
     expect(text).toContain('2. Title of level');
     expect(text).not.toContain('Title of aim');
     expect(partText(leadingSection, { causes: causes.slice(0, 2) })).toMatch(/^THE LEADING CAUSE\n/);
-  });
-  it('has its balance in one line', () => {
-    const groups = [{ title: 'where heard', decibans: 7.84 }] as never;
-    expect(balanceLine(madeCause('delay', { groups, sharedDb: -2 }))).toBe(
-      'prior -10.0, where heard +7.8, complaints -2.0',
-    );
   });
 });
 

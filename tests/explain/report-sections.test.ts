@@ -7,7 +7,6 @@ import {
   titleLine,
   toldLine,
   toldSection,
-  verdictLines,
   verdictSection,
 } from '../../src/explain/report-sections.js';
 import type { ReportCause, ReportSeparator } from '../../src/explain/report-types.js';
@@ -23,14 +22,9 @@ import {
 } from './madeReport.js';
 
 describe('title and verdict', () => {
-  it('are named by the case and end as sentences', () => {
+  it('are named by the case', () => {
     expect(titleLine(madeReport({ title: 'Sofa' }))).toBe('Center loudspeaker audit: Sofa');
     expect(titleLine(madeReport())).toBe('Center loudspeaker audit');
-    expect(verdictLines(madeReport({ verdict: { first: 'turn it' } }))).toEqual({
-      headline: 'The center comes late.',
-      confidence: 'likely, about 80 %',
-      first: 'turn it',
-    });
   });
   it('say what to do first and what tells the causes apart, where there is any', () => {
     expect(partText(verdictSection, {})).toBe(

@@ -1,11 +1,12 @@
 /** Why one cause and not another, for made-up causes whose decibans are known beforehand. */
 import { describe, expect, it } from 'vitest';
-import { renderWhy, type Why, whyOf } from '../../src/explain/why.js';
+import { type Why, whyOf } from '../../src/explain/why.js';
 import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
 import type { Audit } from '../../src/reasoning/audit.js';
 import { atLeast, is } from '../../src/rules/condition.js';
 import { absentDb, givenDb } from '../../src/rules/weight.js';
 import { auditOf, mend, ruleOn, small, whenTest } from '../reasoning/smallCauses.js';
+import { whyText } from './whyText.js';
 
 const GROUPS = {
   g: 'independent',
@@ -40,7 +41,7 @@ const TOLD = {
   testMuteDisplay: 'same',
 } as const;
 const rich = (): Audit => auditOf([many, small('level', { priorDb: -6 })], TOLD);
-const flat = (...of: Parameters<typeof renderWhy>): string => renderWhy(...of).replace(/\s+/g, ' ');
+const flat = (...of: Parameters<typeof whyText>): string => whyText(...of).replace(/\s+/g, ' ');
 
 describe('the balance of a cause', () => {
   it('has a line for every group, the complaints and last the prior, and sums to its decibans', () => {
@@ -154,7 +155,7 @@ describe('the page', () => {
     expect(page).toMatch(/- \+5\.\d yes\.? \(substantial, for it\) Reason: why Source: /i);
   });
   it('is as wide as it is asked to be', () => {
-    const lines = renderWhy(rich(), 'delay', undefined, { width: 40 }).split('\n');
+    const lines = whyText(rich(), 'delay', undefined, { width: 40 }).split('\n');
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(40);
   });
 });

@@ -2,11 +2,12 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareReport, renderCompare, renderTry, tryReport } from '../../src/explain/change-words.js';
 import { nextWords, renderNext } from '../../src/explain/next-words.js';
-import { renderWhy, whyOf } from '../../src/explain/why.js';
+import { whyOf } from '../../src/explain/why.js';
 import { withAnswer } from '../../src/facts/book.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { anyBook } from '../support/books.js';
 import { LOBING, SPARSE, told } from './books.js';
+import { whyText } from './whyText.js';
 
 const audit = auditSync(LOBING);
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
@@ -14,7 +15,7 @@ const tenths = (text: string): number => Math.round(Number(text) * 10);
 
 describe('why', () => {
   const why = whyOf(audit, 'driver-layout', 'delay');
-  const page = renderWhy(audit, 'driver-layout', 'delay');
+  const page = whyText(audit, 'driver-layout', 'delay');
 
   it('sums exactly', () => {
     const sum = why.lines.reduceRight((total, line) => total + line.decibans, 0);

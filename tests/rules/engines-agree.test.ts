@@ -7,10 +7,15 @@ import type { Cause, Rule } from '../../src/rules/cause.js';
 import { type Condition, variablesOf } from '../../src/rules/condition.js';
 import { viewOf } from '../../src/rules/derived/view.js';
 import { evaluate } from '../../src/rules/engine.js';
+import type { Trace } from '../../src/rules/evidence.js';
 import { CAUSES } from '../../src/rules/index.js';
-import { evaluatePlain, verdictOf } from '../../src/rules/plain.js';
+import { traceRule, verdictOf } from '../../src/rules/plain.js';
 import type { Reading, View } from '../../src/rules/view.js';
 import { anyBook } from '../support/books.js';
+
+/** All rules of some causes by the plain evaluator. */
+const evaluatePlain = (causes: readonly Cause[], view: View): Trace[] =>
+  causes.flatMap((cause) => cause.rules.map((rule) => traceRule(cause, rule, view)));
 
 /** A view over made-up values: what is not given is unknown. */
 function viewFrom(values: Readonly<Record<string, number | string>>): View {

@@ -3,7 +3,6 @@ import { nearest } from '../../facts/nearest.js';
 import { quoted } from '../../facts/sanitize.js';
 import { UserError } from '../../facts/user-error.js';
 import { type Block, heading } from '../document.js';
-import { documentHtml } from '../document-html.js';
 import { documentMarkdown } from '../document-markdown.js';
 import { documentText } from '../document-text.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
@@ -70,5 +69,3 @@ export function renderPagesText(pages: readonly Page[], options: Partial<TextOpt
 }
 export const renderPagesMarkdown = (pages: readonly Page[]): string =>
   pages.map((page) => documentMarkdown(pageBlocks(page))).join('\n');
-export const renderPagesHtml = (pages: readonly Page[]): string =>
-  pages.map((page) => documentHtml(pageBlocks(page))).join('\n');

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { handbook } from '../../../src/explain/pages/handbook.js';
-import { verdictLines } from '../../../src/explain/report-sections.js';
+import { sentence } from '../../../src/explain/words.js';
 import type { FactBook } from '../../../src/facts/book.js';
 import { plainLine, plainText } from '../../../src/facts/sanitize.js';
 import { pageOf, type ShippedPage, shippedPage, shippedPages } from '../../support/shippedPages.js';
@@ -128,9 +128,9 @@ describe('the first things on the page', () => {
   it('are what is wrong, how sure that is, and what to do first', () => {
     everyPage(({ name, html, report }) => {
       const first = wordsOf(html.slice(html.indexOf('<main'), html.indexOf('<nav')));
-      const { headline, confidence } = verdictLines(report);
+      const { headline, confidence } = report.verdict;
       const [step] = report.plan;
-      expect(missing([headline, ...(step ? [step.title] : [])], first), name).toEqual([]);
+      expect(missing([sentence(headline), ...(step ? [step.title] : [])], first), name).toEqual([]);
       expect(missing([confidence], first.toLowerCase()), name).toEqual([]);
     });
   });

@@ -4,7 +4,6 @@ import {
   allPages,
   pageBlocks,
   pagesOf,
-  renderPagesHtml,
   renderPagesMarkdown,
   renderPagesText,
   suggestions,
@@ -27,11 +26,10 @@ describe('a page', () => {
       { kind: 'paragraph', line: 'Compare.' },
     ]);
   });
-  it('is written as text, Markdown and HTML, one after the other where several are meant', () => {
+  it('is written as text and Markdown, one after the other where several are meant', () => {
     const pages = [PAGE, { ...PAGE, id: 'second' }];
     expect(renderPagesText(pages)).toMatch(/Home test testTape[\s\S]+Compare\.\n[\s\S]+Home test second/);
     expect(renderPagesMarkdown(pages).match(/^# Tape check$/gm)).toHaveLength(2);
-    expect(renderPagesHtml(pages).match(/<h1[^>]*>Tape check<\/h1>/g)).toHaveLength(2);
   });
   it('is as wide as told', () => {
     const long: Page = { ...PAGE, blocks: [{ kind: 'paragraph', line: 'word '.repeat(60) }] };
