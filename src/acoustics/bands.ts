@@ -85,14 +85,3 @@ export function gridStepDecades(grid: ArrayLike<number>): number {
   const last = grid.length - 1;
   return Math.log10((grid[last] ?? 1) / (grid[0] ?? 1)) / last;
 }
-
-/** Sub-points that make the level of a band, as in the project's reference tables. */
-const BAND_POINTS = 48;
-
-/** Level in dB of the power mean of `powerAt(frequencyHz)` over the third-octave band around `centerHz`. */
-export function bandLevelDb(centerHz: number, powerAt: (frequencyHz: number) => number): number {
-  const { lowerHz, upperHz } = thirdOctaveEdgesHz(centerHz);
-  let sum = 0;
-  for (const frequencyHz of logGrid(lowerHz, upperHz, BAND_POINTS)) sum += powerAt(frequencyHz);
-  return 10 * Math.log10(sum / BAND_POINTS);
-}

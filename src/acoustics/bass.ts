@@ -2,6 +2,9 @@
  * Bass management: how center and subwoofer add around the crossover, given what the box does by itself.
  * H = HP_e(f) box(f) +- LP(f) sub(f) e^(-j omega tau), LP the LR4 low-pass of the processor (common practice:
  * 24 dB per octave). Box and sub are minimum-phase models, room and placement are left out.
+ *
+ * For checks only, no rule reads them: `bassSumCurve` proves the hole that is found, `delayErrorAtCrossoverDb` is the
+ * closed form of published rows.
  */
 
 import { logGrid } from './bands.js';

@@ -1,6 +1,6 @@
 /**
  * Combing: what a delayed copy of the same sound does to the spectrum, how much of it hearing resolves, and
- * what content shared by mains and center does at a seat.
+ * what content shared by mains and center does at a seat. `erbNumber` is for published rows only.
  */
 import { C_AIR } from './air.js';
 import { distanceM, type Point, type Triple } from './arrival.js';

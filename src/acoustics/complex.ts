@@ -4,7 +4,6 @@ export type Complex = { readonly re: number; readonly im: number };
 
 export const ZERO: Complex = { re: 0, im: 0 };
 export const ONE: Complex = { re: 1, im: 0 };
-export const J: Complex = { re: 0, im: 1 };
 
 export const complex = (re: number, im = 0): Complex => ({ re, im });
 export const polar = (magnitude: number, angleRad: number): Complex => ({

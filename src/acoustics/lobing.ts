@@ -4,6 +4,7 @@
  * With psi = pi f d sin(angle) / c and x = f / fc, the level relative to the axis is
  * |cos psi + x^n| / (1 + x^n) for Linkwitz-Riley of order n, and sqrt((cos^2 psi + x^6) / (1 + x^6)) for BW3,
  * whose tweeter stands in quadrature. (Follows from the filters; checked against the full model.)
+ * `mtmPointDb` and `mtmFirstNullRatio` are for those checks and for published rows: no rule reads them.
  */
 import { C_AIR } from './air.js';
 import { boundedMemo } from './cache.js';

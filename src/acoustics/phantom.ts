@@ -1,5 +1,6 @@
 /**
  * The image between two loudspeakers by level and time, its crosstalk null, and how wide the seat may be.
+ * That width, `sweetSpotWidthM`, is held by published rows and read by no rule: rules judge the seats there are.
  * Left is positive: `levelDb` left louder, `timeMs` left earlier, `imageDeg` to the left.
  */
 import { C_AIR } from './air.js';
@@ -43,7 +44,7 @@ export type Phantom = { readonly imageDeg: number; readonly crosstalkNullHz: num
 /**
  * Image by the fitted level and time law: shift = time / full time + level / 17 dB, two thirds of the half base
  * at half shift, the rest at half the rate. Full time is 1 ms at +-30 deg and follows the ear delay for other
- * bases. Cues of the same sign add as published; opposing cues are our extension (above 1 ms use `precedence`).
+ * bases. Cues of the same sign add as published; opposing cues are our extension.
  * @param halfAngleDeg above 0 to 90 deg.
  */
 export function phantom({

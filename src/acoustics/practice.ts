@@ -1,5 +1,8 @@
-/** Everyday dimensions of living rooms and menus, and conversions. */
-import { finite, positive } from './input.js';
+/**
+ * Everyday dimensions of living rooms and menus, and units. `DISTANCE_STEPS_M` is what reference checks hold; the
+ * step of a system is asked, so that no rule reads the list.
+ */
+import { positive } from './input.js';
 
 /** Length of a foot, m. Exact by definition. */
 export const METERS_PER_FOOT = 0.3048;
@@ -23,8 +26,3 @@ export function display16x9({ diagonalM }: { diagonalM: number }): { widthM: num
   positive('diagonalM', diagonalM);
   return { widthM: (16 * diagonalM) / DISPLAY_DIAGONAL, heightM: (9 * diagonalM) / DISPLAY_DIAGONAL };
 }
-
-/** Feet to meters, exact. */
-export const feetToMeters = (feet: number): number => finite('feet', feet) * METERS_PER_FOOT;
-/** Inches to meters, exact. */
-export const inchesToMeters = (inches: number): number => finite('inches', inches) * METERS_PER_INCH;

@@ -1,6 +1,6 @@
 /**
  * Reflections by the method of images (textbook): floor, wall behind the loudspeaker, and the power a
- * loudspeaker gains near walls.
+ * loudspeaker gains near walls. The gain, `boundaryGainDb`, is held by published rows and read by no rule.
  */
 import { C_AIR } from './air.js';
 import { gridStepDecades, logGrid, smoothPower, THIRD_OCTAVE_DECADES, THIRD_OCTAVE_EDGE } from './bands.js';

@@ -1,4 +1,7 @@
-/** What follows from a screen: the wave thrown back and forth behind it, and the shelf that makes up for its loss. */
+/**
+ * What follows from a screen: the wave thrown back and forth behind it, and the shelf that makes up for its loss.
+ * The first, `screenBackWave`, is an upper bound that published rows hold; no rule reads it.
+ */
 import { C_AIR } from './air.js';
 import { gridStepDecades, logGrid, smoothPower } from './bands.js';
 import { add, type Complex, complex, mul, ONE, polar, power, scale, sub } from './complex.js';

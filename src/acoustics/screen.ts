@@ -1,7 +1,8 @@
 /**
  * Sheets in front of the center: perforated vinyl, woven cloth. Impedance of the openings in parallel with the
  * moving sheet (textile or membrane as a parallel connection: Kang & Fuchs 1999, abstract read), transmission
- * T = 1 / (1 + z cos(theta) / (2 rho c)).
+ * T = 1 / (1 + z cos(theta) / (2 rho c)). `screenReflection`, `screenF3Hz` and `tweeterPowerFactor` are what published
+ * rows hold of it; no rule reads them.
  */
 import { C_AIR, MU_AIR, RHO_AIR } from './air.js';
 import { add, type Complex, complex, div, mul, ONE, scale, sub } from './complex.js';

@@ -4,6 +4,7 @@
  * The image method alone is wrong here, since the mirror point usually lies in front of the edge. The strip is
  * weighted with Fresnel-Kirchhoff edge terms instead: r = Rc [F(v_near) - F(v_far)] (d1 / d2).
  * Compared with a two-dimensional boundary-element computation it is within about 2 dB and errs to the bad side.
+ * `shelfStrip` and `tableStrip` tell it at one frequency, for published and computed rows: no rule reads them.
  */
 import { C_AIR } from './air.js';
 import { THIRD_OCTAVE_DECADES } from './bands.js';

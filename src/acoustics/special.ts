@@ -7,6 +7,7 @@ const BESSEL_INTEGRAL_MARGIN = 40;
 /**
  * J1(x) for real x to about 1e-15, by Bessel's integral (1/pi) int cos(t - x sin t) dt over 0..pi.
  * The integrand is periodic, so the trapezoid rule converges faster than any power of the step.
+ * Too slow for the models: it is the proof of `jincFast`.
  */
 export function besselJ1(x: number): number {
   const steps = Math.ceil(Math.abs(x)) + BESSEL_INTEGRAL_MARGIN;
@@ -47,11 +48,6 @@ export function jincFast(x: number): number {
     y * (-0.2002690873e-3 + y * (0.8449199096e-5 + y * (-0.88228987e-6 + y * 0.105787412e-6)));
   const j1 = Math.sqrt(2 / (Math.PI * ax)) * (Math.cos(phase) * inPhase - z * Math.sin(phase) * quadrature);
   return (2 * j1) / ax;
-}
-
-/** J1(x) by rational approximation, error below 1e-7. */
-export function besselJ1Fast(x: number): number {
-  return (x / 2) * jincFast(x);
 }
 
 /**

@@ -2,6 +2,7 @@
  * Does the center sound like the mains? Three measured responses on one grid, level-aligned by the median
  * (a mean is biased by the very hole one is looking for), compared by third-octave bands, and a bounded
  * correction where one helps. Method: acoustic model of this project, computed there against a synthetic case.
+ * `levelOffset` is its first step by itself, as published rows hold it.
  */
 import { thirdOctaveCenterHz, thirdOctaveEdgesHz } from './bands.js';
 import type { Filter } from './filter.js';

@@ -2,6 +2,7 @@
  * Two channels to three: what goes where, how much stage width is kept, what mains and center share, and how
  * firm the image stays off the middle. A source panned at phi has a = cos phi left and b = sin phi right
  * (constant power); extraction lambda takes lambda min(a, b) from both and feeds the center by one of the laws.
+ * What becomes of ambience, `diffuse`, is held by published rows and read by no rule.
  */
 import { C_AIR } from './air.js';
 import { finite, oneOf, positive, within } from './input.js';

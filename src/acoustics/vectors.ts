@@ -1,6 +1,7 @@
 /**
  * Where a sound fed to several loudspeakers is heard: velocity and energy vectors, tangent and sine law.
- * Angles are seen from the listener, left positive.
+ * Angles are seen from the listener, left positive. The two laws are for published rows: they prove the velocity
+ * vector, and no rule reads them.
  */
 import { finite, positive, within } from './input.js';
 

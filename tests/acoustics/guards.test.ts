@@ -13,18 +13,16 @@ import * as layouts from '../../src/acoustics/layouts.js';
 import * as lobing from '../../src/acoustics/lobing.js';
 import * as offaxis from '../../src/acoustics/offaxis.js';
 import * as phantom from '../../src/acoustics/phantom.js';
-import * as piston from '../../src/acoustics/piston.js';
 import * as polarity from '../../src/acoustics/polarity.js';
-import * as practice from '../../src/acoustics/practice.js';
-import * as precedence from '../../src/acoustics/precedence.js';
 import * as reflection from '../../src/acoustics/reflection.js';
 import * as screen from '../../src/acoustics/screen.js';
 import * as extras from '../../src/acoustics/screen-extras.js';
 import * as shelf from '../../src/acoustics/shelf.js';
 import * as speech from '../../src/acoustics/speech.js';
-import * as speechIndex from '../../src/acoustics/speech-index.js';
 import * as upmix from '../../src/acoustics/upmix.js';
 import * as vectors from '../../src/acoustics/vectors.js';
+import * as precedence from '../support/precedence.js';
+import * as speechIndex from '../support/speechIndex.js';
 
 type Numbers = Record<string, number>;
 /** A model as a function of numbers by name, and numbers it takes. */
@@ -174,14 +172,11 @@ const ROWS: readonly Row[] = [
     { halfBaseM: 1.5, distanceM: 3, maxShiftDeg: 5 },
     (n) => phantom.sweetSpotWidthM(n as never),
   ],
-  ['pistonDirectivity', { kaSinTheta: 1 }, (n) => piston.pistonDirectivity(pick(n, 'kaSinTheta'))],
   [
     'sharedPolarityChangeDb',
     { sideGain: 0.5, centerGain: 1 },
     (n) => polarity.sharedPolarityChangeDb(n as never),
   ],
-  ['feetToMeters', { feet: 3 }, (n) => practice.feetToMeters(pick(n, 'feet'))],
-  ['inchesToMeters', { inches: 3 }, (n) => practice.inchesToMeters(pick(n, 'inches'))],
   ['erfc', { x: 1 }, (n) => precedence.erfc(pick(n, 'x'))],
   [
     'precedenceImage',

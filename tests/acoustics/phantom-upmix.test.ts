@@ -2,13 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { phantom, phantomAtSeat, sweetSpotWidthM } from '../../src/acoustics/phantom.js';
 import {
-  erfc,
-  lagWeight,
-  levelToRecenterDb,
-  lowerGamma,
-  precedenceImage,
-} from '../../src/acoustics/precedence.js';
-import {
   diffuse,
   offSeatImage,
   sharedContent,
@@ -19,6 +12,7 @@ import {
   widthRetained,
 } from '../../src/acoustics/upmix.js';
 import { energyVector, sineLawDeg, tangentLawDeg, velocityVector } from '../../src/acoustics/vectors.js';
+import { erfc, lagWeight, levelToRecenterDb, lowerGamma, precedenceImage } from '../support/precedence.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const pan = number(0, 90);

@@ -3,9 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { soundSpeed } from '../../src/acoustics/air.js';
 import { boundedMemo } from '../../src/acoustics/cache.js';
 import { azimuthDeg, elevation } from '../../src/acoustics/elevation.js';
-import { pistonDb, pistonDirectivity } from '../../src/acoustics/piston.js';
 import { sharedPolarityChangeDb } from '../../src/acoustics/polarity.js';
-import { display16x9, feetToMeters } from '../../src/acoustics/practice.js';
+import { display16x9 } from '../../src/acoustics/practice.js';
 
 describe('elevation', () => {
   it('of a center on low furniture, ear 1.05 m, at 2, 3 and 4 m', () => {
@@ -92,19 +91,10 @@ describe('the rest of the ground', () => {
     expect(() => soundSpeed(-300)).toThrow(/temperatureC is -300; accepted/);
   });
 
-  it('a piston is 3 dB down at ka sin(theta) 1.614 and half as strong at 2.215', () => {
-    // Computed, project reference; the formula was read.
-    expect(pistonDb(1.614)).toBeCloseTo(-3, 2);
-    expect(pistonDirectivity(2.215)).toBeCloseTo(0.5, 3);
-    expect(pistonDirectivity(0)).toBe(1);
-    expect(() => pistonDirectivity(-1)).toThrow(/kaSinTheta/);
-  });
-
-  it('a 16:9 picture is 0.8716 x 0.4903 of its diagonal; ten feet are 3.048 m', () => {
+  it('a 16:9 picture is 0.8716 x 0.4903 of its diagonal', () => {
     const { widthM, heightM } = display16x9({ diagonalM: 1 });
     expect(widthM).toBeCloseTo(0.8716, 4);
     expect(heightM).toBeCloseTo(0.4903, 4);
-    expect(feetToMeters(10)).toBeCloseTo(3.048, 12);
     expect(() => display16x9({ diagonalM: 0 })).toThrow(/diagonalM/);
   });
 

@@ -18,17 +18,16 @@ import {
   pairNull,
 } from '../../src/acoustics/lobing.js';
 import { offAxis } from '../../src/acoustics/offaxis.js';
-import { pistonDb, pistonDirectivity } from '../../src/acoustics/piston.js';
 import {
   DISTANCE_STEPS_M,
   display16x9,
-  feetToMeters,
-  inchesToMeters,
+  METERS_PER_FOOT,
+  METERS_PER_INCH,
   SEATED_EAR_HEIGHT_M,
 } from '../../src/acoustics/practice.js';
 import { boundaryGainDb, floorBounce, frontWall } from '../../src/acoustics/reflection.js';
 import { fresnelHalf, shelfEffect, shelfSpecular, shelfStrip } from '../../src/acoustics/shelf.js';
-import { besselJ1, fresnel } from '../../src/acoustics/special.js';
+import { besselJ1, fresnel, jincFast } from '../../src/acoustics/special.js';
 import { SPEECH_IMPORTANCE, speechLoss } from '../../src/acoustics/speech.js';
 import published from './data/acoustics-checks.json' with { type: 'json' };
 
@@ -135,8 +134,8 @@ const compute: Record<string, (inputs: Inputs) => unknown> = {
   'math.fresnel': (i) => ({ C: fresnel(num(i, 'v')).c, S: fresnel(num(i, 'v')).s }),
   'speech.bandImportance': () => SPEECH_IMPORTANCE.reduce((sum, value) => sum + value, 0),
   'speech.weightedLoss': (i) => speechLoss({ bandLossDb: list(i, 'bandLoss_dB') }).lossDb,
-  'directivity.piston_dB': (i) => pistonDb(num(i, 'ka_sinTheta')),
-  'directivity.piston_abs': (i) => Math.abs(pistonDirectivity(num(i, 'ka_sinTheta'))),
+  'directivity.piston_dB': (i) => 20 * Math.log10(Math.abs(jincFast(num(i, 'ka_sinTheta')))),
+  'directivity.piston_abs': (i) => Math.abs(jincFast(num(i, 'ka_sinTheta'))),
   'crossover.magnitude_dB': (i) =>
     list(i, 'f').map((f) => levelDb((i.pass === 'low' ? lowPass : highPass)(xo(i, 'type'), num(i, 'fc'), f))),
   'crossover.sumRipple_dB': (i) => {
@@ -227,11 +226,11 @@ const compute: Record<string, (inputs: Inputs) => unknown> = {
   'placement.centreAzimuth_deg': (i) => azimuthDeg({ offsetM: num(i, 'x0'), distanceM: num(i, 'D') }),
   'placement.flushBaffleGain_dB': (i) => list(i, 'f').map(flushGainDb),
   'practice.tv16x9_m': (i) => {
-    const { widthM, heightM } = display16x9({ diagonalM: inchesToMeters(num(i, 'diag_in')) });
+    const { widthM, heightM } = display16x9({ diagonalM: num(i, 'diag_in') * METERS_PER_INCH });
     return { w: widthM, h: heightM };
   },
   'practice.seatAzimuth_deg': (i) => azimuthDeg({ offsetM: num(i, 'seat_x'), distanceM: num(i, 'D') }),
-  'practice.feetToMetres': (i) => feetToMeters(num(i, 'ft')),
+  'practice.feetToMetres': (i) => num(i, 'ft') * METERS_PER_FOOT,
   'practice.seatedEarHeight_m': () => ({
     default: SEATED_EAR_HEIGHT_M.usual,
     min: SEATED_EAR_HEIGHT_M.least,

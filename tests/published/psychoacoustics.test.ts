@@ -15,9 +15,9 @@ import {
   phantomAtSeat,
   sweetSpotWidthM,
 } from '../../src/acoustics/phantom.js';
-import { lagWeight, levelToRecenterDb, precedenceImage } from '../../src/acoustics/precedence.js';
 import { upmixGains } from '../../src/acoustics/upmix.js';
 import { energyVector, sineLawDeg, tangentLawDeg, velocityVector } from '../../src/acoustics/vectors.js';
+import { lagWeight, levelToRecenterDb, precedenceImage } from '../support/precedence.js';
 
 const HALF_BASE_DEG = 30;
 /** Speed of sound in the sources of this file, m/s. */

@@ -5,8 +5,8 @@
 import { describe, expect, it } from 'vitest';
 import { type BassInput, bassSum } from '../../src/acoustics/bass.js';
 import { type Filter, filter } from '../../src/acoustics/filter.js';
-import { erfc, lowerGamma } from '../../src/acoustics/precedence.js';
 import { screen } from '../../src/acoustics/screen.js';
+import { erfc, lowerGamma } from '../support/precedence.js';
 import table from './data/scipy-time-tone.json' with { type: 'json' };
 
 describe(`SciPy ${table.versions.scipy}`, () => {

@@ -1,9 +1,10 @@
 /**
  * Energy vector with precedence: the later of two sounds counts less, the more so the later and weaker it is.
- * Formula and constants read in open code after a published model (Stitt, Bertet, van Walstijn 2016).
+ * Formula and constants read in open code after a published model (Stitt, Bertet, van Walstijn 2016). No rule uses it: it is an outside
+ * measure of the fitted law of the phantom image, and published rows hold it.
  */
-import { finite, notNegative, within } from './input.js';
-import { energyVector, type ImageVector } from './vectors.js';
+import { finite, notNegative, within } from '../../src/acoustics/input.js';
+import { energyVector, type ImageVector } from '../../src/acoustics/vectors.js';
 
 /** Rate at which the lag loses its weight with delay, 1/ms. Read in the code. */
 const DELAY_RATE_PER_MS = 1.09;

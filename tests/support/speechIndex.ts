@@ -3,8 +3,8 @@
  * transcribed in two independent public implementations; the standard itself was not opened. It anchors the band
  * importances that every speech loss of this project rests on: they reproduce its published cases.
  */
-import { finite } from './input.js';
-import { SPEECH_IMPORTANCE } from './speech.js';
+import { finite } from '../../src/acoustics/input.js';
+import { SPEECH_IMPORTANCE } from '../../src/acoustics/speech.js';
 
 /** Nominal centers of the 18 bands, Hz, as the procedure reckons with them (Table 3). */
 const BANDS_HZ: readonly number[] = [
