@@ -1,6 +1,6 @@
 /** Why a question is asked: what its answers would do to the causes, minutes saved, minutes it costs. */
 
-import { listText, minutesText } from '../explain/words.js';
+import { aboutMinutesText, listText, minutesText } from '../explain/words.js';
 import { withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { auditSync } from '../reasoning/audit.js';
@@ -52,7 +52,7 @@ const plain = (probability: number): string => probabilityText(probability).repl
 
 function worthLine({ savesMinutes, minutes }: Candidate): string {
   const saves =
-    savesMinutes < 0.25 ? 'It saves hardly a minute' : `It saves about ${minutesText(savesMinutes)}`;
+    savesMinutes < 0.25 ? 'It saves hardly a minute' : `It saves ${aboutMinutesText(savesMinutes)}`;
   return `${saves} of looking on average, and takes ${minutesText(minutes)}.`;
 }
 

@@ -16,11 +16,11 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { begin } from '../../src/interview/conversation.js';
-import { type Scripted, scriptedTerminal } from '../../src/interview/scripted.js';
 import { type Ending, hold } from '../../src/interview/session.js';
 import { openStore, type Store } from '../../src/interview/store.js';
 import { listUnfinished } from '../../src/interview/unfinished.js';
 import { CLI } from '../support/program.js';
+import { type Scripted, scriptedTerminal } from '../support/scriptedTerminal.js';
 import { hasTmux, openTmux } from '../support/tmux.js';
 import { SETTINGS } from './talk.js';
 
