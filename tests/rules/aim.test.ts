@@ -11,6 +11,11 @@ const upright = {
 testCause(aim, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -44,6 +49,16 @@ testCause(aim, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -90,6 +105,12 @@ testCause(aim, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: {},
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

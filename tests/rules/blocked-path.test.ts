@@ -7,6 +7,11 @@ const row = { obstacle: 'seat-row' } as const;
 testCause(blockedPath, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { obstacle: 'seat-row', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'a table just below the line of sight mirrors the voice',
       facts: {
         ...low,
@@ -65,6 +70,16 @@ testCause(blockedPath, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { obstacle: 'seat-row', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { obstacle: 'seat-row', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'half way to the seat a table mirrors less, and cloth changes nothing',
       facts: {
@@ -138,6 +153,12 @@ testCause(blockedPath, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { obstacle: 'seat-row' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'height and place of the table are not told',
       facts: { ...low, obstacle: 'table' },

@@ -14,6 +14,11 @@ const bay = {
 testCause(cabinetBay, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'open gaps in front of a hollow resonate like a bottle',
       facts: { ...bay, bayRecess: 0, bayStuffing: 'open' },
       rules: ['cavity-note', 'bay-resonance'],
@@ -41,6 +46,16 @@ testCause(cabinetBay, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'loose filling in the gaps cures the resonance',
       facts: { ...bay, bayRecess: 0, bayStuffing: 'filled' },
@@ -81,6 +96,12 @@ testCause(cabinetBay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { centerPlacement: 'bay' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'the inside of the bay is not told',
       facts: { centerPlacement: 'bay' },

@@ -23,6 +23,11 @@ const computed = ['dip-at-worst-seat', 'seat-beyond-its-angle'] as const;
 testCause(driverLayout, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -66,6 +71,16 @@ testCause(driverLayout, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'everyone' },
@@ -129,6 +144,12 @@ testCause(driverLayout, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { centerLayout: 'mid-tweeter-mid' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: { centerLayout: 'mid-tweeter-mid' },

@@ -7,6 +7,11 @@ const film = { playedContent: 'multichannel-film', displayMiddleHeight: 1.1 } as
 testCause(height, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'a center on the lowest shelf, seen from 2.5 m, is far from mains and picture',
       facts: { ...room, ...film, centerTweeterHeight: 0.3 },
       rules: ['apart-in-height', 'apart-from-the-mains', 'apart-from-the-picture'],
@@ -29,6 +34,16 @@ testCause(height, {
   ],
   silent: [
     {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'distance forgives: half a meter low is mild from 4 m',
       facts: { ...room, ...film, seatDistance: 4, centerTweeterHeight: 0.55 },
       rules: ['apart-in-height', 'apart-from-the-mains', 'apart-from-the-picture'],
@@ -50,6 +65,12 @@ testCause(height, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: {},
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'the height of the center is not told',
       facts: { ...room, ...film },

@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(offMidline, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'half a meter to the side at 3 m is nine degrees: voice and picture part company',
       facts: { centerSideOffset: 0.5, seatDistance: 3 },
       rules: ['seen-from-the-seat', 'off-by-something'],
@@ -26,6 +31,16 @@ testCause(offMidline, {
   ],
   silent: [
     {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'ten centimeters are under two degrees',
       facts: { centerSideOffset: 0.1, seatDistance: 3 },
       rules: ['seen-from-the-seat', 'off-by-something'],
@@ -42,6 +57,12 @@ testCause(offMidline, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: {},
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'nobody has told where the center stands sideways',
       facts: { seatDistance: 3 },

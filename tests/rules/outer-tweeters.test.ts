@@ -14,6 +14,11 @@ const kind = { layoutKind: 'outer-tweeters' } as const;
 testCause(outerTweeters, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'who tells how far its tweeters are apart has told that it has two',
       facts: { centerTweeterSpacing: 0.46, testCoverTweeter: 'steadier' },
       rules: ['steadier-with-one-covered'],
@@ -74,6 +79,16 @@ testCause(outerTweeters, {
   ],
   silent: [
     {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: {
         centerLayout: 'tweeter-mid-mid-tweeter',
@@ -117,6 +132,12 @@ testCause(outerTweeters, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { centerLayout: 'tweeter-mid-mid-tweeter' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: { centerLayout: 'tweeter-mid-mid-tweeter' },

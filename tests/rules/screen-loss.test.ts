@@ -18,6 +18,11 @@ const heardDuller = {
 testCause(screenLoss, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'cinema vinyl in front of the center alone takes treble and makes it duller than the mains',
       facts: { ...vinyl, screenCovers: 'center-only', ...heardDuller, lastChange: 'screen' },
       rules: [
@@ -52,6 +57,16 @@ testCause(screenLoss, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'a screen in front of all three is no mismatch',
       facts: { ...vinyl, screenCovers: 'all-three', ...heardDuller },
@@ -105,6 +120,12 @@ testCause(screenLoss, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'a center behind a screen has one in front, of a kind that is open',
       facts: { centerPlacement: 'behind-screen' },

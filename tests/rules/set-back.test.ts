@@ -13,6 +13,11 @@ const place = { centerPlacement: 'shelf-top' } as const;
 testCause(setBack, {
   fires: [
     {
+      name: 'what stays with the box when the channels are swapped is the box or its place',
+      facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'stays' },
+      rules: ['stays-in-its-place'],
+    },
+    {
       name: 'a meter of bare top reaches the mirror point: there the textbook null exists',
       facts: { ...shelf, shelfSetback: 1 },
       rules: ['shelf-dip', 'shelf-rise', 'reaches-the-mirror-point'],
@@ -35,6 +40,16 @@ testCause(setBack, {
     },
   ],
   silent: [
+    {
+      name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
+      facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'moves-left' },
+      rules: ['stays-in-its-place'],
+    },
+    {
+      name: 'what is gone from both after touching the wires is no place',
+      facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'gone' },
+      rules: ['stays-in-its-place'],
+    },
     {
       name: 'ten centimeters of set-back make a shallow wave and no null',
       facts: { ...shelf, shelfSetback: 0.1 },
@@ -75,6 +90,12 @@ testCause(setBack, {
     },
   ],
   cannotTell: [
+    {
+      name: 'left and center not swapped',
+      facts: { centerPlacement: 'shelf-top' },
+      rule: 'stays-in-its-place',
+      asks: ['testSwapAtAmplifier'],
+    },
     {
       name: 'the set-back and the height are not told',
       facts: place,

@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, isNot } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { staysInPlace } from '../swap.js';
 
 export const aim = defineCause({
   id: 'aim',
@@ -32,6 +33,7 @@ export const aim = defineCause({
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
     person: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -153,6 +155,7 @@ export const aim = defineCause({
       0.35,
     ),
     clearedByPerson('person'),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testTilt', 'clearer'), confirmedBy('testNoiseEach', 'duller')],
   remedies: [

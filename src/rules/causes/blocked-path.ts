@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { staysInPlace } from '../swap.js';
 
 export const blockedPath = defineCause({
   id: 'blocked-path',
@@ -39,6 +40,7 @@ export const blockedPath = defineCause({
     person: 'independent',
     table: 'independent',
     cloth: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -191,6 +193,7 @@ export const blockedPath = defineCause({
       0.6,
       0.12,
     ),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testLift', 'improves', 'tone-only'), confirmedBy('testNearCenter', 'good-near')],
   remedies: [

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot } from '../condition.js';
+import { staysInPlace } from '../swap.js';
 
 export const cabinetBay = defineCause({
   id: 'cabinet-bay',
@@ -34,7 +35,7 @@ export const cabinetBay = defineCause({
     cavity: 'same-quantity',
     tone: 'same-session',
     moved: 'independent',
-    exchanged: 'independent',
+    exchanged: 'same-session',
     'where-heard': 'independent',
   },
   rules: [
@@ -170,6 +171,7 @@ export const cabinetBay = defineCause({
       0.12,
       0.35,
     ),
+    staysInPlace('exchanged'),
   ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [

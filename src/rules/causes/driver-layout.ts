@@ -9,6 +9,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { staysInPlace } from '../swap.js';
 
 export const driverLayout = defineCause({
   id: 'driver-layout',
@@ -38,6 +39,7 @@ export const driverLayout = defineCause({
     'near-by': 'independent',
     history: 'independent',
     person: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -177,6 +179,7 @@ export const driverLayout = defineCause({
       'for',
     ),
     clearedByPerson('person', 'word'),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testSitMiddle', 'clear-in-middle'), confirmedBy('testSwapSeats', 'stays-with-seat')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { staysInPlace } from '../swap.js';
 
 export const height = defineCause({
   id: 'height',
@@ -28,6 +29,7 @@ export const height = defineCause({
     angle: 'same-quantity',
     'where-heard': 'same-quantity',
     lifted: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -134,6 +136,7 @@ export const height = defineCause({
       0.8,
       0.15,
     ),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testLift', 'improves')],
   remedies: [

@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { staysInPlace } from '../swap.js';
 
 export const nearSurface = defineCause({
   id: 'near-surface',
@@ -34,6 +35,7 @@ export const nearSurface = defineCause({
     'near-by': 'independent',
     'where-heard': 'independent',
     person: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -173,6 +175,7 @@ export const nearSurface = defineCause({
       0.35,
     ),
     clearedByPerson('person'),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testLift', 'tone-only'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, noneOf, oneOf } from '../condition.js';
+import { staysInPlace } from '../swap.js';
 
 export const offMidline = defineCause({
   id: 'off-midline',
@@ -26,6 +27,7 @@ export const offMidline = defineCause({
     'where-heard': 'same-quantity',
     silenced: 'independent',
     person: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -130,6 +132,7 @@ export const offMidline = defineCause({
       0.08,
       0.2,
     ),
+    staysInPlace('swapped'),
   ],
   confirm: [confirmedBy('testPhantom', 'gone')],
   remedies: [

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { staysInPlace } from '../swap.js';
 
 export const outerTweeters = defineCause({
   id: 'outer-tweeters',
@@ -35,6 +36,7 @@ export const outerTweeters = defineCause({
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
     person: 'independent',
+    swapped: 'independent',
   },
   rules: [
     deviates(
@@ -154,6 +156,7 @@ export const outerTweeters = defineCause({
       0.45,
     ),
     clearedByPerson('person'),
+    staysInPlace('swapped'),
   ],
   confirm: [
     confirmedBy('testCoverTweeter', 'steadier'),

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { below, is, not } from '../condition.js';
+import { staysInPlace } from '../swap.js';
 
 export const screenLoss = defineCause({
   id: 'screen-loss',
@@ -28,7 +29,7 @@ export const screenLoss = defineCause({
   groups: {
     loss: 'same-mechanism',
     'treble-heard': 'same-mechanism',
-    exchange: 'independent',
+    exchange: 'same-session',
     origin: 'independent',
   },
   rules: [
@@ -150,6 +151,7 @@ export const screenLoss = defineCause({
       0.05,
       'for',
     ),
+    staysInPlace('exchange'),
   ],
   confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is } from '../condition.js';
+import { staysInPlace } from '../swap.js';
 
 export const setBack = defineCause({
   id: 'set-back',
@@ -32,7 +33,7 @@ export const setBack = defineCause({
     shelf: 'same-mechanism',
     moved: 'same-mechanism',
     tone: 'same-session',
-    exchanged: 'independent',
+    exchanged: 'same-session',
     'where-heard': 'independent',
   },
   rules: [
@@ -168,6 +169,7 @@ export const setBack = defineCause({
       0.15,
       0.35,
     ),
+    staysInPlace('exchanged'),
   ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [

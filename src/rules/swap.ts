@@ -1,0 +1,31 @@
+/**
+ * Left and center swapped at the amplifier: the box, its cable and its place stay together while the channel moves
+ * away. One rule for every cause that lies in the box or in its place, so that all say it alike.
+ */
+import { answers, type Rule } from './cause.js';
+import { is } from './condition.js';
+
+/** Chance that it stays with the box where box or place are the cause, and for the causes taken together (judgement). */
+const WITH_CAUSE = 0.94;
+const OTHERWISE = 0.55;
+
+/** What stays may be any fault of box, cable or place, so it speaks weakly; what moves away is none of them. */
+export function staysInPlace<const G extends string>(group: G): Rule & { readonly group: G } {
+  return answers(
+    {
+      id: 'stays-in-its-place',
+      group,
+      says: {
+        yes: 'With left and center swapped at the amplifier the trouble stays with the center, with its box or its place.',
+        no: 'With left and center swapped at the amplifier the trouble does not stay with the center, so neither its box nor its place makes it.',
+        unknown: 'Left and center have not been swapped at the amplifier.',
+      },
+      because:
+        'The swap gives the box in this place another channel; what moves away with the channel is not made by box or place.',
+      source: 'practice',
+    },
+    is('testSwapAtAmplifier', 'stays'),
+    WITH_CAUSE,
+    OTHERWISE,
+  );
+}
