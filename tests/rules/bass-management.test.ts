@@ -8,6 +8,11 @@ const atTheLimit = { ...sub, centerBassCrossover: 80, centerLowLimit: 90, center
 testCause(bassManagement, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a small center set to large beside a subwoofer is the textbook case',
       facts: { subwoofer: 'one', centerBassSize: 'large', centerLowLimit: 110 },
       rules: ['large-without-the-bottom'],
@@ -54,6 +59,11 @@ testCause(bassManagement, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'without a subwoofer nobody else could play the bass of a small box',
       facts: { subwoofer: 'none', centerBassSize: 'large', centerSizeAgainstMains: 'smaller' },
@@ -117,6 +127,12 @@ testCause(bassManagement, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'size of the box not told',
       facts: { subwoofer: 'one', centerBassSize: 'large' },

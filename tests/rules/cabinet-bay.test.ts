@@ -14,6 +14,11 @@ const bay = {
 testCause(cabinetBay, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { centerPlacement: 'bay', testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -46,6 +51,11 @@ testCause(cabinetBay, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { centerPlacement: 'bay', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'moves-left' },
@@ -96,6 +106,12 @@ testCause(cabinetBay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { centerPlacement: 'bay' },
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'left and center not swapped',
       facts: { centerPlacement: 'bay' },

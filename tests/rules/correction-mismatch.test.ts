@@ -31,6 +31,11 @@ const guilty = {
 testCause(correctionMismatch, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center that matched before and has a peak now was bent by the equalization',
       facts: { ...on, ...evenMains, responseCenter: 'peak-at-1k.txt', responseCenterBefore: 'even.txt' },
       rules: ['made-it-worse'],
@@ -67,6 +72,11 @@ testCause(correctionMismatch, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'a mismatch that was larger before is not made by the equalization',
       facts: {
@@ -111,6 +121,12 @@ testCause(correctionMismatch, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'without the curves before there is no before against after',
       facts: { ...on, responseLeft: 'even.txt', responseRight: 'even.txt', responseCenter: 'dull.txt' },

@@ -16,6 +16,11 @@ const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
 testCause(delay, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a powered center between mains that are not is late by its own processing',
       facts: { centerPowered: 'yes' },
       rules: ['only-center-is-powered'],
@@ -73,6 +78,11 @@ testCause(delay, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'center and mains driven alike bring no latency of their own',
       facts: { centerPowered: 'no' },
       rules: ['only-center-is-powered'],
@@ -119,6 +129,12 @@ testCause(delay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'a coarse step matters only to what is shared',
       facts: { entryStep: 0.3048 },

@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(doublePlayback, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a display that plays along makes a second voice',
       facts: { displaySpeakers: 'playing' },
       rules: ['second-device-plays'],
@@ -36,6 +41,11 @@ testCause(doublePlayback, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a silent display cannot double the voice',
       facts: { displaySpeakers: 'muted', testMuteDisplay: 'same' },
       rules: ['second-device-plays', 'gone-with-display-muted'],
@@ -59,6 +69,12 @@ testCause(doublePlayback, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'nobody put an ear to the display',
       facts: {},

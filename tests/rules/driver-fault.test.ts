@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(driverFault, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a center that stays silent in the channel test may be off its cable',
       facts: { channelCheck: 'silent' },
       rules: ['silent-in-the-channel-test'],
@@ -40,6 +45,11 @@ testCause(driverFault, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'noise that comes from the center clears its cable',
       facts: { channelCheck: 'right' },
@@ -79,6 +89,12 @@ testCause(driverFault, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'channels not stepped through',
       facts: {},

@@ -7,6 +7,11 @@ const film = { playedContent: 'multichannel-film', displayMiddleHeight: 1.1 } as
 testCause(height, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -33,6 +38,11 @@ testCause(height, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { testSwapAtAmplifier: 'moves-left' },
@@ -65,6 +75,12 @@ testCause(height, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'left and center not swapped',
       facts: {},

@@ -4,6 +4,11 @@ import { testCause } from '../support/testCause.js';
 testCause(overload, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'strain appears with level and with those who listen loud',
       facts: { troubleWhenLoud: 'yes', listeningLevel: 'loud' },
       rules: ['only-when-loud', 'loud-listening'],
@@ -41,6 +46,11 @@ testCause(overload, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'the same at any volume is not strain',
       facts: { troubleWhenLoud: 'no', listeningLevel: 'soft', onset: 'always' },
       rules: ['only-when-loud', 'loud-listening', 'crept-in', 'came-at-once'],
@@ -62,6 +72,12 @@ testCause(overload, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     { name: 'volume not varied', facts: {}, rule: 'only-when-loud', asks: ['troubleWhenLoud'] },
     { name: 'level not told', facts: {}, rule: 'loud-listening', asks: ['listeningLevel'] },
     {

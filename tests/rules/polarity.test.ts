@@ -6,6 +6,11 @@ const shared = { playedContent: 'two-channel-music', upmixUse: 'on', upmixCommon
 testCause(polarity, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'the fuller position is the right one, once the tape has ruled out a delay error',
       facts: { testPolarity: 'fuller-swapped', testTape: 'agrees' },
       rules: ['fuller-swapped', 'no-delay-error-imitates-it'],
@@ -41,6 +46,11 @@ testCause(polarity, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'a voice that only the center plays does not change when its wires are swapped',
       facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
@@ -83,6 +93,12 @@ testCause(polarity, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     { name: 'polarities not compared', facts: {}, rule: 'fuller-swapped', asks: ['testPolarity'] },
     {
       name: 'delay first: the tape check is still missing',

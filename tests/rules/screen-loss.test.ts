@@ -18,6 +18,11 @@ const heardDuller = {
 testCause(screenLoss, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -57,6 +62,16 @@ testCause(screenLoss, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: {
+        screenKind: 'perforated',
+        screenCovers: 'center-only',
+        whoHears: 'everyone',
+        testSwapSeats: 'stays-with-seat',
+      },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'moves-left' },
@@ -120,6 +135,12 @@ testCause(screenLoss, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { screenKind: 'perforated', screenCovers: 'center-only' },
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'left and center not swapped',
       facts: { screenKind: 'perforated', screenCovers: 'center-only' },

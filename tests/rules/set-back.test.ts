@@ -13,6 +13,11 @@ const place = { centerPlacement: 'shelf-top' } as const;
 testCause(setBack, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { centerPlacement: 'shelf-top', testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -40,6 +45,11 @@ testCause(setBack, {
     },
   ],
   silent: [
+    {
+      name: 'what others hear as well stays possible',
+      facts: { centerPlacement: 'shelf-top', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'moves-left' },
@@ -90,6 +100,12 @@ testCause(setBack, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: { centerPlacement: 'shelf-top' },
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     {
       name: 'left and center not swapped',
       facts: { centerPlacement: 'shelf-top' },

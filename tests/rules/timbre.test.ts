@@ -11,6 +11,11 @@ const foreign = {
 testCause(timbre, {
   fires: [
     {
+      name: 'what goes along with one person is hardly made by the system',
+      facts: { testSwapSeats: 'goes-with-person' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'a small center of another maker beside panels cannot have their tone',
       facts: foreign,
       rules: ['not-the-same-box', 'other-family', 'other-way-of-radiating', 'much-smaller'],
@@ -52,6 +57,11 @@ testCause(timbre, {
   ],
   silent: [
     {
+      name: 'what others hear as well stays possible',
+      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
+      rules: ['one-person-alone'],
+    },
+    {
       name: 'an identical box is innocent of tone: its place or its settings are not',
       facts: { centerFamily: 'identical-box' },
       rules: ['not-the-same-box', 'other-family'],
@@ -83,6 +93,12 @@ testCause(timbre, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said whether it is one person alone',
+      facts: {},
+      rule: 'one-person-alone',
+      asks: ['whoHears', 'testSwapSeats'],
+    },
     { name: 'family unknown', facts: {}, rule: 'not-the-same-box', asks: ['centerFamily'] },
     { name: 'series unknown', facts: {}, rule: 'other-family', asks: ['centerFamily'] },
     { name: 'type of the mains unknown', facts: {}, rule: 'other-way-of-radiating', asks: ['mainsKind'] },

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 /** There is a crossover between center and subwoofer. */
 const CROSSED = all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large'));
@@ -37,6 +38,7 @@ export const bassManagement = defineCause({
     build: 'independent',
     'tone-heard': 'same-mechanism',
     exchange: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -266,6 +268,7 @@ export const bassManagement = defineCause({
       0.5,
       0.25,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testNoiseEach', 'thin', 'boxy'),

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const cabinetBay = defineCause({
@@ -37,6 +38,7 @@ export const cabinetBay = defineCause({
     moved: 'independent',
     exchanged: 'same-session',
     'where-heard': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -172,6 +174,7 @@ export const cabinetBay = defineCause({
       0.35,
     ),
     staysInPlace('exchanged'),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const correctionMismatch = defineCause({
   id: 'correction-mismatch',
@@ -31,6 +32,7 @@ export const correctionMismatch = defineCause({
     'tone-heard': 'same-mechanism',
     origin: 'same-session',
     exchange: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -184,6 +186,7 @@ export const correctionMismatch = defineCause({
       0.7,
       0.15,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testEqBypass', 'better'),

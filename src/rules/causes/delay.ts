@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
 
@@ -35,6 +36,7 @@ export const delay = defineCause({
     audible: 'independent',
     switching: 'same-mechanism',
     where: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -192,6 +194,7 @@ export const delay = defineCause({
       0.85,
       0.5,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testTape', 'off', 'wrong-unit'), confirmedBy('testPhantom', 'gone')],
   remedies: [

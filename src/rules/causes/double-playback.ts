@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const doublePlayback = defineCause({
   id: 'double-playback',
@@ -33,6 +34,7 @@ export const doublePlayback = defineCause({
     'which-source': 'independent',
     'without-center': 'independent',
     history: 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -150,6 +152,7 @@ export const doublePlayback = defineCause({
       0.5,
       0.25,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testMuteDisplay', 'gone')],
   remedies: [

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const driverFault = defineCause({
   id: 'driver-fault',
@@ -36,6 +37,7 @@ export const driverFault = defineCause({
     swap: 'same-session',
     near: 'independent',
     channel: 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -188,6 +190,7 @@ export const driverFault = defineCause({
       0.03,
       'for',
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testEarToDrivers', 'silent', 'rattles'),

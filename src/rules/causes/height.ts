@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const height = defineCause({
@@ -30,6 +31,7 @@ export const height = defineCause({
     'where-heard': 'same-quantity',
     lifted: 'independent',
     swapped: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -137,6 +139,7 @@ export const height = defineCause({
       0.15,
     ),
     staysInPlace('swapped'),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testLift', 'improves')],
   remedies: [

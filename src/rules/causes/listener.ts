@@ -27,7 +27,8 @@ export const listener = defineCause({
     'voice-too-loud': 0.1,
     boomy: 0.1,
   },
-  groups: { person: 'same-mechanism' },
+  // A remark about the others, and an exchange in which both listened: the second is more than the first said twice.
+  groups: { person: 'same-session' },
   rules: [
     answers(
       {
@@ -62,8 +63,9 @@ export const listener = defineCause({
         source: 'practice',
       },
       is('testSwapSeats', 'goes-with-person'),
-      0.88,
-      0.03,
+      // This is what the cause means: only a muddled comparison brings it about otherwise.
+      0.95,
+      0.01,
     ),
   ],
   confirm: [confirmedBy('testSwapSeats', 'goes-with-person')],

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const overload = defineCause({
   id: 'overload',
@@ -30,6 +31,7 @@ export const overload = defineCause({
     bass: 'same-quantity',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -164,6 +166,7 @@ export const overload = defineCause({
       0.95,
       0.78,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testNearCenter', 'good-near', 'better'), confirmedBy('testEarToDrivers', 'all')],
   remedies: [

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, below, is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const polarity = defineCause({
   id: 'polarity',
@@ -32,6 +33,7 @@ export const polarity = defineCause({
     heard: 'same-session',
     switching: 'independent',
     origin: 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -188,6 +190,7 @@ export const polarity = defineCause({
       0.5,
       0.15,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testPolarity', 'fuller-swapped'), confirmedBy('testUnplugged', 'voice-full')],
   remedies: [

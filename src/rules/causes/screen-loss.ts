@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { below, is, not } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const screenLoss = defineCause({
@@ -31,6 +32,7 @@ export const screenLoss = defineCause({
     'treble-heard': 'same-mechanism',
     exchange: 'same-session',
     origin: 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -152,6 +154,7 @@ export const screenLoss = defineCause({
       'for',
     ),
     staysInPlace('exchange'),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [

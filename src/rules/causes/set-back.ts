@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const setBack = defineCause({
@@ -35,6 +36,7 @@ export const setBack = defineCause({
     tone: 'same-session',
     exchanged: 'same-session',
     'where-heard': 'independent',
+    person: 'independent',
   },
   rules: [
     deviates(
@@ -170,6 +172,7 @@ export const setBack = defineCause({
       0.35,
     ),
     staysInPlace('exchanged'),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [

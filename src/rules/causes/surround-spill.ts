@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const surroundSpill = defineCause({
   id: 'surround-spill',
@@ -32,6 +33,7 @@ export const surroundSpill = defineCause({
     mode: 'same-mechanism',
     'what-is-left': 'independent',
     noise: 'independent',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -131,6 +133,7 @@ export const surroundSpill = defineCause({
       0.3,
       0.1,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-weaker', 'voice-full')],
   remedies: [

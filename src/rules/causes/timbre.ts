@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByPerson } from '../person.js';
 
 export const timbre = defineCause({
   id: 'timbre',
@@ -32,6 +33,7 @@ export const timbre = defineCause({
     'tone-measured': 'same-quantity',
     exchange: 'independent',
     where: 'same-session',
+    person: 'independent',
   },
   rules: [
     answers(
@@ -217,6 +219,7 @@ export const timbre = defineCause({
       0.8,
       0.5,
     ),
+    clearedByPerson('person'),
   ],
   confirm: [
     confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
