@@ -24,7 +24,7 @@ testCause(level, {
       name: 'ear, trim, phantom and swap all point to the level of the channel',
       facts: {
         voiceLoudness: 'softer',
-        testNoiseEach: 'duller',
+        testNoiseEach: 'softer',
         triedTrim: 'cured',
         alignmentBy: 'nobody',
         testPhantom: 'gone',
@@ -33,6 +33,7 @@ testCause(level, {
       rules: [
         'by-ear',
         'noise-differs',
+        'noise-softer-or-louder',
         'turning-up-cured',
         'nobody-set-levels',
         'without-center-gone',
@@ -43,6 +44,11 @@ testCause(level, {
       name: 'a microphone on a side table sets levels for the table',
       facts: { alignmentBy: 'automatic', calibrationSpot: 'elsewhere', voiceBoost: 'on' },
       rules: ['levels-set-elsewhere', 'voice-boost'],
+    },
+    {
+      name: 'noise that is louder at the same tone is a level error',
+      facts: { testNoiseEach: 'louder' },
+      rules: ['noise-softer-or-louder'],
     },
     {
       name: 'too loud a voice is a level error as much as too soft a one',
@@ -56,6 +62,11 @@ testCause(level, {
     },
   ],
   silent: [
+    {
+      name: 'a center of another tone tells nothing of its level',
+      facts: { testNoiseEach: 'duller' },
+      rules: ['noise-softer-or-louder'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -113,6 +124,7 @@ testCause(level, {
     },
     { name: 'not compared by ear', facts: {}, rule: 'by-ear', asks: ['voiceLoudness'] },
     { name: 'no noise yet', facts: {}, rule: 'noise-differs', asks: ['testNoiseEach'] },
+    { name: 'no noise stepped', facts: {}, rule: 'noise-softer-or-louder', asks: ['testNoiseEach'] },
     { name: 'trim history unknown', facts: {}, rule: 'turning-up-cured', asks: ['triedTrim'] },
     { name: 'who set it is unknown', facts: {}, rule: 'nobody-set-levels', asks: ['alignmentBy'] },
     {

@@ -57,6 +57,11 @@ testCause(timbre, {
   ],
   silent: [
     {
+      name: 'noise that is softer and of the same tone shows no other family',
+      facts: { testNoiseEach: 'softer' },
+      rules: ['noise-differs'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],

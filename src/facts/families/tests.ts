@@ -193,6 +193,8 @@ export const testFacts = family({
       boxy: 'boxy or boomy',
       thin: 'thin',
       phasey: 'hollow and hard to place',
+      softer: 'softer, of the same tone',
+      louder: 'louder, of the same tone',
     },
   },
   testPolarity: {

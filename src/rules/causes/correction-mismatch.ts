@@ -107,7 +107,7 @@ export const correctionMismatch = defineCause({
         applies: isNot('equalization', 'none'),
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise sounds alike in center and mains, so the equalization has left them alike.',
+          no: 'Steady noise has no other color in the center than in the mains, so the equalization has left them alike.',
           unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',

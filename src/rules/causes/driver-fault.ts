@@ -111,14 +111,14 @@ export const driverFault = defineCause({
         group: 'noise',
         says: {
           yes: 'On test noise the center sounds different from left and right.',
-          no: 'On test noise the center sounds like left and right, so no driver of it can be dead.',
+          no: 'On test noise the center sounds like left and right, or only louder, so no driver of it can be dead.',
           unknown: 'Nobody has compared test noise on left, center and right yet.',
         },
         because:
           'A dead driver takes octaves out of steady noise, which no ear misses; many other causes change it too.',
         source: 'practice',
       },
-      noneOf('testNoiseEach', 'alike'),
+      noneOf('testNoiseEach', 'alike', 'louder'),
       0.95,
       0.75,
     ),

@@ -5,7 +5,7 @@
  * tone (a dull center is often called soft) and the mix, which may bury the voice by itself.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const level = defineCause({
@@ -82,6 +82,23 @@ export const level = defineCause({
       0.85,
       0.55,
       'against',
+    ),
+    answers(
+      {
+        id: 'noise-softer-or-louder',
+        group: 'level-at-seat',
+        says: {
+          yes: 'Stepping test noise through the channels, the center is {testNoiseEach}.',
+          no: 'Stepping test noise through the channels, it is not level alone in which the center differs.',
+          unknown: 'Test noise has not been stepped through the channels.',
+        },
+        because: 'Noise of the same tone and another strength is a difference of level and nothing else.',
+        source: 'level-step',
+      },
+      oneOf('testNoiseEach', 'softer', 'louder'),
+      0.7,
+      0.1,
+      'for',
     ),
     answers(
       {
@@ -187,27 +204,10 @@ export const level = defineCause({
   ],
   confirm: [
     confirmedBy('testPhantom', 'gone'),
-    confirmedBy('testNoiseEach', 'duller', 'brighter', 'boxy', 'thin', 'phasey'),
+    confirmedBy('testNoiseEach', 'softer', 'louder'),
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
   remedies: [
-    {
-      id: 'boost-off',
-      title: 'Switch the voice boost off',
-      when: is('voiceBoost', 'on'),
-      steps: [
-        'Look for a voice or dialog boost in the receiver, the display and the player.',
-        'Switch each of them off and listen to plain speech.',
-      ],
-      minutes: 4,
-      cost: 'free',
-      reversible: true,
-      expect: 'The voice falls back to the level of the mix.',
-      verify: 'Speech sits among the other sounds instead of in front of them.',
-      cautions: ['photograph-menu'],
-      changes: ['voiceBoost', 'voiceLoudness', 'measuredCenterLevel'],
-      cures: 0.5,
-    },
     {
       id: 'trim-to-the-mains',
       title: 'Set the center level at the seat, with test noise',
@@ -234,6 +234,24 @@ export const level = defineCause({
         'testSwapAtAmplifier',
       ],
       cures: 0.9,
+    },
+    {
+      id: 'boost-off',
+      title: 'Switch the voice boost off',
+      // Where the center is too soft, a boost is what still helps.
+      when: all(is('voiceBoost', 'on'), isNot('centerLoudness', 'softer')),
+      steps: [
+        'Look for a voice or dialog boost in the receiver, the display and the player.',
+        'Switch each of them off and listen to plain speech.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'The voice falls back to the level of the mix.',
+      verify: 'Speech sits among the other sounds instead of in front of them.',
+      cautions: ['photograph-menu'],
+      changes: ['voiceBoost', 'voiceLoudness', 'measuredCenterLevel'],
+      cures: 0.5,
     },
     {
       id: 'taste-trim',

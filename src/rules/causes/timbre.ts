@@ -145,7 +145,7 @@ export const timbre = defineCause({
         group: 'tone-heard',
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise sounds alike in center and mains, so their tone matches.',
+          no: 'Steady noise has no other color in the center than in the mains, so their tone matches.',
           unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',

@@ -1,5 +1,6 @@
 /** Levels at the seat, the only ones that count. */
-import { derive, number, type Reader } from './reader.js';
+import { LIMITS } from '../limits.js';
+import { choice, derive, number, type Reader } from './reader.js';
 
 const LEVEL_FACTS = ['measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel'] as const;
 /** Meters show dB: the mean of two mains is taken of what they show. */
@@ -13,7 +14,27 @@ function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
   return center - (left + right) / 2;
 }
 
+const LOUDNESS_FACTS = [...LEVEL_FACTS, 'voiceLoudness', 'testNoiseEach'] as const;
+/** As measured, where a difference shows; else as heard with test noise. */
+function centerLoudness(r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 'equal' | 'louder' {
+  const metered = (id: (typeof LEVEL_FACTS)[number]): boolean => r.toldNumber(id) !== undefined;
+  const measured =
+    metered('measuredCenterLevel') && (metered('measuredLeftLevel') || metered('measuredRightLevel'));
+  const apartDb = measured ? r.from(centerAgainstMains) : 0;
+  if (Math.abs(apartDb) >= LIMITS.levelDb.noticeable) return apartDb < 0 ? 'softer' : 'louder';
+  const noise = r.toldChoice('testNoiseEach');
+  if (noise === 'softer' || noise === 'louder') return noise;
+  const heard = r.toldChoice('voiceLoudness');
+  if (heard !== undefined) return heard;
+  return measured || noise === 'alike' ? 'equal' : r.stop('voiceLoudness');
+}
+
 export const levels = {
+  centerLoudness: derive(
+    choice('center against the mains, as measured or heard', ['softer', 'equal', 'louder'] as const),
+    LOUDNESS_FACTS,
+    centerLoudness,
+  ),
   levelSignedDb: derive(
     number('dB', 'center minus the mean of the mains at the seat'),
     LEVEL_FACTS,
