@@ -39,6 +39,16 @@ testCause(ambienceSetting, {
   ],
   silent: [
     {
+      name: 'films with a center of their own leave an upmix nothing to do',
+      facts: {
+        upmixUse: 'on',
+        upmixAmbience: 'yes',
+        ambienceSize: 'small',
+        playedContent: 'multichannel-film',
+      },
+      rules: ['size-small'],
+    },
+    {
       name: 'at a large size the mains stay full, and a vague voice is another matter',
       facts: {
         ...mode,

@@ -11,8 +11,16 @@ const bay = {
   centerDepth: 0.3,
 } as const;
 
+/** The tunnel in front makes the note, not the gaps. */
+const deep = { ...bay, bayRecess: 0.2, bayDepth: 0.55, bayStuffing: 'filled' } as const;
+
 testCause(cabinetBay, {
   fires: [
+    {
+      name: 'pulled out of a deep recess it did become clearer',
+      facts: { ...deep, testPullForward: 'clearer' },
+      rules: ['clearer-pulled-forward', 'no-clearer-at-the-edge'],
+    },
     {
       name: 'what goes along with one person is hardly made by the system',
       facts: { centerPlacement: 'bay', testSwapSeats: 'goes-with-person' },
@@ -51,6 +59,16 @@ testCause(cabinetBay, {
     },
   ],
   silent: [
+    {
+      name: 'pulled out of a deep recess it should become clearer, so no change speaks against the bay',
+      facts: { ...deep, testPullForward: 'same' },
+      rules: ['no-clearer-at-the-edge'],
+    },
+    {
+      name: 'where the gaps alone sing, no change at the edge says nothing',
+      facts: { ...bay, bayRecess: 0.08, testPullForward: 'same' },
+      rules: ['no-clearer-at-the-edge'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { centerPlacement: 'bay', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -135,6 +153,12 @@ testCause(cabinetBay, {
       facts: { centerPlacement: 'bay' },
       rule: 'recess-resonance',
       asks: ['bayWidth', 'bayHeight', 'bayRecess'],
+    },
+    {
+      name: 'without the recess it is open whether it should have become clearer',
+      facts: { ...bay, testPullForward: 'same' },
+      rule: 'no-clearer-at-the-edge',
+      asks: ['bayRecess'],
     },
     {
       name: 'no noise compared',

@@ -1,7 +1,12 @@
 /** Which remedies suit a system, first one first: those that cannot help it are not offered. */
 import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../src/rules/cause.js';
+import { aim } from '../../src/rules/causes/aim.js';
+import { cabinetBay } from '../../src/rules/causes/cabinet-bay.js';
+import { driverLayout } from '../../src/rules/causes/driver-layout.js';
+import { height } from '../../src/rules/causes/height.js';
 import { level } from '../../src/rules/causes/level.js';
+import { routing } from '../../src/rules/causes/routing.js';
 import { viewOf } from '../../src/rules/derived/view.js';
 import { verdictOf } from '../../src/rules/plain.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';
@@ -37,5 +42,80 @@ describe('level', () => {
   ])('a boost may go where the center is not too soft: %o', (facts) => {
     expect(offered(level, { ...facts, voiceBoost: 'on' })).toContain('boost-off');
     expect(offered(level, { ...facts, voiceBoost: 'off' })).not.toContain('boost-off');
+  });
+});
+
+describe('cabinet-bay', () => {
+  const bay = {
+    centerPlacement: 'bay',
+    bayWidth: 0.673,
+    bayHeight: 0.248,
+    bayDepth: 0.406,
+    centerWidth: 0.476,
+    centerHeight: 0.175,
+    centerDepth: 0.254,
+  } as const;
+  it('is filled first where a flush face would make the gaps sing louder', () => {
+    expect(offered(cabinetBay, { ...bay, bayRecess: 0.076 })[0]).toBe('try-filling');
+    expect(offered(cabinetBay, { ...bay, bayRecess: 0.076 })).not.toContain('pull-forward');
+  });
+  it('has nothing to pull forward where the face is flush, whatever else is known', () => {
+    expect(offered(cabinetBay, { ...bay, bayRecess: 0 })).not.toContain('pull-forward');
+    expect(offered(cabinetBay, { centerPlacement: 'bay', bayRecess: 0 })).not.toContain('pull-forward');
+  });
+  it('comes forward first out of a deep recess, whose tunnel makes the note', () => {
+    const deep = { ...bay, bayRecess: 0.2, bayDepth: 0.55, bayStuffing: 'filled' } as const;
+    expect(offered(cabinetBay, deep)[0]).toBe('pull-forward');
+    expect(offered(cabinetBay, deep)).not.toContain('try-filling');
+  });
+  it('may have to be pulled forward or filled while its sizes are not told', () => {
+    expect(offered(cabinetBay, { centerPlacement: 'bay' }).slice(0, 2)).toEqual([
+      'pull-forward',
+      'try-filling',
+    ]);
+  });
+});
+
+describe('a tilt', () => {
+  const wedges = { height: 'tilt-meanwhile', aim: 'wedge' } as const;
+  it.each([height, aim])('comes from a wedge under the box, and on a wall from the mount: $id', (cause) => {
+    const wedge = wedges[cause.id as keyof typeof wedges];
+    const onWall = offered(cause, { centerPlacement: 'wall' });
+    expect(onWall).toContain('tilt-on-wall');
+    expect(onWall).not.toContain(wedge);
+    const mount = cause.remedies.find((r) => r.id === 'tilt-on-wall');
+    expect(mount?.cautions).toContain('lifting');
+    for (const facts of [{ centerPlacement: 'shelf-top' }, {}] as const) {
+      expect(offered(cause, facts)[0]).toBe(wedge);
+      expect(offered(cause, facts)).not.toContain('tilt-on-wall');
+    }
+  });
+});
+
+describe('driver-layout', () => {
+  const pair = {
+    centerLayout: 'mid-tweeter-mid',
+    centerDriverSpacing: 0.26,
+    centerCrossover: 2500,
+    centerMidSize: 0.133,
+    centerOrientation: 'level',
+    seatCount: 3,
+    seatSpacing: 0.6,
+  } as const;
+  it('brings seats inside its angle only where one of them is outside', () => {
+    expect(offered(driverLayout, { ...pair, seatDistance: 2.2 })).toContain('sit-inside-its-angle');
+    expect(offered(driverLayout, { ...pair, seatDistance: 6 })).not.toContain('sit-inside-its-angle');
+  });
+});
+
+describe('routing', () => {
+  it('sets the center to present only where the menu may say none', () => {
+    expect(offered(routing, { centerMode: 'none', channelCheck: 'right' })).toContain('set-center-present');
+    expect(offered(routing, {})).toContain('set-center-present');
+    expect(offered(routing, { channelCheck: 'silent' })).toContain('set-center-present');
+  });
+  it('has no menu to change where the center plays its own test noise, or is read as present', () => {
+    expect(offered(routing, { channelCheck: 'right' })).not.toContain('set-center-present');
+    expect(offered(routing, { centerMode: 'present' })).not.toContain('set-center-present');
   });
 });

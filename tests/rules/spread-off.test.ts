@@ -46,6 +46,16 @@ testCause(spreadOff, {
   ],
   silent: [
     {
+      name: 'films with a center of their own leave an upmix nothing to do',
+      facts: {
+        upmixUse: 'on',
+        upmixCommonPart: 'takes-out',
+        centerSpread: 'off',
+        playedContent: 'multichannel-film',
+      },
+      rules: ['spread-is-off'],
+    },
+    {
       name: 'spread on, no gain from it, and trouble that stays without the upmix: not the spread',
       facts: {
         ...emptied,

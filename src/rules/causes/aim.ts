@@ -162,6 +162,7 @@ export const aim = defineCause({
     {
       id: 'wedge',
       title: 'Tilt the center so that it points at the ears',
+      when: is('hangsOnWall', 'no'),
       steps: [
         'Put rubber wedges under the front edge if the box is low, under the back edge if it is high.',
         'Sight along the top of the box: it should point at the ears of the main seat.',
@@ -193,6 +194,24 @@ export const aim = defineCause({
       cautions: ['domes', 'thin-display'],
       changes: ['centerOrientation', 'testNoiseEach', 'toneAcrossPan'],
       cures: 0.25,
+    },
+    {
+      id: 'tilt-on-wall',
+      title: 'Tilt the center on its wall mount so that it points at the ears',
+      when: is('hangsOnWall', 'yes'),
+      steps: [
+        'Look whether its mount tilts; if not, fit one that does and carries its weight.',
+        'Sight along the top of the box: it should point at the ears of the main seat.',
+        'Tighten the mount and listen again.',
+      ],
+      minutes: 30,
+      cost: 'low',
+      reversible: true,
+      expect: 'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip of {aimDipDb} goes.',
+      verify: 'The voice is as clear seated as when you bend down (or stand up) into its axis.',
+      cautions: ['lifting'],
+      changes: ['centerTilt', 'testTilt', 'testNoiseEach', 'toneAcrossPan'],
+      cures: 0.85,
     },
     {
       id: 'raise-to-ears',

@@ -7,7 +7,7 @@
  * Left out: cabinet edges, waveguides and room reflections, which fill very deep holes a little.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, is, isNot, oneOf } from '../condition.js';
+import { above, all, is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -205,6 +205,7 @@ export const driverLayout = defineCause({
     {
       id: 'sit-inside-its-angle',
       title: 'Bring the outer seats inside the angle that the center serves',
+      when: above('seatAngleMaxDeg', { other: 'layoutFailDeg' }),
       steps: [
         'Move the row back, or the outer seats toward the middle, as far as the room allows.',
         'Measure how far the outermost head is from the middle line and from the center.',

@@ -146,6 +146,7 @@ export const height = defineCause({
     {
       id: 'tilt-meanwhile',
       title: 'Tilt the center toward the ears as a first help',
+      when: is('hangsOnWall', 'no'),
       steps: [
         'Put a wedge under the front edge if the box is low, under the back edge if it is high.',
         'Secure it so that it cannot slide or tip.',
@@ -178,6 +179,25 @@ export const height = defineCause({
       cautions: ['photograph-menu'],
       changes: ['centerSpread', 'centerSpreadAmount', 'testSpreadOn', 'voiceDirection'],
       cures: 0.3,
+    },
+    {
+      id: 'tilt-on-wall',
+      title: 'Tilt the center on its wall mount toward the ears as a first help',
+      when: is('hangsOnWall', 'yes'),
+      steps: [
+        'Look whether its mount tilts; if not, fit one that does and carries its weight.',
+        'Point the face at the ears of the main seat and tighten the mount.',
+        'Listen with eyes closed.',
+      ],
+      minutes: 30,
+      cost: 'low',
+      reversible: true,
+      expect:
+        'A clearer voice; its place moves little, because the sound still comes from where the box hangs.',
+      verify: 'Point at the voice with eyes closed, before and after.',
+      cautions: ['lifting'],
+      changes: ['centerTilt', 'testTilt', 'voiceDirection'],
+      cures: 0.2,
     },
     {
       id: 'raise-or-lower',

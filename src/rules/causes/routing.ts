@@ -276,7 +276,7 @@ export const routing = defineCause({
     {
       id: 'set-center-present',
       title: 'Set the center to present',
-      when: is('centerMode', 'none'),
+      when: is('centerInMenu', 'none'),
       steps: [
         'Photograph the loudspeaker page of the setup menu.',
         'Set the center to present, as small if it is a small box.',

@@ -1,11 +1,9 @@
-/** What floor, shelf, bay and wall do to the center. */
-import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+/** What floor, shelf and wall do to the center. */
 import { heardDepthDb } from '../../acoustics/holes.js';
 import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
-import { LIMITS } from '../limits.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
-import { derive, number, type Reader, SEAT_FACTS } from './reader.js';
+import { choice, derive, number, type Reader, SEAT_FACTS } from './reader.js';
 
 /** A null above this is none, Hz: the end of hearing, textbook. */
 const HEARD_TO_HZ = 20_000;
@@ -59,62 +57,6 @@ function shelfGeometry(r: Reader<ShelfFact>) {
 
 const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry), r.sketchGrid()?.stepDecades);
 
-const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
-const BAY_FACTS = [
-  ...MOUTH_FACTS,
-  'bayDepth',
-  'bayStuffing',
-  'centerWidth',
-  'centerHeight',
-  'centerDepth',
-] as const;
-
-function requireBay(r: Reader<'centerCount' | 'centerPlacement'>): void {
-  requireCenter(r);
-  if (r.choice('centerPlacement') !== 'bay') r.stop();
-}
-
-/** A box whose size nobody told fits its bay: at most this part of it. Our own choice. */
-const FITTING_PART = 0.95;
-/** Loose polyester filling, Pa s/m2: middle of 1000 to 3000, from memory. */
-const LOOSE_FILLING = 2000;
-
-function bayInput(r: Reader<(typeof BAY_FACTS)[number]>) {
-  requireBay(r);
-  const [bayWidthM, bayHeightM, bayDepthM] = r.numbers('bayWidth', 'bayHeight', 'bayDepth');
-  const fitting = (id: 'centerWidth' | 'centerHeight' | 'centerDepth', roomM: number): number =>
-    r.toldNumber(id) ?? Math.min(r.number(id), FITTING_PART * roomM);
-  return {
-    bayWidthM,
-    bayHeightM,
-    bayDepthM,
-    speakerWidthM: fitting('centerWidth', bayWidthM),
-    speakerHeightM: fitting('centerHeight', bayHeightM),
-    speakerDepthM: fitting('centerDepth', bayDepthM),
-    recessM: r.numberOr('bayRecess', { value: 0, spread: USUAL_RECESS_M }),
-  };
-}
-
-/** Lip where nobody told, m: one standard deviation about flush. Our own choice. */
-const USUAL_RECESS_M = 0.03;
-/** What the line model of gap and cavity may be off, as log-sd: an order of magnitude (acoustic model, 2d). */
-const BAY_DOUBT = 0.4;
-
-function bayPeak(r: Reader<(typeof BAY_FACTS)[number]>): number {
-  requireBay(r);
-  const filling = r.choice('bayStuffing');
-  if (filling === 'sealed') return 0;
-  const input = r.from(bayInput);
-  r.doubt(BAY_DOUBT);
-  return bayResponse({ ...input, stuffingPaSPerM2: filling === 'filled' ? LOOSE_FILLING : 0 }).peakDb;
-}
-
-function mouth(r: Reader<(typeof MOUTH_FACTS)[number]>) {
-  requireBay(r);
-  const [recessM, mouthWidthM, mouthHeightM] = r.numbers('bayRecess', 'bayWidth', 'bayHeight');
-  return recess({ recessM, mouthWidthM, mouthHeightM });
-}
-
 /** Above 115 / W Hz a box of width W m sends less to the rear, by a first-order fall. From memory. */
 const REAR_FALL_HZ_M = 115;
 const USUAL_BOX_WIDTH = { value: 0.5, spread: 0.15 } as const;
@@ -139,6 +81,12 @@ function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefi
 }
 
 export const placement = {
+  // Nobody leaves out that the box hangs, so what is not told counts as standing.
+  hangsOnWall: derive(
+    choice('center told to hang on the wall', ['yes', 'no'] as const),
+    ['centerPlacement'],
+    (r) => (r.toldChoice('centerPlacement') === 'wall' ? 'yes' : 'no'),
+  ),
   floorRippleDb: derive(
     number('dB', 'ripple from the floor reflection of the center, smoothed'),
     [...BOUNCE_FACTS, 'floorCover'],
@@ -183,32 +131,6 @@ export const placement = {
     number('dB', 'rise around 400 Hz from the shelf'),
     SHELF_FACTS,
     (r) => r.from(shelf).riseDb,
-  ),
-  bayResonanceHz: derive(number('Hz', 'resonance of the air around the box in the bay'), BAY_FACTS, (r) => {
-    const input = r.from(bayInput);
-    if (r.choice('bayStuffing') === 'sealed') return undefined;
-    return bay(input).resonanceHz ?? undefined;
-  }),
-  bayPeakDb: derive(
-    number('dB', 'peak of that resonance, as filled or open as it is now'),
-    BAY_FACTS,
-    bayPeak,
-  ),
-  cavityPeakDb: derive(number('dB', 'the larger of the peaks of bay and recess'), BAY_FACTS, (r) => {
-    const gapsDb = r.from(bayPeak);
-    if (r.toldNumber('bayRecess') !== undefined) return Math.max(gapsDb, r.from(mouth).peakDb);
-    // Loud gaps condemn the bay whatever the recess does; quiet ones do not clear it.
-    return gapsDb >= LIMITS.resonanceDb.clear ? gapsDb : r.stop('bayRecess');
-  }),
-  recessResonanceHz: derive(
-    number('Hz', 'resonance of the recess in front of the box'),
-    MOUTH_FACTS,
-    (r) => r.from(mouth).resonanceHz ?? undefined,
-  ),
-  recessPeakDb: derive(
-    number('dB', 'peak of the recess resonance'),
-    MOUTH_FACTS,
-    (r) => r.from(mouth).peakDb,
   ),
   wallNullHz: derive(
     number('Hz', 'first null from the wall behind the center'),

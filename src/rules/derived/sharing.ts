@@ -36,6 +36,14 @@ export function voiceBy(r: Reader<SharingFact>): VoiceBy {
   return r.from(upmixUse) === 'off' ? 'mains' : r.from(upmixSetting);
 }
 
+const MENU_FACTS = ['centerMode', 'channelCheck'] as const;
+/** As read there; a center that plays its own test noise is in the menu as well. */
+function centerInMenu(r: Reader<(typeof MENU_FACTS)[number]>): 'present' | 'none' {
+  const mode = r.toldChoice('centerMode');
+  if (mode !== undefined) return mode === 'none' ? 'none' : 'present';
+  return r.toldChoice('channelCheck') === 'right' ? 'present' : r.stop('centerMode');
+}
+
 /** True where the mix itself has a center channel, whatever the mode of the receiver. */
 function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
   const played = r.toldChoice('playedContent');
@@ -63,7 +71,13 @@ const musicIsMeant = (r: Reader<SharingFact>): boolean =>
 const upmixUse = (r: Reader<SharingFact>) =>
   speaksOfUpmix(r) ? r.choiceOr('upmixUse', 'on') : r.choice('upmixUse');
 
-const upmixInUse = (r: Reader<SharingFact>): 'yes' | 'no' => (r.from(upmixUse) === 'off' ? 'no' : 'yes');
+/** Films that come with a center of their own, and nothing else, give no upmix anything to do. */
+const onlyFilms = (r: Reader<SharingFact>): boolean =>
+  r.toldChoice('playedContent') === 'multichannel-film' && r.toldChoice('sourceFormat') !== 'two-channel';
+
+function upmixInUse(r: Reader<SharingFact>): 'yes' | 'no' {
+  return r.from(onlyFilms) || r.from(upmixUse) === 'off' ? 'no' : 'yes';
+}
 
 /** Whether an upmix is in use and has two channels to work on. */
 function upmixWorks(r: Reader<SharingFact>): 'yes' | 'no' {
@@ -163,8 +177,13 @@ export const sharing = {
     OFF_SEAT_FACTS,
     offSeatImageShare,
   ),
+  centerInMenu: derive(
+    choice('center in the menu, as read or as its test noise shows', ['present', 'none'] as const),
+    MENU_FACTS,
+    centerInMenu,
+  ),
   upmixInUse: derive(
-    choice('upmix in use, now and then at least', ['yes', 'no'] as const),
+    choice('upmix in use, now and then at least, where the trouble is', ['yes', 'no'] as const),
     SHARING_FACTS,
     upmixInUse,
   ),

@@ -3,6 +3,7 @@
  * computes it. Angles and errors that a rule compares with a limit are magnitudes (never negative).
  */
 import { bass } from './bass.js';
+import { bayOfFurniture } from './bay.js';
 import { geometry } from './geometry.js';
 import { image } from './image.js';
 import { layout } from './layout.js';
@@ -19,6 +20,7 @@ export const DERIVED = {
   ...geometry,
   ...layout,
   ...placement,
+  ...bayOfFurniture,
   ...path,
   ...time,
   ...levels,

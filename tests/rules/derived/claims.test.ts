@@ -258,6 +258,11 @@ describe('who plays the voice', () => {
     expect(read('upmixWorks', music).value).toBe('yes');
     expect(read('upmixWorks', { playedContent: 'multichannel-film' }).value).toBe('no');
     expect(read('upmixWorks', { upmixUse: 'off' }).value).toBe('no');
+    expect(read('upmixInUse', { playedContent: 'multichannel-film' })).toMatchObject({ value: 'no' });
+    expect(read('upmixInUse', { playedContent: 'multichannel-film', upmixUse: 'on' }).value).toBe('no');
+    const folded = { playedContent: 'multichannel-film', sourceFormat: 'two-channel' } as const;
+    expect(read('upmixInUse', { ...folded, upmixUse: 'on' }).value).toBe('yes');
+    expect(read('upmixInUse', { sourceFormat: 'multichannel' }).missing).toEqual(['upmixUse']);
     expect(read('upmixWorks', { playedContent: 'two-channel-music' }).missing).toEqual(['upmixUse']);
   });
   it('without an upmix nothing is shared, whatever is played', () => {
@@ -343,6 +348,18 @@ describe('surfaces', () => {
   it('a recess of 0.10 m speaks at 313 Hz', () => {
     expect(numberOf('recessResonanceHz', { ...bay, bayRecess: 0.1 })).toBeCloseTo(313, 0);
     expect(numberOf('recessPeakDb', { ...bay, bayRecess: 0.1 })).toBeCloseTo(4.8, 1);
+  });
+  it('pulled flush, open gaps with air behind the box sing louder than before', () => {
+    const recessed = { ...bay, bayRecess: 0.1 } as const;
+    expect(numberOf('cavityFlushPeakDb', recessed)).toBeGreaterThan(numberOf('cavityPeakDb', recessed));
+    expect(numberOf('cavityFlushPeakDb', recessed)).toBe(numberOf('bayPeakDb', bay));
+    expect(numberOf('flushGainDb', recessed)).toBe(0);
+  });
+  it('pulled flush, filled gaps lose the whole note of the recess', () => {
+    const filled = { ...bay, bayRecess: 0.1, bayStuffing: 'filled' } as const;
+    const left = numberOf('cavityFlushPeakDb', filled);
+    expect(numberOf('flushGainDb', filled)).toBeCloseTo(4.8 - left, 1);
+    expect(numberOf('flushGainDb', { ...filled, bayRecess: 0 })).toBe(0);
   });
   it('quiet gaps do not clear a bay while the recess is not told, loud ones condemn it', () => {
     const { bayRecess: _, ...untold } = bay;

@@ -1,0 +1,115 @@
+/** What an open bay of furniture does to the center, as it is and with the face flush. */
+import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+import { LIMITS } from '../limits.js';
+import { requireCenter } from './places.js';
+import { derive, number, type Reader } from './reader.js';
+
+const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
+const BAY_FACTS = [
+  ...MOUTH_FACTS,
+  'bayDepth',
+  'bayStuffing',
+  'centerWidth',
+  'centerHeight',
+  'centerDepth',
+] as const;
+type BayFact = (typeof BAY_FACTS)[number];
+
+function requireBay(r: Reader<'centerCount' | 'centerPlacement'>): void {
+  requireCenter(r);
+  if (r.choice('centerPlacement') !== 'bay') r.stop();
+}
+
+/** A box whose size nobody told fits its bay: at most this part of it. Our own choice. */
+const FITTING_PART = 0.95;
+/** Loose polyester filling, Pa s/m2: middle of 1000 to 3000, from memory. */
+const LOOSE_FILLING = 2000;
+
+function bayInput(r: Reader<BayFact>) {
+  requireBay(r);
+  const [bayWidthM, bayHeightM, bayDepthM] = r.numbers('bayWidth', 'bayHeight', 'bayDepth');
+  const fitting = (id: 'centerWidth' | 'centerHeight' | 'centerDepth', roomM: number): number =>
+    r.toldNumber(id) ?? Math.min(r.number(id), FITTING_PART * roomM);
+  return {
+    bayWidthM,
+    bayHeightM,
+    bayDepthM,
+    speakerWidthM: fitting('centerWidth', bayWidthM),
+    speakerHeightM: fitting('centerHeight', bayHeightM),
+    speakerDepthM: fitting('centerDepth', bayDepthM),
+    recessM: r.numberOr('bayRecess', { value: 0, spread: USUAL_RECESS_M }),
+  };
+}
+
+/** Lip where nobody told, m: one standard deviation about flush. Our own choice. */
+const USUAL_RECESS_M = 0.03;
+/** What the line model of gap and cavity may be off, as log-sd: an order of magnitude (acoustic model, 2d). */
+const BAY_DOUBT = 0.4;
+
+/** Of gap and cavity, with the filling as it is and the face where it is, or elsewhere. */
+function gapPeak(r: Reader<BayFact>, elsewhere: { readonly recessM?: number } = {}): number {
+  requireBay(r);
+  const filling = r.choice('bayStuffing');
+  if (filling === 'sealed') return 0;
+  const input = { ...r.from(bayInput), ...elsewhere };
+  r.doubt(BAY_DOUBT);
+  return bayResponse({ ...input, stuffingPaSPerM2: filling === 'filled' ? LOOSE_FILLING : 0 }).peakDb;
+}
+const bayPeak = (r: Reader<BayFact>): number => gapPeak(r);
+/** A flush face has no tunnel before it, so what is left is the gaps. */
+const flushPeak = (r: Reader<BayFact>): number => gapPeak(r, { recessM: 0 });
+
+function cavityPeak(r: Reader<BayFact>): number {
+  const gapsDb = r.from(bayPeak);
+  if (r.toldNumber('bayRecess') !== undefined) return Math.max(gapsDb, r.from(mouth).peakDb);
+  // Loud gaps condemn the bay whatever the recess does; quiet ones do not clear it.
+  return gapsDb >= LIMITS.resonanceDb.clear ? gapsDb : r.stop('bayRecess');
+}
+
+function flushGain(r: Reader<BayFact>): number {
+  requireBay(r);
+  const recessM = r.toldNumber('bayRecess');
+  if (recessM === undefined) return r.stop('bayRecess');
+  // A shorter way through the gaps can make them louder.
+  return recessM === 0 ? 0 : Math.max(0, r.from(cavityPeak) - r.from(flushPeak));
+}
+
+function mouth(r: Reader<(typeof MOUTH_FACTS)[number]>) {
+  requireBay(r);
+  const [recessM, mouthWidthM, mouthHeightM] = r.numbers('bayRecess', 'bayWidth', 'bayHeight');
+  return recess({ recessM, mouthWidthM, mouthHeightM });
+}
+
+export const bayOfFurniture = {
+  bayResonanceHz: derive(number('Hz', 'resonance of the air around the box in the bay'), BAY_FACTS, (r) => {
+    const input = r.from(bayInput);
+    if (r.choice('bayStuffing') === 'sealed') return undefined;
+    return bay(input).resonanceHz ?? undefined;
+  }),
+  bayPeakDb: derive(
+    number('dB', 'peak of that resonance, as filled or open as it is now'),
+    BAY_FACTS,
+    bayPeak,
+  ),
+  cavityPeakDb: derive(number('dB', 'the larger of the peaks of bay and recess'), BAY_FACTS, cavityPeak),
+  cavityFlushPeakDb: derive(
+    number('dB', 'the same with the face of the box flush with the furniture front'),
+    BAY_FACTS,
+    flushPeak,
+  ),
+  flushGainDb: derive(
+    number('dB', 'what a flush face takes off the larger peak of bay and recess (0 where it adds)'),
+    BAY_FACTS,
+    flushGain,
+  ),
+  recessResonanceHz: derive(
+    number('Hz', 'resonance of the recess in front of the box'),
+    MOUTH_FACTS,
+    (r) => r.from(mouth).resonanceHz ?? undefined,
+  ),
+  recessPeakDb: derive(
+    number('dB', 'peak of the recess resonance'),
+    MOUTH_FACTS,
+    (r) => r.from(mouth).peakDb,
+  ),
+};
