@@ -222,6 +222,15 @@ export const LIMITS = {
     source: 'geometry',
     note: 'meters typed into a feet field give 0.305',
   },
+  menuEntryM: {
+    label: 'longest distance that menus take',
+    unit: 'm',
+    noticeable: 9,
+    clear: 18,
+    severe: 30,
+    source: 'practice',
+    note: 'many distance pages end near 60 ft (18 m), some at half of that',
+  },
   voiceFloorHz: {
     label: 'lowest tone of the voice that is played',
     unit: 'Hz',

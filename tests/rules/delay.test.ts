@@ -12,9 +12,20 @@ const room = {
 const shared = { playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' } as const;
 const discrete = { playedContent: 'multichannel-film', sourceFormat: 'multichannel' } as const;
 const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
+const asTaped = { enteredLeft: 3.354, enteredCenter: 3, enteredRight: 3.354 } as const;
 
 testCause(delay, {
   fires: [
+    {
+      name: 'a latency of 40 ms that entries from a tape cannot know is left over in full',
+      facts: { ...room, ...shared, alignmentBy: 'by-hand', centerPowered: 'yes', centerLatency: 40 },
+      rules: ['latency-left'],
+    },
+    {
+      name: 'entries as taped leave the latency in full',
+      facts: { ...room, ...shared, ...taped, ...asTaped, centerPowered: 'yes', centerLatency: 40 },
+      rules: ['latency-left', 'arrival-error'],
+    },
     {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
@@ -78,6 +89,24 @@ testCause(delay, {
   ],
   silent: [
     {
+      name: 'an entry of the center that is 13.72 m longer makes up for 40 ms',
+      facts: {
+        ...room,
+        ...shared,
+        ...taped,
+        ...asTaped,
+        enteredCenter: 3 + 13.72,
+        centerPowered: 'yes',
+        centerLatency: 40,
+      },
+      rules: ['latency-left', 'arrival-error'],
+    },
+    {
+      name: 'what the center plays alone has no latency against anything',
+      facts: { ...room, ...discrete, alignmentBy: 'by-hand', centerPowered: 'yes', centerLatency: 40 },
+      rules: ['latency-left'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -130,6 +159,12 @@ testCause(delay, {
   ],
   cannotTell: [
     {
+      name: 'a latency that an automatic setup may have made up for',
+      facts: { ...room, ...shared, alignmentBy: 'automatic', centerPowered: 'yes', centerLatency: 40 },
+      rule: 'latency-left',
+      asks: ['enteredCenter', 'enteredLeft', 'enteredRight'],
+    },
+    {
       name: 'nobody said whether it is one person alone',
       facts: {},
       rule: 'one-person-alone',
@@ -176,6 +211,13 @@ testCause(delay, {
     { name: 'middle and end not compared', facts: {}, rule: 'middle-suffers-too', asks: ['testSitMiddle'] },
   ],
   boundary: [
+    {
+      name: 'a quarter of a millisecond of latency left is clear',
+      rule: 'latency-left',
+      derived: { latencyLeftMs: 0.25, sharedContent: 0.5 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a step that can leave a quarter of a millisecond is the fair coin',
       rule: 'step-too-coarse',

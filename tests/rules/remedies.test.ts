@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../src/rules/cause.js';
 import { aim } from '../../src/rules/causes/aim.js';
 import { cabinetBay } from '../../src/rules/causes/cabinet-bay.js';
+import { delay } from '../../src/rules/causes/delay.js';
 import { driverLayout } from '../../src/rules/causes/driver-layout.js';
 import { height } from '../../src/rules/causes/height.js';
 import { level } from '../../src/rules/causes/level.js';
@@ -117,5 +118,26 @@ describe('routing', () => {
   it('has no menu to change where the center plays its own test noise, or is read as present', () => {
     expect(offered(routing, { channelCheck: 'right' })).not.toContain('set-center-present');
     expect(offered(routing, { centerMode: 'present' })).not.toContain('set-center-present');
+  });
+});
+
+describe('delay', () => {
+  const late = {
+    centerPowered: 'yes',
+    seatDistance: 3,
+    enteredLeft: 3,
+    enteredCenter: 3,
+    enteredRight: 3,
+  } as const;
+  it('of 150 ms is lowered at its cause, since no menu takes the 54 m that would make up for it', () => {
+    const ids = offered(delay, { ...late, centerLatency: 150 });
+    expect(ids.slice(0, 2)).toEqual(['lower-latency', 'enter-the-longest']);
+    expect(ids).not.toContain('enter-taped-distances');
+  });
+  it('of 40 ms, or of a latency that nobody told, is entered', () => {
+    for (const facts of [{ ...late, centerLatency: 40 }, late, {}]) {
+      expect(offered(delay, facts)).toContain('enter-taped-distances');
+      expect(offered(delay, facts)).not.toContain('lower-latency');
+    }
   });
 });

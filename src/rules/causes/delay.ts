@@ -6,10 +6,13 @@
  * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
+import { above, any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
+
+/** So late by its own processing that no distance page can make up for it. */
+const BEYOND_THE_MENU = above('neededEntryM', 'menuEntryM');
 
 export const delay = defineCause({
   id: 'delay',
@@ -55,6 +58,25 @@ export const delay = defineCause({
       'delayErrorMs',
       'delayMs',
       { heard: 'sharedContent' },
+    ),
+    deviates(
+      {
+        id: 'latency-left',
+        group: 'arrival',
+        applies: atLeast('sharedContent', 'sharedPart.noticeable'),
+        says: {
+          yes: 'No entry makes up for {latencyLeftMs} of what the center takes for its own processing; {limit} is clearly heard.',
+          no: 'No more than {latencyLeftMs} is left of what the center takes for its own processing.',
+          unknown:
+            'The latency of the center, the entries and what it shares with the mains are needed to see what is left of it.',
+        },
+        because:
+          'A latency is stated by the maker and as certain as a number can be. Only an entry longer than the taped distance makes up for it.',
+        source: 'geometry',
+      },
+      'latencyLeftMs',
+      'delayMs',
+      { only: 'for' },
     ),
     deviates(
       {
@@ -196,6 +218,7 @@ export const delay = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  // The second also shows a latency, which no tape does.
   confirm: [confirmedBy('testTape', 'off', 'wrong-unit'), confirmedBy('testPhantom', 'gone')],
   remedies: [
     {
@@ -218,8 +241,57 @@ export const delay = defineCause({
       cures: 0.95,
     },
     {
+      id: 'lower-latency',
+      title: 'Lower the latency of the center at its cause',
+      when: BEYOND_THE_MENU,
+      steps: [
+        'Look in the menu or the manual of the center for a mode with low latency and switch it on.',
+        'Connect it by wire instead of a wireless link.',
+        'Where a device can delay left, right and all the others, delay them by what is left, and the picture with them.',
+        'Tell the new latency here: no tape can show it.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'As it is, the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m): about 45 ms of latency at most can be made up for there.',
+      verify: 'A single clap in a film is heard once from center and mains, not twice.',
+      cautions: ['photograph-menu'],
+      changes: ['centerLatency', 'delayLeft', 'delayRight', 'lipSync', 'testPhantom'],
+      cures: 0.5,
+    },
+    {
+      id: 'enter-the-longest',
+      title: 'Enter the longest distance that the menu takes for the center',
+      when: BEYOND_THE_MENU,
+      steps: [
+        'Photograph the distance page.',
+        'Tape left and right and enter them.',
+        'Raise the entry of the center until it stops.',
+      ],
+      minutes: 8,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'It does not reach: the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m). Part of the {delayErrorMs} stays.',
+      verify: 'A single clap in a film comes closer to being heard once.',
+      cautions: ['photograph-menu', 'laser'],
+      changes: [
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'delayLeft',
+        'delayCenter',
+        'delayRight',
+        'testTape',
+        'testPhantom',
+      ],
+      cures: 0.15,
+    },
+    {
       id: 'enter-taped-distances',
       title: 'Tape all three distances and enter them',
+      when: atMost('neededEntryM', 'menuEntryM'),
       steps: [
         'Photograph the distance page.',
         'Sit in the main seat and measure from your ear to the tweeter of left, center and right.',

@@ -6,6 +6,7 @@ import { bass } from './bass.js';
 import { bayOfFurniture } from './bay.js';
 import { geometry } from './geometry.js';
 import { image } from './image.js';
+import { latency } from './latency.js';
 import { layout } from './layout.js';
 import { levels } from './levels.js';
 import { path } from './path.js';
@@ -23,6 +24,7 @@ export const DERIVED = {
   ...bayOfFurniture,
   ...path,
   ...time,
+  ...latency,
   ...levels,
   ...sharing,
   ...image,

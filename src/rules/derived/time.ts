@@ -35,7 +35,7 @@ export const ARRIVAL_FACTS = [
 type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
 
 /** Distances from the main seat: taped ones where there are any, else from the geometry. As points in a line. */
-function distancesAtMainSeat(
+export function distancesAtMainSeat(
   r: Reader<PointFact | 'tapedCenter' | 'tapedMains'>,
 ): Triple<Point> & { readonly seat: Point } {
   const tapedCenterM = r.toldNumber('tapedCenter');

@@ -1,0 +1,49 @@
+/** The latency of a powered center: the entry it asks for, and what of it no entry makes up for. */
+import { distanceM } from '../../acoustics/arrival.js';
+import { latencyMs } from './entries.js';
+import { derive, number, type Reader } from './reader.js';
+import { ARRIVAL_FACTS, arrivalAtMainSeat, distancesAtMainSeat } from './time.js';
+
+/** What a millisecond is as a distance: 343 m/s. */
+const M_PER_MS = 0.343;
+
+type LatencyFact = (typeof ARRIVAL_FACTS)[number];
+
+function neededEntry(r: Reader<LatencyFact>): number {
+  const { center, seat } = r.from(distancesAtMainSeat);
+  // A latency that nobody told asks for nothing yet.
+  const toldMs = r.toldNumber('centerLatency') === undefined ? 0 : r.from(latencyMs);
+  return distanceM(center, seat) + M_PER_MS * toldMs;
+}
+
+const ENTRIES = [
+  'enteredLeft',
+  'enteredCenter',
+  'enteredRight',
+  'delayLeft',
+  'delayCenter',
+  'delayRight',
+] as const;
+
+/** Set by hand, the entries come from a tape, and no tape shows latency. */
+const setByTape = (r: Reader<LatencyFact>): boolean =>
+  ENTRIES.every((id) => r.toldNumber(id) === undefined) && r.toldChoice('alignmentBy') === 'by-hand';
+
+function latencyLeft(r: Reader<LatencyFact>): number {
+  const ownMs = r.from(latencyMs);
+  if (ownMs === 0 || r.from(setByTape)) return ownMs;
+  return Math.min(ownMs, Math.max(0, r.from(arrivalAtMainSeat).centerMinusMeanMs));
+}
+
+export const latency = {
+  neededEntryM: derive(
+    number('m', 'distance entry that the center needs: its own way, and its latency as told'),
+    ARRIVAL_FACTS,
+    neededEntry,
+  ),
+  latencyLeftMs: derive(
+    number('ms', 'latency of the center that no entry makes up for'),
+    ARRIVAL_FACTS,
+    latencyLeft,
+  ),
+};
