@@ -60,7 +60,7 @@ describe('the check notices', () => {
     ['a link that is certain', { links: { hollow: 1 } }, 'not between 0 and 1'],
     [
       'a confirming test that no rule reads',
-      { confirm: [{ test: 'testSwapSeats', outcomes: [] }] as never },
+      { confirm: [{ test: 'testCoverTweeter', outcomes: [] }] as never },
       'no rule reads it',
     ],
     [

@@ -155,7 +155,7 @@ export const cabinetBay = defineCause({
           yes: 'In this bay a flush face takes {flushGainDb} off the note, and pulled forward the center did become clearer.',
           no: 'In this bay a flush face takes {flushGainDb} off the note, yet pulled forward the center sounded the same.',
           unknown:
-            'The sizes of this bay and the center pulled forward for a moment are needed to see whether it should have become clearer.',
+            'The sizes of this bay and the center pulled forward for a moment are needed to see what a flush face changes.',
         },
         because:
           'Where the tunnel makes the note, it must go with the tunnel. Where the gaps make it, pulling forward proves nothing.',

@@ -74,6 +74,7 @@ describe('the page of a threshold', () => {
   it('links the rules that compare with it and its source', () => {
     expect(linksUnder(page('delayMs'), 'Rules that compare with it')).toEqual([
       'rule/delay/arrival-error',
+      'rule/delay/latency-left',
       'rule/delay/step-too-coarse',
     ]);
     expect(linksUnder(page('delayMs'), 'Source')).toEqual(['source/time-image']);
