@@ -203,8 +203,8 @@ export const level = defineCause({
     clearedByPerson('person'),
   ],
   confirm: [
-    confirmedBy('testPhantom', 'gone'),
     confirmedBy('testNoiseEach', 'softer', 'louder'),
+    confirmedBy('testPhantom', 'gone'),
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
   remedies: [
