@@ -314,4 +314,16 @@ export const PAIRS: readonly Pair[] = [
     b: { fact: 'toneAcrossPan', is: ['duller', 'brighter', 'thinner', 'boxier'] },
     note: 'Steady noise from one seat is the better witness.',
   },
+  {
+    id: 'equal-but-noise-softer',
+    kind: 'soft',
+    a: { fact: 'voiceLoudness', is: ['equal', 'louder'] },
+    b: { fact: 'testNoiseEach', is: ['softer'] },
+  },
+  {
+    id: 'equal-but-noise-louder',
+    kind: 'soft',
+    a: { fact: 'voiceLoudness', is: ['equal', 'softer'] },
+    b: { fact: 'testNoiseEach', is: ['louder'] },
+  },
 ];
