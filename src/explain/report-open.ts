@@ -3,6 +3,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import { seatsOf } from '../facts/seats.js';
 import type { Audit } from '../reasoning/audit.js';
 import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
+import { tellsDb } from '../reasoning/worth.js';
 import type { Cause, CauseId } from '../rules/cause.js';
 import type {
   ReportAside,
@@ -23,20 +24,22 @@ const MOST_NAMED = 3;
 /** What was asked and not known, and what would settle open rules of causes still in question, most telling first. */
 export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): ReportUnknown[] {
   const { book } = audit;
+  const probability = new Map(causes.map((cause) => [cause.id, cause.probability]));
+  const settled = tellingOf(audit, causes);
+  /** The causes that an answer settles, those first of which it tells most; and all of it together. */
   const settles = new Map<FactId, CauseId[]>();
-  for (const cause of causes) {
-    if (cause.verdict === 'not-applicable') continue;
-    for (const id of cause.open) settles.set(id, [...(settles.get(id) ?? []), cause.id]);
-  }
-  const place = new Map(causes.map((cause, i) => [cause.id, { i, p: cause.probability }]));
-  const worth = (id: FactId): number =>
-    (settles.get(id) ?? []).reduce((sum, cause) => sum + (place.get(cause)?.p ?? 0), 0);
+  const worth = (id: FactId): number => [...(settled.get(id)?.values() ?? [])].reduce((a, b) => a + b, 0);
+  for (const [id, each] of settled)
+    settles.set(
+      id,
+      [...each].sort(([, a], [, b]) => b - a).map(([cause]) => cause),
+    );
   const asked = [...book.answers].filter(([, answer]) => answer.how === 'unknown').map(([id]) => id);
   const notAsked = [...settles.keys()].filter(
     (id) =>
       !book.answers.has(id) &&
       couldMakeSense(book, id) &&
-      (settles.get(id) ?? []).some((cause) => (place.get(cause)?.p ?? 0) >= WORTH_SETTLING_FROM),
+      (settles.get(id) ?? []).some((cause) => (probability.get(cause) ?? 0) >= WORTH_SETTLING_FROM),
   );
   return [...new Set([...asked, ...notAsked])]
     .sort((a, b) => worth(b) - worth(a))
@@ -55,6 +58,25 @@ export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): Rep
         asked: book.answers.has(id),
       };
     });
+}
+
+/** What an open answer tells of each cause, decibans by the most telling rule that waits for it, times its probability. */
+function tellingOf(audit: Audit, causes: readonly ReportCause[]): Map<FactId, Map<CauseId, number>> {
+  const definitions = new Map<CauseId, Cause>(audit.causes.map((cause) => [cause.id, cause]));
+  const telling = new Map<FactId, Map<CauseId, number>>();
+  for (const { id: cause, probability, verdict } of causes) {
+    if (verdict === 'not-applicable') continue;
+    (audit.byCause.get(cause) ?? []).forEach(({ open }, place) => {
+      const rule = definitions.get(cause)?.rules[place];
+      if (!rule) return;
+      const tells = probability * tellsDb(rule, open);
+      for (const id of open) {
+        const each = telling.get(id) ?? new Map<CauseId, number>();
+        telling.set(id, each.set(cause, Math.max(each.get(cause) ?? 0, tells)));
+      }
+    });
+  }
+  return telling;
 }
 
 /** Defaults that went into a weight or into the seats, those that bear on the most probable causes first. */

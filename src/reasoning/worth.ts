@@ -185,6 +185,12 @@ function bundleWorth({ p, confirm, now }: Outset, i: number, rule: Rule, open: r
   };
 }
 
+/** Decibans that a rule adds once it is settled, whichever way the cause is: the mean of both (Good's expected weight). */
+export function tellsDb(rule: Rule, open: readonly FactId[]): number {
+  const { tp, fp } = ratesOf(rule, open);
+  return 5 * (tp - fp) * (Math.log10(tp / fp) - Math.log10((1 - tp) / (1 - fp)));
+}
+
 /** Chances of the outcome yes with and without the cause, as they will be reported. */
 function ratesOf(rule: Rule, open: readonly FactId[]): { tp: number; fp: number } {
   const { weigh } = rule;

@@ -186,6 +186,21 @@ describe('what is open', () => {
       minutes: spec.minutes,
     });
   });
+  it('comes by how much it tells of them too: one strong answer before one that touches many a little', () => {
+    const weak = { tp: 0.55, fp: 0.45 };
+    const strong = small('delay', { priorDb: db(0.3), rules: [ruleOn('a', LIFT, { tp: 0.9, fp: 0.1 })] });
+    const touched = (['level', 'aim', 'height'] as const).map((id) =>
+      small(id, { priorDb: db(0.3), rules: [ruleOn('a', whenTest('off'), weak)] }),
+    );
+    expect(unknownOf([...touched, strong]).map((u) => u.fact)).toEqual(['testLift', 'testTape']);
+  });
+  it('names first the cause of which it tells most', () => {
+    const found = unknownOf([
+      small('level', { priorDb: db(0.4), rules: [ruleOn('a', LIFT, { tp: 0.6, fp: 0.4 })] }),
+      small('delay', { priorDb: db(0.2), rules: [ruleOn('a', LIFT, { tp: 0.9, fp: 0.1 })] }),
+    ]);
+    expect(found[0]?.settles).toEqual(['delay', 'level']);
+  });
   it('leaves out what only improbable causes wait for, or makes no sense, and keeps what nobody knew', () => {
     expect(unknownOf([on('delay', 0.049, whenTest('off'))])).toEqual([]);
     expect(unknownOf([on('delay', 0.051, whenTest('off'))])).toHaveLength(1);

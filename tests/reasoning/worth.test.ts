@@ -5,7 +5,7 @@ import type { FactId } from '../../src/facts/catalog.js';
 import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { faultProbabilities, minutesToFind } from '../../src/reasoning/suspects.js';
 import { outlook } from '../../src/reasoning/troubleshoot.js';
-import { candidatesOf } from '../../src/reasoning/worth.js';
+import { candidatesOf, tellsDb } from '../../src/reasoning/worth.js';
 import { all, atLeast, is } from '../../src/rules/condition.js';
 import { absentDb, ERROR_RATE, givenDb } from '../../src/rules/weight.js';
 import { auditOf, mend, ruleOn, small } from './smallCauses.js';
@@ -80,6 +80,22 @@ describe('a question', () => {
       small('level', { priorDb: 9, rules: [ruleOn('lift', is('testLift', 'improves'))] }),
     ]);
     expect(candidatesOf(rare, ['upmixUse'])).toEqual([]);
+  });
+});
+
+describe('what a rule tells', () => {
+  it('is the mean of its weights over the cause being there or not; nothing at even chances', () => {
+    const rule = (tp: number, fp: number) => ruleOn('a', is('testTape', 'off'), { tp, fp });
+    // By hand, with the share of misreports of a read answer in both: J = (tp - fp) 10 log10 of the odds ratio / 2.
+    const [tp, fp] = [0.9, 0.1].map((p) => heard(p, 'read')) as [number, number];
+    const odds = (p: number): number => p / (1 - p);
+    expect(tellsDb(rule(0.9, 0.1), ['testTape'])).toBeCloseTo(
+      5 * (tp - fp) * Math.log10(odds(tp) / odds(fp)),
+      9,
+    );
+    expect(tellsDb(rule(0.5, 0.5), ['testTape'])).toBe(0);
+    expect(tellsDb(rule(0.1, 0.9), ['testTape'])).toBeCloseTo(tellsDb(rule(0.9, 0.1), ['testTape']), 9);
+    expect(tellsDb(rule(0.9, 0.1), ['voiceLoudness'])).toBeLessThan(tellsDb(rule(0.9, 0.1), ['testTape']));
   });
 });
 
