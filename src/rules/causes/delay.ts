@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
+import { ENTERED } from '../derived/entries.js';
 import { clearedByPerson } from '../person.js';
 
 const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
@@ -276,16 +277,7 @@ export const delay = defineCause({
         'It does not reach: the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m). Part of the {delayErrorMs} stays.',
       verify: 'A single clap in a film comes closer to being heard once.',
       cautions: ['photograph-menu', 'laser'],
-      changes: [
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'delayLeft',
-        'delayCenter',
-        'delayRight',
-        'testTape',
-        'testPhantom',
-      ],
+      changes: [...ENTERED, 'testTape', 'testPhantom'],
       cures: 0.15,
     },
     {
@@ -307,18 +299,7 @@ export const delay = defineCause({
       verify:
         'Switch the upmix on and off with a singer in the middle: at the main seat the voice stays in its place and keeps its body.',
       cautions: ['photograph-menu', 'laser'],
-      changes: [
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'delayLeft',
-        'delayCenter',
-        'delayRight',
-        'testTape',
-        'testPhantom',
-        'testPolarity',
-        'voiceDirection',
-      ],
+      changes: [...ENTERED, 'testTape', 'testPhantom', 'testPolarity', 'voiceDirection'],
       cures: 0.9,
     },
     {
@@ -340,12 +321,7 @@ export const delay = defineCause({
       changes: [
         'alignmentBy',
         'calibrationSpot',
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'delayLeft',
-        'delayCenter',
-        'delayRight',
+        ...ENTERED,
         'centerTrim',
         'measuredCenterLevel',
         'measuredLeftLevel',

@@ -2,15 +2,19 @@
 import type { Triple } from '../../acoustics/arrival.js';
 import type { Reader } from './reader.js';
 
-export const ENTRY_FACTS = [
-  'alignmentBy',
-  'entryKind',
+/** What the menu shows for the three, as distances or as delays. */
+export const ENTERED = [
   'enteredLeft',
   'enteredCenter',
   'enteredRight',
   'delayLeft',
   'delayCenter',
   'delayRight',
+] as const;
+export const ENTRY_FACTS = [
+  'alignmentBy',
+  'entryKind',
+  ...ENTERED,
   'centerPowered',
   'centerLatency',
 ] as const;
@@ -44,13 +48,7 @@ function entriesFor(r: Reader<EntriesFact>, channels: Channels): Entries {
 export const entries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'all');
 export const mainsEntries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'mains');
 
-type EntryFact =
-  | 'delayLeft'
-  | 'delayCenter'
-  | 'delayRight'
-  | 'enteredLeft'
-  | 'enteredCenter'
-  | 'enteredRight';
+type EntryFact = (typeof ENTERED)[number];
 
 function three(
   r: Reader<EntryFact>,

@@ -1,11 +1,12 @@
 /** The latency of a powered center: the entry it asks for, and what of it no entry makes up for. */
+import { C_AIR } from '../../acoustics/air.js';
 import { distanceM } from '../../acoustics/arrival.js';
-import { latencyMs } from './entries.js';
+import { ENTERED, latencyMs } from './entries.js';
 import { derive, number, type Reader } from './reader.js';
 import { ARRIVAL_FACTS, arrivalAtMainSeat, distancesAtMainSeat } from './time.js';
 
-/** What a millisecond is as a distance: 343 m/s. */
-const M_PER_MS = 0.343;
+/** What a millisecond is as a distance. */
+const M_PER_MS = C_AIR / 1000;
 
 type LatencyFact = (typeof ARRIVAL_FACTS)[number];
 
@@ -16,18 +17,9 @@ function neededEntry(r: Reader<LatencyFact>): number {
   return distanceM(center, seat) + M_PER_MS * toldMs;
 }
 
-const ENTRIES = [
-  'enteredLeft',
-  'enteredCenter',
-  'enteredRight',
-  'delayLeft',
-  'delayCenter',
-  'delayRight',
-] as const;
-
 /** Set by hand, the entries come from a tape, and no tape shows latency. */
 const setByTape = (r: Reader<LatencyFact>): boolean =>
-  ENTRIES.every((id) => r.toldNumber(id) === undefined) && r.toldChoice('alignmentBy') === 'by-hand';
+  ENTERED.every((id) => r.toldNumber(id) === undefined) && r.toldChoice('alignmentBy') === 'by-hand';
 
 function latencyLeft(r: Reader<LatencyFact>): number {
   const ownMs = r.from(latencyMs);
