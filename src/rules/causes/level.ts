@@ -54,7 +54,7 @@ export const level = defineCause({
         id: 'by-ear',
         group: 'level-at-seat',
         says: {
-          yes: 'With test noise the center is clearly softer or louder than the mains, by ear.',
+          yes: 'With test noise the center is {voiceLoudness} than the mains, by ear.',
           no: 'With test noise the center is about as loud as the mains, by ear.',
           unknown: 'Center and mains have not been compared by ear with test noise.',
         },
