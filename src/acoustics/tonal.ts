@@ -116,14 +116,13 @@ function sharedLevel(differenceDb: Float64Array, first: number): number {
   return (sorted[best] ?? 0) + width(best) / 2;
 }
 
+type Proposal = { readonly filters: readonly Filter[]; readonly residual: readonly number[] };
+
 /** The proposal that leaves least; fewer filters win where what is left differs by nothing one could hear. */
-function fewest(
-  proposals: readonly (readonly Filter[])[],
-  leftDb: (filters: readonly Filter[]) => number,
-): readonly Filter[] {
-  const least = Math.min(...proposals.map(leftDb));
-  const close = proposals.filter((each) => leftDb(each) <= least + SAME_RESULT_DB);
-  return close.reduce((a, b) => (b.length < a.length ? b : a));
+function fewest(proposals: readonly Proposal[]): Proposal {
+  const least = Math.min(...proposals.map(({ residual }) => rms(residual)));
+  const close = proposals.filter(({ residual }) => rms(residual) <= least + SAME_RESULT_DB);
+  return close.reduce((a, b) => (b.filters.length < a.filters.length ? b : a));
 }
 
 /** Difference of band levels (power means) center minus mains, dB, offset not taken out; null where not covered. */
@@ -205,19 +204,18 @@ export function tonalMatch(input: TonalInput): TonalMatch {
   const differences = aligned(before);
   const smoothedMains = smooth(common.mains, FIT_SMOOTHING);
   const smoothed = smooth(common.center, FIT_SMOOTHING).map((level, i) => level - (smoothedMains[i] ?? 0));
-  const filters = fewest(
-    [levelOffsetDb, sharedLevel(smoothed, common.first)].map((trimDb) =>
-      proposeFilters({
+  const { filters, residual } = fewest(
+    [levelOffsetDb, sharedLevel(smoothed, common.first)].map((trimDb): Proposal => {
+      const proposed = proposeFilters({
         first: common.first,
         wantedDb: smoothed.map((difference) => trimDb - difference),
         lowLimitHz: input.lowLimitHz ?? USUAL_LOW_LIMIT_HZ,
         before: differences,
         after,
-      }),
-    ),
-    (each) => rms(after(each)),
+      });
+      return { filters: proposed, residual: after(proposed) };
+    }),
   );
-  const residual = after(filters);
   const worstBandDb = largest(differences);
   return {
     levelOffsetDb,

@@ -25,21 +25,17 @@ const MOST_NAMED = 3;
 export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): ReportUnknown[] {
   const { book } = audit;
   const probability = new Map(causes.map((cause) => [cause.id, cause.probability]));
-  const settled = tellingOf(audit, causes);
-  /** The causes that an answer settles, those first of which it tells most; and all of it together. */
-  const settles = new Map<FactId, CauseId[]>();
-  const worth = (id: FactId): number => [...(settled.get(id)?.values() ?? [])].reduce((a, b) => a + b, 0);
-  for (const [id, each] of settled)
-    settles.set(
-      id,
-      [...each].sort(([, a], [, b]) => b - a).map(([cause]) => cause),
-    );
+  const telling = tellingOf(audit, causes);
+  /** The causes that an answer settles, those first of which it tells most. */
+  const settles = (id: FactId): CauseId[] =>
+    [...(telling.get(id) ?? [])].sort(([, a], [, b]) => b - a).map(([cause]) => cause);
+  const worth = (id: FactId): number => [...(telling.get(id)?.values() ?? [])].reduce((a, b) => a + b, 0);
   const asked = [...book.answers].filter(([, answer]) => answer.how === 'unknown').map(([id]) => id);
-  const notAsked = [...settles.keys()].filter(
+  const notAsked = [...telling.keys()].filter(
     (id) =>
       !book.answers.has(id) &&
       couldMakeSense(book, id) &&
-      (settles.get(id) ?? []).some((cause) => (probability.get(cause) ?? 0) >= WORTH_SETTLING_FROM),
+      settles(id).some((cause) => (probability.get(cause) ?? 0) >= WORTH_SETTLING_FROM),
   );
   return [...new Set([...asked, ...notAsked])]
     .sort((a, b) => worth(b) - worth(a))
@@ -48,7 +44,7 @@ export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): Rep
       return {
         fact: id,
         howToFindOut: spec.findOut.join(' '),
-        settles: settles.get(id) ?? [],
+        settles: settles(id),
         label: spec.label,
         kind: isTest(id) ? 'test' : 'question',
         ask: spec.ask,

@@ -1,6 +1,7 @@
 /** Where a path leads: one file has one real place, whatever links lead to it. */
 import { readlinkSync, realpathSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { quietly } from './quietly.js';
 
 /** The system follows as many links before it gives up. */
 const MOST_LINKS = 40;
@@ -21,12 +22,4 @@ export function realPlace(path: string): string {
     at = resolve(folder, target);
   }
   return resolve(path);
-}
-
-function quietly<T>(step: () => T): T | undefined {
-  try {
-    return step();
-  } catch {
-    return undefined;
-  }
 }

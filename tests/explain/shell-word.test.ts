@@ -10,7 +10,7 @@ const echoed = (words: string): string =>
 
 describe('a path in a command', () => {
   it('stands bare where no shell reads anything into it', () => {
-    for (const path of ['case.json', '../cases/a-b_1.json', '/tmp/x@2,5%+1:3=4.json', '-'])
+    for (const path of ['case.json', '../cases/a-b_1.json', '/a/x@2,5%+1:3=4.json', '-'])
       expect(shellWord(path)).toBe(path);
   });
 

@@ -1,6 +1,7 @@
 /** Where results go: standard output, a file that appears only when it is whole, or a device or pipe. */
 import { closeSync, fstatSync, openSync, readSync, type Stats, statSync } from 'node:fs';
 import { CASE_FORMAT } from '../../facts/case-limits.js';
+import { quietly } from '../../facts/quietly.js';
 import { realPlace } from '../../facts/real-place.js';
 import { plainLine } from '../../facts/sanitize.js';
 import { UserError } from '../../facts/user-error.js';
@@ -85,14 +86,6 @@ function refuseCase(path: string, there: Stats, cases: readonly string[]): void 
 const stdoutThere = (): Stats | undefined => quietly(() => fstatSync(STDOUT));
 /** What is wrong with a case is told when it is read. */
 const statOf = (path: string): Stats | undefined => quietly(() => statSync(path));
-
-function quietly(step: () => Stats): Stats | undefined {
-  try {
-    return step();
-  } catch {
-    return undefined;
-  }
-}
 
 const isSame = (a: Stats, b: Stats | undefined): boolean => a.ino === b?.ino && a.dev === b.dev;
 

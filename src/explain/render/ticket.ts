@@ -6,14 +6,14 @@ import { documentText } from '../document-text.js';
 import { evidenceLine, titleLine, toldLine } from '../report-sections.js';
 import type { Report, ReportTold } from '../report-types.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
-import { capital, listText, minutesText, sentence } from '../words.js';
+import { capital, howText, listText, minutesText, sentence } from '../words.js';
 
 /** Lines of each kind that half a page has room for. */
 const TOLD = 6;
 const EVIDENCE = 3;
 const STEPS = 2;
 const OPEN = 3;
-const NOT_KNOWN = 'not known';
+const NOT_KNOWN = howText('unknown');
 
 export function renderTicket(report: Report, options: Partial<TextOptions> = {}): string {
   const { headline, leader } = report.verdict;

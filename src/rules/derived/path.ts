@@ -27,7 +27,10 @@ interface Crossing {
   readonly wide: boolean;
 }
 
-/** A head farther from the line than this is out of the way, m: its half width and half the first Fresnel zone at 1 kHz. */
+/**
+ * A head farther from the line than this is out of the way, m: its half width and half the first Fresnel zone at
+ * 1 kHz. Our own estimate.
+ */
 const HEAD_ASIDE_M = 0.35;
 /** A row of seat backs ends so far beyond its outermost heads, m. Common practice, no source. */
 const ROW_END_M = 0.4;
