@@ -373,6 +373,7 @@ describe('after the result', () => {
       expect(bookOf(renewed).answers.has('testTilt')).toBe(false);
       expect(saidBy(renewed)).not.toContain('Applies again');
       expect(inHand(renewed)).toBe('testTilt');
+      expect(promptOf(renewed).onEnter).toBe('keeps: clearer');
     });
     it('does not ask again what was renewed already when the next one does not help either', () => {
       const renewed = type(wedged, '12 deg up', '1', 'f');
