@@ -7,13 +7,16 @@ const ROOT = join(import.meta.dirname, '..', 'src');
 
 /** What each folder may import besides itself. */
 const MAY_IMPORT: Record<string, readonly string[]> = {
+  lib: [],
+  disk: ['lib'],
   acoustics: [],
-  facts: ['acoustics'],
-  rules: ['facts', 'acoustics'],
-  reasoning: ['rules', 'facts'],
-  explain: ['reasoning', 'rules', 'facts', 'acoustics'],
-  interview: ['explain', 'reasoning', 'rules', 'facts'],
-  commands: ['interview', 'explain', 'reasoning', 'rules', 'facts', 'acoustics'],
+  facts: ['acoustics', 'lib'],
+  compute: ['facts', 'acoustics'],
+  rules: ['compute', 'facts', 'acoustics', 'lib'],
+  reasoning: ['rules', 'facts', 'lib'],
+  explain: ['reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
+  interview: ['explain', 'reasoning', 'rules', 'facts', 'lib', 'disk'],
+  commands: ['interview', 'explain', 'reasoning', 'rules', 'facts', 'acoustics', 'lib', 'disk'],
   '.': ['commands'],
 };
 

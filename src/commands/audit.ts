@@ -1,7 +1,7 @@
 /** `center-audit audit`: saved cases audited, one or a thousand. */
 import { textOptions } from '../explain/terminal.js';
-import { plainLine } from '../facts/sanitize.js';
-import { UserError } from '../facts/user-error.js';
+import { plainLine } from '../lib/sanitize.js';
+import { UserError } from '../lib/user-error.js';
 import { inOrder } from './batch/in-order.js';
 import { casesOf } from './batch/json-lines.js';
 import { onePage, type Task } from './batch/one.js';

@@ -1,5 +1,5 @@
 /** `center-audit calc`: one acoustic calculation, the list of all, or the help of one. */
-import { UserError } from '../facts/user-error.js';
+import { UserError } from '../lib/user-error.js';
 import { EXIT, type ExitCode, type Io } from './io.js';
 
 /** A JSON object with the longest list of frequencies stays far below. */

@@ -1,6 +1,6 @@
 /** `center-audit compare`: two audits of the same system, before and after. */
 import { compareReport, renderCompare } from '../explain/change-words.js';
-import { UserError } from '../facts/user-error.js';
+import { UserError } from '../lib/user-error.js';
 import { audit } from '../reasoning/audit.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, STDIN, warningsText } from './load-case.js';

@@ -1,5 +1,5 @@
 /** What a person reads when a command fails, and the exit code that goes with it. */
-import { type Problem, problemsText, UserError } from '../facts/user-error.js';
+import { type Problem, problemsText, UserError } from '../lib/user-error.js';
 import { EXIT, type ExitCode } from './io.js';
 
 /** Set to anything, it adds the stack to an internal fault. */

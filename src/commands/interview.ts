@@ -1,8 +1,8 @@
 /** `center-audit interview`: holds the conversation, saves it, prints the report. */
 import { shellWord } from '../explain/shell-word.js';
 import { textOptions } from '../explain/terminal.js';
-import { UserError } from '../facts/user-error.js';
 import type { Ending, Store, Style, Terminal } from '../interview/index.js';
+import { UserError } from '../lib/user-error.js';
 import type { Audit } from '../reasoning/audit.js';
 import { type Format, render } from './formats.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';

@@ -1,14 +1,14 @@
 /** A case from a file or from standard input. */
 import { dirname, resolve } from 'node:path';
+import { readLimited } from '../disk/read-file.js';
 import type { FactBook } from '../facts/book.js';
 import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
-import { nearest } from '../facts/nearest.js';
-import { plainLine } from '../facts/sanitize.js';
+import { nearest } from '../lib/nearest.js';
+import { plainLine } from '../lib/sanitize.js';
 import { remedyId } from '../reasoning/tried.js';
 import { CAUSES } from '../rules/index.js';
 import { inFile } from './failure.js';
 import type { Io } from './io.js';
-import { readLimited } from './read-file.js';
 
 /** Stands for standard input wherever a case is named. */
 export const STDIN = '-';

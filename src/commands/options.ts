@@ -1,6 +1,6 @@
 /** Options that many commands share, read in one way. */
 import type { TerminalFlags } from '../explain/terminal.js';
-import { UserError } from '../facts/user-error.js';
+import { UserError } from '../lib/user-error.js';
 import type { GlobalOptions } from './io.js';
 
 export interface FormatOptions {

@@ -1,5 +1,5 @@
 /** The real streams of this process. */
-import { UserError } from '../facts/user-error.js';
+import { UserError } from '../lib/user-error.js';
 import type { StreamIo } from './io.js';
 
 /** Where there is no terminal, text is set for the width of an old one. */

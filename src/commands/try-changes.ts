@@ -3,11 +3,11 @@ import { parseAnswer } from '../facts/answer.js';
 import { type FactBook, type Seat, withAnswer } from '../facts/book.js';
 import type { Findings } from '../facts/case-error.js';
 import { FACT_IDS, isFactId } from '../facts/catalog.js';
-import { nearest } from '../facts/nearest.js';
-import { quoted } from '../facts/sanitize.js';
 import { readSeats, SEAT_RANGES } from '../facts/seat-list.js';
 import { seatsOf } from '../facts/seats.js';
-import { type Problem, UserError } from '../facts/user-error.js';
+import { nearest } from '../lib/nearest.js';
+import { quoted } from '../lib/sanitize.js';
+import { type Problem, UserError } from '../lib/user-error.js';
 
 export interface Changed {
   readonly book: FactBook;

@@ -1,8 +1,8 @@
 /** Help and usage errors of the command tree, in the words and the shape of every other error. */
 import type { Command, CommanderError, Help, Option } from 'commander';
-import { nearest } from '../facts/nearest.js';
-import { quoted } from '../facts/sanitize.js';
-import { UserError } from '../facts/user-error.js';
+import { nearest } from '../lib/nearest.js';
+import { quoted } from '../lib/sanitize.js';
+import { UserError } from '../lib/user-error.js';
 import { EXIT } from './io.js';
 
 const EXAMPLES = new WeakMap<Command, readonly string[]>();

@@ -1,9 +1,9 @@
 /** `center-audit why`: the evidence for and against one cause, or what tells two causes apart. */
 import { documentText } from '../explain/document-text.js';
 import { whyBlocks, whyOf } from '../explain/why.js';
-import { nearest } from '../facts/nearest.js';
-import { quoted } from '../facts/sanitize.js';
-import { UserError } from '../facts/user-error.js';
+import { nearest } from '../lib/nearest.js';
+import { quoted } from '../lib/sanitize.js';
+import { UserError } from '../lib/user-error.js';
 import { audit } from '../reasoning/audit.js';
 import { CAUSE_IDS, type CauseId } from '../rules/cause.js';
 import { isCauseId } from '../rules/index.js';

@@ -3,7 +3,7 @@ import type { UnitSystem } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
 import { contradictions } from '../facts/contradictions.js';
-import { plainLine, plainText } from '../facts/sanitize.js';
+import { plainLine, plainText } from '../lib/sanitize.js';
 import type { Audit } from '../reasoning/audit.js';
 import { complaintsOf } from '../reasoning/audit.js';
 import { complaintShares } from '../reasoning/complaint-shares.js';

@@ -2,8 +2,8 @@
 import type { FactBook, UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { aboutMinutesText, formatValue, minutesText, plural } from '../facts/format.js';
-import { plainLine } from '../facts/sanitize.js';
 import type { How, Unit } from '../facts/spec.js';
+import { plainLine } from '../lib/sanitize.js';
 import type { Cost } from '../rules/cause.js';
 import { type Condition, isLeaf, type VarId } from '../rules/condition.js';
 import { DERIVED, isDerivedId } from '../rules/derived/table.js';

@@ -2,12 +2,13 @@
  * One answer to one question, from the interview, the command line or a case file: read, checked against what
  * is possible, and remarked upon where it is unusual.
  */
+
+import { nearest, sameWord } from '../lib/nearest.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
 import type { Answer, UnitSystem } from './book.js';
 import { type FactId, factSpec } from './catalog.js';
 import { formatValue } from './format.js';
-import { nearest, sameWord } from './nearest.js';
 import { filePathProblem } from './paths.js';
-import { plainLine, quoted } from './sanitize.js';
 import { stripSide } from './sides.js';
 import type { ChoiceSpec, FactSpec, How, NumberSpec } from './spec.js';
 import { acceptedForm, bareUnit, bareValue, parseQuantity, type Refusal } from './units.js';

@@ -1,10 +1,11 @@
 /** The answers of a case file. */
+
+import type { Json } from '../lib/json-text.js';
 import { type AnswerResult, choiceCalled, parseAnswer } from './answer.js';
 import type { Answer, UnitSystem } from './book.js';
 import type { Findings } from './case-error.js';
 import type { RawCase } from './case-text.js';
 import { FACT_IDS, type FactId, factSpec, isFactId } from './catalog.js';
-import type { Json } from './json-text.js';
 import { HOWS } from './spec.js';
 
 /** All answers under `facts`, in the order of the catalog; entries whose shape is wrong are left out. */

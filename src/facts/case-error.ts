@@ -1,5 +1,5 @@
 /** Everything that is wrong with a case file, each with its place, what is accepted and an example. */
-import { type Problem, problemsText, UserError } from './user-error.js';
+import { type Problem, problemsText, UserError } from '../lib/user-error.js';
 
 export interface CaseProblem extends Problem {
   /** `facts.seatDistance`, `seats.1.xM`; '' for the file as a whole. */

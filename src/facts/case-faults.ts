@@ -1,4 +1,8 @@
 /** Faults of the shape of a case file, in words: what, where, what is accepted, an example. */
+
+import type { Json } from '../lib/json-text.js';
+import { nearest } from '../lib/nearest.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
 import { acceptedAnswer } from './answer.js';
 import type { UnitSystem } from './book.js';
 import { isObject, readFact } from './case-answers.js';
@@ -7,9 +11,6 @@ import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
 import type { RawCase } from './case-text.js';
 import { FACT_IDS, type FactId, factSpec } from './catalog.js';
 import { COMPLAINT_IDS } from './complaints.js';
-import type { Json } from './json-text.js';
-import { nearest } from './nearest.js';
-import { plainLine, quoted } from './sanitize.js';
 import type { ShapeIssue } from './schema.js';
 import { HOWS } from './spec.js';
 

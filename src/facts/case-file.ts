@@ -2,6 +2,9 @@
  * Case files read into a book of facts. All problems are collected and told together, each with its place.
  * Order of keys never matters: the book holds answers in the order of the catalog.
  */
+
+import type { Json } from '../lib/json-text.js';
+import { plainLine, plainText } from '../lib/sanitize.js';
 import type { FactBook } from './book.js';
 import { readAnswers, withChoiceValues } from './case-answers.js';
 import { CaseError, type CaseProblem, type CaseWarning, type Findings, placed } from './case-error.js';
@@ -9,8 +12,6 @@ import { shapeProblems } from './case-faults.js';
 import { readRaw } from './case-text.js';
 import type { Expectation } from './case-write.js';
 import { COMPLAINT_IDS, type ComplaintId, isComplaintId } from './complaints.js';
-import type { Json } from './json-text.js';
-import { plainLine, plainText } from './sanitize.js';
 import { shapeIssues } from './schema.js';
 import { readSeats } from './seat-list.js';
 

@@ -1,8 +1,9 @@
 /** From bytes to the raw value of a case file: size, encoding, JSON, format and version. */
+
+import { type Json, JsonFault, type JsonText, parseJson } from '../lib/json-text.js';
+import { quoted } from '../lib/sanitize.js';
 import { CaseError, placed, problem } from './case-error.js';
 import { CASE_FORMAT, CASE_JSON_LIMITS, CASE_VERSION, MAX_CASE_BYTES } from './case-limits.js';
-import { type Json, JsonFault, type JsonText, parseJson } from './json-text.js';
-import { quoted } from './sanitize.js';
 
 export type RawCase = { [key: string]: Json };
 

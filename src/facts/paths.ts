@@ -1,5 +1,5 @@
 /** Paths in case files: relative, inside the folder of the case, and nothing that steers a display. */
-import { plainText, quoted } from './sanitize.js';
+import { plainText, quoted } from '../lib/sanitize.js';
 
 const LONGEST_PATH = 255;
 

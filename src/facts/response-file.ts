@@ -4,10 +4,10 @@
  */
 import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { quoted } from '../lib/sanitize.js';
 import { type FactBook, told } from './book.js';
 import type { FileFactId } from './catalog.js';
 import { filePathProblem } from './paths.js';
-import { quoted } from './sanitize.js';
 import type { Refusal } from './units.js';
 
 /** A sweep saved at 1/96 octave has some 1000 lines of 40 letters; this is fifty times that. */

@@ -1,10 +1,11 @@
 /** The list of seats of a case file. */
+
+import type { Json } from '../lib/json-text.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
 import type { Seat, UnitSystem } from './book.js';
 import { type Findings, problem } from './case-error.js';
 import { CASE_LIMITS } from './case-limits.js';
 import { formatValue } from './format.js';
-import type { Json } from './json-text.js';
-import { plainLine, quoted } from './sanitize.js';
 import { stripSide } from './sides.js';
 import { parseQuantity } from './units.js';
 

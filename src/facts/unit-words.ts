@@ -1,5 +1,5 @@
 /** The words people use for units, and what one of each is in SI. */
-import { quoted } from './sanitize.js';
+import { quoted } from '../lib/sanitize.js';
 import type { Unit } from './spec.js';
 
 type Dimension = 'length' | 'time' | 'frequency' | 'level' | 'angle' | 'ratio' | 'mass' | Unit;

@@ -5,9 +5,10 @@
  * A number without a unit takes the unit system of the case: meters in a metric one; in an imperial one feet,
  * or inches where a small length is asked for. Every other quantity is taken in its SI unit.
  */
+
+import { quoted } from '../lib/sanitize.js';
 import type { UnitSystem } from './book.js';
 import { isDigit, readNumber } from './numerals.js';
-import { quoted } from './sanitize.js';
 import type { Unit } from './spec.js';
 import { DIMENSION_OF, scaled, UNIT_WORDS, unitOf } from './unit-words.js';
 

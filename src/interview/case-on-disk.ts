@@ -5,7 +5,7 @@
  */
 import { copyFileSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import writeFileAtomic from 'write-file-atomic';
-import { plainLine } from '../facts/sanitize.js';
+import { plainLine } from '../lib/sanitize.js';
 
 export interface CaseOnDisk {
   /** Why the file must not be replaced, in words, or undefined. */

@@ -3,7 +3,7 @@ import { factText } from '../explain/words.js';
 import type { Answer } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import type { FactId } from '../facts/catalog.js';
-import { plainText } from '../facts/sanitize.js';
+import { plainText } from '../lib/sanitize.js';
 import { makesSense } from '../reasoning/hypotheses.js';
 import { earlier, give, howMatters } from './answers.js';
 import { advance, atResult, clashing, familyAfter } from './flow.js';

@@ -5,7 +5,7 @@
 import type { FactBook } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { factSpec } from '../facts/catalog.js';
-import { plainLine, quoted } from '../facts/sanitize.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
 import { auditSync } from '../reasoning/audit.js';
 import { refuse } from './complete.js';
 import { advance, MOST_QUESTIONS } from './flow.js';

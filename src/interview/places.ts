@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import envPaths from 'env-paths';
-import { realPlace } from '../facts/real-place.js';
+import { realPlace } from '../disk/real-place.js';
 
 /** On Linux the XDG state folder (a relative one is ignored, as its specification asks), else the data folder. */
 export function stateFolder(): string {

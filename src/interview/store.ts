@@ -4,12 +4,12 @@
  */
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { realPlace } from '../disk/real-place.js';
 import { EMPTY_BOOK, type FactBook } from '../facts/book.js';
 import type { CaseWarning } from '../facts/case-error.js';
 import { decodeCase, type Expectation, MAX_CASE_BYTES, readCase, writeCase } from '../facts/case-file.js';
-import { realPlace } from '../facts/real-place.js';
-import { plainLine } from '../facts/sanitize.js';
-import { UserError } from '../facts/user-error.js';
+import { plainLine } from '../lib/sanitize.js';
+import { UserError } from '../lib/user-error.js';
 import { caseOnDisk } from './case-on-disk.js';
 import type { Earlier } from './conversation.js';
 import { lockFile, takeLock } from './lock.js';

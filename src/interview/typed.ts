@@ -1,6 +1,6 @@
 /** Typed words matched against a numbered list. */
-import { nearest } from '../facts/nearest.js';
-import { quoted } from '../facts/sanitize.js';
+import { nearest } from '../lib/nearest.js';
+import { quoted } from '../lib/sanitize.js';
 import type { Entry } from './screens.js';
 
 /** `1 4 9`, `1,4,9`, `1, 4 and 9`: the numbers as typed; undefined where something else stands there. */

@@ -2,9 +2,9 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
+import { realPlace } from '../disk/real-place.js';
 import { isFactId } from '../facts/catalog.js';
-import { realPlace } from '../facts/real-place.js';
-import { plainLine } from '../facts/sanitize.js';
+import { plainLine } from '../lib/sanitize.js';
 import type { Earlier } from './conversation.js';
 import { progressPath, unfinishedFolder } from './places.js';
 import { isOpening, type Topic } from './state.js';

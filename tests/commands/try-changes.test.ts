@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { withChanges } from '../../src/commands/try-changes.js';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { seatsOf } from '../../src/facts/seats.js';
-import { UserError } from '../../src/facts/user-error.js';
+import { UserError } from '../../src/lib/user-error.js';
 
 const book: FactBook = withAnswer(
   withAnswer({ ...EMPTY_BOOK, units: 'imperial' }, 'seatDistance', { value: 3, how: 'guessed' }),

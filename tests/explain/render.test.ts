@@ -8,7 +8,7 @@ import { blockBbcode, inert } from '../../src/explain/document-bbcode.js';
 import { documentMarkdown } from '../../src/explain/document-markdown.js';
 import type { Report } from '../../src/explain/report-types.js';
 import type { FactBook } from '../../src/facts/book.js';
-import { plainLine } from '../../src/facts/sanitize.js';
+import { plainLine } from '../../src/lib/sanitize.js';
 import { anyBook } from '../support/books.js';
 import {
   renderBbcode,

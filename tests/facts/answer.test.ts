@@ -4,8 +4,8 @@ import { acceptedAnswer, parseAnswer } from '../../src/facts/answer.js';
 import type { UnitSystem } from '../../src/facts/book.js';
 import { readCase } from '../../src/facts/case-file.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
-import { sameWord } from '../../src/facts/nearest.js';
 import { HOWS } from '../../src/facts/spec.js';
+import { sameWord } from '../../src/lib/nearest.js';
 
 const metric = { units: 'metric' } as const;
 const imperial = { units: 'imperial' } as const;

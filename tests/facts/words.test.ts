@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { CaseError, placed, problem } from '../../src/facts/case-error.js';
 import { filePathProblem } from '../../src/facts/paths.js';
 import { stripSide } from '../../src/facts/sides.js';
-import { problemText, UserError } from '../../src/facts/user-error.js';
+import { problemText, UserError } from '../../src/lib/user-error.js';
 
 describe('a direction instead of a sign', () => {
   const sides = { plus: 'right', minus: 'left' };

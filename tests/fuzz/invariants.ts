@@ -8,7 +8,7 @@ import { PLAIN_TEXT } from '../../src/explain/terminal.js';
 import type { FactBook } from '../../src/facts/book.js';
 import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { FACT_IDS } from '../../src/facts/catalog.js';
-import { UserError } from '../../src/facts/user-error.js';
+import { UserError } from '../../src/lib/user-error.js';
 import { type Audit, audit, auditSync } from '../../src/reasoning/audit.js';
 import { MOST_CERTAIN } from '../../src/reasoning/decibans.js';
 import { CAUSE_IDS } from '../../src/rules/cause.js';

@@ -3,9 +3,9 @@ import * as fc from 'fast-check';
 import type { Answer, FactBook, Seat } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS } from '../../src/facts/complaints.js';
-import { plainLine, plainText } from '../../src/facts/sanitize.js';
 import { SEAT_RANGES } from '../../src/facts/seat-list.js';
 import { HOWS } from '../../src/facts/spec.js';
+import { plainLine, plainText } from '../../src/lib/sanitize.js';
 
 const double = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));

@@ -1,7 +1,7 @@
 /** Writes into what is there and no file: a device, a pipe with a name. */
 import { closeSync, constants, openSync, writeSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { codeOf } from '../read-file.js';
+import { codeOf } from '../../disk/read-file.js';
 import type { Guard, Sink } from './sink.js';
 
 const TRY_AGAIN_MS = 20;

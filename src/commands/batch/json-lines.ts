@@ -1,6 +1,6 @@
 /** Standard input as one case or as JSON lines, read as it comes and never held as a whole. */
 import { MAX_CASE_BYTES } from '../../facts/case-file.js';
-import type { Problem } from '../../facts/user-error.js';
+import type { Problem } from '../../lib/user-error.js';
 import type { Task } from './one.js';
 
 const NEWLINE = 0x0a;

@@ -1,12 +1,12 @@
 /** Where results go: standard output, a file that appears only when it is whole, or a device or pipe. */
 import { closeSync, fstatSync, openSync, readSync, type Stats, statSync } from 'node:fs';
+import { quietly } from '../../disk/quietly.js';
+import { codeOf } from '../../disk/read-file.js';
+import { realPlace } from '../../disk/real-place.js';
 import { CASE_FORMAT } from '../../facts/case-limits.js';
-import { quietly } from '../../facts/quietly.js';
-import { realPlace } from '../../facts/real-place.js';
-import { plainLine } from '../../facts/sanitize.js';
-import { UserError } from '../../facts/user-error.js';
+import { plainLine } from '../../lib/sanitize.js';
+import { UserError } from '../../lib/user-error.js';
 import type { StreamIo } from '../io.js';
-import { codeOf } from '../read-file.js';
 import { directSink } from './direct.js';
 import { partSink } from './part.js';
 

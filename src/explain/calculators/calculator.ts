@@ -1,6 +1,6 @@
 /** What a calculator is: inputs, outputs, formula, source, and the model that runs. */
 
-import { type Problem, UserError } from '../../facts/user-error.js';
+import { type Problem, UserError } from '../../lib/user-error.js';
 import type { Source } from '../../rules/sources.js';
 import type { Input } from './input-kinds.js';
 

@@ -1,8 +1,8 @@
 /** The `drivers` input: a list of drivers with their places, sizes, weights and filters. */
 import { CROSSOVER_FILTERS } from '../../acoustics/crossover.js';
 import type { Driver } from '../../acoustics/layouts.js';
-import { nearest } from '../../facts/nearest.js';
-import { quoted } from '../../facts/sanitize.js';
+import { nearest } from '../../lib/nearest.js';
+import { quoted } from '../../lib/sanitize.js';
 import {
   type Checked,
   type Input,

@@ -1,7 +1,7 @@
 /** Calculators about the image: where it is heard between two loudspeakers, and what an upmix makes of it. */
 import { phantom } from '../../acoustics/phantom.js';
 import { UPMIX_LAWS, upmix } from '../../acoustics/upmix.js';
-import type { Problem } from '../../facts/user-error.js';
+import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
 import { LEVEL, SHARE } from './bounds.js';
 import { define } from './calculator.js';

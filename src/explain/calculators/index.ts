@@ -1,7 +1,7 @@
 /** All calculators, in the order in which they are listed. */
-import { nearest } from '../../facts/nearest.js';
-import { quoted } from '../../facts/sanitize.js';
-import { UserError } from '../../facts/user-error.js';
+import { nearest } from '../../lib/nearest.js';
+import { quoted } from '../../lib/sanitize.js';
+import { UserError } from '../../lib/user-error.js';
 import type { Calculator } from './calculator.js';
 import { phantomCalculator, upmixCalculator } from './image.js';
 import { lobingAngleCalculator, offAxisCalculator, pairNullCalculator } from './loudspeaker.js';

@@ -2,8 +2,8 @@
  * The kinds of value a calculator takes, each with how it is checked and how it is read from the command line.
  * One table of inputs serves the check, the help and the reference page.
  */
-import { type Json, JsonFault, parseJson } from '../../facts/json-text.js';
-import { quoted } from '../../facts/sanitize.js';
+import { type Json, JsonFault, parseJson } from '../../lib/json-text.js';
+import { quoted } from '../../lib/sanitize.js';
 
 /** What is wrong with a value; where it stands is added by the caller. */
 export interface Refused {

@@ -3,7 +3,7 @@ import { CROSSOVER_FILTERS } from '../../acoustics/crossover.js';
 import { DRIVER_LAYOUTS, LAYOUT_DEFAULTS, type LayoutOverrides } from '../../acoustics/layouts.js';
 import { lobingAngle, pairNull } from '../../acoustics/lobing.js';
 import { offAxis } from '../../acoustics/offaxis.js';
-import type { Problem } from '../../facts/user-error.js';
+import type { Problem } from '../../lib/user-error.js';
 import { FREQUENCY, FRONT_ANGLE, LENGTH } from './bounds.js';
 import { define } from './calculator.js';
 import { driversInput } from './drivers-input.js';

@@ -1,8 +1,8 @@
 /** From what was typed or piped in to checked inputs of a calculator. Everything that is wrong is told at once. */
-import { JsonFault, parseJson } from '../../facts/json-text.js';
-import { nearest } from '../../facts/nearest.js';
-import { quoted } from '../../facts/sanitize.js';
-import { type Problem, UserError } from '../../facts/user-error.js';
+import { JsonFault, parseJson } from '../../lib/json-text.js';
+import { nearest } from '../../lib/nearest.js';
+import { quoted } from '../../lib/sanitize.js';
+import { type Problem, UserError } from '../../lib/user-error.js';
 import type { Calculator } from './calculator.js';
 import { isObject, JSON_LIMITS } from './input-kinds.js';
 

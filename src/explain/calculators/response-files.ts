@@ -2,8 +2,8 @@
 import { open, stat } from 'node:fs/promises';
 import { type ParsedResponse, parseResponse, ResponseError } from '../../acoustics/response.js';
 import { MAX_RESPONSE_BYTES } from '../../facts/response-file.js';
-import { quoted } from '../../facts/sanitize.js';
-import { type Problem, UserError } from '../../facts/user-error.js';
+import { quoted } from '../../lib/sanitize.js';
+import { type Problem, UserError } from '../../lib/user-error.js';
 
 const ACCEPTED = 'a text file of at most 2 MiB with frequency in Hz and level in dB on each line';
 

@@ -1,6 +1,6 @@
 /** The calculator of acoustically transparent screens. */
 import { HOLE_INTERACTION, type Screen, screen } from '../../acoustics/screen.js';
-import type { Problem } from '../../facts/user-error.js';
+import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
 import { FREQUENCY, SHARE } from './bounds.js';
 import { define } from './calculator.js';

@@ -2,7 +2,7 @@
 import { soundSpeed } from '../../acoustics/air.js';
 import { arrival, type Triple } from '../../acoustics/arrival.js';
 import { comb } from '../../acoustics/comb.js';
-import type { Problem } from '../../facts/user-error.js';
+import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
 import { LEVEL, POSITION } from './bounds.js';
 import { define } from './calculator.js';

@@ -1,7 +1,7 @@
 /** All reference pages, and finding the one that was meant. */
-import { nearest } from '../../facts/nearest.js';
-import { quoted } from '../../facts/sanitize.js';
-import { UserError } from '../../facts/user-error.js';
+import { nearest } from '../../lib/nearest.js';
+import { quoted } from '../../lib/sanitize.js';
+import { UserError } from '../../lib/user-error.js';
 import { type Block, heading } from '../document.js';
 import { documentMarkdown } from '../document-markdown.js';
 import { documentText } from '../document-text.js';

@@ -1,9 +1,9 @@
 /** When left, center and right arrive at each seat, and the comb that their common part makes there. */
 import { type Arrival, arrival } from '../../acoustics/arrival.js';
 import { sharedCombAtSeat } from '../../acoustics/comb.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
 import { mainHead, pointOf, points } from '../../rules/derived/places.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { voiceGains } from '../../rules/derived/sharing.js';
 import { arrivalAtMainSeat, arrivalsAtSeats } from '../../rules/derived/time.js';
 import { LIMITS } from '../../rules/limits.js';

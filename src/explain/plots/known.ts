@@ -1,8 +1,9 @@
 /** What the computed facts know of one book, for charts: the same models that the rules are judged by. */
+
+import { createCore } from '../../compute/core.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactBook, UnitSystem } from '../../facts/book.js';
 import { type FactId, factSpec } from '../../facts/catalog.js';
-import { createCore } from '../../rules/derived/core.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { factText, listText } from '../words.js';
 
 export interface Known<T> {

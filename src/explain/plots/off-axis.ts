@@ -1,10 +1,10 @@
 /** What each seat hears of the center alone, against straight ahead. */
 import { DEEPEST_DB } from '../../acoustics/holes.js';
 import { offAxisCurve } from '../../acoustics/offaxis.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
 import { drivers } from '../../rules/derived/drivers.js';
 import { layoutAtSeats, type SeatDip } from '../../rules/derived/layout.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { LIMITS } from '../../rules/limits.js';
 import type { Report } from '../report-types.js';
 import { listText, quantityText } from '../words.js';

@@ -2,11 +2,11 @@
 import type { Point } from '../../acoustics/arrival.js';
 import { display16x9, METERS_PER_FOOT } from '../../acoustics/practice.js';
 import { floorBounce } from '../../acoustics/reflection.js';
+import { type Reader, seatsIn } from '../../compute/reader.js';
 import { type FactBook, told, type UnitSystem } from '../../facts/book.js';
 import type { FactId } from '../../facts/catalog.js';
 import { mainSeat, seatsOf } from '../../facts/seats.js';
 import { bearings, type Head, headAt, mainHead, type Points, points } from '../../rules/derived/places.js';
-import { type Reader, seatsIn } from '../../rules/derived/reader.js';
 import type { Report } from '../report-types.js';
 import { capital, listText, quantityText } from '../words.js';
 import { nearHz } from './axes.js';

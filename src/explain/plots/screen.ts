@@ -2,8 +2,8 @@
 import { logGrid } from '../../acoustics/bands.js';
 import { analogFilterDb } from '../../acoustics/filter.js';
 import { shelfCompensation } from '../../acoustics/screen-extras.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { lossOf } from '../../rules/derived/tone.js';
 import type { View } from '../../rules/view.js';
 import type { Report } from '../report-types.js';

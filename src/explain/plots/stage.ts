@@ -1,9 +1,9 @@
 /** Where sounds between left and right are heard: straight, with the upmix as it is, and as advised. */
 import { type UpmixSetting, upmix, widthRetained } from '../../acoustics/upmix.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactBook } from '../../facts/book.js';
 import { told } from '../../facts/book.js';
 import type { FactId } from '../../facts/catalog.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { voiceBy } from '../../rules/derived/sharing.js';
 import type { View } from '../../rules/view.js';
 import type { Report } from '../report-types.js';

@@ -1,7 +1,7 @@
 /** Center against mains by third octaves, measured: before and after the equalization, or a correction proposed. */
 import { thirdOctaveDifferences, tonalMatch } from '../../acoustics/tonal.js';
+import type { Reader } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
-import type { Reader } from '../../rules/derived/reader.js';
 import { LIMITS } from '../../rules/limits.js';
 import { quantityText } from '../words.js';
 import { frequencyAxis, levelAxis, tenth, valueAt } from './axes.js';

@@ -1,9 +1,9 @@
 /** Center and subwoofer around their crossover. */
 import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
 import { heardDepthDb } from '../../acoustics/holes.js';
+import { derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { requireCenter } from './places.js';
-import { derive, number, type Reader } from './reader.js';
 
 const BOX_FACTS = [
   'centerCount',

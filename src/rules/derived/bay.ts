@@ -1,8 +1,8 @@
 /** What an open bay of furniture does to the center, as it is and with the face flush. */
 import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+import { derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { requireCenter } from './places.js';
-import { derive, number, type Reader } from './reader.js';
 
 const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
 const BAY_FACTS = [

@@ -8,8 +8,8 @@ import {
 } from '../../acoustics/layouts.js';
 import { METERS_PER_INCH } from '../../acoustics/practice.js';
 import { interpolate } from '../../acoustics/shelf.js';
+import type { Reader } from '../../compute/reader.js';
 import { requireCenter } from './places.js';
-import type { Reader } from './reader.js';
 
 export const DRIVER_FACTS = [
   'centerCount',

@@ -1,6 +1,6 @@
 /** What the processor was told about distances and delays. */
 import type { Triple } from '../../acoustics/arrival.js';
-import type { Reader } from './reader.js';
+import type { Reader } from '../../compute/reader.js';
 
 /** What the menu shows for the three, as distances or as delays. */
 export const ENTERED = [

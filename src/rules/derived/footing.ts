@@ -1,12 +1,13 @@
 /** How firmly a computed value stands: what each number that went into it moves, and the weakest that matters. */
+
+import { type Core, type Earlier, type Sketch, shifted, sketchOf } from '../../compute/core.js';
+import type { Outcome, Use } from '../../compute/evaluator.js';
+import { addAll, type FactSet, overlap } from '../../compute/fact-set.js';
+import { logStep, oneDeviationOff } from '../../compute/uncertainty.js';
 import { type FactId, factSpec } from '../../facts/catalog.js';
 import { HOWS, type How } from '../../facts/spec.js';
 import { MOST_SPREAD } from '../weight.js';
-import { type Core, type Earlier, type Sketch, shifted, sketchOf } from './core.js';
-import type { Outcome, Use } from './evaluator.js';
-import { addAll, type FactSet, overlap } from './fact-set.js';
 import { DERIVED, type DerivedId } from './table.js';
-import { logStep, oneDeviationOff } from './uncertainty.js';
 
 /** How far numbers move a value within their own uncertainty, as a natural logarithm, as far as somebody asked. */
 export interface Parts {

@@ -1,7 +1,7 @@
 /** Angles between seats, loudspeakers and picture. */
 import { azimuthDeg, elevation } from '../../acoustics/elevation.js';
+import { derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
 import { BEARING_FACTS, bearings, mainBearing, mainHead, requireCenter } from './places.js';
-import { derive, mainSeatIn, number, type Reader, SEAT_FACTS } from './reader.js';
 
 const HEIGHT_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
 

@@ -2,6 +2,7 @@
 import { arrival, distanceM } from '../../acoustics/arrival.js';
 import { phantom } from '../../acoustics/phantom.js';
 import { sharedPolarityChangeDb } from '../../acoustics/polarity.js';
+import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import {
   type Head,
   headAt,
@@ -12,7 +13,6 @@ import {
   pointOf,
   points,
 } from './places.js';
-import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceBy, voiceGains } from './sharing.js';
 import { ARRIVAL_FACTS, mainsArrivalMs } from './time.js';
 

@@ -1,8 +1,8 @@
 /** The latency of a powered center: the entry it asks for, and what of it no entry makes up for. */
 import { C_AIR } from '../../acoustics/air.js';
 import { distanceM } from '../../acoustics/arrival.js';
+import { derive, number, type Reader } from '../../compute/reader.js';
 import { ENTERED, latencyMs } from './entries.js';
-import { derive, number, type Reader } from './reader.js';
 import { ARRIVAL_FACTS, arrivalAtMainSeat, distancesAtMainSeat } from './time.js';
 
 /** What a millisecond is as a distance. */

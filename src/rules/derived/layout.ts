@@ -4,10 +4,10 @@ import { heardDepthDb } from '../../acoustics/holes.js';
 import type { Driver } from '../../acoustics/layouts.js';
 import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
 import type { Grid } from '../../acoustics/radiation.js';
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { DRIVER_FACTS, type DriverFact, drivers, isMirrored, twinBoxes } from './drivers.js';
 import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
-import { choice, derive, number, type Reader } from './reader.js';
 
 export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
 export type LayoutFact = (typeof LAYOUT_FACTS)[number];

@@ -1,6 +1,7 @@
 /** Levels at the seat, the only ones that count. */
+
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
-import { choice, derive, number, type Reader } from './reader.js';
 
 const LEVEL_FACTS = ['measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel'] as const;
 /** Meters show dB: the mean of two mains is taken of what they show. */

@@ -7,9 +7,9 @@ import {
 } from '../../acoustics/barrier.js';
 import { HEAD_TOP_ABOVE_EAR_M } from '../../acoustics/head.js';
 import { tableEffect } from '../../acoustics/shelf.js';
+import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import { BEARING_FACTS, bearings, headAt, mainBearing, mainHead, requireCenter } from './places.js';
-import { derive, number, type Reader, seatsIn } from './reader.js';
 
 const PATH_FACTS = [
   ...BEARING_FACTS,

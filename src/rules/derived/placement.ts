@@ -2,8 +2,8 @@
 import { heardDepthDb } from '../../acoustics/holes.js';
 import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
+import { choice, derive, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
-import { choice, derive, number, type Reader, SEAT_FACTS } from './reader.js';
 
 /** A null above this is none, Hz: the end of hearing, textbook. */
 const HEARD_TO_HZ = 20_000;

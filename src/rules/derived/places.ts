@@ -1,8 +1,8 @@
 /** Where everything is, as seen by the computations: shared intermediate results. */
 import type { Point } from '../../acoustics/arrival.js';
 import { azimuthDeg } from '../../acoustics/elevation.js';
+import { mainSeatIn, type Reader, SEAT_FACTS, type SeatFact, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
-import { mainSeatIn, type Reader, SEAT_FACTS, type SeatFact, seatsIn } from './reader.js';
 
 /** Facts behind the direction of a seat from the center, sideways. */
 export const BEARING_FACTS = [...SEAT_FACTS, 'centerSideOffset', 'centerBehindMains'] as const;

@@ -1,5 +1,5 @@
 /** The room's own sound. */
-import { derive, number } from './reader.js';
+import { derive, number } from '../../compute/reader.js';
 
 /** What a hand clap suggests, ms. Judgement, common practice without a source. */
 const BY_CLAP_MS = { dry: 300, some: 500, long: 900 } as const;

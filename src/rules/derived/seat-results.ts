@@ -1,12 +1,13 @@
 /** What each seat hears, for the table of the report. */
+
+import type { Core } from '../../compute/core.js';
+import { type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import type { FactId } from '../../facts/catalog.js';
 import type { SeatResult } from '../view.js';
-import type { Core } from './core.js';
 import { mainsCarryVoice, pullAt } from './image.js';
 import { layoutAtSeats } from './layout.js';
 import { bearings, headAt } from './places.js';
-import { type Reader, seatsIn } from './reader.js';
 import { arrivalsAtSeats } from './time.js';
 
 type Model<T> = (r: Reader<FactId>) => T;

@@ -6,8 +6,8 @@ import {
   upmixGains,
   widthRetained,
 } from '../../acoustics/upmix.js';
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { BEARING_FACTS, bearings } from './places.js';
-import { choice, derive, number, type Reader } from './reader.js';
 
 export const SHARING_FACTS = [
   'playedContent',

@@ -2,6 +2,8 @@
  * Every computed fact: one entry each in its family file, with unit, label, the facts it may read, and what
  * computes it. Angles and errors that a rule compares with a limit are magnitudes (never negative).
  */
+
+import type { Derivation, DerivedMeta } from '../../compute/reader.js';
 import { bass } from './bass.js';
 import { bayOfFurniture } from './bay.js';
 import { geometry } from './geometry.js';
@@ -11,7 +13,6 @@ import { layout } from './layout.js';
 import { levels } from './levels.js';
 import { path } from './path.js';
 import { placement } from './placement.js';
-import type { Derivation, DerivedMeta } from './reader.js';
 import { room } from './room.js';
 import { sharing } from './sharing.js';
 import { time } from './time.js';

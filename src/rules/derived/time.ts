@@ -10,6 +10,7 @@ import {
   unitErrorRatio,
 } from '../../acoustics/arrival.js';
 import { sharedRippleDb, smoothedRippleDb } from '../../acoustics/comb.js';
+import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import { ENTRY_FACTS, entries, latencyMs, mainsEntries } from './entries.js';
 import {
@@ -22,7 +23,6 @@ import {
   points,
   requireCenter,
 } from './places.js';
-import { derive, number, type Reader, seatsIn } from './reader.js';
 import { SHARING_FACTS, voiceGains } from './sharing.js';
 
 export const ARRIVAL_FACTS = [

@@ -2,7 +2,7 @@
 import type { Response } from '../../acoustics/response.js';
 import { massLawDb, type Screen, screen } from '../../acoustics/screen.js';
 import { thirdOctaveDifferences } from '../../acoustics/tonal.js';
-import { choice, derive, number, type Reader } from './reader.js';
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 
 const NOW = ['responseLeft', 'responseCenter', 'responseRight'] as const;
 const BEFORE = ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'] as const;

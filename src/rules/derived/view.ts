@@ -1,18 +1,19 @@
 /** The facts of a case with everything computed from them: lazy, remembered, and honest about its footing. */
+
+import { ancestryOf } from '../../compute/asked.js';
+import { type Core, createCore, type Earlier } from '../../compute/core.js';
+import type { Use } from '../../compute/evaluator.js';
+import { factSet } from '../../compute/fact-set.js';
+import { logStep, oneDeviationOff } from '../../compute/uncertainty.js';
 import type { FactBook } from '../../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
 import type { How, Unit } from '../../facts/spec.js';
 import type { VarId } from '../condition.js';
 import type { Reading, View } from '../view.js';
 import { MOST_SPREAD } from '../weight.js';
-import { ancestryOf } from './asked.js';
-import { type Core, createCore, type Earlier } from './core.js';
-import type { Use } from './evaluator.js';
-import { factSet } from './fact-set.js';
 import { type Footing, footingOf, howOfUse } from './footing.js';
 import { seatResultsOf } from './seat-results.js';
 import { DERIVED, DERIVED_IDS, type DerivedId } from './table.js';
-import { logStep, oneDeviationOff } from './uncertainty.js';
 
 /** What stands behind a view, so that a later one can take over what still holds. */
 interface Behind {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { define } from '../../../src/explain/calculators/calculator.js';
 import { number } from '../../../src/explain/calculators/input-kinds.js';
-import { UserError } from '../../../src/facts/user-error.js';
+import { UserError } from '../../../src/lib/user-error.js';
 
 const TABLE = {
   name: 'made-up',

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { LENGTH } from '../../../src/explain/calculators/bounds.js';
 import { CALCULATORS, calculatorOf } from '../../../src/explain/calculators/index.js';
 import { rangeText } from '../../../src/explain/calculators/input-kinds.js';
-import { UserError } from '../../../src/facts/user-error.js';
+import { UserError } from '../../../src/lib/user-error.js';
 
 const problemOf = (name: string) => {
   try {

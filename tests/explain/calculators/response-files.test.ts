@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readResponses } from '../../../src/explain/calculators/response-files.js';
 import { MAX_RESPONSE_BYTES } from '../../../src/facts/response-file.js';
-import { UserError } from '../../../src/facts/user-error.js';
+import { UserError } from '../../../src/lib/user-error.js';
 
 const GOOD = '* measured\n1000 80\n2000 81.5\n';
 /** User id of nobody on Debian. */

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { handbook } from '../../../src/explain/pages/handbook.js';
 import { sentence } from '../../../src/explain/words.js';
 import type { FactBook } from '../../../src/facts/book.js';
-import { plainLine, plainText } from '../../../src/facts/sanitize.js';
+import { plainLine, plainText } from '../../../src/lib/sanitize.js';
 import { pageOf, type ShippedPage, shippedPage, shippedPages } from '../../support/shippedPages.js';
 import { LOBING, SPARSE, told } from '../books.js';
 import { HOSTILE } from '../hostile.js';

@@ -9,7 +9,7 @@ import {
   suggestions,
 } from '../../../src/explain/pages/index.js';
 import type { Page } from '../../../src/explain/pages/page.js';
-import { UserError } from '../../../src/facts/user-error.js';
+import { UserError } from '../../../src/lib/user-error.js';
 
 const PAGE: Page = {
   kind: 'test',

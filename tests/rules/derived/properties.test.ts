@@ -1,13 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { COARSE_GRID, SKETCH_GRID } from '../../../src/acoustics/radiation.js';
+import { type Core, createCore, shifted, sketchOf } from '../../../src/compute/core.js';
+import type { Outcome } from '../../../src/compute/evaluator.js';
+import { logStep, oneDeviationOff } from '../../../src/compute/uncertainty.js';
 import { told, withAnswer } from '../../../src/facts/book.js';
 import { FACT_IDS, type FactId } from '../../../src/facts/catalog.js';
-import { type Core, createCore, shifted, sketchOf } from '../../../src/rules/derived/core.js';
-import type { Outcome } from '../../../src/rules/derived/evaluator.js';
 import { footingOf } from '../../../src/rules/derived/footing.js';
 import { DERIVED, DERIVED_IDS, type DerivedId } from '../../../src/rules/derived/table.js';
-import { logStep, oneDeviationOff } from '../../../src/rules/derived/uncertainty.js';
 import { factsBehind, viewOf } from '../../../src/rules/derived/view.js';
 import type { View } from '../../../src/rules/view.js';
 import { MOST_SPREAD } from '../../../src/rules/weight.js';

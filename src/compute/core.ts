@@ -1,9 +1,9 @@
 /** Computes and remembers for one book of facts, and takes over what still holds from the book before it. */
-import { type Grid, SKETCH_GRID } from '../../acoustics/radiation.js';
-import { type FactBook, withAnswer } from '../../facts/book.js';
-import type { FactId } from '../../facts/catalog.js';
-import { type SeatPlan, seatsOf } from '../../facts/seats.js';
-import type { How } from '../../facts/spec.js';
+import { type Grid, SKETCH_GRID } from '../acoustics/radiation.js';
+import { type FactBook, withAnswer } from '../facts/book.js';
+import type { FactId } from '../facts/catalog.js';
+import { type SeatPlan, seatsOf } from '../facts/seats.js';
+import type { How } from '../facts/spec.js';
 import { type AskedState, stateOf } from './asked.js';
 import {
   ancestrySet,

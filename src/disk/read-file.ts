@@ -1,9 +1,9 @@
 /** Bytes of a file that a person named, of limited size, with errors that say what to do instead. */
 import { closeSync, fstatSync, openSync, readdirSync, readSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
-import { nearest } from '../facts/nearest.js';
-import { plainLine } from '../facts/sanitize.js';
-import { UserError } from '../facts/user-error.js';
+import { nearest } from '../lib/nearest.js';
+import { plainLine } from '../lib/sanitize.js';
+import { UserError } from '../lib/user-error.js';
 
 const CHUNK_BYTES = 64 * 1024;
 /** Files of a folder that are looked through for a near miss. */

@@ -1,8 +1,8 @@
 /** What can be said of an asked fact: told, assumed, open (and which facts come first), or not applicable. */
-import { type FactBook, told } from '../../facts/book.js';
-import { FACT_IDS, type FactId, factSpec, isFactId } from '../../facts/catalog.js';
-import { impliedAnswer, impliedBy } from '../../facts/implied.js';
-import type { How } from '../../facts/spec.js';
+import { type FactBook, told } from '../facts/book.js';
+import { FACT_IDS, type FactId, factSpec, isFactId } from '../facts/catalog.js';
+import { impliedAnswer, impliedBy } from '../facts/implied.js';
+import type { How } from '../facts/spec.js';
 
 export type AskedState =
   | { readonly kind: 'told'; readonly value: number | string; readonly how: How }

@@ -1,5 +1,5 @@
 /** Sets of facts as bits: an audit joins and compares them thousands of times. */
-import { FACT_IDS, type FactId } from '../../facts/catalog.js';
+import { FACT_IDS, type FactId } from '../facts/catalog.js';
 
 export type FactSet = number[];
 

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { JsonFault, parseJson } from '../../src/facts/json-text.js';
+import { JsonFault, parseJson } from '../../src/lib/json-text.js';
 
 const LIMITS = { depth: 12, entries: 1000 };
 

@@ -1,11 +1,11 @@
 /** Runs the models of computed facts: each once, with every fact it read entered in its ledger. */
-import type { Grid } from '../../acoustics/radiation.js';
-import { parseResponse, type Response, ResponseError } from '../../acoustics/response.js';
-import type { FactBook, Seat } from '../../facts/book.js';
-import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../../facts/catalog.js';
-import { readResponseFile } from '../../facts/response-file.js';
-import { mainSeat, type SeatPlan } from '../../facts/seats.js';
-import type { How } from '../../facts/spec.js';
+import type { Grid } from '../acoustics/radiation.js';
+import { parseResponse, type Response, ResponseError } from '../acoustics/response.js';
+import type { FactBook, Seat } from '../facts/book.js';
+import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../facts/catalog.js';
+import { readResponseFile } from '../facts/response-file.js';
+import { mainSeat, type SeatPlan } from '../facts/seats.js';
+import type { How } from '../facts/spec.js';
 import { type AskedState, ancestryOf } from './asked.js';
 import { addAll, type FactSet, factSet } from './fact-set.js';
 import { type Reader, SEAT_FACTS, type SeatReader, Stop, type Typical } from './reader.js';

@@ -2,9 +2,9 @@
  * How far an answer may be off: one standard deviation, by how it was obtained and by its unit. Judgement,
  * common practice without a source; only the order of magnitude matters.
  */
-import type { FactId } from '../../facts/catalog.js';
-import { factSpec } from '../../facts/catalog.js';
-import type { How, NumberSpec, Unit } from '../../facts/spec.js';
+import type { FactId } from '../facts/catalog.js';
+import { factSpec } from '../facts/catalog.js';
+import type { How, NumberSpec, Unit } from '../facts/spec.js';
 
 /** Part of the value. A tape sags a little; a menu is read exactly but set by people; memory rounds. */
 const RELATIVE: Record<How, number> = { measured: 0.01, read: 0.01, recalled: 0.1, guessed: 0.25 };

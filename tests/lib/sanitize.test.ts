@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { editDistance, nearest } from '../../src/facts/nearest.js';
-import { plainLine, plainText, quoted } from '../../src/facts/sanitize.js';
+import { editDistance, nearest } from '../../src/lib/nearest.js';
+import { plainLine, plainText, quoted } from '../../src/lib/sanitize.js';
 
 describe('text from strangers', () => {
   it.each([

@@ -2,11 +2,11 @@
  * How a computation reads facts. The reader is typed by the facts a computation declares, so that what it
  * reads can never exceed what the dependency index knows; and it keeps book of what was read.
  */
-import type { Grid } from '../../acoustics/radiation.js';
-import type { Response } from '../../acoustics/response.js';
-import type { Seat } from '../../facts/book.js';
-import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../facts/catalog.js';
-import type { Unit } from '../../facts/spec.js';
+import type { Grid } from '../acoustics/radiation.js';
+import type { Response } from '../acoustics/response.js';
+import type { Seat } from '../facts/book.js';
+import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../facts/catalog.js';
+import type { Unit } from '../facts/spec.js';
 
 /** What is typical where the catalog has no single default, e.g. a spacing that depends on the layout. */
 export interface Typical {
