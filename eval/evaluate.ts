@@ -1,6 +1,7 @@
 /**
  * npm run eval: how good the audit is, as a Markdown table. `--quick` for fewer draws, `--owners 5000` interviews
- * other owners than usual, from that seed on; `--fit` prints the temperature fitted on owners that are not scored.
+ * other owners than usual, from that seed on; `--stories [FILE]` replays stories only, `--trace S09` (or `all`) with
+ * every step; `--fit` prints the temperature fitted on owners that are not scored.
  */
 import { auditSync } from '../src/reasoning/audit.js';
 import { TEMPERATURE } from '../src/reasoning/temperature.js';
@@ -11,6 +12,8 @@ import { type Interview, interview, minutesToConfirm, questionnaire } from './po
 import { randomFrom } from './random.js';
 import { disturbed, hiddenScores, leaderChanges, namesOf, scoreCase } from './score-cases.js';
 import { callOf, type Owner, simulateOwner } from './simulate.js';
+import { storiesPart } from './stories-part.js';
+import { percent, type Row, share, table } from './table.js';
 
 const quick = process.argv.includes('--quick');
 const ownersAt = process.argv.indexOf('--owners');
@@ -24,15 +27,6 @@ const SIZES = quick
 const NOISE_DB = 3;
 /** Equal accuracy: top-1 within two points (definition of the evaluation). */
 const EQUAL_POINTS = 0.02;
-
-type Row = readonly (string | number)[];
-const percent = (part: number): string => (Number.isNaN(part) ? '-' : `${(100 * part).toFixed(1)} %`);
-const share = (list: readonly boolean[]): number => mean(list.map((yes) => (yes ? 1 : 0)));
-
-function table(head: Row, rows: readonly Row[]): string {
-  const line = (row: Row): string => `| ${row.join(' | ')} |`;
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
-}
 
 function caseRow(name: string, cases: readonly ShippedCase[]): Row {
   const scores = cases.map(scoreCase);
@@ -201,7 +195,18 @@ function ownersPart(): string {
   ].join('\n\n');
 }
 
+/** What follows a flag, unless it is another flag. */
+function optionOf(flag: string): string | undefined {
+  const at = process.argv.indexOf(flag);
+  const value = at < 0 ? undefined : process.argv[at + 1];
+  return value?.startsWith('--') ? undefined : value;
+}
+
 function main(): void {
+  if (process.argv.includes('--stories')) {
+    console.log(storiesPart(optionOf('--stories'), optionOf('--trace')));
+    return;
+  }
   if (process.argv.includes('--fit')) {
     const [best] = fitTemperature(SIZES.fit);
     console.log(
@@ -212,7 +217,7 @@ function main(): void {
   const cases = loadCases();
   console.log('# Evaluation\n');
   for (const part of [casesPart, robustnessPart]) console.log(`${part(cases)}\n`);
-  for (const part of [calibrationPart, ownersPart]) console.log(`${part()}\n`);
+  for (const part of [() => storiesPart(), calibrationPart, ownersPart]) console.log(`${part()}\n`);
 }
 
 main();

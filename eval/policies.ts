@@ -1,15 +1,17 @@
 /** Ways of finding the cause with a simulated owner, and what each costs in questions and minutes. */
-import { withAnswer } from '../src/facts/book.js';
+import { type Answer, withAnswer } from '../src/facts/book.js';
 import { type FactId, factSpec } from '../src/facts/catalog.js';
 import { type Audit, auditSync } from '../src/reasoning/audit.js';
 import { isTest, openFacts } from '../src/reasoning/hypotheses.js';
-import { next } from '../src/reasoning/next.js';
+import { type NextOptions, next } from '../src/reasoning/next.js';
 import { confirmed, faultProbabilities, HANDS_ON_MINUTES } from '../src/reasoning/suspects.js';
 import type { Cause } from '../src/rules/cause.js';
 import { answerOf, callOf, type Owner } from './simulate.js';
 
 export interface Interview {
   readonly audit: Audit;
+  /** What was asked and tried, in order. */
+  readonly steps: readonly FactId[];
   readonly questions: number;
   readonly tests: number;
   readonly minutes: number;
@@ -19,22 +21,29 @@ export interface Interview {
 /** Nobody answers more than this; a run that reaches it has not stopped by itself. */
 const MOST_STEPS = 120;
 
+/** The interview as the program holds it with a simulated owner. */
+export const interview = (owner: Owner, options: NextOptions = {}): Interview =>
+  hold(auditSync(callOf(owner)), (id) => answerOf(owner, id), options);
+
 /** The interview as the program holds it: the step worth most, until it stops. */
-export function interview(owner: Owner, options: { readonly questionsOnly?: boolean } = {}): Interview {
-  let audit = auditSync(callOf(owner));
-  let [questions, tests, minutes] = [0, 0, 0];
-  for (let step = 0; step < MOST_STEPS; step += 1) {
-    const proposed = next(audit, options);
-    const { fact } = proposed;
-    if (proposed.kind === 'stop' || fact === undefined) {
-      return { audit, questions, tests, minutes, reason: proposed.reason ?? '' };
-    }
-    if (isTest(fact)) tests += 1;
-    else questions += 1;
-    minutes += stepMinutes(fact);
-    audit = auditSync(withAnswer(audit.book, fact, answerOf(owner, fact)), audit);
+export function hold(start: Audit, answer: (id: FactId) => Answer, options: NextOptions = {}): Interview {
+  let audit = start;
+  const steps: FactId[] = [];
+  const ended = (reason: string): Interview => ({
+    audit,
+    steps,
+    questions: steps.filter((id) => !isTest(id)).length,
+    tests: steps.filter(isTest).length,
+    minutes: steps.reduce((sum, id) => sum + stepMinutes(id), 0),
+    reason,
+  });
+  while (steps.length < MOST_STEPS) {
+    const { kind, fact, reason } = next(audit, options);
+    if (kind === 'stop' || fact === undefined) return ended(reason ?? '');
+    steps.push(fact);
+    audit = auditSync(withAnswer(audit.book, fact, answer(fact)), audit);
   }
-  return { audit, questions, tests, minutes, reason: 'too-many' };
+  return ended('too-many');
 }
 
 /** A question takes its minutes, something done by hand the getting up as well. */
