@@ -23,8 +23,20 @@ const SECOND_CAUSE = 0.15;
 /** Chance that he tells a complaint that has nothing to do with it (judgement). */
 const STRAY_COMPLAINT = 0.05;
 /** Chance of a wrong choice, and spread of a number as a share of it, by how it was obtained (design of the answers). */
-const WRONG: Readonly<Record<How, number>> = { measured: 0.02, read: 0.04, recalled: 0.08, guessed: 0.2 };
-const SPREAD: Readonly<Record<How, number>> = { measured: 0.02, read: 0.01, recalled: 0.1, guessed: 0.25 };
+const WRONG: Readonly<Record<How, number>> = {
+  measured: 0.02,
+  read: 0.04,
+  seen: 0.04,
+  recalled: 0.08,
+  guessed: 0.2,
+};
+const SPREAD: Readonly<Record<How, number>> = {
+  measured: 0.02,
+  read: 0.01,
+  seen: 0.01,
+  recalled: 0.1,
+  guessed: 0.25,
+};
 /** Kept absolute, as a meter or a menu gives them: spread in the unit of the fact. */
 const ABSOLUTE: Partial<Record<FactId, number>> = {
   measuredCenterLevel: 0.7,

@@ -1,6 +1,7 @@
 /** A case from a file or from standard input. */
 import { dirname, resolve } from 'node:path';
 import { readLimited } from '../disk/read-file.js';
+import { isActId } from '../facts/acts.js';
 import type { FactBook } from '../facts/book.js';
 import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
 import { nearest } from '../lib/nearest.js';
@@ -36,21 +37,22 @@ export function loadFile(path: string): LoadedCase {
 export function caseFrom(name: string, bytes: Uint8Array, folder?: string): LoadedCase {
   try {
     const { book, warnings } = readCase(decodeCase(bytes), folder === undefined ? {} : { folder });
-    return { name, book, warnings: [...warnings, ...unknownTried(book)] };
+    return { name, book, warnings: [...warnings, ...unknownRemedies(book)] };
   } catch (error) {
     throw inFile(name, error);
   }
 }
 
 /** A mistyped remedy counts for nothing, so it is told; it stays, since an earlier version may have known it. */
-function unknownTried({ tried }: FactBook): CaseWarning[] {
-  if (tried.length === 0) return [];
+function unknownRemedies({ trials }: FactBook): CaseWarning[] {
+  if (trials.length === 0) return [];
   const known = CAUSES.flatMap((cause) => cause.remedies.map((remedy) => remedyId(cause, remedy)));
-  return tried.flatMap((id, place) => {
-    if (known.includes(id)) return [];
-    const meant = nearest(id, known);
+  return trials.flatMap(({ act }, place) => {
+    if (isActId(act) || known.includes(act)) return [];
+    const meant = nearest(act, known);
     const hint = meant === undefined ? '' : `; did you mean “${meant}”?`;
-    return [{ path: `tried.${place}`, text: `no remedy is called “${id}”, so it counts for nothing${hint}` }];
+    const text = `no remedy is called “${act}”, so it counts for nothing${hint}`;
+    return [{ path: `trials.${place}.act`, text }];
   });
 }
 

@@ -7,12 +7,18 @@ import { factSpec } from '../facts/catalog.js';
 import type { How, NumberSpec, Unit } from '../facts/spec.js';
 
 /** Part of the value. A tape sags a little; a menu is read exactly but set by people; memory rounds. */
-const RELATIVE: Record<How, number> = { measured: 0.01, read: 0.01, recalled: 0.1, guessed: 0.25 };
+const RELATIVE: Record<How, number> = {
+  measured: 0.01,
+  read: 0.01,
+  seen: 0.01,
+  recalled: 0.1,
+  guessed: 0.25,
+};
 /** Ends of a tape held by hand, m; a small part is measured with a ruler, m; an angle by a phone, deg. */
 const MEASURED_FLOOR: Partial<Record<Unit, number>> = { m: 0.01, deg: 1, ms: 0.05 };
 const RULER_FLOOR_M = 0.003;
 /** A level is a logarithm already: its error does not grow with it, dB. */
-const LEVEL_DB: Record<How, number> = { measured: 0.5, read: 0.5, recalled: 1.5, guessed: 3 };
+const LEVEL_DB: Record<How, number> = { measured: 0.5, read: 0.5, seen: 0.5, recalled: 1.5, guessed: 3 };
 /** No floor may exceed this part of the usual size: hole diameters are measured in tenths of a millimeter. */
 const FLOOR_PART = 0.1;
 /** Where zero is a common answer, memory and guess err by a part of what is usual, not of zero. */
@@ -24,10 +30,13 @@ export function deviationOf(id: FactId, value: number, how: How): number {
   if (spec.kind !== 'number') return 0;
   if (spec.unit === 'dB') return LEVEL_DB[how];
   const isCount = spec.unit === '1' && spec.possible[1] > 1;
-  if (isCount && (how === 'measured' || how === 'read')) return 0;
+  if (isCount && how !== 'recalled' && how !== 'guessed') return 0;
   const usual = Math.max(...spec.typical.map(Math.abs));
   const size = spec.possible[0] > 0 ? Math.abs(value) : Math.max(Math.abs(value), USUAL_PART * usual);
-  return Math.hypot(RELATIVE[how] * (how === 'read' ? Math.abs(value) : size), floorOf(spec, how, usual));
+  return Math.hypot(
+    RELATIVE[how] * (how === 'read' || how === 'seen' ? Math.abs(value) : size),
+    floorOf(spec, how, usual),
+  );
 }
 
 function floorOf(spec: NumberSpec, how: How, usual: number): number {

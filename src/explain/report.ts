@@ -1,4 +1,6 @@
 /** From an audit to the report: plain JSON, the only input of the renderers. */
+
+import { actSpec, isActId } from '../facts/acts.js';
 import type { UnitSystem } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
@@ -99,10 +101,10 @@ function reportTold({ book }: Audit): ReportTold[] {
 }
 
 function triedTitles({ book, causes }: Audit): string[] {
-  const titles = new Map(
+  const titles = new Map<string, string>(
     causes.flatMap((cause: Cause) => cause.remedies.map((remedy) => [remedyId(cause, remedy), remedy.title])),
   );
-  return book.tried.map((id) => titles.get(id) ?? plainLine(id));
+  return book.trials.map(({ act }) => titles.get(act) ?? (isActId(act) ? actSpec(act).done : plainLine(act)));
 }
 
 /** Sources of everything that is told in full, each once. */

@@ -1,8 +1,8 @@
 /** One source of words: values, units, minutes, costs and templates as people read them, in every format. */
-import type { FactBook, UnitSystem } from '../facts/book.js';
+import type { Answer, FactBook, UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { aboutMinutesText, formatValue, minutesText, plural } from '../facts/format.js';
-import type { How, Unit } from '../facts/spec.js';
+import type { Unit } from '../facts/spec.js';
 import { plainLine } from '../lib/sanitize.js';
 import type { Cost } from '../rules/cause.js';
 import { type Condition, isLeaf, type VarId } from '../rules/condition.js';
@@ -128,14 +128,16 @@ export function effortText(minutes: number, cost: Cost, reversible?: boolean): s
   return [minutesText(minutes), costText(cost), ...undo].join(', ');
 }
 
-const HOW_WORDS: Readonly<Record<How | 'unknown', string>> = {
+const HOW_WORDS: Readonly<Record<Answer['how'], string>> = {
   measured: 'measured',
   read: 'read from a menu or sheet',
+  seen: 'plain to see',
   recalled: 'from memory',
   guessed: 'a guess',
   unknown: 'not known',
+  conflicting: 'told both ways',
 };
-export const howText = (how: How | 'unknown'): string => HOW_WORDS[how];
+export const howText = (how: Answer['how']): string => HOW_WORDS[how];
 
 const MARK_WORDS: Readonly<Record<Mark, string>> = {
   read: 'read in the source',

@@ -1,12 +1,20 @@
 /** The facts of one system as told so far: an immutable book of answers, complaints and seats. */
+import type { Trial } from './acts.js';
 import type { FactId } from './catalog.js';
 import type { ComplaintId } from './complaints.js';
+import type { ConstraintId } from './constraints.js';
 import type { How } from './spec.js';
 
 export type UnitSystem = 'metric' | 'imperial';
 
-/** An answer in SI units, a choice value, or a file path; or a question asked that nobody could answer. */
-export type Answer = { readonly value: number | string; readonly how: How } | { readonly how: 'unknown' };
+/**
+ * An answer in SI units, a choice value, or a file path; a question that nobody could answer; or one that was
+ * answered in several ways, of which none counts until it is asked again.
+ */
+export type Answer =
+  | { readonly value: number | string; readonly how: How }
+  | { readonly how: 'unknown' }
+  | { readonly how: 'conflicting'; readonly values: readonly (number | string)[] };
 
 /** A place for listening: `xM` to the right of the midline, `yM` back from the line between the mains. */
 export interface Seat {
@@ -31,8 +39,14 @@ export interface FactBook {
   /** Seats as listed in the case; empty when they follow from count, spacing and distance. */
   readonly seats: readonly Seat[];
   readonly notes: readonly string[];
-  /** Remedies already carried out, by `cause/remedy` id. */
-  readonly tried: readonly string[];
+  /** What was done and what it did, in the order told. */
+  readonly trials: readonly Trial[];
+  /** Answers as they were when the trouble was heard, of facts that a trial changed since; `answers` are today's. */
+  readonly before: ReadonlyMap<FactId, Answer>;
+  /** What must not be done in this home. */
+  readonly constraints: readonly ConstraintId[];
+  /** Whether the owner holds the trouble for settled; absent when not asked. */
+  readonly solved?: boolean;
   /** Folder against which paths of response files are resolved; absent for standard input. */
   readonly folder?: string;
 }
@@ -44,7 +58,9 @@ export const EMPTY_BOOK: FactBook = {
   answers: new Map(),
   seats: [],
   notes: [],
-  tried: [],
+  trials: [],
+  before: new Map(),
+  constraints: [],
 };
 
 export function withAnswer(book: FactBook, id: FactId, answer: Answer | undefined): FactBook {

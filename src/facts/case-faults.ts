@@ -3,6 +3,7 @@
 import type { Json } from '../lib/json-text.js';
 import { nearest } from '../lib/nearest.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
+import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS } from './acts.js';
 import { acceptedAnswer } from './answer.js';
 import type { UnitSystem } from './book.js';
 import { isObject, readFact } from './case-answers.js';
@@ -11,6 +12,7 @@ import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
 import type { RawCase } from './case-text.js';
 import { FACT_IDS, type FactId, factSpec } from './catalog.js';
 import { COMPLAINT_IDS } from './complaints.js';
+import { CONSTRAINT_IDS } from './constraints.js';
 import type { ShapeIssue } from './schema.js';
 import { HOWS } from './spec.js';
 
@@ -26,14 +28,21 @@ const TOP_KEYS = [
   'seats',
   'notes',
   'tried',
+  'trials',
+  'before',
+  'constraints',
+  'solved',
   'expect',
 ];
+const TRIAL_KEYS = ['act', 'of', 'outcome', 'complaint', 'stays', 'note'];
 const SEAT_KEYS = ['name', 'xM', 'yM', 'row', 'earHeightM', 'main'];
 const EXPECT_KEYS = ['top', 'ruledOut', 'undecided', 'separates'];
 
 function knownKeys(path: ShapeIssue['path']): readonly string[] {
   if (path.length === 0) return TOP_KEYS;
-  if (path[0] === 'facts') return path.length === 1 ? FACT_IDS : ['value', 'how'];
+  if (path[0] === 'before') return path.length === 1 ? ['facts'] : knownKeys(path.slice(1));
+  if (path[0] === 'facts') return path.length === 1 ? FACT_IDS : ['value', 'how', 'values'];
+  if (path[0] === 'trials') return TRIAL_KEYS;
   if (path[0] === 'seats') return SEAT_KEYS;
   return path[0] === 'expect' ? EXPECT_KEYS : [];
 }
@@ -41,24 +50,52 @@ function knownKeys(path: ShapeIssue['path']): readonly string[] {
 /** Turns what zod found into problems with words, accepted values and an example. */
 export function shapeProblems(issue: ShapeIssue, raw: RawCase, units: UnitSystem): CaseProblem[] {
   const path = issue.path.join('.');
-  const [top, second] = issue.path;
-  const both = top === 'facts' && issue.path.length === 2 && issue.unknownKeys.includes('value');
+  const [top] = issue.path;
+  const inFacts = top === 'before' ? issue.path.slice(1) : issue.path;
+  const fact = inFacts[0] === 'facts' && typeof inFacts[1] === 'string' ? inFacts[1] : undefined;
+  const both = fact !== undefined && inFacts.length === 2 && issue.unknownKeys.some(isAnswerKey);
   if (issue.unknownKeys.length > 0 && !both) return unknownKeyProblems(issue);
   const value = valueAt(raw, issue.path);
-  if (top === 'facts' && typeof second === 'string') return [factProblem(second as FactId, raw, units)];
-  if (top === 'complaints' || top === 'absentComplaints') {
-    if (issue.path.length === 1)
-      return [problem(path, 'this is no list of complaints', 'a list', '["dull", "hollow"]')];
-    const near = typeof value === 'string' ? nearest(value, COMPLAINT_IDS) : undefined;
-    const hint = near === undefined ? '' : `; did you mean ${near}?`;
-    return [
-      problem(path, `${shown(value)} is no complaint${hint}`, COMPLAINT_IDS.join(', '), near ?? 'dull'),
-    ];
+  if (fact !== undefined) {
+    const at = top === 'before' ? 'before.facts' : 'facts';
+    return [factProblem(`${at}.${fact}`, fact as FactId, valueAt(raw, [...at.split('.'), fact]), units)];
   }
-  const form = FORMS[issue.path.filter((step) => typeof step === 'string').join('.')];
+  if ((top === 'complaints' || top === 'absentComplaints') && issue.path.length === 1)
+    return [problem(path, 'this is no list of complaints', 'a list', '["dull", "hollow"]')];
+  const keys = issue.path.filter((step) => typeof step === 'string').join('.');
+  const word = WORDS[keys];
+  if (word !== undefined && value !== undefined && (keys === 'trials.act' || isListed(issue)))
+    return [wrongWord(path, value, word)];
+  const form = word === undefined ? FORMS[keys] : { accepted: word.known.join(', '), example: word.example };
   const what = issue.code === 'too_big' ? `${shown(value)} is too long` : `${shown(value)} does not fit here`;
   const missing = value === undefined ? 'this key is missing' : what;
   return [problem(path, missing, form?.accepted ?? 'another kind of value', form?.example)];
+}
+
+const isAnswerKey = (key: string): boolean => key === 'value' || key === 'values';
+/** A word out of a fixed list: an entry of a list, or a key of a trial. */
+const isListed = ({ path }: ShapeIssue): boolean => typeof path[1] === 'number';
+
+interface Words {
+  readonly what: string;
+  readonly known: readonly string[];
+  readonly example: string;
+}
+/** Places where one word out of a fixed list stands. */
+const WORDS: Readonly<Record<string, Words>> = {
+  complaints: { what: 'complaint', known: COMPLAINT_IDS, example: 'dull' },
+  absentComplaints: { what: 'complaint', known: COMPLAINT_IDS, example: 'dull' },
+  constraints: { what: 'constraint', known: CONSTRAINT_IDS, example: 'no-purchase' },
+  'trials.act': { what: 'act', known: ACT_IDS, example: 'center-tilted' },
+  'trials.of': { what: 'entry', known: ENTRIES_OF, example: 'center' },
+  'trials.outcome': { what: 'outcome', known: OUTCOME_IDS, example: 'gone' },
+  'trials.complaint': { what: 'complaint', known: COMPLAINT_IDS, example: 'dull' },
+};
+
+function wrongWord(path: string, value: Json, { what, known, example }: Words): CaseProblem {
+  const near = typeof value === 'string' ? nearest(value, known) : undefined;
+  const hint = near === undefined ? '' : `; did you mean ${near}?`;
+  return problem(path, `${shown(value)} is no ${what}${hint}`, known.join(', '), near ?? example);
 }
 
 /** Unknown keys for which the nearest known one is looked up; a person mistypes fewer. */
@@ -76,22 +113,29 @@ function unknownKeyProblems(issue: ShapeIssue): CaseProblem[] {
   });
 }
 
-function factProblem(id: FactId, raw: RawCase, units: UnitSystem): CaseProblem {
-  const path = `facts.${id}`;
+const CONFLICT_EXAMPLE = '{ "how": "conflicting", "values": ["on", "off"] }';
+
+function factProblem(path: string, id: FactId, entry: Json | undefined, units: UnitSystem): CaseProblem {
   const spec = factSpec(id);
-  const entry = isObject(raw.facts) ? raw.facts[id] : undefined;
-  if (isObject(entry) && entry.how === 'unknown' && 'value' in entry) {
+  if (isObject(entry) && entry.how === 'unknown' && ('value' in entry || 'values' in entry)) {
     return problem(path, 'it has a value and is marked unknown', 'one of the two', '{ "how": "unknown" }');
   }
-  if (isObject(entry) && 'how' in entry && !HOWS.some((each) => each === entry.how)) {
+  const conflict = isObject(entry) && entry.how === 'conflicting';
+  if (conflict && (!Array.isArray(entry.values) || entry.values.length < 2 || 'value' in entry)) {
+    const accepted = `from 2 to ${CASE_LIMITS.conflicting} values`;
+    return problem(path, 'told both ways needs the values that were told', accepted, CONFLICT_EXAMPLE);
+  }
+  if (isObject(entry) && !conflict && 'values' in entry)
+    return problem(path, 'several values stand there', 'value, or how: conflicting', CONFLICT_EXAMPLE);
+  if (isObject(entry) && 'how' in entry && !conflict && !HOWS.some((each) => each === entry.how)) {
     return problem(
       `${path}.how`,
       `${shown(entry.how)} says not how it was obtained`,
-      `${HOWS.join(', ')}, unknown`,
+      `${HOWS.join(', ')}, unknown, conflicting`,
       'measured',
     );
   }
-  if (isObject(entry) && !('value' in entry)) {
+  if (isObject(entry) && !conflict && !('value' in entry)) {
     return problem(
       path,
       'it has neither a value nor how: unknown',
@@ -118,7 +162,16 @@ const FORMS: Readonly<Record<string, { accepted: string; example?: string }>> = 
     accepted: `a list of at most ${CASE_LIMITS.notes} texts of at most ${CASE_LIMITS.noteLetters} letters`,
     example: '["calls back on Friday"]',
   },
-  tried: { accepted: `a list of at most ${CASE_LIMITS.tried} remedies`, example: '["delay/set-distances"]' },
+  tried: { accepted: `a list of at most ${CASE_LIMITS.trials} remedies`, example: '["delay/set-distances"]' },
+  trials: {
+    accepted: `a list of at most ${CASE_LIMITS.trials} trials`,
+    example: '[{ "act": "center-tilted", "outcome": "better" }]',
+  },
+  'trials.stays': { accepted: 'true where it still stands as changed, false where not', example: 'true' },
+  'trials.note': { accepted: `a text of at most ${CASE_LIMITS.noteLetters} letters` },
+  before: { accepted: 'an object with facts', example: '{ "facts": { "enteredCenter": "3.0 m" } }' },
+  'before.facts': { accepted: 'an object of facts', example: '{ "enteredCenter": "3.0 m" }' },
+  solved: { accepted: 'true or false', example: 'true' },
   seats: {
     accepted: `a list of at most ${CASE_LIMITS.seats} seats`,
     example: '[{ "name": "middle", "xM": 0, "yM": "9 ft", "main": true }]',

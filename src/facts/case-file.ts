@@ -5,13 +5,15 @@
 
 import type { Json } from '../lib/json-text.js';
 import { plainLine, plainText } from '../lib/sanitize.js';
+import type { Trial } from './acts.js';
 import type { FactBook } from './book.js';
-import { readAnswers, withChoiceValues } from './case-answers.js';
+import { isObject, readAnswers, withChoiceValues } from './case-answers.js';
 import { CaseError, type CaseProblem, type CaseWarning, type Findings, placed } from './case-error.js';
 import { shapeProblems } from './case-faults.js';
 import { readRaw } from './case-text.js';
 import type { Expectation } from './case-write.js';
 import { COMPLAINT_IDS, type ComplaintId, isComplaintId } from './complaints.js';
+import { CONSTRAINT_IDS } from './constraints.js';
 import { shapeIssues } from './schema.js';
 import { readSeats } from './seat-list.js';
 
@@ -33,10 +35,19 @@ export function readCase(text: string, options: { readonly folder?: string } = {
   const found: Findings = { problems: [], warnings: [] };
   const units = raw.units === 'imperial' ? 'imperial' : 'metric';
   const issues = shapeIssues(raw);
-  const spoiled = new Set(issues.map((issue) => issue.path.slice(0, 2).join('.')));
+  const spoiled = new Set(
+    issues.map((issue) => issue.path.slice(0, issue.path[0] === 'before' ? 3 : 2).join('.')),
+  );
   found.problems.push(...issues.flatMap((issue) => shapeProblems(issue, raw, units)));
 
-  const answers = readAnswers(raw, units, spoiled, found);
+  const answers = readAnswers(raw.facts, 'facts', units, spoiled, found);
+  const before = readAnswers(
+    isObject(raw.before) ? raw.before.facts : undefined,
+    'before.facts',
+    units,
+    spoiled,
+    found,
+  );
   const seats = [
     'seats',
     ...(Array.isArray(raw.seats) ? raw.seats.map((_, index) => `seats.${index}`) : []),
@@ -62,7 +73,10 @@ export function readCase(text: string, options: { readonly folder?: string } = {
     notes: texts(raw.notes)
       .map((note, index) => cleaned(note, `notes.${index}`, plainText, found) ?? '')
       .filter((note) => note !== ''),
-    tried: texts(raw.tried).map(plainLine),
+    trials: readTrials(raw.trials, found),
+    before,
+    constraints: CONSTRAINT_IDS.filter((id) => texts(raw.constraints).includes(id)),
+    ...(typeof raw.solved === 'boolean' ? { solved: raw.solved } : {}),
     ...(options.folder === undefined ? {} : { folder: options.folder }),
   };
   return { book, ...(raw.expect ? { expect: raw.expect as Expectation } : {}), warnings: found.warnings };
@@ -87,6 +101,15 @@ function withPlaces(
 
 function texts(list: Json | undefined): string[] {
   return Array.isArray(list) ? list.filter((each) => typeof each === 'string') : [];
+}
+
+/** Trials whose shape is known to be right. */
+function readTrials(list: Json | undefined, found: Findings): Trial[] {
+  return (Array.isArray(list) ? list : []).filter(isObject).map((raw, index) => {
+    const { note: given, ...rest } = raw;
+    const note = cleaned(given, `trials.${index}.note`, plainText, found);
+    return { ...rest, ...(note ? { note } : {}) } as unknown as Trial;
+  });
 }
 
 function complaintIds(list: Json | undefined): ComplaintId[] {

@@ -1,7 +1,7 @@
 /** Format, version and sizes of a case file. */
 
 export const CASE_FORMAT = 'center-audit/case';
-export const CASE_VERSION = 1;
+export const CASE_VERSION = 2;
 
 /** Sizes no case needs to exceed; they keep a stranger's file from costing time or memory. */
 export const CASE_LIMITS = {
@@ -11,7 +11,8 @@ export const CASE_LIMITS = {
   noteLetters: 2000,
   seats: 30,
   seatNameLetters: 60,
-  tried: 100,
+  trials: 100,
+  conflicting: 8,
   answerLetters: 300,
   idLetters: 60,
   expectIds: 30,

@@ -1,17 +1,30 @@
 /** From bytes to the raw value of a case file: size, encoding, JSON, format and version. */
 
 import { type Json, JsonFault, type JsonText, parseJson } from '../lib/json-text.js';
-import { quoted } from '../lib/sanitize.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
+import { isRemedyRef } from './acts.js';
 import { CaseError, placed, problem } from './case-error.js';
 import { CASE_FORMAT, CASE_JSON_LIMITS, CASE_VERSION, MAX_CASE_BYTES } from './case-limits.js';
 
 export type RawCase = { [key: string]: Json };
 
 /**
- * Turns version n into version n + 1. Version 1 is the first, so there is none yet; a new version adds its
- * step here and older files go on being read.
+ * Version 1 listed remedies that were carried out in vain under `tried`; since version 2 each is a trial with its
+ * outcome. What names no remedy is kept as a note. A list of another shape is left for the check of the shape.
  */
-const MIGRATIONS: ReadonlyMap<number, (raw: RawCase) => RawCase> = new Map();
+function withTrials({ tried, ...raw }: RawCase): RawCase {
+  if (tried === undefined) return raw;
+  const [trials, notes] = [raw.trials ?? [], raw.notes ?? []];
+  const texts = Array.isArray(tried) ? tried.filter((each) => typeof each === 'string').map(plainLine) : [];
+  if (!Array.isArray(tried) || texts.length < tried.length || !Array.isArray(trials) || !Array.isArray(notes))
+    return { ...raw, tried };
+  const kept = texts.filter((text) => !isRemedyRef(text)).map((text) => `Tried: ${text}.`);
+  return {
+    ...raw,
+    trials: [...trials, ...texts.filter(isRemedyRef).map((act) => ({ act, outcome: 'same' }))],
+    ...(notes.length + kept.length > 0 ? { notes: [...notes, ...kept] } : {}),
+  };
+}
 
 function fail(what: string, accepted: string, example = ''): never {
   throw new CaseError(problem('', what, accepted, example));
@@ -62,7 +75,7 @@ function migrated(raw: RawCase): RawCase {
     const given = typeof format === 'string' ? quoted(format) : 'something else';
     throw new CaseError(problem('format', `the format is ${given}`, `"${CASE_FORMAT}"`));
   }
-  if (version === undefined) return raw;
+  if (version === undefined) return withTrials(raw);
   const accepted = `a version up to ${CASE_VERSION}`;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     throw new CaseError(
@@ -73,9 +86,5 @@ function migrated(raw: RawCase): RawCase {
     const what = `the file has version ${version}, which is newer than this program reads; a newer program is needed`;
     throw new CaseError(problem('version', what, accepted, String(CASE_VERSION)));
   }
-  let current = raw;
-  for (let from = version; from < CASE_VERSION; from++) {
-    current = { ...(MIGRATIONS.get(from)?.(current) ?? current), version: from + 1 };
-  }
-  return current;
+  return { ...withTrials(raw), version: CASE_VERSION };
 }

@@ -17,10 +17,8 @@ export interface Expectation {
 
 /** Writes a case; keys always stand in the same order, one fact and one seat a line. */
 export function writeCase(book: FactBook, options: { readonly expect?: Expectation } = {}): string {
-  const facts = FACT_IDS.flatMap((id) => {
-    const answer = book.answers.get(id);
-    return answer === undefined ? [] : [`    ${json(id)}: ${answerText(id, answer, book.units)}`];
-  });
+  const facts = factLines(book.answers, book.units, '    ');
+  const before = factLines(book.before, book.units, '      ');
   const seats = book.seats.map(
     ({ name, xM, yM, row, earHeightM, main }) =>
       `    ${spaced({ name, xM, yM, row, ...(earHeightM === undefined ? {} : { earHeightM }), ...(main ? { main } : {}) })}`,
@@ -37,9 +35,21 @@ export function writeCase(book: FactBook, options: { readonly expect?: Expectati
   entries.push(['facts', facts.length === 0 ? '{}' : `{\n${facts.join(',\n')}\n  }`]);
   if (seats.length > 0) entries.push(['seats', `[\n${seats.join(',\n')}\n  ]`]);
   if (book.notes.length > 0) entries.push(['notes', lines(book.notes)]);
-  if (book.tried.length > 0) entries.push(['tried', spaced(book.tried)]);
+  if (book.trials.length > 0)
+    entries.push(['trials', `[\n${book.trials.map((trial) => `    ${spaced(trial)}`).join(',\n')}\n  ]`]);
+  if (before.length > 0) entries.push(['before', `{\n    "facts": {\n${before.join(',\n')}\n    }\n  }`]);
+  if (book.constraints.length > 0) entries.push(['constraints', spaced(book.constraints)]);
+  if (book.solved !== undefined) entries.push(['solved', json(book.solved)]);
   if (options.expect !== undefined) entries.push(['expect', spaced(options.expect)]);
   return `{\n${entries.map(([key, value]) => `  ${json(key)}: ${value}`).join(',\n')}\n}\n`;
+}
+
+/** One fact a line, in the order of the catalog. */
+function factLines(answers: ReadonlyMap<FactId, Answer>, units: UnitSystem, indent: string): string[] {
+  return FACT_IDS.flatMap((id) => {
+    const answer = answers.get(id);
+    return answer === undefined ? [] : [`${indent}${json(id)}: ${answerText(id, answer, units)}`];
+  });
 }
 
 const json = (value: unknown): string => JSON.stringify(value);
@@ -58,12 +68,12 @@ function spaced(value: unknown): string {
 }
 
 function answerText(id: FactId, answer: Answer, units: UnitSystem): string {
-  if (!('value' in answer)) return spaced(answer);
   const spec = factSpec(id);
-  const value =
-    spec.kind === 'number' && typeof answer.value === 'number'
-      ? exactText(answer.value, spec, units)
-      : answer.value;
+  const exact = (value: number | string): number | string =>
+    spec.kind === 'number' && typeof value === 'number' ? exactText(value, spec, units) : value;
+  if ('values' in answer) return spaced({ how: answer.how, values: answer.values.map(exact) });
+  if (!('value' in answer)) return spaced(answer);
+  const value = exact(answer.value);
   return answer.how === spec.usually ? json(value) : spaced({ value, how: answer.how });
 }
 

@@ -4,9 +4,13 @@
  * zod is used since loading is most of its cost; it is imported here and in `json-schema.ts` alone.
  */
 import * as z from 'zod/mini';
+import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS, REMEDY_REF } from './acts.js';
+import { isObject } from './case-answers.js';
 import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
+import type { RawCase } from './case-text.js';
 import { type FactId, factSpec, isFactId } from './catalog.js';
 import { COMPLAINT_IDS } from './complaints.js';
+import { CONSTRAINT_IDS } from './constraints.js';
 import { type FactSpec, HOWS } from './spec.js';
 
 type Schema = z.ZodMiniType;
@@ -19,6 +23,11 @@ const quantity = z.union([z.number(), text(CASE_LIMITS.answerLetters, 1)]);
 const path = text(CASE_LIMITS.answerLetters, 1);
 const how = z.optional(oneOf(HOWS));
 const unknown = z.strictObject({ how: z.literal('unknown') });
+const conflicting = (value: Schema): Schema =>
+  z.strictObject({
+    how: z.literal('conflicting'),
+    values: z.array(value).check(z.minLength(2), z.maxLength(CASE_LIMITS.conflicting)),
+  });
 
 function rawValue(spec: FactSpec): Schema {
   switch (spec.kind) {
@@ -33,12 +42,12 @@ function rawValue(spec: FactSpec): Schema {
 
 const factSchemas = new Map<FactId, Schema>();
 
-/** One entry under `facts`: a value, `{ value, how }`, or `{ how: 'unknown' }`. */
+/** One entry under `facts`: a value, `{ value, how }`, `{ how: 'unknown' }`, or `{ how: 'conflicting', values }`. */
 function factSchema(id: FactId): Schema {
   const known = factSchemas.get(id);
   if (known !== undefined) return known;
   const value = rawValue(factSpec(id));
-  const schema = z.optional(z.union([value, z.strictObject({ value, how }), unknown]));
+  const schema = z.optional(z.union([value, z.strictObject({ value, how }), unknown, conflicting(value)]));
   factSchemas.set(id, schema);
   return schema;
 }
@@ -53,11 +62,19 @@ function caseShape() {
     earHeightM: z.optional(quantity),
     main: z.optional(z.boolean()),
   });
+  const trial = z.strictObject({
+    act: z.union([oneOf(ACT_IDS), text(CASE_LIMITS.idLetters * 2).check(z.regex(REMEDY_REF))]),
+    of: z.optional(oneOf(ENTRIES_OF)),
+    outcome: oneOf(OUTCOME_IDS),
+    complaint: z.optional(oneOf(COMPLAINT_IDS)),
+    stays: z.optional(z.boolean()),
+    note: z.optional(text(CASE_LIMITS.noteLetters)),
+  });
   const complaints = z.optional(list(oneOf(COMPLAINT_IDS), COMPLAINT_IDS.length * 2));
   const causes = z.optional(list(text(CASE_LIMITS.idLetters, 1), CASE_LIMITS.expectIds));
   return {
     format: z.optional(z.literal(CASE_FORMAT)),
-    version: z.optional(z.literal(CASE_VERSION)),
+    version: z.optional(z.literal([1, CASE_VERSION])),
     units: z.optional(z.enum(['metric', 'imperial'])),
     title: z.optional(text(CASE_LIMITS.titleLetters)),
     words: z.optional(text(CASE_LIMITS.wordsLetters)),
@@ -65,7 +82,10 @@ function caseShape() {
     absentComplaints: complaints,
     seats: z.optional(list(seat, CASE_LIMITS.seats)),
     notes: z.optional(list(text(CASE_LIMITS.noteLetters), CASE_LIMITS.notes)),
-    tried: z.optional(list(text(CASE_LIMITS.idLetters * 2), CASE_LIMITS.tried)),
+    tried: z.optional(list(text(CASE_LIMITS.idLetters * 2), CASE_LIMITS.trials)),
+    trials: z.optional(list(trial, CASE_LIMITS.trials)),
+    constraints: z.optional(list(oneOf(CONSTRAINT_IDS), CONSTRAINT_IDS.length * 2)),
+    solved: z.optional(z.boolean()),
     expect: z.optional(
       z.strictObject({
         top: causes,
@@ -81,8 +101,8 @@ let shape: ReturnType<typeof caseShape> | undefined;
 /** The schema of a case with these facts; schemas of facts that are not asked for are not built. */
 export function caseSchema(ids: readonly FactId[]): Schema {
   shape ??= caseShape();
-  const facts = z.strictObject(Object.fromEntries(ids.map((id) => [id, factSchema(id)])));
-  return z.strictObject({ ...shape, facts: z.optional(facts) });
+  const facts = z.optional(z.strictObject(Object.fromEntries(ids.map((id) => [id, factSchema(id)]))));
+  return z.strictObject({ ...shape, facts, before: z.optional(z.strictObject({ facts })) });
 }
 
 /** One thing zod found: where, what kind, and the keys it does not know. */
@@ -93,9 +113,10 @@ export interface ShapeIssue {
 }
 
 /** All faults of the shape of a raw case; an empty list when there are none. */
-export function shapeIssues(raw: { readonly facts?: unknown }): ShapeIssue[] {
-  const { facts } = raw;
-  const ids = typeof facts === 'object' && facts !== null ? Object.keys(facts).filter(isFactId) : [];
+export function shapeIssues(raw: RawCase): ShapeIssue[] {
+  const { facts, before } = raw;
+  const told = [facts, isObject(before) ? before.facts : undefined].filter(isObject);
+  const ids = [...new Set(told.flatMap((each) => Object.keys(each)))].filter(isFactId);
   const result = caseSchema(ids).safeParse(raw, { jitless: true });
   if (result.success) return [];
   return result.error.issues.map((issue) => ({

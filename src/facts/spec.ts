@@ -6,8 +6,8 @@
 /** SI units a number fact is kept in. `1` is a plain ratio or count. */
 export type Unit = 'm' | 'ms' | 'Hz' | 'dB' | 'deg' | '1' | 'kg/m2' | 'Pa s/m' | '1/m2';
 
-/** How an answer was obtained, from the most to the least trustworthy. */
-export const HOWS = ['measured', 'read', 'recalled', 'guessed'] as const;
+/** How an answer was obtained, from the most to the least trustworthy; `seen` is plain to see and weighs as `read`. */
+export const HOWS = ['measured', 'read', 'seen', 'recalled', 'guessed'] as const;
 export type How = (typeof HOWS)[number];
 
 /** Topics of the conversation, in the order in which an adviser would take them. */

@@ -7,9 +7,14 @@ const TESTS: ReadonlySet<FactId> = new Set<FactId>(TEST_IDS);
 /** A home test is a fact that is found by doing something. */
 export const isTest = (id: FactId): boolean => TESTS.has(id);
 
-/** Asked, told or implied: also a question that nobody could answer is not asked again. */
-export const isAsked = (book: FactBook, id: FactId): boolean =>
-  book.answers.has(id) || impliedAnswer(book, id) !== undefined;
+/**
+ * Asked, told or implied: also a question that nobody could answer is not asked again; one that was answered in
+ * several ways is.
+ */
+export function isAsked(book: FactBook, id: FactId): boolean {
+  const answer = book.answers.get(id);
+  return (answer !== undefined && answer.how !== 'conflicting') || impliedAnswer(book, id) !== undefined;
+}
 
 /** True where every fact that decides whether the question makes sense is told and as it should be. */
 export function makesSense(book: FactBook, id: FactId): boolean {

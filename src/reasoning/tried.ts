@@ -1,14 +1,15 @@
 /** Remedies that were carried out: what they say when the trouble stayed, and which answers they outdate. */
+import type { RemedyRef } from '../facts/acts.js';
 import { type FactBook, withAnswer } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import type { Cause, Remedy } from '../rules/cause.js';
 import { capDb } from '../rules/weight.js';
 
 /** `cause/remedy`, the id of a remedy outside its cause. */
-export const remedyId = (cause: Cause, remedy: Remedy): string => `${cause.id}/${remedy.id}`;
+export const remedyId = (cause: Cause, remedy: Remedy): RemedyRef => `${cause.id}/${remedy.id}`;
 
 export const isTried = (book: FactBook, cause: Cause, remedy: Remedy): boolean =>
-  book.tried.includes(remedyId(cause, remedy));
+  book.trials.some(({ act }) => act === remedyId(cause, remedy));
 
 /**
  * Weight against a cause whose remedy was carried out while the complaint stayed: 10 log10(1 - cures) for
@@ -35,5 +36,6 @@ export function outdatedAnswers(book: FactBook, causes: readonly Cause[]): FactI
 /** The book after a remedy was carried out and did not help: remembered as tried, outdated answers forgotten. */
 export function afterRemedy(book: FactBook, cause: Cause, remedy: Remedy): FactBook {
   const forgotten = remedy.changes.reduce((b, id) => withAnswer(b, id, undefined), book);
-  return { ...forgotten, tried: [...new Set([...book.tried, remedyId(cause, remedy)])] };
+  if (isTried(book, cause, remedy)) return forgotten;
+  return { ...forgotten, trials: [...book.trials, { act: remedyId(cause, remedy), outcome: 'same' }] };
 }

@@ -16,6 +16,7 @@ export const CLAMP_DB = 20;
 export const ERROR_RATE: Readonly<Record<How, number>> = {
   measured: 0.02,
   read: 0.05,
+  seen: 0.05,
   recalled: 0.1,
   guessed: 0.2,
 };

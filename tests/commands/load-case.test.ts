@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { auditOne, type Job } from '../../src/commands/batch/one.js';
 import { caseFrom, warningsText } from '../../src/commands/load-case.js';
 import { PLAIN_TEXT } from '../../src/explain/terminal.js';
+import { inVain } from '../support/trials.js';
 
 const bytes = (value: object): Uint8Array => new TextEncoder().encode(JSON.stringify(value));
 const triedOnly = (...tried: string[]): string =>
@@ -14,13 +15,13 @@ describe('a remedy that was carried out', () => {
   });
   it('is told with its place and the nearest name when it is mistyped, and stays in the case', () => {
     expect(triedOnly('driver-layout/turn-over', 'driver-layout/turnover1')).toBe(
-      'mine.json: tried.1: no remedy is called “driver-layout/turnover1”, so it counts for nothing; did you mean “driver-layout/turn-over”?\n',
+      'mine.json: trials.1.act: no remedy is called “driver-layout/turnover1”, so it counts for nothing; did you mean “driver-layout/turn-over”?\n',
     );
-    expect(caseFrom('mine.json', bytes({ tried: ['old/one'] })).book.tried).toEqual(['old/one']);
+    expect(caseFrom('mine.json', bytes({ tried: ['old/one'] })).book.trials).toEqual(inVain('old/one'));
   });
   it('gets no suggestion where nothing is near', () => {
-    expect(triedOnly('prayer')).toBe(
-      'mine.json: tried.0: no remedy is called “prayer”, so it counts for nothing\n',
+    expect(triedOnly('much/prayer')).toBe(
+      'mine.json: trials.0.act: no remedy is called “much/prayer”, so it counts for nothing\n',
     );
   });
 });

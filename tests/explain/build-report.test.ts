@@ -8,6 +8,7 @@ import type { Cause } from '../../src/rules/cause.js';
 import { SOURCES } from '../../src/rules/sources.js';
 import { auditOf, mend, ruleOn, small, whenTest } from '../reasoning/smallCauses.js';
 import type { TestFacts } from '../support/causeClaims.js';
+import { inVain } from '../support/trials.js';
 
 type Book = NonNullable<Parameters<typeof auditOf>[2]>;
 const plain = [small('delay')];
@@ -23,7 +24,13 @@ describe('the words of the owner', () => {
   it('steer no display, neither as title, words and notes nor as name of a seat or remedy', () => {
     const steering = 'a\u001b[31mb';
     const seats = [{ name: steering, xM: 0, yM: 2, row: 1, main: true }];
-    const book = { title: steering, words: steering, notes: [steering], tried: [steering], seats };
+    const book = {
+      title: steering,
+      words: steering,
+      notes: [steering],
+      trials: [{ act: 'center-tilted', outcome: 'same', note: steering }] as const,
+      seats,
+    };
     const report = built(plain, {}, book);
     const texts = [report.title, report.words, ...report.notes, ...report.tried, report.seats[0]?.name];
     expect(texts).toHaveLength(5);
@@ -93,8 +100,8 @@ describe('what was told', () => {
       small('delay', { remedies: [mend('turn', { title: 'Turn it', changes: ['testTape'] })] }),
       small('level', { remedies: [mend('turn', { title: 'Something else' })] }),
     ];
-    const report = built(causes, { testTape: 'off' }, { tried: ['delay/turn', 'of another version'] });
-    expect(report.tried).toEqual(['Turn it', 'of another version']);
+    const report = built(causes, { testTape: 'off' }, { trials: inVain('delay/turn', 'of-another/version') });
+    expect(report.tried).toEqual(['Turn it', 'of-another/version']);
     expect(report.askAgain).toEqual([{ fact: 'testTape', label: factSpec('testTape').label }]);
   });
   it('is followed by a plan with its minutes, in this order and as a checklist', () => {

@@ -216,7 +216,7 @@ describe('hostile text', () => {
       { name: text, xM: 0, yM: 2.2, row: 1, main: true },
       { name: `end ${text}`, xM: 0.8, yM: 2.2, row: 1, main: false },
     ],
-    tried: [text],
+    trials: [{ act: 'center-tilted', outcome: 'same', note: text }],
   });
   const reports = HOSTILE.map((text) => [text.slice(0, 40), text, reportOn(bookOf(text))] as const);
 

@@ -13,6 +13,7 @@ import { all, atLeast, is } from '../../src/rules/condition.js';
 import { causeOf } from '../../src/rules/index.js';
 import { auditOf, mend, ruleOn, small, whenTest } from '../reasoning/smallCauses.js';
 import { bookOf } from '../support/causeClaims.js';
+import { inVain } from '../support/trials.js';
 
 const db = (p: number): number => 10 * Math.log10(p / (1 - p));
 const LIFT = is('testLift', 'improves');
@@ -59,7 +60,9 @@ describe('a cause in the report', () => {
     });
     expect(kin('same-quantity', second)?.note).toContain('the most telling counts');
     expect(kin('independent', second)).toMatchObject({ note: '', rules: ['a', 'b'] });
-    const tried = one(auditOf([small('delay', { remedies: [mend('x')] })], {}, { tried: ['delay/x'] }));
+    const tried = one(
+      auditOf([small('delay', { remedies: [mend('x')] })], {}, { trials: inVain('delay/x') }),
+    );
     expect(tried.groups[0]).toMatchObject({
       title: 'a remedy for it was carried out and did not help',
       rules: [],

@@ -53,7 +53,9 @@ describe('a hand-written case', () => {
         { name: 'right end', xM: 1.0668, yM: 2.7432, row: 1, earHeightM: 0.97, main: false },
       ],
       notes: [],
-      tried: [],
+      trials: [],
+      before: new Map(),
+      constraints: [],
       folder: '/cases',
     });
     expect(expected).toEqual({ top: ['driver-layout'], ruledOut: ['level'] });
@@ -248,6 +250,11 @@ describe('what is wrong with a case', () => {
     [{ seatDistance: {} }, /neither a value nor how: unknown/],
     [{ seatDistance: { how: 'measured' } }, /neither a value nor how: unknown/],
     [{ seatDistance: { value: 3, how: 'dreamt' } }, /"dreamt" says not how it was obtained/],
+    [{ seatDistance: { how: 'unknown', values: ['3 m'] } }, /has a value and is marked unknown/],
+    [{ centerSpread: { how: 'conflicting' } }, /needs the values that were told/],
+    [{ centerSpread: { how: 'conflicting', values: ['on'] } }, /needs the values that were told/],
+    [{ centerSpread: { how: 'conflicting', values: ['on', 'of'] } }, /"of" is none of the choices/],
+    [{ centerSpread: { how: 'read', values: ['on', 'off'] } }, /several values stand there/],
     [{ seatDistance: true }, /true is no number/],
     [{ seatDistance: null }, /null is no number/],
     [{ seatDistance: [3] }, /a list is no number/],
@@ -269,6 +276,17 @@ describe('what is wrong with a case', () => {
     [{ notes: Array.from({ length: CASE_LIMITS.notes + 1 }, () => 'x') }, 'notes'],
     [{ notes: ['x'.repeat(CASE_LIMITS.noteLetters + 1)] }, 'notes.0'],
     [{ tried: 'x' }, 'tried'],
+    [{ tried: ['delay/x', 3] }, 'tried.1'],
+    [{ trials: {} }, 'trials'],
+    [{ trials: [{ outcome: 'gone' }] }, 'trials.0.act'],
+    [{ trials: [{ act: 'center-tilted' }] }, 'trials.0.outcome'],
+    [{ trials: [{ act: 'center-tilted', outcome: 'gone', stays: 'yes' }] }, 'trials.0.stays'],
+    [{ trials: [{ act: 'center-tilted', outcome: 'gone', when: 1 }] }, 'trials.0.when'],
+    [{ before: { facts: { enteredCenter: '3 kg' } } }, 'before.facts.enteredCenter'],
+    [{ before: { facts: { entredCenter: '3 m' } } }, 'before.facts.entredCenter'],
+    [{ before: { seats: [] } }, 'before.seats'],
+    [{ constraints: ['no-money'] }, 'constraints.0'],
+    [{ solved: 'yes' }, 'solved'],
     [{ complaints: 'dull' }, 'complaints'],
     [{ complaints: [3] }, 'complaints.0'],
     [{ facts: [] }, 'facts'],
@@ -314,7 +332,7 @@ describe('what is wrong with a case', () => {
       { facts: { seatDistance: { value: 3, hw: 'measured' } } },
       {
         path: 'facts.seatDistance.hw',
-        accepted: 'value, how',
+        accepted: 'value, how, values',
         what: '"hw" is no key that is known here; did you mean how?',
       },
     ],
@@ -372,6 +390,10 @@ describe('what is wrong with a case', () => {
       facts: 1,
       notes: 1,
       tried: 1,
+      trials: 1,
+      before: 1,
+      constraints: 1,
+      solved: 1,
       seats: 1,
       expect: 1,
     };
@@ -445,7 +467,7 @@ describe('what is wrong with a case', () => {
   });
 
   it.each([
-    ['a newer version', { version: 2 }, /newer than this program reads/],
+    ['a newer version', { version: 3 }, /newer than this program reads/],
     ['a version that never was', { version: 0 }, /no version of a case file/],
     ['a version in words', { version: 'one' }, /no version of a case file/],
     ['another format', { format: 'center-audit/report' }, /the format is "center-audit\/report"/],
@@ -515,12 +537,12 @@ describe('bytes from strangers', () => {
       '"center-audit/case"',
       /^the format is something else$/,
     ],
-    ['half a version', () => readCase('{"version": 1.5}'), 'a version up to 1', /no version of a case file/],
+    ['half a version', () => readCase('{"version": 1.5}'), 'a version up to 2', /no version of a case file/],
     [
       'a newer version',
-      () => readCase('{"version": 2}'),
-      'a version up to 1',
-      /has version 2, which is newer/,
+      () => readCase('{"version": 3}'),
+      'a version up to 2',
+      /has version 3, which is newer/,
     ],
   ])('%s: told with what is accepted', (_name, read, accepted, what) => {
     let told: unknown;
@@ -615,7 +637,7 @@ describe('a case written', () => {
   it('of an empty book has no facts and no seats', () => {
     expect(writeCase(EMPTY_BOOK)).toBe(`{
   "format": "center-audit/case",
-  "version": 1,
+  "version": 2,
   "units": "metric",
   "complaints": [],
   "facts": {}
@@ -642,7 +664,7 @@ describe('a case written', () => {
     const { book, expect: expected } = readCase(CONTRACT_CASE);
     expect(writeCase(book, expected ? { expect: expected } : {})).toBe(`{
   "format": "center-audit/case",
-  "version": 1,
+  "version": 2,
   "units": "imperial",
   "title": "short name",
   "complaints": ["voice-unclear-off-side"],

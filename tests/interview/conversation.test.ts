@@ -8,6 +8,7 @@ import { MOST_QUESTIONS, progress } from '../../src/interview/flow.js';
 import { MARKS } from '../../src/interview/marks.js';
 import { entriesOf, promptOf } from '../../src/interview/screens.js';
 import { bookOf, type Screen, type State, top } from '../../src/interview/state.js';
+import { inVain } from '../support/trials.js';
 import { answer, asking, askOf, ESC, inHand, opened, SETTINGS, saidBy, type } from './talk.js';
 
 describe('the opening', () => {
@@ -360,7 +361,7 @@ describe('after the result', () => {
     const wedged = type(atEnd, lineOf(atEnd, 'I did this: Tilt'), '2');
 
     it('is remembered, and what it changed is forgotten and asked again, the earlier answer in sight', () => {
-      expect(bookOf(wedged).tried).toEqual(['aim/wedge']);
+      expect(bookOf(wedged).trials).toEqual(inVain('aim/wedge'));
       for (const id of ['centerTilt', 'testTilt'] as const)
         expect(bookOf(wedged).answers.has(id)).toBe(false);
       expect(bookOf(wedged).answers.get('earHeight')).toEqual(book.answers.get('earHeight'));
@@ -378,7 +379,7 @@ describe('after the result', () => {
     it('does not ask again what was renewed already when the next one does not help either', () => {
       const renewed = type(wedged, '12 deg up', '1', 'f');
       const again = type(renewed, lineOf(renewed, 'I did this: Turn the box over'), '2');
-      expect(bookOf(again).tried).toEqual(['aim/wedge', 'aim/turn-upside-down']);
+      expect(bookOf(again).trials).toEqual(inVain('aim/wedge', 'aim/turn-upside-down'));
       expect(bookOf(again).answers.get('centerTilt')).toMatchObject({ value: 12 });
       expect(again.redo).toEqual([]);
       expect(inHand(again)).not.toBe('centerTilt');
@@ -390,7 +391,7 @@ describe('after the result', () => {
     const line = promptOf(state).choices.findIndex((choice) => choice.startsWith('I did this')) + 1;
     const cured = type(state, String(line), '1');
     expect(bookOf(cured).notes[0]).toContain('the trouble is gone');
-    expect(bookOf(cured).tried).toEqual([]);
+    expect(bookOf(cured).trials).toEqual([]);
   });
 
   it('ends at Enter', () => {

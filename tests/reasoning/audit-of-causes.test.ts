@@ -8,6 +8,7 @@ import { TEMPERATURE } from '../../src/reasoning/temperature.js';
 import { all, atLeast, type Condition, is } from '../../src/rules/condition.js';
 import { CAUSES } from '../../src/rules/index.js';
 import { bookOf } from '../support/causeClaims.js';
+import { inVain } from '../support/trials.js';
 import { auditOf, mend, ruleOn, small, whenTest } from './smallCauses.js';
 
 const lift = small('level', {
@@ -92,11 +93,11 @@ describe('an audit', () => {
     const causes = [small('delay', { remedies: [mend('x', { cures: 0.5 })] }), lift];
     const half = 10 * Math.log10(0.5);
     const before = auditOf(causes);
-    const tried = { ...before.book, tried: ['delay/x'] };
+    const tried = { ...before.book, trials: inVain('delay/x') };
     const of = (a: typeof before) => a.ranking.causes.find((c) => c.cause === 'delay')?.decibans;
-    expect(of(auditOf(causes, {}, { tried: ['delay/x'] }))).toBeCloseTo(half, 12);
+    expect(of(auditOf(causes, {}, { trials: inVain('delay/x') }))).toBeCloseTo(half, 12);
     expect(of(auditSync(tried, before))).toBeCloseTo(half, 12);
-    const after = auditOf(causes, {}, { tried: ['delay/x'] });
+    const after = auditOf(causes, {}, { trials: inVain('delay/x') });
     expect(of(auditSync(withAnswer(after.book, 'testTape', off), after))).toBeGreaterThan(0);
   });
 });
@@ -125,7 +126,7 @@ describe('a change of answers', () => {
     const seats = bookOf({}, [{ xM: 0, yM: 3 }]).seats;
     expect(changesFrom(before, { ...before.book, seats })).toBeUndefined();
     expect(changesFrom(before, { ...before.book, folder: 'elsewhere' })).toBeUndefined();
-    expect(changesFrom(before, { ...before.book, tried: [] })).toBeUndefined();
+    expect(changesFrom(before, { ...before.book, trials: [] })).toBeUndefined();
     expect(changesFrom(before, { ...before.book, title: 'x' })?.changes.size).toBe(0);
   });
   it('leaves evidence alone that it does not touch', () => {

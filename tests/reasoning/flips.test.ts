@@ -11,7 +11,11 @@ const small = anyBook.map((book): FactBook => ({ ...book, answers: new Map([...b
 const leaderWith = (audit: Audit, changes: readonly { fact: FactId; to: number | string }[]): string => {
   const book = changes.reduce((b, { fact, to }) => {
     const how = audit.book.answers.get(fact)?.how ?? 'guessed';
-    return withAnswer(b, fact, how === 'unknown' ? { how } : { value: to, how });
+    return withAnswer(
+      b,
+      fact,
+      how === 'unknown' || how === 'conflicting' ? { how: 'unknown' } : { value: to, how },
+    );
   }, audit.book);
   return auditSync(book).ranking.leader;
 };

@@ -7,6 +7,7 @@ import type { Candidate } from '../../src/reasoning/worth.js';
 import { type Cause, type CauseId, confirmedBy } from '../../src/rules/cause.js';
 import { is } from '../../src/rules/condition.js';
 import { causeOf } from '../../src/rules/index.js';
+import { inVain } from '../support/trials.js';
 import { auditOf, mend, ruleOn, small, whenTest } from './smallCauses.js';
 
 const STOP: Next = {
@@ -102,7 +103,7 @@ describe('the steps of a cause', () => {
   });
   it('are its test alone once every remedy was tried', () => {
     const cause = at('delay', 0.9, { ...slow, remedies: [mend('x')] });
-    expect(stepsOf([cause], {}, { tried: ['delay/x'] })).toEqual(['test delay testPhantom']);
+    expect(stepsOf([cause], {}, { trials: inVain('delay/x') })).toEqual(['test delay testPhantom']);
   });
   it('leave out what does not fit the system, and keep what may', () => {
     const some = at('delay', 0.6, {
@@ -173,18 +174,18 @@ describe('the minutes of a plan', () => {
       remedies: [mend('x', { cures: 0.5 }), mend('y', { minutes: 30 })],
     });
     // Odds of one halved by the remedy in vain: 1/3. Trial of the first ten minutes still clears the cause.
-    expect(planOf([one], {}, { tried: ['delay/x'] }).minutes).toBeCloseTo(
+    expect(planOf([one], {}, { trials: inVain('delay/x') }).minutes).toBeCloseTo(
       15 + (2 / 3) * 60 + (1 / 3) * 32,
       9,
     );
-    expect(planOf([one], {}, { tried: ['delay/x', 'delay/y'] }).minutes).toBeCloseTo(
+    expect(planOf([one], {}, { trials: inVain('delay/x', 'delay/y') }).minutes).toBeCloseTo(
       15 + (2 / 3) * 60 + (1 / 3) * 12,
       9,
     );
   });
   it('come with the answers to be asked again', () => {
     const one = at('delay', 0.5, { remedies: [mend('x', { changes: ['testTape', 'testLift'] })] });
-    expect(planOf([one], {}, { tried: ['delay/x'] }).askAgain).toEqual(['testTape']);
+    expect(planOf([one], {}, { trials: inVain('delay/x') }).askAgain).toEqual(['testTape']);
   });
 });
 

@@ -5,6 +5,7 @@ import { auditSync } from '../../src/reasoning/audit.js';
 import { isFree, plan } from '../../src/reasoning/plan.js';
 import { afterRemedy, outdatedAnswers, triedDb } from '../../src/reasoning/tried.js';
 import { causeOf } from '../../src/rules/index.js';
+import { inVain } from '../support/trials.js';
 import { anyBook } from './books.js';
 
 const RUNS = { numRuns: 8 };
@@ -96,7 +97,7 @@ describe('a remedy that was tried and did not help', () => {
     );
   });
   it('in a saved case, lists the answers that may be out of date', () => {
-    expect(outdatedAnswers({ ...book, tried: [`delay/${remedy.id}`] }, [cause])).toContain('testTape');
+    expect(outdatedAnswers({ ...book, trials: inVain(`delay/${remedy.id}`) }, [cause])).toContain('testTape');
     expect(outdatedAnswers(book, [cause])).toEqual([]);
   });
 });

@@ -1,8 +1,10 @@
 /** What a remedy carried out in vain says, and which answers it makes stale. */
 import { describe, expect, it } from 'vitest';
+import type { RemedyRef } from '../../src/facts/acts.js';
 import { EMPTY_BOOK } from '../../src/facts/book.js';
 import { afterRemedy, isTried, outdatedAnswers, remedyId, triedDb } from '../../src/reasoning/tried.js';
 import { bookOf } from '../support/causeClaims.js';
+import { inVain } from '../support/trials.js';
 import { mend, small } from './smallCauses.js';
 
 const half = mend('half', { cures: 0.5, changes: ['testTape', 'enteredLeft'] });
@@ -10,7 +12,7 @@ const tenth = mend('tenth', { cures: 0.1, changes: ['testTape'] });
 const sure = mend('sure', { cures: 0.99 });
 const cause = small('delay', { remedies: [tenth, half, sure] });
 const other = small('level', { remedies: [half] });
-const triedOf = (...tried: string[]) => ({ ...EMPTY_BOOK, tried });
+const triedOf = (...acts: RemedyRef[]) => ({ ...EMPTY_BOOK, trials: inVain(...acts) });
 
 describe('a remedy tried in vain', () => {
   it('is known by its cause and its name', () => {
@@ -31,15 +33,15 @@ describe('a remedy tried in vain', () => {
   });
   it('makes answers stale that it may have changed: those told, each once', () => {
     const told = bookOf({ testTape: 'off', testPhantom: 'gone' });
-    const tried = ['delay/half', 'delay/tenth', 'level/half'];
-    expect(outdatedAnswers({ ...told, tried }, [cause, other])).toEqual(['testTape']);
-    expect(outdatedAnswers({ ...told, tried: ['delay/sure'] }, [cause, other])).toEqual([]);
+    const trials = inVain('delay/half', 'delay/tenth', 'level/half');
+    expect(outdatedAnswers({ ...told, trials }, [cause, other])).toEqual(['testTape']);
+    expect(outdatedAnswers({ ...told, trials: inVain('delay/sure') }, [cause, other])).toEqual([]);
   });
   it('is remembered once, after those tried before, and its answers are forgotten', () => {
-    const told = { ...bookOf({ testTape: 'off', testPhantom: 'gone' }), tried: ['delay/tenth'] };
+    const told = { ...bookOf({ testTape: 'off', testPhantom: 'gone' }), trials: inVain('delay/tenth') };
     const once = afterRemedy(told, cause, half);
     expect([...once.answers.keys()]).toEqual(['testPhantom']);
-    expect(once.tried).toEqual(['delay/tenth', 'delay/half']);
-    expect(afterRemedy(once, cause, half).tried).toEqual(once.tried);
+    expect(once.trials).toEqual(inVain('delay/tenth', 'delay/half'));
+    expect(afterRemedy(once, cause, half).trials).toEqual(once.trials);
   });
 });

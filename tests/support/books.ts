@@ -1,8 +1,10 @@
 /** Random books of facts within what is possible, for property tests. */
 import * as fc from 'fast-check';
+import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS, type Trial } from '../../src/facts/acts.js';
 import type { Answer, FactBook, Seat } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS } from '../../src/facts/complaints.js';
+import { CONSTRAINT_IDS } from '../../src/facts/constraints.js';
 import { SEAT_RANGES } from '../../src/facts/seat-list.js';
 import { HOWS } from '../../src/facts/spec.js';
 import { plainLine, plainText } from '../../src/lib/sanitize.js';
@@ -33,8 +35,33 @@ export function answerTo(id: FactId): fc.Arbitrary<Answer> {
     }
   })();
   const known = fc.record({ value, how }).map((answer): Answer => answer);
-  return fc.oneof({ arbitrary: known, weight: 9 }, { arbitrary: unknown, weight: 1 });
+  const conflicting = fc
+    .uniqueArray(value, { minLength: 2, maxLength: 3 })
+    .map((values): Answer => ({ how: 'conflicting', values }));
+  return fc.oneof(
+    { arbitrary: known, weight: 18 },
+    { arbitrary: unknown, weight: 2 },
+    { arbitrary: conflicting, weight: 1 },
+  );
 }
+
+const answersTo = (ids: readonly FactId[]): fc.Arbitrary<ReadonlyMap<FactId, Answer>> =>
+  fc
+    .tuple(...ids.map((id) => answerTo(id).map((answer) => [id, answer] as const)))
+    .map((answers) => new Map(answers));
+
+/** One act with any outcome. */
+export const anyTrial: fc.Arbitrary<Trial> = fc
+  .record({
+    act: fc.oneof(fc.constantFrom(...ACT_IDS), fc.constantFrom('delay/set-distances', 'aim/wedge')),
+    outcome: fc.constantFrom(...OUTCOME_IDS),
+    of: fc.constantFrom(undefined, ...ENTRIES_OF),
+    complaint: fc.constantFrom(undefined, ...COMPLAINT_IDS),
+    stays: fc.constantFrom(undefined, true, false),
+  })
+  .map(
+    (trial) => Object.fromEntries(Object.entries(trial).filter(([, value]) => value !== undefined)) as never,
+  );
 
 const line = (maxLength: number): fc.Arbitrary<string> =>
   fc
@@ -74,16 +101,21 @@ export const anyBook: fc.Arbitrary<FactBook> = fc
     ids: fc.subarray(FACT_IDS, { maxLength: 40 }),
     seats,
     notes: fc.array(fc.string({ minLength: 1, maxLength: 80 }).map(plainText), { maxLength: 4 }),
-    tried: fc.subarray(['delay/set-distances', 'height/lift-the-center']),
+    trials: fc.array(anyTrial, { maxLength: 4 }),
+    constraints: fc.subarray(CONSTRAINT_IDS),
+    beforeIds: fc.subarray(FACT_IDS, { maxLength: 3 }),
+    solved: fc.constantFrom(undefined, true, false),
   })
-  .chain(({ ids, title, words, notes, ...rest }) =>
-    fc.tuple(...ids.map((id) => answerTo(id).map((answer) => [id, answer] as const))).map(
-      (answers): FactBook => ({
+  .chain(({ ids, beforeIds, title, words, notes, solved, ...rest }) =>
+    fc.tuple(answersTo(ids), answersTo(beforeIds)).map(
+      ([answers, before]): FactBook => ({
         ...rest,
+        ...(solved === undefined ? {} : { solved }),
         ...(title ? { title } : {}),
         ...(words ? { words } : {}),
         notes: notes.filter((note) => note !== ''),
-        answers: new Map(answers),
+        answers,
+        before,
       }),
     ),
   );
