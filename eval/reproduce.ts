@@ -60,7 +60,9 @@ function compare(): void {
     ];
     wrong += faults.length > 0 ? 1 : 0;
     const asked = leads || up.length + down.length > 0;
-    console.log(`${name.padEnd(24)}${faults.length > 0 ? `WRONG ${faults.join('; ')}` : asked ? 'right' : '-'}`);
+    console.log(
+      `${name.padEnd(24)}${faults.length > 0 ? `WRONG ${faults.join('; ')}` : asked ? 'right' : '-'}`,
+    );
     console.log(`  then  ${line(was)}\n  now   ${line(is)}`);
   }
   console.log(`${cases.length} cases, ${wrong} wrong`);

@@ -4,8 +4,8 @@
  * that the test and the mutator of rules judge by the same ones.
  */
 import type { FactBook } from '../../src/facts/book.js';
-import type { Choice, ChoiceFactId, FileFactId, NumberFactId } from '../../src/facts/catalog.js';
 import { readCase } from '../../src/facts/case-file.js';
+import type { Choice, ChoiceFactId, FileFactId, NumberFactId } from '../../src/facts/catalog.js';
 import type { ComplaintId } from '../../src/facts/complaints.js';
 import type { How } from '../../src/facts/spec.js';
 import { type Audit, auditSync } from '../../src/reasoning/audit.js';
@@ -31,7 +31,14 @@ export type Row = readonly [name: string, told: Case, ...claims: Claim[]];
 export type Table = Readonly<Record<string, readonly Row[]>>;
 
 export function bookOf({ complaints = [], absentComplaints = [], ...facts }: Case): FactBook {
-  const file = { format: 'center-audit/case', version: 1, units: 'metric', complaints, absentComplaints, facts };
+  const file = {
+    format: 'center-audit/case',
+    version: 1,
+    units: 'metric',
+    complaints,
+    absentComplaints,
+    facts,
+  };
   return readCase(JSON.stringify(file)).book;
 }
 

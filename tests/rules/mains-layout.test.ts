@@ -1,14 +1,15 @@
 import { mainsLayout } from '../../src/rules/causes/mains-layout.js';
 import { testCause } from '../support/testCause.js';
 
+const MUSIC = { playedContent: 'two-channel-music', upmixUse: 'off' } as const;
 const EQUILATERAL = { seating: 'single-seat', mainsBase: 2.9, seatDistance: 2.5, mainSeatOffset: 0 } as const;
 
 testCause(mainsLayout, {
   fires: [
     {
-      name: 'half a hand off the middle already leans',
-      facts: { ...EQUILATERAL, mainSeatOffset: 0.3 },
-      rules: ['seat-in-the-middle'],
+      name: 'a film, or a voice that goes with the center, is not in the mains',
+      facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
+      rules: ['voice-is-the-centers'],
     },
     {
       name: 'what goes along with one person is hardly made by the system',
@@ -32,7 +33,7 @@ testCause(mainsLayout, {
     },
     {
       name: 'a main seat two hand widths off the middle is pulled to the near main',
-      facts: { ...EQUILATERAL, mainSeatOffset: 0.4 },
+      facts: { ...MUSIC, ...EQUILATERAL, mainSeatOffset: 0.4 },
       rules: ['main-seat-pulled'],
     },
     {
@@ -51,20 +52,38 @@ testCause(mainsLayout, {
     },
     {
       name: 'left louder than right by 4 dB tilts the stage',
-      facts: { measuredLeftLevel: 76, measuredRightLevel: 72 },
+      facts: { ...MUSIC, measuredLeftLevel: 76, measuredRightLevel: 72 },
       rules: ['left-right-unequal'],
     },
     {
       name: 'a voice heard aside, better in the middle, and no cure without the center',
-      facts: { voiceDirection: 'aside', testSitMiddle: 'clear-in-middle', testPhantom: 'worse' },
+      facts: { ...MUSIC, voiceDirection: 'aside', testSitMiddle: 'clear-in-middle', testPhantom: 'worse' },
       rules: ['voice-heard-aside', 'better-in-the-middle', 'stays-without-center'],
     },
   ],
   silent: [
     {
       name: 'a seat in the middle pulls nothing aside, however wide the base',
-      facts: { ...EQUILATERAL, mainsBase: 4 },
-      rules: ['seat-in-the-middle'],
+      facts: { ...MUSIC, ...EQUILATERAL, mainsBase: 4 },
+      rules: ['main-seat-pulled', 'voice-is-the-centers'],
+    },
+    {
+      name: 'a film gives its voice to the center, so unequal mains and a seat aside pull nothing',
+      facts: {
+        playedContent: 'multichannel-film',
+        sourceFormat: 'multichannel',
+        ...EQUILATERAL,
+        mainSeatOffset: 0.8,
+        measuredLeftLevel: 80,
+        measuredRightLevel: 72,
+        voiceDirection: 'aside',
+      },
+      rules: ['main-seat-pulled', 'left-right-unequal', 'voice-heard-aside', 'side-seat-pulled'],
+    },
+    {
+      name: 'a sound main seat says nothing of a trouble that only the side seats hear',
+      facts: { ...MUSIC, ...EQUILATERAL, troubleSeats: 'off-middle' },
+      rules: ['main-seat-pulled', 'triangle-is-ordinary'],
     },
     {
       name: 'what others hear as well stays possible',
@@ -73,7 +92,7 @@ testCause(mainsLayout, {
     },
     {
       name: 'an equilateral triangle with equal levels pulls nothing at its only seat',
-      facts: { ...EQUILATERAL, measuredLeftLevel: 75, measuredRightLevel: 75 },
+      facts: { ...MUSIC, ...EQUILATERAL, measuredLeftLevel: 75, measuredRightLevel: 75 },
       rules: ['base-too-wide', 'base-too-narrow', 'main-seat-pulled', 'left-right-unequal'],
     },
     {
@@ -95,11 +114,17 @@ testCause(mainsLayout, {
     },
     {
       name: 'a trouble that goes with the center, in front of the listener and at every seat, is not the mains',
-      facts: { voiceDirection: 'low', testSitMiddle: 'same-everywhere', testPhantom: 'gone' },
+      facts: { ...MUSIC, voiceDirection: 'low', testSitMiddle: 'same-everywhere', testPhantom: 'gone' },
       rules: ['voice-heard-aside', 'better-in-the-middle', 'stays-without-center'],
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said what plays, so what the mains play of the voice is open',
+      facts: {},
+      rule: 'voice-is-the-centers',
+      asks: ['playedContent', 'sourceFormat'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},
@@ -113,23 +138,22 @@ testCause(mainsLayout, {
       asks: ['playedContent', 'sourceFormat'],
     },
     {
+      name: 'nobody said what plays, so whether the mains have anything to pull is open',
+      facts: EQUILATERAL,
+      rule: 'main-seat-pulled',
+      asks: ['playedContent', 'sourceFormat'],
+    },
+    {
       name: 'levels of left and right were not measured',
-      facts: {},
+      facts: MUSIC,
       rule: 'left-right-unequal',
       asks: ['measuredLeftLevel', 'measuredRightLevel'],
     },
-    { name: 'nobody closed the eyes', facts: {}, rule: 'voice-heard-aside', asks: ['voiceDirection'] },
+    { name: 'nobody closed the eyes', facts: MUSIC, rule: 'voice-heard-aside', asks: ['voiceDirection'] },
     { name: 'seats not compared', facts: {}, rule: 'better-in-the-middle', asks: ['testSitMiddle'] },
     { name: 'center not set to none', facts: {}, rule: 'stays-without-center', asks: ['testPhantom'] },
   ],
   boundary: [
-    {
-      name: 'below the noticeable grade the seat is innocent',
-      rule: 'seat-in-the-middle',
-      derived: { mainSeatPullDeg: 4 },
-      at: 'yes',
-      below: 'no',
-    },
     {
       name: 'the base is too wide from its limit on',
       rule: 'base-too-wide',
@@ -148,6 +172,7 @@ testCause(mainsLayout, {
     {
       name: 'the main seat is pulled from the clear grade on',
       rule: 'main-seat-pulled',
+      facts: MUSIC,
       derived: { mainSeatPullDeg: 10 },
       at: 'yes',
       below: 'no',
@@ -162,6 +187,7 @@ testCause(mainsLayout, {
     {
       name: 'the stage tilts from the clear grade on',
       rule: 'left-right-unequal',
+      facts: MUSIC,
       derived: { mainsLevelErrorDb: 2 },
       at: 'yes',
       below: 'no',

@@ -5,8 +5,13 @@
  * direction in which the mains are turned, which no fact asks for.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
+import { all, any, atLeast, atMost, below, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+
+/** Only what the mains play can lean toward one of them. */
+const MAINS_PLAY_VOICE = oneOf('mainsVoice', 'all', 'part');
+/** What holds for the main seat clears nothing that only the seats beside it hear. */
+const MAIN_SEAT_COUNTS = is('troubleAtSide', 'no');
 
 export const mainsLayout = defineCause({
   id: 'mains-layout',
@@ -29,6 +34,7 @@ export const mainsLayout = defineCause({
   groups: {
     triangle: 'same-quantity',
     pull: 'same-mechanism',
+    'carried-by': 'independent',
     direction: 'independent',
     seats: 'independent',
     'without-center': 'independent',
@@ -75,6 +81,7 @@ export const mainsLayout = defineCause({
       {
         id: 'triangle-is-ordinary',
         group: 'triangle',
+        applies: MAIN_SEAT_COUNTS,
         says: {
           yes: 'The angle of {mainsBaseDeg} between left and right is close to the reference and the main seat is near the middle, so the triangle is innocent.',
           no: 'The triangle of left, right and main seat departs from the reference.',
@@ -97,6 +104,7 @@ export const mainsLayout = defineCause({
       {
         id: 'main-seat-pulled',
         group: 'triangle',
+        applies: all(MAINS_PLAY_VOICE, MAIN_SEAT_COUNTS),
         says: {
           yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
           no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',
@@ -108,8 +116,8 @@ export const mainsLayout = defineCause({
       },
       'mainSeatPullDeg',
       'pullDeg',
-      // Every sofa with an even number of places has it; in films the center keeps the voice from it.
-      { only: 'for', maxDb: 5 },
+      // Every sofa with an even number of places has it.
+      { maxDb: 5 },
     ),
     deviates(
       {
@@ -133,6 +141,7 @@ export const mainsLayout = defineCause({
       {
         id: 'left-right-unequal',
         group: 'pull',
+        applies: MAINS_PLAY_VOICE,
         says: {
           yes: 'At the seat left and right differ by {mainsLevelErrorDb}; {limit} clearly tilts the stage.',
           no: 'At the seat left and right differ by {mainsLevelErrorDb}, too little to tilt the stage.',
@@ -148,10 +157,28 @@ export const mainsLayout = defineCause({
     ),
     answers(
       {
+        id: 'voice-is-the-centers',
+        group: 'carried-by',
+        says: {
+          yes: 'What is played gives the voice to the center alone, and what the mains do not play they cannot pull.',
+          no: 'The mains play the voice, or a part of it.',
+          unknown: 'It is not known whether the mains play any of the voice.',
+        },
+        because:
+          'A film has a center channel of its own. With the center silenced its voice is gone, however the mains stand.',
+        source: 'upmix-arithmetic',
+      },
+      is('mainsVoice', 'none'),
+      0.08,
+      0.5,
+      'for',
+    ),
+    answers(
+      {
         id: 'voice-heard-aside',
         group: 'direction',
         // One direction is told: a voice that is low can be aside as well.
-        applies: noneOf('voiceDirection', 'low', 'high'),
+        applies: all(noneOf('voiceDirection', 'low', 'high'), MAINS_PLAY_VOICE),
         says: {
           yes: 'With eyes closed the voice is off to one side.',
           no: 'With eyes closed the voice is not off to one side.',
@@ -197,31 +224,41 @@ export const mainsLayout = defineCause({
       0.4,
     ),
     clearedByPerson('person'),
-    answers(
-      {
-        id: 'seat-in-the-middle',
-        group: 'triangle',
-        says: {
-          yes: 'At the main seat a shared sound leans by {mainSeatPullDeg}.',
-          no: 'At the main seat a shared sound stands in the middle, so the place of the seat is innocent.',
-          unknown: 'How far a shared sound leans at the main seat is not known yet.',
-        },
-        because:
-          'Where left and right arrive together nothing is pulled to one side, however wide they stand.',
-        source: 'time-image',
-      },
-      atLeast('mainSeatPullDeg', 'pullDeg.noticeable'),
-      0.5,
-      0.25,
-      'against',
-    ),
   ],
   confirm: [confirmedBy('testPhantom', 'same', 'worse'), confirmedBy('testSitMiddle', 'clear-in-middle')],
   remedies: [
     {
+      id: 'let-center-hold-voice',
+      title: 'Give the voice to the center, for all seats',
+      when: all(MAINS_PLAY_VOICE, isNot('centerCount', 'none'), isNot('seating', 'single-seat')),
+      steps: [
+        'Where the center is set to none, set it to present, with its distance and level.',
+        'Where two channels play straight, switch on an upmix that feeds the center.',
+        'Turn its center spread down or off, so that the mains keep little of the voice.',
+        'Listen at the end seat, then in the middle, and decide which seat counts.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The voice stands at the picture from every seat; for music the price is a narrower stage in the middle seat.',
+      verify: 'From the end seat the voice stands at the picture and not in the near main.',
+      cautions: ['photograph-menu'],
+      changes: [
+        'centerMode',
+        'upmixUse',
+        'centerSpread',
+        'centerSpreadAmount',
+        'testSpreadOn',
+        'testSitMiddle',
+        'upmixCommonPart',
+      ],
+      cures: 0.6,
+    },
+    {
       id: 'main-seat-to-middle',
       title: 'Move the main seat to the middle',
-      when: atLeast('mainSeatPullDeg', 'pullDeg.noticeable'),
+      when: all(atLeast('mainSeatPullDeg', 'pullDeg.noticeable'), MAIN_SEAT_COUNTS),
       steps: [
         'Tape the distance from the seat to the left and to the right tweeter.',
         'Move the seat sideways until both agree within a hand width, best within a finger.',
@@ -313,25 +350,6 @@ export const mainsLayout = defineCause({
       cautions: [],
       changes: ['testSitMiddle', 'testNoiseEach', 'voiceDirection', 'responseLeft', 'responseRight'],
       cures: 0.35,
-    },
-    {
-      id: 'let-center-hold-voice',
-      title: 'Leave the voice to the center alone where side seats matter',
-      when: is('upmixCenterControl', 'present'),
-      steps: [
-        'Play a singer in the middle with the upmix on.',
-        'Turn the center spread down or off.',
-        'Listen at the end seat, then in the middle, and decide which seat counts.',
-      ],
-      minutes: 3,
-      cost: 'free',
-      reversible: true,
-      expect:
-        'The voice stays in place at the side seats; the price is a narrower stage for music in the middle seat.',
-      verify: 'From the end seat the singer stands at the picture and not in the near main.',
-      cautions: [],
-      changes: ['centerSpread', 'centerSpreadAmount', 'testSpreadOn', 'testSitMiddle', 'upmixCommonPart'],
-      cures: 0.4,
     },
   ],
 });

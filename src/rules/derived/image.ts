@@ -2,7 +2,7 @@
 import { arrival, distanceM } from '../../acoustics/arrival.js';
 import { phantom } from '../../acoustics/phantom.js';
 import { sharedPolarityChangeDb } from '../../acoustics/polarity.js';
-import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
+import { choice, derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import {
   type Head,
   headAt,
@@ -39,12 +39,29 @@ export function pullAt(r: Reader<PointFact>, head: Head): number {
   return Math.abs(imageDeg);
 }
 
-const PULL_FACTS = [...POINT_FACTS, ...SHARING_FACTS] as const;
-/** Only where the mains carry the voice: alone, or with all of it left in them. */
-export function mainsCarryVoice(r: Reader<(typeof SHARING_FACTS)[number]>): boolean {
+const MAINS_VOICE_FACTS = [...SHARING_FACTS, 'testUnplugged'] as const;
+/** As heard with the center silenced while it is still set; else as content and settings have it. */
+function mainsVoice(r: Reader<(typeof MAINS_VOICE_FACTS)[number]>): 'all' | 'part' | 'none' {
+  const left = r.toldChoice('testUnplugged');
+  if (left !== undefined) return left === 'voice-gone' ? 'none' : left === 'voice-full' ? 'all' : 'part';
+  // Music straight is all in them, most upmixes leave a part: without a word on it, they play some of it.
+  const untold = (['upmixUse', 'upmixCommonPart', 'centerSpread'] as const).every(
+    (id) => r.toldChoice(id) === undefined,
+  );
+  if (untold && r.toldChoice('playedContent') === 'two-channel-music') {
+    r.choiceOr('upmixUse', 'sometimes');
+    return 'part';
+  }
   const by = r.from(voiceBy);
-  return by === 'mains' || (by !== 'center' && by.law === 'add');
+  if (by === 'center') return 'none';
+  if (by === 'mains' || by.law === 'add') return 'all';
+  return (by.extraction ?? 0) < 1 ? 'part' : 'none';
 }
+
+/** Only where the mains carry the voice: alone, or with all of it left in them. */
+export const mainsCarryVoice = (r: Reader<(typeof MAINS_VOICE_FACTS)[number]>): boolean =>
+  r.from(mainsVoice) === 'all';
+const PULL_FACTS = [...POINT_FACTS, ...MAINS_VOICE_FACTS] as const;
 
 const MAIN_PULL_FACTS = [...ARRIVAL_FACTS, 'measuredLeftLevel', 'measuredRightLevel'] as const;
 /** As set up now: nobody's entries leave the distances as they are, somebody's are taken as told or as right. */
@@ -73,6 +90,11 @@ function mainSeatPull(r: Reader<(typeof MAIN_PULL_FACTS)[number]>): number {
 const MOST_LOSS_DB = 20;
 
 export const image = {
+  mainsVoice: derive(
+    choice('what the mains play of a voice in the middle', ['all', 'part', 'none'] as const),
+    MAINS_VOICE_FACTS,
+    mainsVoice,
+  ),
   mainsPullDeg: derive(
     number(
       'deg',

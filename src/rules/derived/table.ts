@@ -17,6 +17,7 @@ import { room } from './room.js';
 import { sharing } from './sharing.js';
 import { time } from './time.js';
 import { tone } from './tone.js';
+import { trouble } from './trouble.js';
 
 export const DERIVED = {
   ...geometry,
@@ -32,6 +33,7 @@ export const DERIVED = {
   ...tone,
   ...bass,
   ...room,
+  ...trouble,
 } as const satisfies Record<string, DerivedMeta & Derivation>;
 
 export type DerivedId = keyof typeof DERIVED;
