@@ -11,6 +11,11 @@ export interface ComplaintSpec {
 }
 
 export const COMPLAINTS = {
+  'voice-unclear': {
+    title: 'the voice is unclear',
+    hint: 'hard to follow; where one sits was not told',
+    leak: 0.08,
+  },
   'voice-unclear-off-side': {
     title: 'the voice is unclear at seats off to the side',
     hint: 'clear in the middle, muffled at the ends of the sofa',
@@ -20,6 +25,11 @@ export const COMPLAINTS = {
     title: 'the voice is unclear at every seat',
     hint: 'muffled, muddy, hard to follow wherever one sits',
     leak: 0.08,
+  },
+  'voice-unclear-back-row': {
+    title: 'the voice is unclear in a row behind',
+    hint: 'clear in front, lost behind the others',
+    leak: 0.03,
   },
   'image-collapses-to-center': {
     title: 'the whole stage collapses into the center loudspeaker',
@@ -36,6 +46,11 @@ export const COMPLAINTS = {
     hint: 'left or right of the picture',
     leak: 0.04,
   },
+  'image-follows-head': {
+    title: 'the image follows the head',
+    hint: 'a step aside, and everything moves along',
+    leak: 0.05,
+  },
   'voice-changes-tone': {
     title: 'a voice changes its tone as it moves across',
     hint: 'another timbre in the center than at the sides',
@@ -44,6 +59,22 @@ export const COMPLAINTS = {
   dull: { title: 'the voice sounds dull', hint: 'no sparkle, as under a blanket', leak: 0.05 },
   boomy: { title: 'the voice sounds boomy or chesty', hint: 'too much lower voice', leak: 0.05 },
   hollow: { title: 'the voice sounds hollow', hint: 'as through a tube, or phasey', leak: 0.04 },
+  thin: { title: 'the voice sounds thin', hint: 'no body, as through a telephone', leak: 0.05 },
+  boxy: {
+    title: 'the voice sounds boxy',
+    hint: 'as from a barrel, a cupboard or through the nose',
+    leak: 0.05,
+  },
+  'small-and-lifeless': {
+    title: 'everything sounds small and lifeless',
+    hint: 'the music has lost its size and its drive',
+    leak: 0.08,
+  },
+  'gaps-between-speakers': {
+    title: 'there are gaps between left, center and right',
+    hint: 'three separate blobs instead of one stage',
+    leak: 0.04,
+  },
   'swishes-with-head-movement': {
     title: 'the treble swishes as the head moves',
     hint: 'it changes with every inch of head movement',
@@ -58,6 +89,11 @@ export const COMPLAINTS = {
     title: 'the voice is too loud',
     hint: 'it sticks out in front of the rest',
     leak: 0.04,
+  },
+  'whispers-lost-effects-loud': {
+    title: 'whispers are lost and effects too loud',
+    hint: 'up for the talking, down for the noise',
+    leak: 0.1,
   },
   'voice-missing': {
     title: 'the voice is missing',
@@ -84,6 +120,11 @@ export const COMPLAINTS = {
   rattles: {
     title: 'something rattles or buzzes',
     hint: 'a noise that comes along with the voice',
+    leak: 0.08,
+  },
+  'weak-bass': {
+    title: 'the low part of voice or music is weak',
+    hint: 'no weight where left and right alone have it',
     leak: 0.08,
   },
   'out-of-step-with-picture': {

@@ -25,6 +25,8 @@ export const aim = defineCause({
     'voice-unclear-everywhere': 0.4,
     'voice-changes-tone': 0.4,
     hollow: 0.3,
+    'voice-unclear': 0.4,
+    'voice-unclear-back-row': 0.15,
   },
   groups: {
     'off-axis': 'same-quantity',

@@ -23,6 +23,7 @@ export const ambienceSetting = defineCause({
     'image-collapses-to-center': 0.7,
     hollow: 0.15,
     'just-prefer-two-channels': 0.2,
+    'small-and-lifeless': 0.15,
   },
   groups: {
     setting: 'same-quantity',

@@ -29,6 +29,10 @@ export const bassManagement = defineCause({
     'voice-pulled-aside': 0.12,
     'voice-too-quiet': 0.08,
     'voice-low-or-high': 0.05,
+    'voice-unclear': 0.15,
+    thin: 0.5,
+    boxy: 0.1,
+    'weak-bass': 0.6,
   },
   groups: {
     crossover: 'same-quantity',

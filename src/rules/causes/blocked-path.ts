@@ -30,6 +30,8 @@ export const blockedPath = defineCause({
     'voice-changes-tone': 0.3,
     'voice-too-quiet': 0.2,
     hollow: 0.15,
+    'voice-unclear': 0.3,
+    'voice-unclear-back-row': 0.6,
   },
   groups: {
     shade: 'same-quantity',

@@ -34,6 +34,8 @@ export const cabinetBay = defineCause({
     'voice-changes-tone': 0.4,
     rattles: 0.15,
     dull: 0.15,
+    'voice-unclear': 0.4,
+    boxy: 0.6,
   },
   groups: {
     // Gaps and recess are two ways to the same chesty note: the louder one counts.

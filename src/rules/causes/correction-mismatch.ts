@@ -25,6 +25,11 @@ export const correctionMismatch = defineCause({
     boomy: 0.12,
     hollow: 0.08,
     'voice-unclear-everywhere': 0.15,
+    'voice-unclear': 0.15,
+    thin: 0.25,
+    boxy: 0.2,
+    'small-and-lifeless': 0.15,
+    'gaps-between-speakers': 0.15,
   },
   groups: {
     'before-after': 'same-quantity',

@@ -34,6 +34,10 @@ export const delay = defineCause({
     'swishes-with-head-movement': 0.1,
     'voice-unclear-everywhere': 0.12,
     echo: 0.08,
+    'voice-unclear': 0.12,
+    thin: 0.1,
+    'gaps-between-speakers': 0.15,
+    'image-follows-head': 0.25,
   },
   groups: {
     arrival: 'same-quantity',

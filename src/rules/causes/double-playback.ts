@@ -26,6 +26,7 @@ export const doublePlayback = defineCause({
     harsh: 0.15,
     // A delay of the whole sound is another fault; the copy from the display hints at one.
     'out-of-step-with-picture': 0.25,
+    'voice-unclear': 0.3,
   },
   groups: {
     'second-voice': 'same-mechanism',

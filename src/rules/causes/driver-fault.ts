@@ -28,6 +28,10 @@ export const driverFault = defineCause({
     harsh: 0.2,
     'distorts-when-loud': 0.2,
     hollow: 0.1,
+    'voice-unclear': 0.4,
+    thin: 0.3,
+    boxy: 0.1,
+    'weak-bass': 0.15,
   },
   groups: {
     drivers: 'same-quantity',

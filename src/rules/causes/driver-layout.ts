@@ -31,6 +31,8 @@ export const driverLayout = defineCause({
     dull: 0.2,
     'swishes-with-head-movement': 0.1,
     'voice-unclear-everywhere': 0.05,
+    'voice-unclear': 0.8,
+    'voice-unclear-back-row': 0.15,
   },
   groups: {
     // One hole, told as depth, as lost speech and as an angle: only the most telling of the three counts.

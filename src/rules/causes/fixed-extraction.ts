@@ -26,6 +26,8 @@ export const fixedExtraction = defineCause({
     'voice-changes-tone': 0.15,
     'voice-too-loud': 0.1,
     'just-prefer-two-channels': 0.25,
+    'small-and-lifeless': 0.3,
+    'gaps-between-speakers': 0.2,
   },
   groups: {
     width: 'same-mechanism',

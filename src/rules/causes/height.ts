@@ -24,6 +24,7 @@ export const height = defineCause({
     'image-collapses-to-center': 0.15,
     'voice-changes-tone': 0.15,
     'just-prefer-two-channels': 0.05,
+    'voice-unclear-back-row': 0.08,
   },
   groups: {
     // Mains and picture are two ways to be out of place: the larger gap counts.

@@ -23,6 +23,12 @@ export const level = defineCause({
     'image-collapses-to-center': 0.25,
     'voice-unclear-everywhere': 0.2,
     'no-middle': 0.12,
+    'voice-unclear': 0.2,
+    'voice-unclear-back-row': 0.15,
+    thin: 0.1,
+    'small-and-lifeless': 0.2,
+    'gaps-between-speakers': 0.25,
+    'whispers-lost-effects-loud': 0.3,
   },
   groups: {
     'level-at-seat': 'same-quantity',

@@ -26,6 +26,9 @@ export const listener = defineCause({
     'voice-too-quiet': 0.3,
     'voice-too-loud': 0.1,
     boomy: 0.1,
+    'voice-unclear': 0.4,
+    'voice-unclear-back-row': 0.12,
+    'whispers-lost-effects-loud': 0.3,
   },
   // A remark about the others, and an exchange in which both listened: the second is more than the first said twice.
   groups: { person: 'same-session' },

@@ -30,6 +30,9 @@ export const mainsLayout = defineCause({
     'image-collapses-to-center': 0.15,
     'swishes-with-head-movement': 0.1,
     hollow: 0.1,
+    'voice-unclear': 0.25,
+    'gaps-between-speakers': 0.4,
+    'image-follows-head': 0.4,
   },
   groups: {
     triangle: 'same-quantity',

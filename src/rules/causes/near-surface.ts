@@ -26,6 +26,9 @@ export const nearSurface = defineCause({
     boomy: 0.3,
     'voice-unclear-everywhere': 0.25,
     dull: 0.1,
+    'voice-unclear': 0.25,
+    thin: 0.1,
+    boxy: 0.3,
   },
   groups: {
     floor: 'same-mechanism',

@@ -21,6 +21,7 @@ export const offMidline = defineCause({
   links: {
     'voice-pulled-aside': 0.8,
     'voice-changes-tone': 0.1,
+    'gaps-between-speakers': 0.15,
   },
   groups: {
     offset: 'same-quantity',

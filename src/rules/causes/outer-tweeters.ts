@@ -29,6 +29,8 @@ export const outerTweeters = defineCause({
     hollow: 0.4,
     dull: 0.3,
     harsh: 0.2,
+    'voice-unclear': 0.4,
+    'image-follows-head': 0.1,
   },
   groups: {
     comb: 'same-quantity',

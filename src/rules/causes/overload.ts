@@ -25,6 +25,9 @@ export const overload = defineCause({
     'voice-too-quiet': 0.1,
     'voice-unclear-everywhere': 0.15,
     'image-collapses-to-center': 0.05,
+    'voice-unclear': 0.15,
+    thin: 0.15,
+    'small-and-lifeless': 0.15,
   },
   groups: {
     loudness: 'same-mechanism',

@@ -25,6 +25,11 @@ export const polarity = defineCause({
     'voice-too-quiet': 0.12,
     'voice-pulled-aside': 0.08,
     'voice-changes-tone': 0.1,
+    'voice-unclear': 0.15,
+    thin: 0.3,
+    'gaps-between-speakers': 0.2,
+    'image-follows-head': 0.15,
+    'weak-bass': 0.3,
   },
   groups: {
     wiring: 'same-session',

@@ -19,6 +19,7 @@ export const preference = defineCause({
   links: {
     'just-prefer-two-channels': 0.9,
     'image-collapses-to-center': 0.15,
+    'small-and-lifeless': 0.2,
   },
   groups: {
     'own-word': 'same-quantity',

@@ -26,6 +26,9 @@ export const programme = defineCause({
     boomy: 0.1,
     echo: 0.05,
     'out-of-step-with-picture': 0.1,
+    'voice-unclear': 0.45,
+    'voice-unclear-back-row': 0.1,
+    'whispers-lost-effects-loud': 0.7,
   },
   groups: {
     titles: 'same-mechanism',

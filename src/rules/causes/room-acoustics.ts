@@ -26,6 +26,10 @@ export const roomAcoustics = defineCause({
     'voice-unclear-off-side': 0.15,
     'voice-too-quiet': 0.2,
     hollow: 0.15,
+    'voice-unclear': 0.6,
+    'voice-unclear-back-row': 0.5,
+    boxy: 0.1,
+    'whispers-lost-effects-loud': 0.15,
   },
   groups: {
     ring: 'independent',

@@ -30,6 +30,7 @@ export const routing = defineCause({
     hollow: 0.1,
     // A delay of the whole sound is another fault; the same long path can make both.
     'out-of-step-with-picture': 0.1,
+    'voice-unclear': 0.2,
   },
   groups: {
     menu: 'independent',

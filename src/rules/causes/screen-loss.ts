@@ -26,6 +26,7 @@ export const screenLoss = defineCause({
     dull: 0.75,
     'voice-unclear-everywhere': 0.3,
     'voice-changes-tone': 0.4,
+    'voice-unclear': 0.3,
   },
   groups: {
     loss: 'same-mechanism',

@@ -29,6 +29,9 @@ export const setBack = defineCause({
     hollow: 0.3,
     'voice-unclear-everywhere': 0.25,
     harsh: 0.15,
+    'voice-unclear': 0.25,
+    thin: 0.2,
+    boxy: 0.3,
   },
   groups: {
     shelf: 'same-mechanism',

@@ -24,6 +24,8 @@ export const spreadOff = defineCause({
     'image-collapses-to-center': 0.85,
     'voice-changes-tone': 0.12,
     'just-prefer-two-channels': 0.2,
+    'small-and-lifeless': 0.35,
+    'gaps-between-speakers': 0.15,
   },
   groups: {
     setting: 'same-quantity',

@@ -26,6 +26,8 @@ export const surroundSpill = defineCause({
     hollow: 0.2,
     'voice-unclear-off-side': 0.1,
     'voice-pulled-aside': 0.1,
+    'voice-unclear': 0.2,
+    'image-follows-head': 0.1,
   },
   groups: {
     direction: 'independent',

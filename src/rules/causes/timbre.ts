@@ -25,6 +25,12 @@ export const timbre = defineCause({
     hollow: 0.08,
     'voice-unclear-everywhere': 0.1,
     'just-prefer-two-channels': 0.1,
+    'voice-unclear': 0.1,
+    thin: 0.35,
+    boxy: 0.35,
+    'small-and-lifeless': 0.2,
+    'gaps-between-speakers': 0.3,
+    'weak-bass': 0.15,
   },
   groups: {
     family: 'same-quantity',

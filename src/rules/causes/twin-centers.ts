@@ -29,6 +29,7 @@ export const twinCenters = defineCause({
     'voice-unclear-everywhere': 0.25,
     'voice-low-or-high': 0.1,
     'voice-too-loud': 0.15,
+    'voice-unclear': 0.35,
   },
   groups: {
     comb: 'same-quantity',
