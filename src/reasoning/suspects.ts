@@ -43,10 +43,13 @@ export function confirmed(book: FactBook, confirm: Confirm): boolean | undefined
   return value === undefined ? undefined : confirm.outcomes.includes(String(value));
 }
 
+const showsNothing = (book: FactBook, { unless = {} }: Confirm): boolean =>
+  Object.entries(unless).some(([id, values]) => values?.includes(String(told(book, id as FactId))));
+
 /** The cheapest test still to be done that can confirm the cause. */
 export function cheapestTest(book: FactBook, cause: Cause): Confirm | undefined {
   return cause.confirm
-    .filter((c) => !book.answers.has(c.test))
+    .filter((c) => !book.answers.has(c.test) && !showsNothing(book, c))
     .sort((a, b) => factSpec(a.test).minutes - factSpec(b.test).minutes)[0];
 }
 

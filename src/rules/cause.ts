@@ -140,6 +140,8 @@ export interface Confirm {
   readonly test: TestId;
   /** Outcomes that confirm the cause; the others speak against it or leave it open. */
   readonly outcomes: readonly string[];
+  /** Answers with which the test can show nothing of this cause: a tape sees no latency. */
+  readonly unless?: Readonly<Partial<Record<ChoiceFactId, readonly string[]>>>;
 }
 /** Typed so that a test's outcome must be one of its choices. */
 export const confirmedBy = <T extends TestId & ChoiceFactId>(test: T, ...outcomes: Choice<T>[]): Confirm => ({

@@ -39,9 +39,9 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
   const decibans = isSilent(outcome, deviation.only)
     ? 0
     : deviationDb(ratio, {
-        // Of the share heard and of a computed limit only how they were found counts, as a cap: they rest on
-        // much the same facts, and finding out their own spread would cost as much again.
-        spread: () => reading.spread,
+        // Of a computed limit only how it was found counts, as a cap: it rests on much the same facts, and finding
+        // out its own spread would cost as much again.
+        spread: () => Math.hypot(reading.spread, heard?.spread ?? 0),
         how: weakest(rests),
         ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
       });

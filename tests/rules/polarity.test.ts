@@ -52,8 +52,13 @@ testCause(polarity, {
       rules: ['one-person-alone'],
     },
     {
-      name: 'a voice that only the center plays does not change when its wires are swapped',
-      facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
+      name: 'a singer whom only the center plays, without a subwoofer, does not change when its wires are swapped',
+      facts: {
+        playedContent: 'two-channel-music',
+        upmixUse: 'on',
+        upmixCommonPart: 'takes-out',
+        subwoofer: 'none',
+      },
       rules: ['could-be-heard'],
     },
     {
@@ -123,7 +128,7 @@ testCause(polarity, {
     {
       name: 'a reversal that would cost less than 3 dB of shared voice explains nothing',
       rule: 'could-be-heard',
-      derived: { polarityLossDb: 3 },
+      derived: { reversedLossDb: 3 },
       at: 'yes',
       below: 'no',
     },

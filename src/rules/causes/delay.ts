@@ -1,16 +1,18 @@
 /**
  * Center and mains play the same content, and the center comes early or late: the entries do not match the
  * true arrival times. The owner hears a hollow voice, an image that jumps to whichever comes first, or no
- * firm middle. It is judged at the seat the entries were made for, from the larger of center against left
+ * firm middle; with a subwoofer also a hole where center and subwoofer meet, for those two share every low voice.
+ * A latency belongs to the center, to the mains, or to all: what the entries make up for is no error, and an
+ * automatic entry that is longer than the tape may be just that. It is judged at the seat the entries were made for, from the larger of center against left
  * and center against right: elsewhere even perfect entries leave half a millisecond. Left out: the room,
  * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { above, any, atLeast, atMost, is, isNot, oneOf } from '../condition.js';
+import { above, all, any, atLeast, atMost, below, is, isNot, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { clearedByPerson } from '../person.js';
 
-const WRONG_UNIT = any(atLeast('entryRatio', 'entryRatioHigh'), atMost('entryRatio', 'entryRatioLow'));
+const WRONG_UNIT = oneOf('unitSlip', 'feet-as-meters', 'meters-as-feet');
 
 /** So late by its own processing that no distance page can make up for it. */
 const BEYOND_THE_MENU = above('neededEntryM', 'menuEntryM');
@@ -24,7 +26,7 @@ export const delay = defineCause({
   story:
     'The center plays its part of a shared sound too early or too late. The two copies comb: the voice turns hollow, or the stage jumps to the loudspeaker that comes first.',
   notWhen:
-    'It is blamed for unclear speech in films. A voice that only the center plays has nothing to be early or late against. At seats off the middle every system is out of step by half a millisecond or more, however good the entries are.',
+    'It is blamed for unclear speech in films. A voice that only the center plays has nothing to be early or late against; pans, effects and score have. An automatic entry that is longer than the tape is right where the loudspeaker is powered or wireless. At seats off the middle every system is out of step by half a millisecond or more, however good the entries are.',
   links: {
     hollow: 0.4,
     'image-collapses-to-center': 0.3,
@@ -53,7 +55,7 @@ export const delay = defineCause({
         group: 'arrival',
         says: {
           yes: 'At the main seat the center and a main are {delayErrorMs} apart in what they play together; {limit} is clearly heard.',
-          no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share (share {sharedContent}, 0 to 1).',
+          no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share.',
           unknown: 'How far apart center and mains arrive cannot be computed yet.',
         },
         because:
@@ -62,13 +64,13 @@ export const delay = defineCause({
       },
       'delayErrorMs',
       'delayMs',
-      { heard: 'sharedContent' },
+      { heard: 'sharedSound' },
     ),
     deviates(
       {
         id: 'latency-left',
         group: 'arrival',
-        applies: atLeast('sharedContent', 'sharedPart.noticeable'),
+        applies: atLeast('sharedSound', 'sharedPart.noticeable'),
         says: {
           yes: 'No entry makes up for {latencyLeftMs} of what the center takes for its own processing; {limit} is clearly heard.',
           no: 'No more than {latencyLeftMs} is left of what the center takes for its own processing.',
@@ -98,14 +100,14 @@ export const delay = defineCause({
       },
       'entryStepErrorMs',
       'delayMs',
-      { only: 'for', heard: 'sharedContent', maxDb: 6 },
+      { only: 'for', heard: 'sharedSound', maxDb: 6 },
     ),
     answers(
       {
         id: 'tape-disagrees',
         group: 'arrival',
-        // A tape cannot see the latency of a box with its own processing.
-        applies: isNot('centerPowered', 'yes'),
+        // A tape sees no latency, and says nothing where the menu itself moves in larger steps.
+        applies: all(is('tapeTells', 'yes'), below('entryStepErrorMs', 'delayMs.severe')),
         says: {
           yes: 'Tape and entries disagree about center against mains.',
           no: 'Tape and entries agree about center against mains, within a hand width.',
@@ -119,30 +121,47 @@ export const delay = defineCause({
       0.92,
       0.15,
     ),
-    answers(
+    deviates(
+      {
+        id: 'against-the-subwoofer',
+        group: 'arrival',
+        says: {
+          yes: 'The same error parts center and subwoofer: at their crossover it leaves a hole of {entryBassHoleDb}; {limit} is clearly heard.',
+          no: 'At the crossover of center and subwoofer this error leaves no hole that is clearly heard.',
+          unknown: 'What the error does between center and subwoofer cannot be computed yet.',
+        },
+        because:
+          'Below the crossover the subwoofer plays the voice of the center, in every film; a center that is out of step with it cancels there.',
+        source: 'bass-sum',
+      },
+      'entryBassHoleDb',
+      'bassHoleDb',
+      { only: 'for' },
+    ),
+    deviates(
       {
         id: 'something-is-shared',
         group: 'audible',
         says: {
-          yes: 'Center and mains play part of the voice together (share {sharedContent}, 0 to 1), so a delay error can be heard.',
-          no: 'Center and mains hardly share any of the voice (share {sharedContent}, 0 to 1), so a delay error cannot be heard in it.',
-          unknown: 'Whether center and mains share any of the voice is not known.',
+          yes: 'Center and mains play much of the sound together, so a delay error can be heard.',
+          no: 'Center and mains play little together, so a delay error is hardly heard between them.',
+          unknown: 'Whether center and mains play anything together is not known.',
         },
         because:
-          'Two copies are needed for a comb or for a shift of the image; a voice from one box has one.',
+          'Two copies are needed for a comb or for a shift of the image; a voice from one box has one. A film shares its pans, effects and score, music what the upmix leaves in the mains.',
         source: 'shared-part',
       },
-      atLeast('sharedContent', 'sharedPart.noticeable'),
-      0.99,
-      0.45,
+      'sharedSound',
+      'sharedPart',
+      { maxDb: 12 },
     ),
     answers(
       {
         id: 'wrong-unit',
         group: 'arrival',
         says: {
-          yes: 'The entry of the center is {entryRatio} times its true distance: it looks like feet in a meter field, or the reverse.',
-          no: 'The entry of the center is in the right unit ({entryRatio} times the true distance).',
+          yes: 'The entry of the center is {entryRatio} times its true distance, and the center is {delayErrorMs} out of step: it looks like feet in a meter field, or the reverse.',
+          no: 'The entry of the center is no slip of the unit.',
           unknown: 'Entered and taped distance of the center are not both known.',
         },
         because: 'A foot is 0.305 m: one channel typed in the wrong unit ends up 6 to 20 ms from the others.',
@@ -158,7 +177,7 @@ export const delay = defineCause({
         id: 'only-center-is-powered',
         group: 'arrival',
         says: {
-          yes: 'Of the three only the center is powered, and its own processing makes it late.',
+          yes: 'Of the three only the center is powered, and its own processing makes it late unless the entries make up for it.',
           no: 'The center is driven like the mains, so no latency of its own parts it from them.',
           unknown: 'It is not known whether the center is powered.',
         },
@@ -224,7 +243,13 @@ export const delay = defineCause({
     clearedByPerson('person'),
   ],
   // The second also shows a latency, which no tape does.
-  confirm: [confirmedBy('testTape', 'off', 'wrong-unit'), confirmedBy('testPhantom', 'gone')],
+  confirm: [
+    {
+      ...confirmedBy('testTape', 'off', 'wrong-unit'),
+      unless: { centerPowered: ['yes'], mainsPowered: ['yes'] },
+    },
+    confirmedBy('testPhantom', 'gone'),
+  ],
   remedies: [
     {
       id: 'correct-unit',
@@ -244,6 +269,25 @@ export const delay = defineCause({
       cautions: ['photograph-menu'],
       changes: ['enteredLeft', 'enteredCenter', 'enteredRight', 'testTape', 'testPhantom', 'voiceDirection'],
       cures: 0.95,
+    },
+    {
+      id: 'look-for-latency',
+      title: 'Look for a power cord or a wireless link before you touch an automatic entry',
+      when: noneOf('automaticLatency', 'none'),
+      steps: [
+        'Leave the entries as the automatic setup wrote them.',
+        'See whether center, left or right has a power cord or a wireless link.',
+        'If so, an entry longer than the tape is its latency, and right. If none has, run the setup again.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'An automatic setup hears when the sound arrives and writes it as distance. Typed back to the tape, a right entry becomes an error.',
+      verify: 'With the entries as they are, a clap in a film is heard once.',
+      cautions: ['photograph-menu'],
+      changes: ['centerPowered', 'mainsPowered'],
+      cures: 0.2,
     },
     {
       id: 'lower-latency',
@@ -287,19 +331,24 @@ export const delay = defineCause({
     {
       id: 'enter-taped-distances',
       title: 'Tape all three distances and enter them',
-      when: atMost('neededEntryM', 'menuEntryM'),
+      when: all(
+        atMost('neededEntryM', 'menuEntryM'),
+        is('automaticLatency', 'none'),
+        above('delayErrorMs', { other: 'entryStepErrorMs' }),
+      ),
       steps: [
         'Photograph the distance page.',
         'Sit in the main seat and measure from your ear to the tweeter of left, center and right.',
         'Enter all three. Only their differences matter, so measure all three the same way.',
-        'With a powered center add its latency as distance: 1 ms is 13.5 in (34 cm).',
+        'With a powered center add its latency as distance: 1 ms is 13.5 in (34 cm). With powered mains add theirs to left and right.',
+        'With a subwoofer timed to the mains nothing else needs to move; one that was timed to the center needs its timing once more.',
         'If the menu counts in whole feet, round so that the differences come out best.',
       ],
       minutes: 12,
       cost: 'free',
       reversible: true,
       expect:
-        'The error at the main seat falls from {delayErrorMs} to what the step of the entries leaves, at most {entryStepErrorMs}. Seats off the middle still hear a comb in what is shared ({offSeatCombDb} at the worst seat); no entry can remove that.',
+        'The error at the main seat is now {delayErrorMs}. At best the step of the entries leaves nothing, at worst {entryStepErrorMs}. Seats off the middle still hear a comb in what is shared; no entry can remove that.',
       verify:
         'Switch the upmix on and off with a singer in the middle: at the main seat the voice stays in its place and keeps its body.',
       cautions: ['photograph-menu', 'laser'],

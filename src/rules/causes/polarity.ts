@@ -17,7 +17,7 @@ export const polarity = defineCause({
   story:
     'One of the three pushes while the others pull. What they play together thins out in the low voice and hangs in no place, wide and vague or inside the head.',
   notWhen:
-    'Dialog that the mix sends to the center alone sounds the same either way. One channel by itself cannot show it: noise that is hollow on the center alone points inside the box. A delay error sounds much alike and is commoner: the distances come first. And a message of the automatic setup is a hint only; some good loudspeakers trigger it.',
+    'Dialog that the mix sends to the center alone sounds the same either way, unless a subwoofer plays its low part. One channel by itself cannot show it: noise that is hollow on the center alone points inside the box. A delay error sounds much alike and is commoner: the distances come first. And a message of the automatic setup is a hint only; some good loudspeakers trigger it.',
   links: {
     hollow: 0.5,
     'no-middle': 0.65,
@@ -116,15 +116,15 @@ export const polarity = defineCause({
         id: 'could-be-heard',
         group: 'could-it-be-heard',
         says: {
-          yes: 'A reversed center would cost {polarityLossDb} of the shared voice here, so it would be heard.',
-          no: 'A reversed center would cost only {polarityLossDb} of the shared voice here, so it cannot explain what is heard.',
-          unknown: 'How much of the voice center and mains share is not known.',
+          yes: 'A reversed center would cost {reversedLossDb} here, in what it shares with the mains or with the subwoofer, so it would be heard.',
+          no: 'A reversed center would cost only {reversedLossDb} here, so it cannot explain what is heard.',
+          unknown: 'What center, mains and subwoofer play together is not known.',
         },
         because:
-          'Only what two loudspeakers play together can cancel. A voice from the center alone does not change at all when its wires are swapped.',
+          'Only what two loudspeakers play together can cancel. A voice from the center alone does not change when its wires are swapped, but for its low part at the crossover to a subwoofer.',
         source: 'polarity',
       },
-      'polarityLossDb',
+      'reversedLossDb',
       'levelDb',
       // Less than the full weight: a reversed main is this cause too, and does not need the center to be heard.
       { only: 'against', maxDb: 8 },
@@ -231,7 +231,7 @@ export const polarity = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The shared low voice comes back by {polarityLossDb} and the middle gets a place. A voice that the center plays alone does not change.',
+        'What center and mains, or center and subwoofer, play together comes back by up to {reversedLossDb}, and the middle gets a place. Above the crossover a voice that the center plays alone does not change.',
       verify:
         'Mono noise on center and left together is fuller than with the pair swapped again. Then the same for right.',
       cautions: ['power-off-wires', 'volume-down', 'photograph-menu'],

@@ -3,7 +3,10 @@ import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '.
 import { heardDepthDb } from '../../acoustics/holes.js';
 import { derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
+import { reversedMiddleDb } from './image.js';
 import { requireCenter } from './places.js';
+import { SHARING_FACTS } from './sharing.js';
+import { ARRIVAL_FACTS, arrivalAtMainSeat } from './time.js';
 
 const BOX_FACTS = [
   'centerCount',
@@ -88,9 +91,45 @@ const LARGE_AS_HZ = Math.min(...CROSSOVER_CHOICES_HZ);
 /** Where no choice leaves a shallow hole. */
 const HIGHEST_HZ = Math.max(...CROSSOVER_CHOICES_HZ);
 
+const PAIR_FACTS = [...HOLE_FACTS, ...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
+/**
+ * Center and subwoofer are a pair of their own: they share the low voice of every content. What a change of the
+ * center alone adds to the hole at their crossover, with the subwoofer right for a center that is right; 0 where
+ * there is no crossover.
+ */
+function holeAdded(r: Reader<HoleFact>, change: { subDelayMs?: number; subInverted?: boolean }): number {
+  const crossoverHz = r.from(crossover);
+  if (crossoverHz === undefined) return 0;
+  const input = { ...r.from(box), crossoverHz };
+  const best = alignedHole(input);
+  const changed = bassSum({
+    ...input,
+    subDelayMs: best.subDelayMs + (change.subDelayMs ?? 0),
+    subInverted: best.subInverted !== (change.subInverted ?? false),
+  });
+  return Math.max(0, depth(changed).dipDb - depth(best).dipDb);
+}
+
+/** A voice that the mains share cancels; so does its low part with the subwoofer, whatever the mains play. */
+function reversedLoss(r: Reader<(typeof PAIR_FACTS)[number]>): number {
+  const midDb = r.from(reversedMiddleDb);
+  if (midDb >= LIMITS.levelDb.clear && r.toldChoice('subwoofer') === undefined) return midDb;
+  return Math.max(midDb, holeAdded(r, { subInverted: true }));
+}
+
 const GAP_FACTS = ['centerCount', 'centerBassSize', 'centerBassCrossover', 'mainsBassCrossover'] as const;
 
 export const bass = {
+  entryBassHoleDb: derive(
+    number('dB', 'hole that the late or early center leaves at its crossover with the subwoofer'),
+    PAIR_FACTS,
+    (r) => holeAdded(r, { subDelayMs: -r.from(arrivalAtMainSeat).centerMinusMeanMs }),
+  ),
+  reversedLossDb: derive(
+    number('dB', 'loss if the center is reversed: in what mains and center share, or at the subwoofer'),
+    PAIR_FACTS,
+    reversedLoss,
+  ),
   bassHoleDb: derive(
     number('dB', 'hole at the bass crossover of center and subwoofer'),
     HOLE_FACTS,

@@ -17,6 +17,8 @@ export const ENTRY_FACTS = [
   ...ENTERED,
   'centerPowered',
   'centerLatency',
+  'mainsPowered',
+  'mainsLatency',
 ] as const;
 type EntriesFact = (typeof ENTRY_FACTS)[number];
 
@@ -75,9 +77,4 @@ function complete(
   const { left, right, center = channels === 'mains' ? left : undefined } = known;
   if (left !== undefined && center !== undefined && right !== undefined) return { left, center, right };
   return r.stop(...missingOf(known, kind, channels));
-}
-
-/** Latency of a powered center; mains of the same kind share it, and what all share is no difference. */
-export function latencyMs(r: Reader<'centerPowered' | 'centerLatency'>): number {
-  return r.choice('centerPowered') === 'yes' ? r.number('centerLatency') : 0;
 }

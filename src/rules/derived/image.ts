@@ -13,7 +13,7 @@ import {
   pointOf,
   points,
 } from './places.js';
-import { SHARING_FACTS, voiceBy, voiceGains } from './sharing.js';
+import { SHARING_FACTS, sharedSound, voiceBy } from './sharing.js';
 import { ARRIVAL_FACTS, mainsArrivalMs } from './time.js';
 
 /** Level of left over right from equal loudspeakers, by distance alone, dB. */
@@ -89,6 +89,12 @@ function mainSeatPull(r: Reader<(typeof MAIN_PULL_FACTS)[number]>): number {
 /** What is left of a fully canceled voice is room sound, dB. Our own bound. */
 const MOST_LOSS_DB = 20;
 
+/** In the middle of what center and mains share: 2 x side = share x center. */
+export function reversedMiddleDb(r: Reader<(typeof SHARING_FACTS)[number]>): number {
+  const { changeDb } = sharedPolarityChangeDb({ sideGain: r.from(sharedSound) / 2, centerGain: 1 });
+  return Math.min(MOST_LOSS_DB, changeDb === null ? MOST_LOSS_DB : Math.abs(changeDb));
+}
+
 export const image = {
   mainsVoice: derive(
     choice('what the mains play of a voice in the middle', ['all', 'part', 'none'] as const),
@@ -112,12 +118,8 @@ export const image = {
     mainSeatPull,
   ),
   polarityLossDb: derive(
-    number('dB', 'level of shared voice lost if the center is reversed'),
+    number('dB', 'level lost in what center and mains share if the center is reversed'),
     SHARING_FACTS,
-    (r) => {
-      const { side, center } = r.from(voiceGains);
-      const { changeDb } = sharedPolarityChangeDb({ sideGain: side, centerGain: center });
-      return Math.min(MOST_LOSS_DB, changeDb === null ? MOST_LOSS_DB : Math.abs(changeDb));
-    },
+    reversedMiddleDb,
   ),
 };

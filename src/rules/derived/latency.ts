@@ -2,8 +2,8 @@
 import { C_AIR } from '../../acoustics/air.js';
 import { distanceM } from '../../acoustics/arrival.js';
 import { derive, number, type Reader } from '../../compute/reader.js';
-import { ENTERED, latencyMs } from './entries.js';
-import { ARRIVAL_FACTS, arrivalAtMainSeat, distancesAtMainSeat } from './time.js';
+import { ENTERED } from './entries.js';
+import { ARRIVAL_FACTS, arrivalAtMainSeat, distancesAtMainSeat, latenciesMs } from './time.js';
 
 /** What a millisecond is as a distance. */
 const M_PER_MS = C_AIR / 1000;
@@ -13,7 +13,7 @@ type LatencyFact = (typeof ARRIVAL_FACTS)[number];
 function neededEntry(r: Reader<LatencyFact>): number {
   const { center, seat } = r.from(distancesAtMainSeat);
   // A latency that nobody told asks for nothing yet.
-  const toldMs = r.toldNumber('centerLatency') === undefined ? 0 : r.from(latencyMs);
+  const toldMs = r.toldNumber('centerLatency') === undefined ? 0 : r.from(latenciesMs).center;
   return distanceM(center, seat) + M_PER_MS * toldMs;
 }
 
@@ -22,7 +22,7 @@ const setByTape = (r: Reader<LatencyFact>): boolean =>
   ENTERED.every((id) => r.toldNumber(id) === undefined) && r.toldChoice('alignmentBy') === 'by-hand';
 
 function latencyLeft(r: Reader<LatencyFact>): number {
-  const ownMs = r.from(latencyMs);
+  const ownMs = r.from(latenciesMs).center;
   if (ownMs === 0 || r.from(setByTape)) return ownMs;
   return Math.min(ownMs, Math.max(0, r.from(arrivalAtMainSeat).centerMinusMeanMs));
 }

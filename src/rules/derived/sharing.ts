@@ -1,4 +1,9 @@
-/** Who plays the voice: center, mains, or both; and what the upmix makes of the stage. */
+/**
+ * What center and mains play together, by content. The voice of a film with its own center comes from the center
+ * alone, while its pans, effects and score are shared; music upmixed shares what the upmix leaves in the mains; music
+ * played straight leaves the center silent. One notion for every rule on delay, polarity, level, pull, comb and
+ * image; where the content or the upmix is not told, it cannot be told either.
+ */
 import {
   offSeatImage,
   sharedContent,
@@ -16,6 +21,7 @@ export const SHARING_FACTS = [
   'centerCount',
   'upmixUse',
   'upmixCommonPart',
+  'upmixMainsDrop',
   'upmixCenterControl',
   'centerSpread',
   'centerSpreadAmount',
@@ -27,8 +33,11 @@ type SharingFact = (typeof SHARING_FACTS)[number];
 /** Who carries a voice in the middle: the center of the mix, mains alone, or what the upmix makes of it. */
 export type VoiceBy = 'center' | 'mains' | UpmixSetting;
 
-/** A singer who is weaker in the mains but there: half of the common part is taken out. Judgement. */
-const SHARING_EXTRACTION = 0.5;
+/**
+ * Part of all that is heard in a film which center and mains play together: sounds that pass the center, effects and
+ * score. Common practice, no source: the voice stands in the center alone, the rest is mixed by taste.
+ */
+const FILM_SHARE = { least: 0.15, most: 0.5 } as const;
 
 export function voiceBy(r: Reader<SharingFact>): VoiceBy {
   if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return 'mains';
@@ -100,7 +109,8 @@ function middleLeft(r: Reader<SharingFact>): 'leaves' | 'shares' | 'takes-out' {
 function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
   if (r.toldChoice('upmixCommonPart') === 'leaves') return { law: 'add', extraction: 1 };
   if (r.toldChoice('centerSpread') === 'on') return { extraction: 1 - r.number('centerSpreadAmount') };
-  return { extraction: r.from(middleLeft) === 'shares' ? SHARING_EXTRACTION : 1 };
+  if (r.from(middleLeft) === 'takes-out') return { extraction: 1 };
+  return { extraction: 1 - 10 ** (-r.number('upmixMainsDrop') / 20) };
 }
 
 /** Amplitudes of a voice in the middle, from each main and from the center. */
@@ -110,6 +120,50 @@ export function voiceGains(r: Reader<SharingFact>): { readonly side: number; rea
   if (by === 'mains') return { side: upmixGains(45, { extraction: 0 }).left, center: 0 };
   const { sideGain, centerGain } = sharedContent(by);
   return { side: sideGain, center: centerGain };
+}
+
+/** The weaker part of the voice over the stronger, as much as can comb. */
+function sharedVoice(r: Reader<SharingFact>): number {
+  // Without an upmix the center or the mains have the voice alone, whatever is played.
+  if (r.toldChoice('upmixUse') === 'off') return 0;
+  const by = r.from(voiceBy);
+  if (by === 'center' || by === 'mains') return 0;
+  if (by.law === 'add') return 1;
+  const ratio = sharedContent(by).ratio ?? 0;
+  return ratio > 1 ? 1 / ratio : ratio;
+}
+
+/** Where a film is played and the center is in use, its pans and effects are shared, whatever its voice does. */
+function playsFilm(r: Reader<SharingFact>): boolean {
+  if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return false;
+  return r.toldChoice('playedContent') === 'everything'
+    ? r.toldChoice('sourceFormat') !== 'two-channel'
+    : r.from(hasDiscreteCenter);
+}
+
+/** Of all that is heard where the trouble is. A range becomes its middle, and its width the doubt. */
+export function sharedSound(r: Reader<SharingFact>): number {
+  const film = r.from(playsFilm);
+  const { least, most } = FILM_SHARE;
+  const filmPart = Math.sqrt(least * most);
+  if (film && r.toldChoice('playedContent') !== 'everything') {
+    r.doubt(Math.log(most / least) / 2);
+    return filmPart;
+  }
+  if (film && r.toldChoice('upmixUse') === 'off') return filmPart;
+  return Math.max(r.from(sharedVoice), film ? filmPart : 0);
+}
+
+/** Who has the voice: as the setting makes it, or as it was heard with the center silenced. */
+const VOICE_FROM_FACTS = [...SHARING_FACTS, 'testUnplugged'] as const;
+function voiceFrom(r: Reader<(typeof VOICE_FROM_FACTS)[number]>): 'center' | 'both' | 'mains' {
+  const left = r.toldChoice('testUnplugged');
+  if (left === 'voice-gone') return 'center';
+  if (left === 'voice-weaker') return 'both';
+  const by = r.from(voiceBy);
+  if (by === 'mains') return 'mains';
+  if (left === 'voice-full') return 'both';
+  return by === 'center' || (by.law !== 'add' && by.extraction === 1) ? 'center' : 'both';
 }
 
 const settingOf = (by: VoiceBy): UpmixSetting =>
@@ -148,16 +202,20 @@ export const sharing = {
   sharedContent: derive(
     number('1', 'part of the voice that center and mains play together, 0 to 1'),
     SHARING_FACTS,
-    (r) => {
-      // Without an upmix the center or the mains have the voice alone, whatever is played.
-      if (r.toldChoice('upmixUse') === 'off') return 0;
-      const by = r.from(voiceBy);
-      if (by === 'center' || by === 'mains') return 0;
-      if (by.law === 'add') return 1;
-      // The weaker part over the stronger: as much as can comb.
-      const ratio = sharedContent(by).ratio ?? 0;
-      return ratio > 1 ? 1 / ratio : ratio;
-    },
+    sharedVoice,
+  ),
+  sharedSound: derive(
+    number(
+      '1',
+      'part of all that is heard, voice, pans, effects or music, that center and mains play together, 0 to 1',
+    ),
+    SHARING_FACTS,
+    sharedSound,
+  ),
+  voiceFrom: derive(
+    choice('who plays the voice', ['center', 'both', 'mains'] as const),
+    VOICE_FROM_FACTS,
+    voiceFrom,
   ),
   extraction: derive(
     number('1', 'part of the common content taken out of the mains, 0 to 1'),

@@ -1,4 +1,6 @@
 /** Arrival of center and mains, and what an error does to content they share. */
+
+import { C_AIR } from '../../acoustics/air.js';
 import {
   type Arrival,
   arrival,
@@ -7,12 +9,15 @@ import {
   type Point,
   stepError,
   type Triple,
+  type UnitSlip,
   unitErrorRatio,
+  unitSlip,
 } from '../../acoustics/arrival.js';
 import { sharedRippleDb, smoothedRippleDb } from '../../acoustics/comb.js';
-import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
+import { choice, derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
-import { ENTRY_FACTS, entries, latencyMs, mainsEntries } from './entries.js';
+import { LIMITS } from '../limits.js';
+import { ENTRY_FACTS, entries, mainsEntries } from './entries.js';
 import {
   type Head,
   headAt,
@@ -56,15 +61,74 @@ export function distancesAtMainSeat(
   };
 }
 
+/**
+ * An automatic run writes the latency of a powered or wireless loudspeaker as distance. An entry longer than the way
+ * by this much, m, may be that: 1 to 20 ms. Common practice, no source.
+ */
+const LATENCY_ENTRY_M = { least: 0.3, most: 7 } as const;
+/** How well such an entry tells the latency, as a standard deviation of its logarithm. Judgement. */
+const READ_LATENCY_SPREAD = 0.3;
+
+type Group = 'center' | 'mains';
+
+/** How much longer the automatic entry of a group is than that of the other, as latency, ms; 0 where it is not. */
+function automaticLatencyMs(r: Reader<ArrivalFact>, group: Group): number {
+  if (r.toldChoice('alignmentBy') !== 'automatic') return 0;
+  const { entered } = r.from(entries);
+  if (!entered) return 0;
+  const { seat, left, center, right } = r.from(distancesAtMainSeat);
+  const extra = (entryM: number, point: Point): number => entryM - distanceM(point, seat);
+  const mainsM = (extra(entered.left, left) + extra(entered.right, right)) / 2;
+  const aheadM = extra(entered.center, center) - mainsM;
+  const excessM = group === 'center' ? aheadM : -aheadM;
+  const { least, most } = LATENCY_ENTRY_M;
+  return excessM >= least && excessM <= most ? (1000 * excessM) / C_AIR : 0;
+}
+
+/** Latency of a group that has processing of its own: as told, else as an automatic entry shows it. */
+function groupLatencyMs(r: Reader<ArrivalFact>, group: Group): number {
+  const fact = group === 'center' ? 'centerLatency' : 'mainsLatency';
+  const toldMs = r.toldNumber(fact);
+  if (toldMs !== undefined) return toldMs;
+  const value = automaticLatencyMs(r, group);
+  return value > 0 ? r.numberOr(fact, { value, spread: READ_LATENCY_SPREAD }) : r.number(fact);
+}
+
+/** Whether a group is late by itself; not to be told while an automatic entry looks as if it were. */
+function isPowered(r: Reader<ArrivalFact>, group: Group): boolean {
+  const center = r.toldChoice('centerPowered');
+  // Mains of the same kind share the latency, and what all share is no difference.
+  if (center === 'powered-mains-too') return false;
+  const told = group === 'center' ? center : r.toldChoice('mainsPowered');
+  if (told !== undefined) return told === 'yes';
+  if (automaticLatencyMs(r, group) > 0) r.stop(group === 'center' ? 'centerPowered' : 'mainsPowered');
+  return group === 'center' && r.choice('centerPowered') === 'yes';
+}
+
+/** What each of the three takes for its own processing, ms. */
+export function latenciesMs(r: Reader<ArrivalFact>): Triple<number> {
+  const center = isPowered(r, 'center') ? groupLatencyMs(r, 'center') : 0;
+  const mains = isPowered(r, 'mains') ? groupLatencyMs(r, 'mains') : 0;
+  return { left: mains, center, right: mains };
+}
+
+function lateness(r: Reader<ArrivalFact>): { readonly entered?: Triple<number>; latencyMs: Triple<number> } {
+  const { entered, delaysMs } = r.from(entries);
+  const own = r.from(latenciesMs);
+  return {
+    ...(entered ? { entered } : {}),
+    latencyMs: {
+      left: delaysMs.left + own.left,
+      center: delaysMs.center + own.center,
+      right: delaysMs.right + own.right,
+    },
+  };
+}
+
 /** With taped distances where there are any. */
 export function arrivalAtMainSeat(r: Reader<ArrivalFact>): Arrival {
   requireCenter(r);
-  const { entered, delaysMs } = r.from(entries);
-  return arrival({
-    ...r.from(distancesAtMainSeat),
-    entered,
-    latencyMs: { ...delaysMs, center: delaysMs.center + r.from(latencyMs) },
-  });
+  return arrival({ ...r.from(distancesAtMainSeat), ...r.from(lateness) });
 }
 
 /** Left minus right at the main seat, ms. */
@@ -76,13 +140,7 @@ export function mainsArrivalMs(r: Reader<ArrivalFact>): number {
 /** By geometry, at any seat. */
 function arrivalAtSeat(r: Reader<ArrivalFact>, head: Head): Arrival {
   requireCenter(r);
-  const { entered, delaysMs } = r.from(entries);
-  return arrival({
-    ...r.from(points),
-    seat: pointOf(head),
-    entered,
-    latencyMs: { ...delaysMs, center: delaysMs.center + r.from(latencyMs) },
-  });
+  return arrival({ ...r.from(points), seat: pointOf(head), ...r.from(lateness) });
 }
 
 /** At every seat: at the main seat with taped distances where there are any, elsewhere by geometry. */
@@ -92,7 +150,7 @@ export function arrivalsAtSeats(r: Reader<ArrivalFact>): readonly Arrival[] {
   );
 }
 
-function delayError(r: Reader<ArrivalFact>): number {
+export function delayError(r: Reader<ArrivalFact>): number {
   const { centerMinusLeftMs, centerMinusRightMs } = r.from(arrivalAtMainSeat);
   return Math.max(Math.abs(centerMinusLeftMs), Math.abs(centerMinusRightMs));
 }
@@ -178,7 +236,44 @@ function entryRatio(r: Reader<(typeof RATIO_FACTS)[number]>): number | undefined
   return ratios.length === 0 ? own : own / (ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length);
 }
 
+const SLIP_FACTS = [...RATIO_FACTS, ...ARRIVAL_FACTS] as const;
+/** A ratio near that of foot and meter is a slip only where the center is out of step: a latency gives the same ratio. */
+function slipOf(r: Reader<(typeof SLIP_FACTS)[number]>): UnitSlip | 'none' {
+  const ratio = entryRatio(r);
+  if (ratio === undefined) return r.stop();
+  const slip = unitSlip(ratio);
+  if (slip === null) return 'none';
+  return r.from(delayError) >= LIMITS.delayMs.clear ? slip : 'none';
+}
+
+const TAPE_FACTS = ['alignmentBy', 'centerPowered', 'mainsPowered'] as const;
+/** A tape sees no latency; after an automatic run a difference may be just that. */
+function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
+  const center = r.toldChoice('centerPowered');
+  if (center === 'powered-mains-too') return 'yes';
+  if (center === 'yes' || r.toldChoice('mainsPowered') === 'yes') return 'no';
+  return center === undefined && r.toldChoice('alignmentBy') === 'automatic'
+    ? r.stop('centerPowered')
+    : 'yes';
+}
+
 export const time = {
+  unitSlip: derive(
+    choice('unit slip in the entry of the center', ['feet-as-meters', 'meters-as-feet', 'none'] as const),
+    SLIP_FACTS,
+    slipOf,
+  ),
+  automaticLatency: derive(
+    choice('whose automatic entry is longer than the tape', ['center', 'mains', 'none'] as const),
+    ARRIVAL_FACTS,
+    (r) =>
+      automaticLatencyMs(r, 'center') > 0 ? 'center' : automaticLatencyMs(r, 'mains') > 0 ? 'mains' : 'none',
+  ),
+  tapeTells: derive(
+    choice('whether a tape can tell the arrival', ['yes', 'no'] as const),
+    TAPE_FACTS,
+    tapeTells,
+  ),
   entryRatio: derive(
     number('1', 'entered distance of the center over its true distance, against the mains'),
     RATIO_FACTS,

@@ -76,6 +76,7 @@ describe('the page of a threshold', () => {
       'rule/delay/arrival-error',
       'rule/delay/latency-left',
       'rule/delay/step-too-coarse',
+      'rule/delay/tape-disagrees',
     ]);
     expect(linksUnder(page('delayMs'), 'Source')).toEqual(['source/time-image']);
   });
@@ -87,10 +88,7 @@ describe('the page of a source', () => {
     expect(linesUnder(page('geometry'))).toEqual(['How far to trust it: computed here.']);
   });
   it('links the thresholds from it and the rules that rest on it', () => {
-    expect(linksUnder(page('geometry'), 'Thresholds from it')).toEqual([
-      'threshold/entryRatioHigh',
-      'threshold/entryRatioLow',
-    ]);
+    expect(linksUnder(page('shared-part'), 'Thresholds from it')).toEqual(['threshold/sharedPart']);
     const rules = linksUnder(page('geometry'), 'Rules that rest on it');
     expect(rules).toContain('rule/delay/tape-disagrees');
     expect(rules).not.toContain('rule/delay/arrival-error');
