@@ -6,6 +6,7 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { responsesIn } from '../src/disk/response-files.js';
 import { withAnswer } from '../src/facts/book.js';
 import { readCase } from '../src/facts/case-file.js';
 import { auditSync } from '../src/reasoning/audit.js';
@@ -196,7 +197,7 @@ function nextMs(): { median: number; worst: number } {
   const times: number[] = [];
   for (const lap of ['warm up', 'measured']) {
     for (const text of shippedCases()) {
-      const { book } = readCase(text, { folder: 'cases' });
+      const { book } = readCase(text, { readResponse: responsesIn('cases') });
       const before = auditSync(book);
       const proposed = next(before);
       const [answer] = proposed.fact === undefined ? [] : possibleAnswers(proposed.fact);

@@ -1,6 +1,7 @@
 /** The shipped cases with their expectation, difficulty and whether they are set aside. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { responsesIn } from '../src/disk/response-files.js';
 import type { FactBook } from '../src/facts/book.js';
 import { type Expectation, readCase } from '../src/facts/case-file.js';
 
@@ -30,7 +31,7 @@ export function loadCases(): ShippedCase[] {
     .map((file) => {
       const name = file.slice(0, -'.json'.length);
       const { book, expect, warnings } = readCase(readFileSync(CASES_FOLDER + file, 'utf8'), {
-        folder: CASES_FOLDER,
+        readResponse: responsesIn(CASES_FOLDER),
       });
       const difficulty = difficulties[name];
       if (expect === undefined || difficulty === undefined) {

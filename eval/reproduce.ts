@@ -5,6 +5,7 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { responsesIn } from '../src/disk/response-files.js';
 import { readCase } from '../src/facts/case-file.js';
 import { auditSync } from '../src/reasoning/audit.js';
 import type { CauseId } from '../src/rules/cause.js';
@@ -31,7 +32,9 @@ const cases = readdirSync(FOLDER)
   .filter((name) => named.length === 0 || named.some((part) => name.startsWith(part)));
 
 function now(name: string): Map<CauseId, number> {
-  const { book } = readCase(readFileSync(`${FOLDER}${name}.json`, 'utf8'), { folder: FOLDER });
+  const { book } = readCase(readFileSync(`${FOLDER}${name}.json`, 'utf8'), {
+    readResponse: responsesIn(FOLDER),
+  });
   return new Map(auditSync(book).ranking.causes.map(({ cause, probability }) => [cause, probability]));
 }
 

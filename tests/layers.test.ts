@@ -8,17 +8,34 @@ const ROOT = join(import.meta.dirname, '..', 'src');
 /** What each folder may import besides itself. */
 const MAY_IMPORT: Record<string, readonly string[]> = {
   lib: [],
-  disk: ['lib'],
+  disk: ['facts', 'lib'],
   acoustics: [],
   facts: ['acoustics', 'lib'],
   compute: ['facts', 'acoustics'],
   rules: ['compute', 'facts', 'acoustics', 'lib'],
   reasoning: ['rules', 'facts', 'lib'],
   explain: ['reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
-  interview: ['explain', 'reasoning', 'rules', 'facts', 'lib', 'disk'],
-  commands: ['interview', 'explain', 'reasoning', 'rules', 'facts', 'acoustics', 'lib', 'disk'],
+  interview: ['explain', 'reasoning', 'rules', 'facts', 'lib'],
+  terminal: ['interview'],
+  store: ['interview', 'facts', 'disk', 'lib'],
+  commands: [
+    'terminal',
+    'store',
+    'interview',
+    'explain',
+    'reasoning',
+    'rules',
+    'facts',
+    'acoustics',
+    'lib',
+    'disk',
+  ],
   '.': ['commands'],
 };
+
+/** What runs in a browser as well: no file, no process, no module of Node. */
+const PURE = ['lib', 'acoustics', 'facts', 'compute', 'rules', 'reasoning', 'explain', 'interview'];
+const OF_NODE = /\b(?:process|Buffer|require|__dirname|setImmediate)\b\s*[.(?]|\bglobal\./;
 
 /** Libraries with a single door. */
 const ONE_DOOR = ['json-rules-engine', 'inquirer', 'marked'];
@@ -30,6 +47,10 @@ interface Import {
 }
 
 const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
+/** Without comments and texts. */
+const codeOf = (file: string): string =>
+  textOf(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*|'[^'\n]*'|`[^`]*`/g, '');
 const folderOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] as string) : '.');
 /** Static, re-exporting and dynamic imports, over several lines too. */
 const imports: Import[] = files.flatMap((file) =>
@@ -54,6 +75,17 @@ describe('the layers of src', () => {
       return to !== folder && !MAY_IMPORT[folder]?.includes(to);
     });
     expect(upward).toEqual([]);
+  });
+
+  it('keeps Node out of everything that computes and converses', () => {
+    const ofNode = imports.filter(
+      ({ folder, target }) => PURE.includes(folder) && target.startsWith('node:'),
+    );
+    expect(ofNode).toEqual([]);
+    const used = files
+      .filter((file) => PURE.includes(folderOf(file)))
+      .filter((file) => OF_NODE.test(codeOf(file)));
+    expect(used).toEqual([]);
   });
 
   it('knows every folder', () => {

@@ -1,4 +1,5 @@
 /** `center-audit calc`: one acoustic calculation, the list of all, or the help of one. */
+import { readResponseFile } from '../disk/response-files.js';
 import { UserError } from '../lib/user-error.js';
 import { EXIT, type ExitCode, type Io } from './io.js';
 
@@ -49,7 +50,10 @@ export async function run(
     ? readObject(calculator, await standardInput(io, calculator.name))
     : null;
   const values = check(calculator, piped === null ? typed : join(calculator, typed, piped));
-  const result = await calculator.run(values, (notice) => io.err(`${notice}\n`));
+  const result = calculator.run(values, {
+    tell: (notice) => io.err(`${notice}\n`),
+    readResponse: readResponseFile,
+  });
   io.out(
     options.json
       ? `${JSON.stringify(result, null, 2)}\n`

@@ -1,9 +1,10 @@
 /** `center-audit interview`: holds the conversation, saves it, prints the report. */
 import { shellWord } from '../explain/shell-word.js';
 import { textOptions } from '../explain/terminal.js';
-import type { Ending, Store, Style, Terminal } from '../interview/index.js';
+import type { Ending, Style, Terminal } from '../interview/index.js';
 import { UserError } from '../lib/user-error.js';
 import type { Audit } from '../reasoning/audit.js';
+import type { Store } from '../store/case-store.js';
 import { type Format, render } from './formats.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { refuseInterview } from './no-terminal.js';
@@ -28,16 +29,17 @@ export async function run(
     return refuseInterview(io, casePath, wantsJson(options));
   }
   const interview = await import('../interview/index.js');
-  const folder = interview.stateFolder();
+  const store = await import('../store/index.js');
+  const folder = store.stateFolder();
   const terminal = await openTerminal(io, options);
   try {
     const chosen =
       casePath === undefined
-        ? await interview.chooseUnfinished(terminal, interview.listUnfinished(folder))
+        ? await interview.chooseUnfinished(terminal, store.listUnfinished(folder))
         : { casePath };
     if (chosen === 'left') return EXIT.interrupted;
-    const store = interview.openStore({ ...chosen, stateFolder: folder, now: () => new Date() });
-    return await holdOn(io, terminal, store, folder, options);
+    const opened = store.openStore({ ...chosen, stateFolder: folder, now: () => new Date() });
+    return await holdOn(io, terminal, opened, folder, options);
   } finally {
     terminal.close();
   }
@@ -57,6 +59,7 @@ async function holdOn(
       full: options.full === true,
       now: Date.now,
       ...(options.minutes === undefined ? {} : { minutes: options.minutes }),
+      ...(store.readResponse && { readResponse: store.readResponse }),
     };
     const start = begin(store.book, settings, store.before);
     const warnings = store.warnings.map(({ path, text }) => `${path}: ${text}`);
@@ -96,8 +99,8 @@ async function openTerminal(io: Io, options: InterviewOptions): Promise<Terminal
     return { columns: Math.min(width, process.stderr.columns ?? width), color };
   };
   const write = (text: string): void => io.err(text);
-  if (look().accessible) return (await import('../interview/index.js')).plainTerminal(style, write);
-  return (await import('../interview/terminal.js')).fullTerminal(style, write);
+  if (look().accessible) return (await import('../terminal/plain-lines.js')).plainTerminal(style, write);
+  return (await import('../terminal/redrawn-line.js')).fullTerminal(style, write);
 }
 
 /** Read by the same eyes as the questions: then it is shown whenever there is a new one. */

@@ -1,9 +1,11 @@
 /** A case from a file or from standard input. */
 import { dirname, resolve } from 'node:path';
 import { readLimited } from '../disk/read-file.js';
+import { responsesIn } from '../disk/response-files.js';
 import { isActId } from '../facts/acts.js';
 import type { FactBook } from '../facts/book.js';
 import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
+import type { ReadResponse } from '../facts/responses.js';
 import { nearest } from '../lib/nearest.js';
 import { plainLine } from '../lib/sanitize.js';
 import { remedyId } from '../reasoning/tried.js';
@@ -20,6 +22,8 @@ export interface LoadedCase {
   readonly name: string;
   readonly book: FactBook;
   readonly warnings: readonly CaseWarning[];
+  /** Reads response files beside the case; undefined where it came from standard input. */
+  readonly readResponse: ReadResponse | undefined;
 }
 
 /** Reads one case; `-` is standard input. Throws a UserError that names the file. */
@@ -36,8 +40,9 @@ export function loadFile(path: string): LoadedCase {
 /** @param folder where response files are looked for; absent for standard input */
 export function caseFrom(name: string, bytes: Uint8Array, folder?: string): LoadedCase {
   try {
-    const { book, warnings } = readCase(decodeCase(bytes), folder === undefined ? {} : { folder });
-    return { name, book, warnings: [...warnings, ...unknownRemedies(book)] };
+    const readResponse = folder === undefined ? undefined : responsesIn(folder);
+    const { book, warnings } = readCase(decodeCase(bytes), readResponse && { readResponse });
+    return { name, book, warnings: [...warnings, ...unknownRemedies(book)], readResponse };
   } catch (error) {
     throw inFile(name, error);
   }

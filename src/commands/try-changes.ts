@@ -3,6 +3,7 @@ import { parseAnswer } from '../facts/answer.js';
 import { type FactBook, type Seat, withAnswer } from '../facts/book.js';
 import type { Findings } from '../facts/case-error.js';
 import { FACT_IDS, isFactId } from '../facts/catalog.js';
+import { type ReadResponse, unusableFiles, withResponses } from '../facts/responses.js';
 import { readSeats, SEAT_RANGES } from '../facts/seat-list.js';
 import { seatsOf } from '../facts/seats.js';
 import { nearest } from '../lib/nearest.js';
@@ -19,7 +20,11 @@ const FORGET = '?';
 const SEAT_KEYS = Object.keys(SEAT_RANGES);
 
 /** All changes at once. Throws a UserError with everything that is wrong with them. */
-export function withChanges(before: FactBook, words: readonly string[]): Changed {
+export function withChanges(
+  before: FactBook,
+  words: readonly string[],
+  readResponse?: ReadResponse,
+): Changed {
   const problems: Problem[] = [];
   const echoes: string[] = [];
   const book = words.reduce((current, word) => {
@@ -40,7 +45,12 @@ export function withChanges(before: FactBook, words: readonly string[]): Changed
   }, before);
   const [first, ...rest] = problems;
   if (first !== undefined) throw new UserError(first, ...rest);
-  return { book, echoes };
+  if (readResponse === undefined) return { book, echoes };
+  const whole = withResponses(book, readResponse);
+  return {
+    book: whole,
+    echoes: [...echoes, ...unusableFiles(whole).map(([id, { what }]) => `${id}: ${what}`)],
+  };
 }
 
 const ACCEPTED = {

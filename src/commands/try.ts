@@ -16,7 +16,7 @@ export async function run(
 ): Promise<ExitCode> {
   wantsJson(options);
   const loaded = await loadCase(io, path);
-  const { book, echoes } = withChanges(loaded.book, changes);
+  const { book, echoes } = withChanges(loaded.book, changes, loaded.readResponse);
   io.err(warningsText(loaded) + echoes.map((echo) => `${echo}\n`).join(''));
   printResult(io, options, tryReport(await audit(loaded.book), await audit(book)), renderTry);
   return EXIT.done;

@@ -1,9 +1,9 @@
 /** Runs the models of computed facts: each once, with every fact it read entered in its ledger. */
 import type { Grid } from '../acoustics/radiation.js';
-import { parseResponse, type Response, ResponseError } from '../acoustics/response.js';
+import type { Response } from '../acoustics/response.js';
 import type { FactBook, Seat } from '../facts/book.js';
 import { FACT_IDS, type FactId, type FileFactId, factSpec } from '../facts/catalog.js';
-import { readResponseFile } from '../facts/response-file.js';
+import { responseOf } from '../facts/responses.js';
 import { mainSeat, type SeatPlan } from '../facts/seats.js';
 import type { How } from '../facts/spec.js';
 import { type AskedState, ancestryOf } from './asked.js';
@@ -75,17 +75,13 @@ function defaultUse(id: FactId): Use | undefined {
 }
 
 /** Throws RangeError for what cannot be used, as the acoustics does: it becomes a remark. */
-function responseOf(book: FactBook, id: FileFactId): Response {
-  const file = readResponseFile(book, id);
-  if (file === undefined) throw new RangeError(`${factSpec(id).label}: no file was told`);
-  if ('refused' in file)
-    throw new RangeError(`${factSpec(id).label}: ${file.refused.what}; accepted: ${file.refused.accepted}`);
-  try {
-    return parseResponse(file.text);
-  } catch (error) {
-    if (!(error instanceof ResponseError)) throw error;
-    throw new RangeError(`${factSpec(id).label}: ${error.message}`);
-  }
+function usableResponse(book: FactBook, id: FileFactId): Response {
+  const found = responseOf(book, id);
+  const { label } = factSpec(id);
+  if (found === undefined) throw new RangeError(`${label}: no file was told`);
+  if ('refused' in found)
+    throw new RangeError(`${label}: ${found.refused.what}; accepted: ${found.refused.accepted}`);
+  return found;
 }
 
 interface Ledger {
@@ -229,7 +225,7 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
     choiceOr: suggestedOr,
     responses: (...ids: FileFactId[]) => {
       takeAll(ids);
-      return ids.map((id) => responseOf(book, id));
+      return ids.map((id) => usableResponse(book, id));
     },
     sketchGrid: () => {
       ledger.onGrid = true;

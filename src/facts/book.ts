@@ -3,6 +3,7 @@ import type { Trial } from './acts.js';
 import type { FactId } from './catalog.js';
 import type { ComplaintId } from './complaints.js';
 import type { ConstraintId } from './constraints.js';
+import type { MeasuredResponse } from './responses.js';
 import type { How } from './spec.js';
 
 export type UnitSystem = 'metric' | 'imperial';
@@ -47,8 +48,8 @@ export interface FactBook {
   readonly constraints: readonly ConstraintId[];
   /** Whether the owner holds the trouble for settled; absent when not asked. */
   readonly solved?: boolean;
-  /** Folder against which paths of response files are resolved; absent for standard input. */
-  readonly folder?: string;
+  /** What stands in the files that answers name, by path as told; see responses.ts. */
+  readonly responses?: ReadonlyMap<string, MeasuredResponse>;
 }
 
 export const EMPTY_BOOK: FactBook = {

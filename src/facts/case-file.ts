@@ -14,6 +14,7 @@ import { readRaw } from './case-text.js';
 import type { Expectation } from './case-write.js';
 import { COMPLAINT_IDS, type ComplaintId, isComplaintId } from './complaints.js';
 import { CONSTRAINT_IDS } from './constraints.js';
+import { type ReadResponse, unusableFiles, withResponses } from './responses.js';
 import { shapeIssues } from './schema.js';
 import { readSeats } from './seat-list.js';
 
@@ -28,10 +29,13 @@ export interface ReadCase {
   readonly warnings: readonly CaseWarning[];
 }
 
-/** Reads a case. `folder` is where its response files lie. Throws CaseError with every problem found. */
-export function readCase(text: string, options: { readonly folder?: string } = {}): ReadCase {
-  const { raw: written, placeOf } = readRaw(text);
-  const raw = withChoiceValues(written);
+/**
+ * Reads a case. `readResponse` reads the response files that it names; one that cannot be used is told as a warning,
+ * for the case is sound without it. Throws CaseError with every problem found.
+ */
+export function readCase(text: string, options: { readonly readResponse?: ReadResponse } = {}): ReadCase {
+  const { raw: asWritten, placeOf } = readRaw(text);
+  const raw = withChoiceValues(asWritten);
   const found: Findings = { problems: [], warnings: [] };
   const units = raw.units === 'imperial' ? 'imperial' : 'metric';
   const issues = shapeIssues(raw);
@@ -62,7 +66,7 @@ export function readCase(text: string, options: { readonly folder?: string } = {
   }
   const title = cleaned(raw.title, 'title', plainLine, found);
   const words = cleaned(raw.words, 'words', plainText, found);
-  const book: FactBook = {
+  const written: FactBook = {
     units,
     ...(title ? { title } : {}),
     ...(words ? { words } : {}),
@@ -77,8 +81,9 @@ export function readCase(text: string, options: { readonly folder?: string } = {
     before,
     constraints: CONSTRAINT_IDS.filter((id) => texts(raw.constraints).includes(id)),
     ...(typeof raw.solved === 'boolean' ? { solved: raw.solved } : {}),
-    ...(options.folder === undefined ? {} : { folder: options.folder }),
   };
+  const book = options.readResponse ? withResponses(written, options.readResponse) : written;
+  for (const [id, { what }] of unusableFiles(book)) found.warnings.push({ path: `facts.${id}`, text: what });
   return { book, ...(raw.expect ? { expect: raw.expect as Expectation } : {}), warnings: found.warnings };
 }
 

@@ -11,25 +11,10 @@ import { refuse } from './complete.js';
 import { advance, MOST_QUESTIONS } from './flow.js';
 import { markOf, markWord } from './marks.js';
 import { act, enter } from './marks-done.js';
+import type { Earlier } from './port.js';
 import { acceptedHere, type Entry, entriesOf } from './screens.js';
-import {
-  isOpening,
-  OPENING,
-  pop,
-  push,
-  type Screen,
-  type Settings,
-  type State,
-  type Topic,
-  top,
-} from './state.js';
+import { isOpening, OPENING, pop, push, type Screen, type Settings, type State, top } from './state.js';
 import { take } from './take.js';
-
-/** What a case carries besides its facts when an interview on it is taken up again. */
-export interface Earlier {
-  readonly order: readonly Topic[];
-  readonly put: readonly string[];
-}
 
 /** The state before the first question, or where an earlier interview on this book stopped. */
 export function begin(book: FactBook, settings: Settings, before?: Earlier): State {

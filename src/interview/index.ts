@@ -1,10 +1,6 @@
 /** What the command needs of the interview, in one place: it is loaded only once a terminal is there. */
 export { begin } from './conversation.js';
 export type { Style } from './draw.js';
-export { stateFolder } from './places.js';
-export { plainTerminal } from './plain.js';
 export type { Terminal } from './port.js';
 export { chooseUnfinished } from './resume.js';
 export { type Ending, goingOnLines, hold, openingLines } from './session.js';
-export { openStore, type Store } from './store.js';
-export { listUnfinished } from './unfinished.js';

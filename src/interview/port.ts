@@ -1,4 +1,6 @@
-/** What a conversation shows and what comes back: the small port between it and a terminal. */
+/** The ports of a conversation: what it shows and what comes back, and where its case is kept. */
+import type { FactBook } from '../facts/book.js';
+import type { Topic } from './state.js';
 
 /** One question as it is put. */
 export interface Prompt {
@@ -28,4 +30,35 @@ export interface Terminal {
   /** Puts a question; `again` shows only what is needed after a refusal. */
   ask(prompt: Prompt, again: boolean): Promise<Typed>;
   close(): void;
+}
+
+/** What a save needs of the conversation. */
+export interface Saved {
+  readonly book: FactBook;
+  readonly order: readonly Topic[];
+  readonly put: readonly string[];
+}
+
+/** Where the case of an interview is kept. */
+export interface Keeper {
+  /** Writes what has changed. Returns what went wrong, in words, or undefined. */
+  save(saved: Saved): string | undefined;
+  /** From now on the case is kept there. Returns what is wrong with that place, or undefined. */
+  moveTo(path: string): string | undefined;
+}
+
+/** What a case carries besides its facts when an interview on it is taken up again. */
+export interface Earlier {
+  readonly order: readonly Topic[];
+  readonly put: readonly string[];
+}
+
+/** An interview that was stopped before its end. */
+export interface Unfinished extends Earlier {
+  /** Absolute path of the case file. */
+  readonly casePath: string;
+  /** The owner's words or the title, to know it by. */
+  readonly about: string;
+  /** ISO time of the last answer. */
+  readonly updated: string;
 }

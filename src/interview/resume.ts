@@ -1,8 +1,7 @@
 /** At the start without a case: go on with an unfinished interview, or begin a new one. */
 import { plural } from '../explain/words.js';
-import type { Prompt, Terminal } from './port.js';
+import type { Prompt, Terminal, Unfinished } from './port.js';
 import { matchEntry } from './typed.js';
-import type { Unfinished } from './unfinished.js';
 
 /** More than that nobody goes back to. */
 const MOST_OFFERED = 5;

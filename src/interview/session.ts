@@ -5,14 +5,13 @@ import type { Audit } from '../reasoning/audit.js';
 import type { Ranking } from '../reasoning/rank.js';
 import { reply, stepBack } from './conversation.js';
 import { OPENING_SCRIPT, shortlistLines } from './help.js';
-import type { Prompt, Terminal } from './port.js';
+import type { Keeper, Prompt, Terminal } from './port.js';
 import { promptOf } from './screens.js';
 import { bookOf, push, type State, say } from './state.js';
-import type { Store } from './store.js';
 
 export interface Session {
   readonly terminal: Terminal;
-  readonly store: Pick<Store, 'save' | 'moveTo'>;
+  readonly store: Keeper;
   /** Shows the report of an audit: at the end, and if `isLive` at the first result too. */
   readonly report: (audit: Audit) => Promise<void>;
   /** The result goes to the same eyes as the questions, so it is shown as soon as it is there. */

@@ -1,6 +1,7 @@
 /** The state of a conversation: what is known, what was asked, what is on the screen. All of it immutable. */
 import type { Answer, FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
+import { type ReadResponse, withResponses } from '../facts/responses.js';
 import type { Family } from '../facts/spec.js';
 import { type Audit, auditSync } from '../reasoning/audit.js';
 import type { CauseId } from '../rules/cause.js';
@@ -48,6 +49,8 @@ export interface Settings {
   readonly minutes?: number;
   /** Milliseconds of a clock; injected so that tests stand still. */
   readonly now: () => number;
+  /** Reads response files beside the case; left out while the case has no place of its own. */
+  readonly readResponse?: ReadResponse;
 }
 
 export interface State {
@@ -113,7 +116,9 @@ export function say(state: State, ...lines: readonly string[]): State {
 
 export function withBook(state: State, book: FactBook): State {
   if (book === bookOf(state)) return state;
-  return { ...state, audit: auditSync(book, state.audit) };
+  const { readResponse } = state.settings;
+  const whole = readResponse ? withResponses(book, readResponse) : book;
+  return { ...state, audit: auditSync(whole, state.audit) };
 }
 
 /** The question a person is answering, looking through whatever interrupts it. */

@@ -61,9 +61,10 @@ function takeFact(state: State, id: FactId, typed: string): State {
     if (spec.kind === 'choice') return refuse(state, typed, [`${sentence(what)} ${acceptedHere(state)}`]);
     return refuse(state, typed, [problemText({ where: spec.label, what, accepted, example })]);
   }
-  if (spec.kind === 'file' && 'value' in result.answer && book.folder === undefined) {
-    const what = 'this interview has no case file yet, so there is no folder to look for it in';
-    return refuse(state, typed, [problemText({ where: spec.label, what, accepted: '? for not known' })]);
+  if (spec.kind === 'file' && 'value' in result.answer) {
+    const found = state.settings.readResponse?.(String(result.answer.value)) ?? NO_FOLDER;
+    if ('refused' in found)
+      return refuse(state, typed, [problemText({ where: spec.label, ...found.refused })]);
   }
   if (result.remark !== undefined) {
     return push(state, {
@@ -78,6 +79,12 @@ function takeFact(state: State, id: FactId, typed: string): State {
   return accept(state, id, result.answer, `${result.echo}${taken}`);
 }
 
+const NO_FOLDER = {
+  refused: {
+    what: 'this interview has no case file yet, so there is no folder to look for it in',
+    accepted: '? for not known',
+  },
+};
 const UNIT_NAMES: Readonly<Record<string, string>> = { m: 'meters', ft: 'feet', in: 'inches' };
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

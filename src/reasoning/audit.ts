@@ -114,7 +114,7 @@ export function changesFrom(
   { dress = (view) => view, skip = () => false }: Shortcuts = {},
 ): { readonly changed: readonly FactId[]; readonly view: View; readonly changes: Changes } | undefined {
   const before = audit.book;
-  if (before.seats !== book.seats || before.folder !== book.folder || before.trials !== book.trials)
+  if (before.seats !== book.seats || before.responses !== book.responses || before.trials !== book.trials)
     return undefined;
   const changed = changedFacts(before, book);
   const view = dress(viewOf(book, { view: audit.view, changed }));

@@ -4,12 +4,11 @@ import { loadCases } from '../../eval/load-cases.js';
 import { bassSum } from '../../src/acoustics/bass.js';
 import { elevation } from '../../src/acoustics/elevation.js';
 import { offAxis } from '../../src/acoustics/offaxis.js';
-import { parseResponse } from '../../src/acoustics/response.js';
 import { shelfEffect } from '../../src/acoustics/shelf.js';
 import { tonalMatch } from '../../src/acoustics/tonal.js';
 import { told } from '../../src/facts/book.js';
 import type { FileFactId, NumberFactId } from '../../src/facts/catalog.js';
-import { readResponseFile } from '../../src/facts/response-file.js';
+import { responseOf } from '../../src/facts/responses.js';
 import { seatsOf } from '../../src/facts/seats.js';
 
 const cases = new Map(loadCases().map((each) => [each.name, each]));
@@ -100,9 +99,9 @@ describe('what the cases state', () => {
   it('measures a mismatch where the tone is at fault and none where only the level is', () => {
     const matchOf = (name: string) => {
       const response = (id: FileFactId) => {
-        const file = readResponseFile(bookOf(name), id);
-        if (!file || !('text' in file)) throw new Error(`${name} has no ${id}`);
-        return parseResponse(file.text);
+        const found = responseOf(bookOf(name), id);
+        if (!found || 'refused' in found) throw new Error(`${name} has no ${id}`);
+        return found;
       };
       return tonalMatch({
         left: response('responseLeft'),

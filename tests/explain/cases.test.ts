@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parse as parseBbcode } from '@bbob/parser';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
+import { responsesIn } from '../../src/disk/response-files.js';
 import type { Report } from '../../src/explain/report-types.js';
 import { readCase } from '../../src/facts/case-file.js';
 import {
@@ -28,7 +29,7 @@ const KEPT = [
 ];
 
 function reportOf(name: string): Report {
-  const { book } = readCase(readFileSync(FOLDER + name, 'utf8'), { folder: FOLDER });
+  const { book } = readCase(readFileSync(FOLDER + name, 'utf8'), { readResponse: responsesIn(FOLDER) });
   return reportOn(book);
 }
 const golden = (name: string, extension: string): string =>

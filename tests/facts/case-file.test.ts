@@ -37,7 +37,7 @@ const facts = (entries: object): CaseProblem | undefined => problem({ facts: ent
 
 describe('a hand-written case', () => {
   it('reads as the contract shows it', () => {
-    const { book, expect: expected, warnings } = readCase(CONTRACT_CASE, { folder: '/cases' });
+    const { book, expect: expected, warnings } = readCase(CONTRACT_CASE);
     expect(book).toEqual({
       units: 'imperial',
       title: 'short name',
@@ -56,7 +56,6 @@ describe('a hand-written case', () => {
       trials: [],
       before: new Map(),
       constraints: [],
-      folder: '/cases',
     });
     expect(expected).toEqual({ top: ['driver-layout'], ruledOut: ['level'] });
     expect(warnings).toEqual([]);
@@ -451,7 +450,6 @@ describe('what is wrong with a case', () => {
     ]);
     const book = readCase(caseOf({ words: 'a\u0007b\u0008' }));
     expect(book.warnings).toEqual([{ path: 'words', text: '2 control characters were taken out' }]);
-    expect(book.book).not.toHaveProperty('folder');
   });
 
   it('is limited in how much it tells', () => {

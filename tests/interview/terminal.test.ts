@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCase } from '../../src/facts/case-file.js';
 import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
-import { lockFile } from '../../src/interview/lock.js';
 import { isTest } from '../../src/reasoning/hypotheses.js';
+import { lockFile } from '../../src/store/lock.js';
 import { CLI } from '../support/program.js';
 import { hasTmux, openTmux, type TerminalOptions, type TmuxTerminal } from '../support/tmux.js';
 

@@ -121,11 +121,11 @@ describe('a change of answers', () => {
     expect(changesFrom(before, book, { skip: () => true })?.changes.size).toBe(0);
     expect(changesFrom(before, book, { skip: (now) => now.rule !== 'tilt' })?.changes.get(1)?.size).toBe(1);
   });
-  it('cannot be taken over with other seats, another folder or other remedies tried', () => {
+  it('cannot be taken over with other seats, other responses or other remedies tried', () => {
     const before = auditOf(CASES);
     const seats = bookOf({}, [{ xM: 0, yM: 3 }]).seats;
     expect(changesFrom(before, { ...before.book, seats })).toBeUndefined();
-    expect(changesFrom(before, { ...before.book, folder: 'elsewhere' })).toBeUndefined();
+    expect(changesFrom(before, { ...before.book, responses: new Map() })).toBeUndefined();
     expect(changesFrom(before, { ...before.book, trials: [] })).toBeUndefined();
     expect(changesFrom(before, { ...before.book, title: 'x' })?.changes.size).toBe(0);
   });

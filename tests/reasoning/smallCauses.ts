@@ -1,5 +1,5 @@
 /** Causes small enough for a head: one or two rules about home tests, so that every number follows by hand. */
-import { EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
+import type { FactBook } from '../../src/facts/book.js';
 import type { Choice } from '../../src/facts/catalog.js';
 import type { Audit } from '../../src/reasoning/audit.js';
 import { auditSync } from '../../src/reasoning/audit.js';
@@ -54,5 +54,4 @@ export const auditOf = (
   causes: readonly Cause[],
   facts: TestFacts = {},
   { temperature = 1, ...book }: Partial<FactBook> & { readonly temperature?: number } = {},
-): Audit =>
-  auditSync({ ...EMPTY_BOOK, answers: bookOf(facts).answers, ...book }, undefined, { causes, temperature });
+): Audit => auditSync({ ...bookOf(facts), ...book }, undefined, { causes, temperature });

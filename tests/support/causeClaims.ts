@@ -3,8 +3,10 @@
  * ones. Fact names and choices are typed.
  */
 import { fileURLToPath } from 'node:url';
+import { responsesIn } from '../../src/disk/response-files.js';
 import { type Answer, EMPTY_BOOK, type FactBook, type Seat } from '../../src/facts/book.js';
 import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../src/facts/catalog.js';
+import { withResponses } from '../../src/facts/responses.js';
 import type { How } from '../../src/facts/spec.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { VarId } from '../../src/rules/condition.js';
@@ -75,12 +77,12 @@ export function bookOf(facts: TestFacts, seats: readonly TestSeat[] = []): FactB
     id as FactId,
     typeof fact === 'object' ? fact : { value: fact, how: 'measured' },
   ]);
-  return {
+  const book: FactBook = {
     ...EMPTY_BOOK,
-    folder: RESPONSES,
     answers: new Map(answers),
     seats: seats.map((seat, i) => ({ name: `seat ${i + 1}`, row: 1, main: i === 0, ...seat })),
   };
+  return withResponses(book, responsesIn(RESPONSES));
 }
 
 /** A view in which some variables are set by hand. */

@@ -1,5 +1,6 @@
 /** What a calculator is: inputs, outputs, formula, source, and the model that runs. */
 
+import type { ReadResponse } from '../../facts/responses.js';
 import { type Problem, UserError } from '../../lib/user-error.js';
 import type { Source } from '../../rules/sources.js';
 import type { Input } from './input-kinds.js';
@@ -32,10 +33,13 @@ export interface Calculator {
   readonly example: string;
   /** What is wrong between inputs that are each fine by themselves. */
   readonly conflicts?: (values: Readonly<Record<string, unknown>>) => readonly Problem[];
-  readonly run: (
-    values: Readonly<Record<string, unknown>>,
-    tell: (notice: string) => void,
-  ) => Promise<Result>;
+  readonly run: (values: Readonly<Record<string, unknown>>, port: CalculatorPort) => Result;
+}
+
+/** What a calculator may ask of whoever runs it. */
+export interface CalculatorPort {
+  readonly tell: (notice: string) => void;
+  readonly readResponse: ReadResponse;
 }
 
 export type Definition<I extends Inputs, O extends Outputs> = Omit<
@@ -45,7 +49,7 @@ export type Definition<I extends Inputs, O extends Outputs> = Omit<
   readonly inputs: I;
   readonly outputs: O;
   readonly conflicts?: (values: ValuesOf<I>) => readonly Problem[];
-  readonly run: (values: ValuesOf<I>, tell: (notice: string) => void) => Loose<O> | Promise<Loose<O>>;
+  readonly run: (values: ValuesOf<I>, port: CalculatorPort) => Loose<O>;
 };
 
 /** A calculator from its table. Results keep exactly the keys of `outputs`, in their order. */
@@ -54,17 +58,17 @@ export function define<const I extends Inputs, const O extends Outputs>(d: Defin
   return {
     ...rest,
     ...(conflicts === undefined ? {} : { conflicts: (values) => conflicts(values as ValuesOf<I>) }),
-    run: async (values, tell) => {
-      const result = await modelled(d.name, () => run(values as ValuesOf<I>, tell));
+    run: (values, port) => {
+      const result = modelled(d.name, () => run(values as ValuesOf<I>, port));
       return Object.fromEntries(Object.keys(d.outputs).map((key) => [key, settled(key, result[key])]));
     },
   };
 }
 
 /** The models refuse what no room can have with a RangeError: for whoever typed it, that is an input error. */
-async function modelled<T>(name: string, run: () => T | Promise<T>): Promise<T> {
+function modelled<T>(name: string, run: () => T): T {
   try {
-    return await run();
+    return run();
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const [what = error.message, accepted] = error.message.split('; accepted: ');

@@ -127,7 +127,7 @@ export const upmixCalculator = define({
   source: SOURCES['upmix-arithmetic'],
   example: UPMIX_EXAMPLE,
   conflicts: upmixConflicts,
-  run: ({ panDeg, extraction, law, matrixDeg }, tell) => {
+  run: ({ panDeg, extraction, law, matrixDeg }, { tell }) => {
     const idle = law === 'matrix' ? { extraction } : { matrixDeg };
     for (const [key, value] of Object.entries(idle)) {
       if (value !== undefined) tell(`The law ${law} has no ${key}: not used.`);

@@ -164,7 +164,7 @@ export const offAxisCalculator = define({
   },
   example: AXIS_EXAMPLE,
   conflicts: sourceConflicts,
-  run: (values, tell) => {
+  run: (values, { tell }) => {
     const { layout, drivers, azimuthDeg, elevationDeg, distanceM } = values;
     const seat = { azimuthDeg, elevationDeg, distanceM };
     if (drivers !== undefined) return offAxis({ drivers, ...seat });

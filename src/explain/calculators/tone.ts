@@ -160,10 +160,10 @@ export const tonalMatchCalculator = define({
   validity: 'Three measurements from the same place, at least 300 to 3000 Hz.',
   source: { cite: 'method of this project, tested against a synthetic case', mark: 'computed' },
   example: 'left=left.txt center=center.txt right=right.txt',
-  run: async ({ left, center, right, lowLimitHz }, tell) => {
-    const responses = await readResponses({ left, center, right }, tell);
+  run: ({ left, center, right, lowLimitHz }, port) => {
+    const responses = readResponses({ left, center, right }, port);
     const match = tonalMatch({ ...responses, lowLimitHz });
-    for (const warning of match.warnings) tell(warning);
+    for (const warning of match.warnings) port.tell(warning);
     return match;
   },
 });

@@ -1,18 +1,19 @@
 /** The page around a report or a reference page: self-contained, no script, nothing loaded, styles by hash. */
-import { createHash } from 'node:crypto';
+import { sha256Base64 } from '../../lib/sha256.js';
 import { escapeHtml } from '../document-html.js';
 import { STYLE } from './style.js';
 
 /** Longest title of a window or bookmark, characters. */
 const LONGEST_TITLE = 70;
 
-const styleHash = (): string => createHash('sha256').update(STYLE).digest('base64');
+let styleHash: string | undefined;
 
 /** Everything is refused but the one style sheet of the page and pictures inside it. */
 export function policy(): string {
+  styleHash ??= sha256Base64(STYLE);
   return [
     "default-src 'none'",
-    `style-src 'sha256-${styleHash()}'`,
+    `style-src 'sha256-${styleHash}'`,
     'img-src data:',
     "base-uri 'none'",
     "form-action 'none'",

@@ -30,7 +30,7 @@ export function factsBehind(id: VarId): readonly FactId[] {
 
 /**
  * @param previous a view of a book that differs in the answers of `changed` only: results that looked at none
- * of them are taken over. Other seats or another folder void it.
+ * of them are taken over. Other seats or responses void it.
  */
 export function viewOf(
   book: FactBook,
@@ -74,7 +74,8 @@ function reusable(
   previous: { readonly view: View; readonly changed: readonly FactId[] } | undefined,
 ): Earlier<Behind> | undefined {
   const from = previous && behind.get(previous.view);
-  if (!from || from.core.book.seats !== book.seats || from.core.book.folder !== book.folder) return undefined;
+  if (!from || from.core.book.seats !== book.seats || from.core.book.responses !== book.responses)
+    return undefined;
   return { from, changed: factSet(previous.changed) };
 }
 

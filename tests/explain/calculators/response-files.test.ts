@@ -3,8 +3,8 @@ import { chmodSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { MAX_RESPONSE_BYTES, readResponseFile } from '../../../src/disk/response-files.js';
 import { readResponses } from '../../../src/explain/calculators/response-files.js';
-import { MAX_RESPONSE_BYTES } from '../../../src/facts/response-file.js';
 import { UserError } from '../../../src/lib/user-error.js';
 
 const GOOD = '* measured\n1000 80\n2000 81.5\n';
@@ -22,25 +22,27 @@ const file = (name: string, content: string | Uint8Array): string => {
   writeFileSync(path, content);
   return path;
 };
-const read = async (paths: Record<string, string>) => {
+const read = (paths: Record<string, string>) => {
   const notices: string[] = [];
-  const found = await readResponses(paths, (notice) => notices.push(notice));
+  const port = { tell: (notice: string) => notices.push(notice), readResponse: readResponseFile };
+  const found = readResponses(paths, port);
   return { found, notices };
 };
 /** What is wrong with the files. */
-const problems = async (paths: Record<string, string>): Promise<UserError['problems']> => {
-  const error = await read(paths).then(
-    () => undefined,
-    (thrown: unknown) => thrown,
-  );
-  if (!(error instanceof UserError)) throw error ?? new Error('nothing was refused');
-  return error.problems;
+const problems = (paths: Record<string, string>): UserError['problems'] => {
+  try {
+    read(paths);
+  } catch (error) {
+    if (error instanceof UserError) return error.problems;
+    throw error;
+  }
+  throw new Error('nothing was refused');
 };
-const refused = async (path: string) => (await problems({ left: path }))[0];
+const refused = (path: string) => problems({ left: path })[0];
 
 describe('response files', () => {
-  it('are read channel by channel', async () => {
-    const { found, notices } = await read({
+  it('are read channel by channel', () => {
+    const { found, notices } = read({
       left: file('left.txt', GOOD),
       center: file('center.txt', '500 70\n1000 71\n'),
     });
@@ -50,22 +52,22 @@ describe('response files', () => {
     });
     expect(notices).toEqual([]);
   });
-  it('tell what was put right in them, with file and line', async () => {
-    const { found, notices } = await read({ left: file('order.txt', '2000 81\n1000 80\n') });
+  it('tell what was put right in them, with file and line', () => {
+    const { found, notices } = read({ left: file('order.txt', '2000 81\n1000 80\n') });
     expect(found.left?.frequencyHz).toEqual([1000, 2000]);
     expect(notices).toEqual([expect.stringMatching(/^".*order\.txt", line 2: .*out of order.*\.$/)]);
   });
-  it('keep what is no UTF-8 in a comment from spoiling the numbers', async () => {
+  it('keep what is no UTF-8 in a comment from spoiling the numbers', () => {
     const bytes = Buffer.concat([Buffer.from('* caf'), Buffer.from([0xe9, 10]), Buffer.from(GOOD)]);
-    const { found } = await read({ left: file('latin.txt', bytes) });
+    const { found } = read({ left: file('latin.txt', bytes) });
     expect(found.left?.levelDb).toEqual([80, 81.5]);
   });
-  it('may have two MiB, read to the last byte, and not a byte more', async () => {
+  it('may have two MiB, read to the last byte, and not a byte more', () => {
     const end = '1000 80\n2000 81.5';
     const padded = (bytes: number) => `*${'x'.repeat(bytes - end.length - 2)}\n${end}`;
-    const { found } = await read({ left: file('full.txt', padded(MAX_RESPONSE_BYTES)) });
+    const { found } = read({ left: file('full.txt', padded(MAX_RESPONSE_BYTES)) });
     expect(found.left).toMatchObject({ frequencyHz: [1000, 2000], levelDb: [80, 81.5] });
-    expect(await refused(file('over.txt', padded(MAX_RESPONSE_BYTES + 1)))).toMatchObject({
+    expect(refused(file('over.txt', padded(MAX_RESPONSE_BYTES + 1)))).toMatchObject({
       what: `is ${MAX_RESPONSE_BYTES + 1} bytes`,
       accepted: expect.stringMatching(/at most 2 MiB/),
     });
@@ -73,9 +75,9 @@ describe('response files', () => {
 });
 
 describe('a response file that cannot be used', () => {
-  it('is named with its channel, what is wrong and what is accepted', async () => {
+  it('is named with its channel, what is wrong and what is accepted', () => {
     const path = join(folder, 'nowhere.txt');
-    expect(await problems({ left: file('good.txt', GOOD), right: path })).toEqual([
+    expect(problems({ left: file('good.txt', GOOD), right: path })).toEqual([
       {
         where: `calc tonal-match, right, "${path}"`,
         what: 'is not there',
@@ -83,8 +85,8 @@ describe('a response file that cannot be used', () => {
       },
     ]);
   });
-  it('does not hide the next one', async () => {
-    const found = await problems({
+  it('does not hide the next one', () => {
+    const found = problems({
       left: join(folder, 'no-1'),
       center: file('fine.txt', GOOD),
       right: join(folder, 'no-2'),
@@ -96,15 +98,15 @@ describe('a response file that cannot be used', () => {
     ['a device', () => '/dev/null', 'is no plain file'],
     ['below a file', () => join(file('plain.txt', GOOD), 'x.txt'), 'is not there'],
     ['binary', () => file('binary.txt', new Uint8Array([49, 0, 50])), 'holds zero bytes and is no text'],
-  ])('is %s', async (_, path, what) => {
-    expect(await refused(path())).toMatchObject({ what, accepted: expect.stringMatching(/^a text file/) });
+  ])('is %s', (_, path, what) => {
+    expect(refused(path())).toMatchObject({ what, accepted: expect.stringMatching(/^a text file/) });
   });
-  it('is a link that leads to itself', async () => {
+  it('is a link that leads to itself', () => {
     const path = join(folder, 'loop.txt');
     symlinkSync(path, path);
-    expect((await refused(path))?.what).toBe('cannot be read');
+    expect(refused(path)?.what).toBe('cannot be read');
   });
-  it('may not be read by who runs the program', async () => {
+  it('may not be read by who runs the program', () => {
     const path = file('shut.txt', GOOD);
     chmodSync(path, 0);
     chmodSync(folder, 0o755);
@@ -112,18 +114,18 @@ describe('a response file that cannot be used', () => {
     const isRoot = process.geteuid?.() === 0;
     if (isRoot) process.seteuid?.(NOBODY);
     try {
-      expect((await refused(path))?.what).toBe('may not be read');
+      expect(refused(path)?.what).toBe('may not be read');
     } finally {
       if (isRoot) process.seteuid?.(0);
     }
   });
-  it('has a line that is no measurement: its line, and what a line looks like', async () => {
-    const found = await refused(file('bad.txt', '1000 80\n2000\n3000 80\n'));
+  it('has a line that is no measurement: its line, and what a line looks like', () => {
+    const found = refused(file('bad.txt', '1000 80\n2000\n3000 80\n'));
     expect(found?.what).toMatch(/^line 2: "2000"/);
     expect(found?.what).not.toContain('accepted');
     expect(found?.accepted).toBe('frequency in Hz and level in dB, for example "1000 84.2"');
   });
-  it('has the marks in its name quoted', async () => {
-    expect((await refused('a\u001b[31m.txt'))?.where).not.toContain('\u001b');
+  it('has the marks in its name quoted', () => {
+    expect(refused('a\u001b[31m.txt')?.where).not.toContain('\u001b');
   });
 });

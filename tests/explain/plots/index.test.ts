@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildCharts } from '../../../src/explain/plots/index.js';
 import { drawChart } from '../../../src/explain/plots/svg/index.js';
 import { auditOf, small } from '../../reasoning/smallCauses.js';
-import { RESPONSES, type TestFacts } from '../../support/causeClaims.js';
+import type { TestFacts } from '../../support/causeClaims.js';
 import { reportOf } from './small.js';
 
 const ROOM: TestFacts = { seatDistance: 3, mainsBase: 2.6, centerCount: 'one', centerTweeterHeight: 0.5 };
@@ -14,7 +14,7 @@ const REST: TestFacts = {
   ...{ responseLeft: 'even.txt', responseCenter: 'dull.txt', responseRight: 'even.txt' },
 };
 const chartsOf = (facts: TestFacts, report = reportOf()) =>
-  buildCharts(auditOf([small('delay')], facts, { folder: RESPONSES }), report);
+  buildCharts(auditOf([small('delay')], facts), report);
 
 describe('the charts', () => {
   it('are all of them where all is known, each drawn under its own name', () => {

@@ -2,7 +2,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { responsesIn } from '../../../src/disk/response-files.js';
 import { type FactBook, withAnswer } from '../../../src/facts/book.js';
+import { withResponses } from '../../../src/facts/responses.js';
 import { atLeast, is } from '../../../src/rules/condition.js';
 import { factsBehind, viewOf } from '../../../src/rules/derived/view.js';
 import { bookOf, type TestFacts } from '../../support/causeClaims.js';
@@ -165,7 +167,8 @@ describe('response files', () => {
   writeFileSync(join(folder, 'broken.txt'), 'no numbers here\n12 x');
   const files = (center: string, more: Record<string, string> = {}): FactBook => {
     const paths = { responseLeft: 'flat.txt', responseRight: 'flat.txt', responseCenter: center, ...more };
-    return { ...bookOf(paths as TestFacts), folder };
+    const { responses: _, ...book } = bookOf(paths as TestFacts);
+    return withResponses(book, responsesIn(folder));
   };
   it('show a dull center as its treble deficit and worst band', () => {
     const view = viewOf(files('dull.txt'));

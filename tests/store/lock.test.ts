@@ -4,7 +4,7 @@ import * as fs from 'node:fs';
 import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { type LockResult, lockFile, takeLock } from '../../src/interview/lock.js';
+import { type LockResult, lockFile, takeLock } from '../../src/store/lock.js';
 
 /** What another caller does in the middle of a write: the file is there, and nothing is in it yet. */
 let meanwhile: (() => void) | undefined;

@@ -17,12 +17,12 @@ import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { begin } from '../../src/interview/conversation.js';
 import { type Ending, hold } from '../../src/interview/session.js';
-import { openStore, type Store } from '../../src/interview/store.js';
-import { listUnfinished } from '../../src/interview/unfinished.js';
+import { openStore, type Store } from '../../src/store/case-store.js';
+import { listUnfinished } from '../../src/store/unfinished.js';
+import { SETTINGS } from '../interview/talk.js';
 import { CLI } from '../support/program.js';
 import { type Scripted, scriptedTerminal } from '../support/scriptedTerminal.js';
 import { hasTmux, openTmux } from '../support/tmux.js';
-import { SETTINGS } from './talk.js';
 
 let folder: string;
 let stores: Store[] = [];

@@ -5,29 +5,25 @@
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { realPlace } from '../disk/real-place.js';
+import { responsesIn } from '../disk/response-files.js';
 import { EMPTY_BOOK, type FactBook } from '../facts/book.js';
 import type { CaseWarning } from '../facts/case-error.js';
 import { decodeCase, type Expectation, MAX_CASE_BYTES, readCase, writeCase } from '../facts/case-file.js';
+import type { ReadResponse } from '../facts/responses.js';
+import type { Earlier, Keeper, Saved } from '../interview/port.js';
 import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
 import { caseOnDisk } from './case-on-disk.js';
-import type { Earlier } from './conversation.js';
 import { lockFile, takeLock } from './lock.js';
-import { newCasePath } from './places.js';
-import type { Topic } from './state.js';
+import { newCasePath } from './state-folder.js';
 import { forgetUnfinished, readUnfinished, writeUnfinished } from './unfinished.js';
 
-/** What a save needs of the conversation. */
-export interface Saved {
-  readonly book: FactBook;
-  readonly order: readonly Topic[];
-  readonly put: readonly string[];
-}
-
-export interface Store {
+export interface Store extends Keeper {
   /** Absolute path of the case. */
   path(): string;
   readonly book: FactBook;
+  /** Reads response files beside the case; undefined for a case that has no name of its own. */
+  readonly readResponse: ReadResponse | undefined;
   /** Where an earlier interview on this case stopped. */
   readonly before: Earlier | undefined;
   readonly warnings: readonly CaseWarning[];
@@ -37,10 +33,6 @@ export interface Store {
   isOnDisk(): boolean;
   /** True once the present state of the case is on disk. */
   isSaved(): boolean;
-  /** Writes what has changed. Returns what went wrong, in words, or undefined. */
-  save(saved: Saved): string | undefined;
-  /** From now on the case is kept there. Returns what is wrong with that place, or undefined. */
-  moveTo(path: string): string | undefined;
   /** The interview came to its end: it is no longer listed as unfinished. */
   finished(): void;
   release(): void;
@@ -106,6 +98,7 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
   return {
     path: () => path,
     book: found.book,
+    readResponse: casePath === undefined ? undefined : responsesIn(dirname(path)),
     before: found.text === undefined ? undefined : readUnfinished(stateFolder, path),
     warnings: found.warnings,
     text: () => wanted,
@@ -129,8 +122,7 @@ interface Found {
 
 function readFound(path: string, release: () => void, isNameless: boolean): Found {
   if (isNameless) return { book: EMPTY_BOOK, warnings: [] };
-  const folder = dirname(path);
-  if (!existsSync(path)) return { book: { ...EMPTY_BOOK, folder }, warnings: [] };
+  if (!existsSync(path)) return { book: EMPTY_BOOK, warnings: [] };
   try {
     const stat = statSync(path);
     if (!stat.isFile())
@@ -142,7 +134,7 @@ function readFound(path: string, release: () => void, isNameless: boolean): Foun
     if (stat.size > MAX_CASE_BYTES) decodeCase(new Uint8Array(MAX_CASE_BYTES + 1));
     const bytes = readFileSync(path);
     const text = decodeCase(bytes);
-    return { ...readCase(text, { folder }), bytes, text };
+    return { ...readCase(text, { readResponse: responsesIn(dirname(path)) }), bytes, text };
   } catch (error) {
     release();
     throw error;

@@ -4,25 +4,16 @@ import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { realPlace } from '../disk/real-place.js';
 import { isFactId } from '../facts/catalog.js';
+import type { Unfinished } from '../interview/port.js';
+import { isOpening, type Topic } from '../interview/state.js';
 import { plainLine } from '../lib/sanitize.js';
-import type { Earlier } from './conversation.js';
-import { progressPath, unfinishedFolder } from './places.js';
-import { isOpening, type Topic } from './state.js';
+import { progressPath, unfinishedFolder } from './state-folder.js';
 
 const FORMAT = 'center-audit/unfinished';
 /** A record holds some hundred ids; what is larger is none of ours. */
 const MOST_BYTES = 64 * 1024;
 /** Interviews listed, the latest ones. */
 const MOST_LISTED = 50;
-
-export interface Unfinished extends Earlier {
-  /** Absolute path of the case file. */
-  readonly casePath: string;
-  /** The owner's words or the title, to know it by. */
-  readonly about: string;
-  /** ISO time of the last answer. */
-  readonly updated: string;
-}
 
 export function writeUnfinished(folder: string, record: Unfinished): void {
   const path = progressPath(folder, record.casePath);

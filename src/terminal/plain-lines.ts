@@ -1,7 +1,7 @@
 /** Questions for a screen reader or a simple console: lines in, lines out; nothing is drawn twice. */
 import { createInterface } from 'node:readline';
-import { drawLines, drawPrompt, type Style } from './draw.js';
-import type { Terminal, Typed } from './port.js';
+import { drawLines, drawPrompt, type Style } from '../interview/draw.js';
+import type { Terminal, Typed } from '../interview/port.js';
 
 export function plainTerminal(
   style: () => Style,

@@ -7,8 +7,8 @@
  * while the abort is handled.
  */
 import { createPromptModule } from 'inquirer';
-import { drawLines, drawPrompt, type Style } from './draw.js';
-import type { Terminal, Typed } from './port.js';
+import { drawLines, drawPrompt, type Style } from '../interview/draw.js';
+import type { Terminal, Typed } from '../interview/port.js';
 
 type End = 'escape' | 'end-of-input';
 

@@ -14,13 +14,13 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { begin } from '../../src/interview/conversation.js';
-import { lockFile, takeLock } from '../../src/interview/lock.js';
 import { hold } from '../../src/interview/session.js';
-import { openStore, type Store } from '../../src/interview/store.js';
-import { listUnfinished } from '../../src/interview/unfinished.js';
 import { UserError } from '../../src/lib/user-error.js';
+import { openStore, type Store } from '../../src/store/case-store.js';
+import { lockFile, takeLock } from '../../src/store/lock.js';
+import { listUnfinished } from '../../src/store/unfinished.js';
+import { SETTINGS } from '../interview/talk.js';
 import { scriptedTerminal } from '../support/scriptedTerminal.js';
-import { SETTINGS } from './talk.js';
 
 let folder: string;
 let stores: Store[] = [];

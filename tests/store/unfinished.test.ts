@@ -3,8 +3,8 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { progressPath } from '../../src/interview/places.js';
-import { listUnfinished, readUnfinished, writeUnfinished } from '../../src/interview/unfinished.js';
+import { progressPath } from '../../src/store/state-folder.js';
+import { listUnfinished, readUnfinished, writeUnfinished } from '../../src/store/unfinished.js';
 
 let folder: string;
 beforeEach(() => {

@@ -1,0 +1,4 @@
+/** What a command needs to keep the case of an interview, in one place. */
+export { openStore } from './case-store.js';
+export { stateFolder } from './state-folder.js';
+export { listUnfinished } from './unfinished.js';
