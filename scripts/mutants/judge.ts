@@ -10,6 +10,7 @@ import { triedDb } from '../../src/reasoning/tried.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { Evidence } from '../../src/rules/evidence.js';
 import { traceRule } from '../../src/rules/plain.js';
+import { siblingsOf } from '../../src/rules/siblings.js';
 import { weigh } from '../../src/rules/weigh.js';
 import { type CauseTests, type Claim, claimsOf, weightsOf } from '../../tests/support/causeClaims.js';
 import { causeLines, ruleLines } from '../../tests/support/goldenEvidence.js';
@@ -62,12 +63,15 @@ function withCause(
   mutant: Cause,
 ): { readonly evidence: readonly Evidence[]; readonly ranking?: Ranking } {
   const place = audit.causes.findIndex(({ id }) => id === mutant.id);
-  const evidence = mutant.rules.map((rule) => weigh(rule, traceRule(mutant, rule, audit.view), audit.view));
+  const causes = audit.causes.with(place, mutant);
+  const siblings = siblingsOf(causes);
+  const evidence = mutant.rules.map((rule) =>
+    weigh(rule, traceRule(mutant, rule, audit.view), audit.view, siblings.get(rule)),
+  );
   const own = ownScore(mutant, evidence, TEMPERATURE, triedDb(audit.book, mutant));
   const before = audit.own[place];
   const linked = isDeepStrictEqual(audit.causes[place]?.links, mutant.links);
   if (linked && own.ownDb === before?.ownDb && own.applies === before.applies) return { evidence };
-  const causes = audit.causes.with(place, mutant);
   const byCause = new Map(audit.byCause).set(mutant.id, evidence);
   const ranking = rankOwn(causes, byCause, audit.own.with(place, own), complaintsOf(audit.book));
   return { evidence, ranking };

@@ -11,6 +11,7 @@ import { evaluate } from '../rules/engine.js';
 import type { Evidence } from '../rules/evidence.js';
 import { CAUSES } from '../rules/index.js';
 import { traceRule, verdictOf } from '../rules/plain.js';
+import { siblingsOf } from '../rules/siblings.js';
 import type { Verdict } from '../rules/verdict.js';
 import type { View } from '../rules/view.js';
 import { evidenceOf, weigh } from '../rules/weigh.js';
@@ -76,7 +77,7 @@ function fullAudit(book: FactBook, options: AuditOptions): Audit {
   const causes = options.causes ?? CAUSES;
   const view = viewOf(book);
   const byCause = new Map(
-    causes.map((cause) => [cause.id, [...evidenceFor(cause, view, cause.rules.keys()).values()]]),
+    causes.map((cause) => [cause.id, [...evidenceFor(causes, cause, view, cause.rules.keys()).values()]]),
   );
   return assemble(book, view, causes, byCause, options);
 }
@@ -128,7 +129,7 @@ export function changesFrom(
     const cause = audit.causes[place] as Cause;
     const now = audit.byCause.get(cause.id) ?? [];
     const again = [...rules].filter((rule) => !skip(now[rule] as Evidence));
-    if (again.length > 0) changes.set(place, evidenceFor(cause, view, again));
+    if (again.length > 0) changes.set(place, evidenceFor(audit.causes, cause, view, again));
   }
   return { changed, view, changes };
 }
@@ -166,12 +167,18 @@ function completed(
 }
 
 /** Evidence of some rules of a cause, all given by place. */
-function evidenceFor(cause: Cause, view: View, places: Iterable<number>): Map<number, Evidence> {
+function evidenceFor(
+  causes: readonly Cause[],
+  cause: Cause,
+  view: View,
+  places: Iterable<number>,
+): Map<number, Evidence> {
   const found = new Map<number, Evidence>();
   const gate = gateOf(cause, view);
+  const siblings = siblingsOf(causes);
   for (const place of places) {
     const rule = cause.rules[place] as Rule;
-    found.set(place, weigh(rule, traceRule(cause, rule, view, gate), view));
+    found.set(place, weigh(rule, traceRule(cause, rule, view, gate), view, siblings.get(rule)));
   }
   return found;
 }

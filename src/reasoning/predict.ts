@@ -67,10 +67,10 @@ function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
   return found;
 }
 
-/** A settled rule that does not rest on a default of this fact, or an open one that does not wait for it. */
+/** A settled rule that does not rest on a default of this fact, and whose cause does not wait for it, or an open one that does not. */
 function cannotMove({ outcome, open, assumed }: Evidence, id: FactId): boolean {
   if (outcome === 'unknown') return !open.includes(id);
-  return (outcome === 'yes' || outcome === 'no') && !assumed.includes(id);
+  return (outcome === 'yes' || outcome === 'no') && !assumed.includes(id) && !open.includes(id);
 }
 
 /** Places of the causes that have a rule which an answer can move now. */

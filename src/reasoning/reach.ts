@@ -15,7 +15,7 @@ export interface Reach {
 
 /** Facts that could still be asked and that this rule waits for, or uses a default of. */
 function askable(audit: Audit, item: Evidence): FactId[] {
-  const facts = item.outcome === 'unknown' ? item.open : item.assumed;
+  const facts = item.outcome === 'unknown' ? item.open : [...item.open, ...item.assumed];
   return facts.filter((id) => !isAsked(audit.book, id) && couldMakeSense(audit.book, id));
 }
 

@@ -20,7 +20,7 @@ export interface Trace {
   readonly outcome: Outcome;
   /** What its condition saw; empty where a gate is settled no. */
   readonly leaves: readonly LeafTrace[];
-  /** Asked facts under still unknown branches: what would settle it. */
+  /** Asked facts under still unknown branches, those of the gate of its cause first: what would settle it. */
   readonly open: readonly FactId[];
   /** Part of the leaves of its cause's gate that is not known, where the gate is still open; absent otherwise. */
   readonly gateOpen?: number;

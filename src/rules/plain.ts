@@ -78,7 +78,10 @@ export interface Verdicts {
   readonly when: () => Verdict;
 }
 
-/** The verdicts of a rule's three conditions joined: a gate settled no means the rule does not bear. */
+/**
+ * The verdicts of a rule's three conditions joined: a gate settled no means the rule does not bear, the rule's own gate
+ * open that it cannot tell; an open gate of its cause is noted, and the rule speaks.
+ */
 export function joinTrace(cause: Cause, rule: Rule, { causeApplies, applies, when }: Verdicts): Trace {
   const trace = (outcome: Outcome, leaves: readonly LeafTrace[], open: readonly FactId[]): Trace => {
     return { cause: cause.id, rule: rule.id, outcome, leaves, open };
@@ -87,10 +90,13 @@ export function joinTrace(cause: Cause, rule: Rule, { causeApplies, applies, whe
   const ownGate = applies();
   if (ownGate?.truth === 'no') return trace('not-applicable', [], []);
   const { truth, leaves, open } = when();
-  if (causeApplies?.truth !== 'unknown' && ownGate?.truth !== 'unknown') return trace(truth, leaves, open);
-  const allOpen = [...new Set([...(causeApplies?.open ?? []), ...(ownGate?.open ?? []), ...open])];
+  const causeOpen = causeApplies?.truth === 'unknown' ? causeApplies.open : [];
   const gateOpen = openPart(causeApplies);
-  return { ...trace('unknown', leaves, allOpen), ...(gateOpen > 0 ? { gateOpen } : {}) };
+  const gate = gateOpen > 0 ? { gateOpen } : {};
+  if (ownGate?.truth === 'unknown')
+    return { ...trace('unknown', leaves, [...new Set([...causeOpen, ...ownGate.open, ...open])]), ...gate };
+  // While it is open whether the cause applies, an answer speaks for all that it can speak for.
+  return { ...trace(truth, leaves, [...new Set([...causeOpen, ...open])]), ...gate };
 }
 
 /** Part of a gate's leaves that is unknown; 0 where the gate is settled, or there is none. */

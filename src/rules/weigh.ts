@@ -5,12 +5,20 @@ import type { AnswerWeight, Cause, Deviation, Rule } from './cause.js';
 import { type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Evidence, Trace } from './evidence.js';
 import { limitValue } from './plain.js';
+import { siblingsOf } from './siblings.js';
 import type { Reading, View } from './view.js';
-import { absentDb, deviationDb, deviationRatio, givenDb } from './weight.js';
+import { absentDb, deviationDb, deviationRatio, givenDb, sharedAmongDb } from './weight.js';
 
 const NONE: readonly FactId[] = [];
 
-export function weigh(rule: Rule, trace: Trace, view: View): Evidence {
+/** `siblings`: causes that the same answer can speak for, where it is open which of them applies. */
+export function weigh(rule: Rule, trace: Trace, view: View, siblings = 0): Evidence {
+  const item = weighed(rule, trace, view);
+  if (item.gateOpen === undefined || siblings === 0 || item.decibans === 0) return item;
+  return { ...item, decibans: sharedAmongDb(item.decibans, siblings) };
+}
+
+function weighed(rule: Rule, trace: Trace, view: View): Evidence {
   if (trace.outcome !== 'yes' && trace.outcome !== 'no')
     return { ...trace, decibans: 0, facts: NONE, assumed: NONE };
   return rule.weigh.kind === 'deviation'
@@ -22,7 +30,11 @@ export function evidenceOf(causes: readonly Cause[], traces: readonly Trace[], v
   const rules = new Map(
     causes.flatMap((cause) => cause.rules.map((rule) => [`${cause.id}/${rule.id}`, rule])),
   );
-  return traces.map((trace) => weigh(rules.get(`${trace.cause}/${trace.rule}`) as Rule, trace, view));
+  const siblings = siblingsOf(causes);
+  return traces.map((trace) => {
+    const rule = rules.get(`${trace.cause}/${trace.rule}`) as Rule;
+    return weigh(rule, trace, view, siblings.get(rule));
+  });
 }
 
 function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidence {
@@ -45,11 +57,10 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
         how: weakest(rests),
         ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
       });
-  const { cause, rule, leaves, open } = trace;
   const threshold = limit.value;
   const [facts, assumed] = [factsOf(rests), assumedIn(rests)];
   const { unit } = reading;
-  return { cause, rule, outcome, leaves, open, decibans, value, threshold, ratio, unit, facts, assumed };
+  return { ...trace, outcome, decibans, value, threshold, ratio, unit, facts, assumed };
 }
 
 function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View): Evidence {
@@ -57,9 +68,7 @@ function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View)
   const outcome = trace.outcome as 'yes' | 'no';
   const weight = outcome === 'yes' ? givenDb : absentDb;
   const decibans = isSilent(outcome, answer.only) ? 0 : weight(answer.tp, answer.fp, weakest(rests));
-  const { cause, rule: id, leaves, open } = trace;
-  const [facts, assumed] = [factsOf(rests), assumedIn(rests)];
-  return { cause, rule: id, outcome, leaves, open, decibans, facts, assumed };
+  return { ...trace, outcome, decibans, facts: factsOf(rests), assumed: assumedIn(rests) };
 }
 
 /** Variables of the condition that are known: an unknown branch of a settled verdict decided nothing. */

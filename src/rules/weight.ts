@@ -88,3 +88,19 @@ export function givenDb(tp: number, fp: number, how: How): number {
 export function absentDb(tp: number, fp: number, how: How): number {
   return decibans((1 - reported(tp, how)) / (1 - reported(fp, how)));
 }
+
+/**
+ * Chance that one sibling, a cause of which at most one of them is at work, gives the same answer (judgement: an answer
+ * that fits several of them is heard in one home of five on account of each other one).
+ */
+const SIBLING_SHARE = 0.2;
+
+/**
+ * What is left of a weight that speaks for several causes alike while it is open which of them applies: without this
+ * cause the answer may come from one of `siblings`, so LR' = LR / (1 - q + q LR). It keeps its sign and never grows.
+ */
+export function sharedAmongDb(db: number, siblings: number): number {
+  const q = Math.min(0.5, SIBLING_SHARE * siblings);
+  const ratio = 10 ** (db / 10);
+  return db - decibans(1 - q + q * ratio);
+}

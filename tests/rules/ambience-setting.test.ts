@@ -2,11 +2,13 @@ import { ambienceSetting } from '../../src/rules/causes/ambience-setting.js';
 import { testCause } from '../support/testCause.js';
 
 const mode = { upmixUse: 'on', upmixAmbience: 'yes' } as const;
+const emptied = { ...mode, upmixCommonPart: 'takes-out' } as const;
 const heard = {
   ambienceSize: 'small',
   upmixCommonPart: 'takes-out',
   testUnplugged: 'voice-gone',
   testUpmixOff: 'gone',
+  testPhantom: 'gone',
   voiceDirection: 'center-box',
   playedContent: 'two-channel-music',
 } as const;
@@ -17,6 +19,7 @@ const ALL = [
   'mode-off-cures',
   'not-vague',
   'music-is-played',
+  'gone-without-center',
 ] as const;
 
 testCause(ambienceSetting, {
@@ -56,6 +59,7 @@ testCause(ambienceSetting, {
         upmixCommonPart: 'leaves',
         testUnplugged: 'voice-full',
         testUpmixOff: 'same',
+        testPhantom: 'same',
         voiceDirection: 'nowhere',
         playedContent: 'television',
       },
@@ -66,6 +70,11 @@ testCause(ambienceSetting, {
       facts: { ...mode, ...heard, upmixAmbience: 'no', upmixCenterControl: 'none' },
       rules: ALL,
     },
+    {
+      name: 'a mode of this kind that leaves the singer in the mains shrinks nothing at any size',
+      facts: { ...mode, ...heard, upmixCommonPart: 'leaves' },
+      rules: ALL,
+    },
     { name: 'no mode in use', facts: { ...mode, ...heard, upmixUse: 'off' }, rules: ALL },
     {
       name: 'films with a center of their own are not what the mode is used on',
@@ -74,11 +83,12 @@ testCause(ambienceSetting, {
     },
   ],
   cannotTell: [
-    { name: 'the size must be read', facts: mode, rule: 'size-small', asks: ['ambienceSize'] },
+    { name: 'the size must be read', facts: emptied, rule: 'size-small', asks: ['ambienceSize'] },
     { name: 'ear not at the main', facts: mode, rule: 'singer-leaves-the-mains', asks: ['upmixCommonPart'] },
-    { name: 'center not silenced', facts: mode, rule: 'mains-are-empty', asks: ['testUnplugged'] },
-    { name: 'mode not switched off', facts: mode, rule: 'mode-off-cures', asks: ['testUpmixOff'] },
-    { name: 'place of the voice unknown', facts: mode, rule: 'not-vague', asks: ['voiceDirection'] },
-    { name: 'content unknown', facts: mode, rule: 'music-is-played', asks: ['playedContent'] },
+    { name: 'center not silenced', facts: emptied, rule: 'mains-are-empty', asks: ['testUnplugged'] },
+    { name: 'mode not switched off', facts: emptied, rule: 'mode-off-cures', asks: ['testUpmixOff'] },
+    { name: 'center not set to none', facts: emptied, rule: 'gone-without-center', asks: ['testPhantom'] },
+    { name: 'place of the voice unknown', facts: emptied, rule: 'not-vague', asks: ['voiceDirection'] },
+    { name: 'content unknown', facts: emptied, rule: 'music-is-played', asks: ['playedContent'] },
   ],
 });

@@ -44,7 +44,7 @@ testCause(delay, {
     {
       name: 'with distances never set, a center on the line between the mains comes a millisecond early',
       facts: { ...room, ...shared, alignmentBy: 'nobody' },
-      rules: ['arrival-error', 'something-is-shared'],
+      rules: ['arrival-error', 'something-is-shared', 'little-is-shared'],
     },
     {
       name: 'feet typed into the meter field of the center alone are found by their ratio',
@@ -154,7 +154,7 @@ testCause(delay, {
     {
       name: 'half a millisecond is hardly heard in a film, whose voice only the center plays',
       facts: { ...room, ...discrete, ...taped, ...asTaped, enteredCenter: 3.17 },
-      rules: ['arrival-error', 'something-is-shared'],
+      rules: ['arrival-error', 'something-is-shared', 'little-is-shared'],
     },
     {
       name: 'a latency of 20 ms that the entry makes up for is no slip of the unit, though its ratio is three',
@@ -293,6 +293,12 @@ testCause(delay, {
       asks: ['upmixCommonPart'],
     },
     {
+      name: 'so does whether too little is',
+      facts: { playedContent: 'two-channel-music', upmixUse: 'on' },
+      rule: 'little-is-shared',
+      asks: ['upmixCommonPart'],
+    },
+    {
       name: 'a unit error needs the entry of the center',
       facts: { ...room, ...taped, enteredLeft: 3.354, enteredRight: 3.354 },
       rule: 'wrong-unit',
@@ -340,6 +346,13 @@ testCause(delay, {
     {
       name: 'half of the sound shared is the fair coin for hearing an error in it',
       rule: 'something-is-shared',
+      derived: { sharedSound: 0.5 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'less than half of the sound shared begins to speak against it',
+      rule: 'little-is-shared',
       derived: { sharedSound: 0.5 },
       at: 'yes',
       below: 'no',

@@ -6,9 +6,16 @@ const heard = {
   upmixCommonPart: 'takes-out',
   testUnplugged: 'voice-gone',
   testUpmixOff: 'gone',
+  testPhantom: 'gone',
   voiceDirection: 'center-box',
 } as const;
-const ALL = ['width-lost', 'mains-are-empty', 'upmix-off-cures', 'from-the-small-box'] as const;
+const ALL = [
+  'width-lost',
+  'mains-are-empty',
+  'upmix-off-cures',
+  'gone-without-center',
+  'from-the-small-box',
+] as const;
 
 testCause(fixedExtraction, {
   fires: [
@@ -23,6 +30,11 @@ testCause(fixedExtraction, {
       rules: ALL,
     },
     {
+      name: 'it is music whose stage can shrink',
+      facts: { ...fixed, ...heard },
+      rules: ['music-is-played'],
+    },
+    {
       name: 'two channels that come in are enough, whatever they are',
       facts: { upmixUse: 'on', upmixCenterControl: 'none', sourceFormat: 'two-channel', ...heard },
       rules: ALL,
@@ -30,12 +42,18 @@ testCause(fixedExtraction, {
   ],
   silent: [
     {
+      name: 'television through an upmix has its voice in the center as it should',
+      facts: { ...fixed, ...heard, playedContent: 'television', sourceFormat: 'two-channel' },
+      rules: ['music-is-played'],
+    },
+    {
       name: 'a mode that leaves the singer in the mains takes hardly any width',
       facts: {
         ...fixed,
         upmixCommonPart: 'leaves',
         testUnplugged: 'voice-full',
         testUpmixOff: 'same',
+        testPhantom: 'same',
         voiceDirection: 'aside',
       },
       rules: ALL,
@@ -67,6 +85,13 @@ testCause(fixedExtraction, {
       facts: fixed,
       rule: 'width-lost',
       asks: ['upmixCommonPart'],
+    },
+    { name: 'center not set to none', facts: fixed, rule: 'gone-without-center', asks: ['testPhantom'] },
+    {
+      name: 'what plays is not known',
+      facts: { upmixUse: 'on', upmixCenterControl: 'none', sourceFormat: 'two-channel' },
+      rule: 'music-is-played',
+      asks: ['playedContent'],
     },
     { name: 'center not silenced', facts: fixed, rule: 'mains-are-empty', asks: ['testUnplugged'] },
     { name: 'upmix not switched off', facts: fixed, rule: 'upmix-off-cures', asks: ['testUpmixOff'] },

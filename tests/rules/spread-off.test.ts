@@ -2,23 +2,26 @@ import { spreadOff } from '../../src/rules/causes/spread-off.js';
 import { testCause } from '../support/testCause.js';
 
 const emptied = { upmixUse: 'on', upmixCommonPart: 'takes-out', upmixCenterControl: 'present' } as const;
+const music = { ...emptied, playedContent: 'two-channel-music' } as const;
 const heard = {
   centerSpread: 'off',
   testSpreadOn: 'opens',
   testUpmixOff: 'gone',
   testUnplugged: 'voice-gone',
+  testPhantom: 'gone',
   voiceDirection: 'center-box',
   sourceFormat: 'two-channel',
   playedContent: 'two-channel-music',
 } as const;
 const ALL = [
-  'spread-is-off',
+  'width-lost',
   'spread-opens-stage',
   'upmix-off-cures',
   'mains-are-empty',
   'from-the-small-box',
   'two-channels-come-in',
   'music-is-played',
+  'gone-without-center',
 ] as const;
 
 testCause(spreadOff, {
@@ -40,8 +43,24 @@ testCause(spreadOff, {
     },
     {
       name: 'a spread that is off empties the mains, though nobody has put an ear to them',
-      facts: { upmixUse: 'on', upmixCenterControl: 'present', centerSpread: 'off' },
-      rules: ['spread-is-off'],
+      facts: {
+        upmixUse: 'on',
+        upmixCenterControl: 'present',
+        centerSpread: 'off',
+        playedContent: 'two-channel-music',
+      },
+      rules: ['width-lost'],
+    },
+    {
+      name: 'a spread that is opened by a fifth takes nearly as much as one that is off',
+      facts: {
+        upmixUse: 'on',
+        upmixCenterControl: 'present',
+        centerSpread: 'on',
+        centerSpreadAmount: 0.2,
+        playedContent: 'two-channel-music',
+      },
+      rules: ['width-lost'],
     },
   ],
   silent: [
@@ -53,7 +72,7 @@ testCause(spreadOff, {
         centerSpread: 'off',
         playedContent: 'multichannel-film',
       },
-      rules: ['spread-is-off'],
+      rules: ['width-lost'],
     },
     {
       name: 'spread on, no gain from it, and trouble that stays without the upmix: not the spread',
@@ -63,6 +82,7 @@ testCause(spreadOff, {
         testSpreadOn: 'same',
         testUpmixOff: 'same',
         testUnplugged: 'voice-weaker',
+        testPhantom: 'same',
         voiceDirection: 'low',
         sourceFormat: 'multichannel',
         playedContent: 'multichannel-film',
@@ -85,35 +105,45 @@ testCause(spreadOff, {
       rules: ALL,
     },
     {
-      name: 'what is heard in the mains counts more than what the menu says',
+      name: 'half of the singer left in the mains costs less than is clearly heard, whatever the menu says',
       facts: { ...emptied, ...heard, upmixCommonPart: 'shares' },
-      rules: ALL,
+      rules: ['width-lost'],
     },
     { name: 'no upmix, no spread', facts: { ...emptied, ...heard, upmixUse: 'off' }, rules: ALL },
   ],
   cannotTell: [
     {
-      name: 'the spread setting must be read',
-      facts: emptied,
-      rule: 'spread-is-off',
-      asks: ['centerSpread'],
-    },
-    {
-      name: 'the switch says nothing while it is open what the upmix leaves in the mains',
-      facts: { upmixUse: 'on', upmixCenterControl: 'present', testSpreadOn: 'same' },
-      rule: 'spread-opens-stage',
+      name: 'what is lost hangs on what the upmix leaves in the mains, as a menu or an ear tells',
+      facts: { upmixUse: 'on', upmixCenterControl: 'present', playedContent: 'two-channel-music' },
+      rule: 'width-lost',
       asks: ['upmixCommonPart'],
     },
-    { name: 'spread not tried', facts: emptied, rule: 'spread-opens-stage', asks: ['testSpreadOn'] },
-    { name: 'upmix not switched off', facts: emptied, rule: 'upmix-off-cures', asks: ['testUpmixOff'] },
-    { name: 'center not silenced', facts: emptied, rule: 'mains-are-empty', asks: ['testUnplugged'] },
+    { name: 'center not set to none', facts: music, rule: 'gone-without-center', asks: ['testPhantom'] },
+    { name: 'spread not tried', facts: music, rule: 'spread-opens-stage', asks: ['testSpreadOn'] },
+    { name: 'upmix not switched off', facts: music, rule: 'upmix-off-cures', asks: ['testUpmixOff'] },
+    { name: 'center not silenced', facts: music, rule: 'mains-are-empty', asks: ['testUnplugged'] },
     {
       name: 'place of the voice unknown',
-      facts: emptied,
+      facts: music,
       rule: 'from-the-small-box',
       asks: ['voiceDirection'],
     },
     { name: 'format unknown', facts: emptied, rule: 'two-channels-come-in', asks: ['sourceFormat'] },
-    { name: 'content unknown', facts: emptied, rule: 'music-is-played', asks: ['playedContent'] },
+    {
+      name: 'content unknown',
+      facts: { upmixUse: 'on' },
+      rule: 'music-is-played',
+      asks: ['upmixCommonPart', 'upmixCenterControl', 'playedContent', 'sourceFormat'],
+    },
+  ],
+  boundary: [
+    {
+      name: 'a fifth of the width is the fair coin',
+      rule: 'width-lost',
+      facts: music,
+      derived: { widthLossPct: 20 },
+      at: 'yes',
+      below: 'no',
+    },
   ],
 });

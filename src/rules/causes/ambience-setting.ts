@@ -1,11 +1,12 @@
 /**
- * A listening mode that adds ambience has its size set too small, and so takes the common part out of the
- * mains: the music shrinks to the center with some hall around it. At a large size such a mode leaves the
+ * A listening mode that adds ambience has its size set too small, and, as some modes of this kind do, takes the common
+ * part out of the mains then: the music shrinks to the center with some hall around it. At a large size such a mode leaves the
  * mains full and is innocent of a narrow stage, though it may blur. Left out: the ambience itself; a voice
  * that is wide, vague and wet has too much of it, which is the opposite setting.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { all, is, noneOf, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { staysWithoutCenter } from '../without-center.js';
 
 export const ambienceSetting = defineCause({
   id: 'ambience-setting',
@@ -13,10 +14,11 @@ export const ambienceSetting = defineCause({
   severity: 'clear',
   priorDb: -6,
   story:
-    'The mode adds a hall of its own. Set small, it also moves the middle of the music out of the mains into the center, and the stage shrinks.',
+    'The mode adds a hall of its own. In some of these modes a small size also moves the middle of the music out of the mains into the center, and the stage shrinks.',
   notWhen:
-    'At a large size the mains stay full, and the mode does not shrink the stage. A voice that is wide and vague instead of small has too much ambience, not too little.',
-  applies: all(is('upmixInUse', 'yes'), is('upmixAmbience', 'yes')),
+    'Where the singer stays in the mains, by a large size or because the mode never takes him out, the stage does not shrink. A voice that is wide and vague instead of small has too much ambience, not too little.',
+  // Some modes of this kind leave the middle in the mains whatever their size: nothing shrinks there.
+  applies: all(is('upmixInUse', 'yes'), is('upmixAmbience', 'yes'), isNot('upmixMiddle', 'leaves')),
   // An ambience upmix in use: three systems in a hundred (judgement).
   appliesIn: 0.03,
   links: {
@@ -31,6 +33,7 @@ export const ambienceSetting = defineCause({
     switching: 'independent',
     heard: 'same-session',
     content: 'same-session',
+    'without-center': 'independent',
   },
   rules: [
     answers(
@@ -42,7 +45,8 @@ export const ambienceSetting = defineCause({
           no: 'The size of the ambience mode is not set to small.',
           unknown: 'The size setting of the ambience mode is not known.',
         },
-        because: 'In such modes the size also decides how much of the middle is drawn out of the mains.',
+        because:
+          'In some of these modes the size also decides how much of the middle is drawn out of the mains.',
         source: 'practice',
       },
       is('ambienceSize', 'small'),
@@ -94,7 +98,7 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.95,
+      0.98,
       0.45,
     ),
     answers(
@@ -127,9 +131,11 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       oneOf('playedContent', 'two-channel-music', 'everything'),
-      0.95,
-      0.4,
+      0.97,
+      0.35,
+      'against',
     ),
+    staysWithoutCenter('without-center'),
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   remedies: [
@@ -145,7 +151,7 @@ export const ambienceSetting = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The singer comes back into the mains and the middle seat gets its stage back (now {widthLossPct} percent is lost). The price off the middle: what center and mains then share combs, {offSeatCombDb} at the worst seat as it is set now, and the singer leans to the near main ({offSeatImageShare} of the way, 0 to 1).',
+        'The singer comes back into the mains and the middle seat gets its stage back (now about {widthLossPct} percent is lost). The price off the middle: what center and mains then share combs there, and the singer leans to the near main.',
       verify:
         'Switch the mode off and on at the middle seat: the stage keeps its width. Check the end seat too.',
       cautions: [],

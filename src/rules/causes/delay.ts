@@ -43,7 +43,7 @@ export const delay = defineCause({
   },
   groups: {
     arrival: 'same-quantity',
-    audible: 'independent',
+    audible: 'same-quantity',
     switching: 'same-mechanism',
     where: 'independent',
     person: 'independent',
@@ -138,22 +138,39 @@ export const delay = defineCause({
       'bassHoleDb',
       { only: 'for' },
     ),
-    deviates(
+    answers(
       {
         id: 'something-is-shared',
         group: 'audible',
         says: {
           yes: 'Center and mains play much of the sound together, so a delay error can be heard.',
-          no: 'Center and mains play little together, so a delay error is hardly heard between them.',
+          no: 'Center and mains play less than half of the sound together.',
           unknown: 'Whether center and mains play anything together is not known.',
         },
         because:
           'Two copies are needed for a comb or for a shift of the image; a voice from one box has one. A film shares its pans, effects and score, music what the upmix leaves in the mains.',
         source: 'shared-part',
       },
+      atLeast('sharedSound', 'sharedPart.clear'),
+      0.99,
+      0.45,
+      'for',
+    ),
+    deviates(
+      {
+        id: 'little-is-shared',
+        group: 'audible',
+        says: {
+          yes: 'What center and mains share is enough to hear an error in it.',
+          no: 'Center and mains play little together, so a delay error is hardly heard between them.',
+          unknown: 'Whether center and mains play anything together is not known.',
+        },
+        because: 'The less two loudspeakers share, the larger an error must be before it is heard.',
+        source: 'shared-part',
+      },
       'sharedSound',
       'sharedPart',
-      { maxDb: 12 },
+      { only: 'against', maxDb: 12 },
     ),
     answers(
       {

@@ -6,7 +6,8 @@
  * of the two ways a given upmix works, since owners cannot know.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, is, isNot } from '../condition.js';
+import { all, is, isNot, oneOf } from '../condition.js';
+import { staysWithoutCenter } from '../without-center.js';
 
 export const fixedExtraction = defineCause({
   id: 'fixed-extraction',
@@ -30,8 +31,9 @@ export const fixedExtraction = defineCause({
     'gaps-between-speakers': 0.2,
   },
   groups: {
-    width: 'same-mechanism',
+    width: 'same-quantity',
     switching: 'independent',
+    'without-center': 'independent',
     heard: 'independent',
   },
   rules: [
@@ -40,7 +42,7 @@ export const fixedExtraction = defineCause({
         id: 'width-lost',
         group: 'width',
         says: {
-          yes: 'The upmix takes {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
+          yes: 'The upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
           no: 'The upmix takes {widthLossPct} percent of the stage width, which is not clearly heard.',
           unknown: 'What the upmix leaves in the mains is not known.',
         },
@@ -81,7 +83,7 @@ export const fixedExtraction = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.95,
+      0.98,
       0.45,
     ),
     answers(
@@ -100,6 +102,24 @@ export const fixedExtraction = defineCause({
       0.75,
       0.25,
     ),
+    answers(
+      {
+        id: 'music-is-played',
+        group: 'width',
+        says: {
+          yes: 'The trouble is heard with two-channel music.',
+          no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
+          unknown: 'It is not known what plays when the trouble is heard.',
+        },
+        because: 'Only two-channel music has a wide stage for the mode to shrink.',
+        source: 'upmix-arithmetic',
+      },
+      oneOf('playedContent', 'two-channel-music', 'everything'),
+      0.97,
+      0.35,
+      'against',
+    ),
+    staysWithoutCenter('without-center'),
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   remedies: [
@@ -115,7 +135,7 @@ export const fixedExtraction = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The middle seat gets back up to all of the lost width ({widthLossPct} percent). The end seats pay for every bit of spread: at the present setting the worst one hears a comb of {offSeatCombDb} in what is shared, and the singer moves {offSeatImageShare} of the way to the near main (0 to 1).',
+        'At best the middle seat gets back all of the lost width (about {widthLossPct} percent). The end seats pay for every bit of spread: what is shared combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now).',
       verify:
         'Switch the mode off and on at the middle seat: the stage keeps its width and the singer stays in place.',
       cautions: [],

@@ -5,19 +5,27 @@
  * matter off the middle: shared parts comb there and the voice leans to the near main. Left out: ambience,
  * which a good extraction leaves in the mains.
  */
-import { answers, confirmedBy, defineCause } from '../cause.js';
-import { all, any, is, oneOf } from '../condition.js';
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { staysWithoutCenter } from '../without-center.js';
 
 export const spreadOff = defineCause({
   id: 'spread-off',
   title: 'The upmix empties the mains, and its center spread is off',
   severity: 'clear',
-  priorDb: -3,
+  // -6 dB: where a control for it lies closed, one such stage in five is heard as a trouble (judgement).
+  priorDb: -6,
   story:
     'With two-channel music the upmix takes everything common to both channels out of the mains and gives it to the center alone. The stage shrinks into one small box, although a control for it is there.',
   notWhen:
     'It is not at work in films with their own center channel, where no upmix shares anything out. For a row of seats the closed setting is often the right one: it is the only one that keeps the voice in the middle for everybody.',
-  applies: all(is('upmixInUse', 'yes'), is('upmixMiddle', 'takes-out'), is('upmixKind', 'adjustable-center')),
+  // A spread that is open a little takes width all the same: what is lost decides, not how the switch is called.
+  applies: all(
+    is('upmixInUse', 'yes'),
+    isNot('upmixMiddle', 'leaves'),
+    atLeast('widthLossPct', 'widthLossPct.noticeable'),
+    is('upmixKind', 'adjustable-center'),
+  ),
   // An upmix in use that takes the middle out and has a control: one system in ten (judgement).
   appliesIn: 0.1,
   links: {
@@ -30,27 +38,26 @@ export const spreadOff = defineCause({
   groups: {
     setting: 'same-quantity',
     switching: 'same-mechanism',
+    'without-center': 'independent',
     emptied: 'same-quantity',
     heard: 'same-session',
-    content: 'same-session',
   },
   rules: [
-    answers(
+    deviates(
       {
-        id: 'spread-is-off',
+        id: 'width-lost',
         group: 'setting',
         says: {
-          yes: 'Center spread is off; set this way the upmix takes {widthLossPct} percent of the stage width.',
-          no: 'Center spread is on.',
-          unknown: 'It is not known whether center spread is on.',
+          yes: 'As it is set the upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
+          no: 'As it is set the upmix takes about {widthLossPct} percent of the stage width, which is not clearly heard.',
+          unknown: 'What the upmix leaves of the middle in the mains is not known.',
         },
         because:
-          'Full extraction pulls half-panned sounds toward the middle: by energy vectors a third of the width goes.',
-        source: 'upmix-arithmetic',
+          'Half-panned sounds move toward the middle by as much of the common part as leaves the mains: computed by energy vectors, which rule above some 700 Hz.',
+        source: 'stage-width',
       },
-      is('centerSpread', 'off'),
-      0.96,
-      0.25,
+      'widthLossPct',
+      'widthLossPct',
     ),
     answers(
       {
@@ -65,7 +72,7 @@ export const spreadOff = defineCause({
         source: 'stage-width',
       },
       is('testSpreadOn', 'opens'),
-      0.92,
+      0.98,
       0.08,
     ),
     answers(
@@ -82,7 +89,7 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.95,
+      0.99,
       0.45,
     ),
     answers(
@@ -120,7 +127,7 @@ export const spreadOff = defineCause({
     answers(
       {
         id: 'two-channels-come-in',
-        group: 'content',
+        group: 'setting',
         says: {
           yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
           no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
@@ -137,7 +144,7 @@ export const spreadOff = defineCause({
     answers(
       {
         id: 'music-is-played',
-        group: 'content',
+        group: 'setting',
         says: {
           yes: 'The trouble is heard with two-channel music.',
           no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
@@ -147,9 +154,11 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       oneOf('playedContent', 'two-channel-music', 'everything'),
-      0.95,
-      0.4,
+      0.97,
+      0.35,
+      'against',
     ),
+    staysWithoutCenter('without-center'),
   ],
   confirm: [
     confirmedBy('testSpreadOn', 'opens'),
@@ -170,7 +179,7 @@ export const spreadOff = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'Now {widthLossPct} percent of the stage is lost; half spread brings about half of that back, full spread all of it. In the one seat in the middle this costs nothing, as long as the distances are right.',
+        'Now about {widthLossPct} percent of the stage is lost; half spread brings back about half of that, full spread all of it at best. In the one seat in the middle this costs nothing, as long as the distances are right.',
       verify:
         'Switch the upmix off and on: the stage keeps nearly its width and the singer stays in the middle.',
       cautions: [],
@@ -184,13 +193,14 @@ export const spreadOff = defineCause({
       steps: [
         'Switch the upmix on and play a singer in the middle.',
         'Open center spread to a fifth, not to half: half leaves most of the off-side trouble.',
+        'Where the setting is only on or off: on for one listener in the middle, off for company.',
         'Let one person sit in the middle and one at the end, and agree on a setting.',
       ],
       minutes: 6,
       cost: 'free',
       reversible: true,
       expect:
-        'It serves the middle seat: a fifth of spread brings back about a fifth of the lost width (now {widthLossPct} percent). The end seats pay: what center and mains share combs there, and the singer leans to the near main. Now it is a comb of {offSeatCombDb} and a lean of {offSeatImageShare} (0 to 1) at the worst seat. In a common room, 2 ft (60 cm) off the middle, a fifth of spread makes that lean 0.4, half of it 0.8.',
+        'It serves the middle seat: a fifth of spread brings back about a fifth of the lost width (now about {widthLossPct} percent). The end seats pay: what center and mains share combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now). In a common room, 2 ft (60 cm) off the middle, a fifth of spread already moves him in part, half of it most of the way.',
       verify:
         'In the middle the stage opens; at the end the singer must still stand in the middle. If not, close it again.',
       cautions: [],

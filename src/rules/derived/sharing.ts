@@ -26,7 +26,6 @@ export const SHARING_FACTS = [
   'centerSpread',
   'centerSpreadAmount',
   'upmixAmbience',
-  'testSpreadOn',
 ] as const;
 type SharingFact = (typeof SHARING_FACTS)[number];
 
@@ -37,7 +36,7 @@ export type VoiceBy = 'center' | 'mains' | UpmixSetting;
  * Part of all that is heard in a film which center and mains play together: sounds that pass the center, effects and
  * score. Common practice, no source: the voice stands in the center alone, the rest is mixed by taste.
  */
-const FILM_SHARE = { least: 0.15, most: 0.5 } as const;
+const FILM_SHARE = { least: 0.1, most: 0.4 } as const;
 
 export function voiceBy(r: Reader<SharingFact>): VoiceBy {
   if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return 'mains';
@@ -70,7 +69,7 @@ function hasDiscreteCenter(r: Reader<SharingFact>): boolean {
 const speaksOfUpmix = (r: Reader<SharingFact>): boolean =>
   r.toldChoice('upmixUse') !== 'off' &&
   (r.toldChoice('upmixAmbience') === 'yes' ||
-    (['upmixCommonPart', 'upmixCenterControl', 'centerSpread', 'testSpreadOn'] as const).some(
+    (['upmixCommonPart', 'upmixCenterControl', 'centerSpread'] as const).some(
       (id) => r.toldChoice(id) !== undefined,
     ));
 
@@ -100,10 +99,7 @@ function middleLeft(r: Reader<SharingFact>): 'leaves' | 'shares' | 'takes-out' {
   if (heard !== undefined) return heard;
   const spread = r.toldChoice('centerSpread');
   if (spread !== undefined) return spread === 'on' ? 'shares' : 'takes-out';
-  // A stage that opens when part of the middle is put back has had it taken out.
-  return r.toldChoice('testSpreadOn') === 'opens'
-    ? r.choiceOr('upmixCommonPart', 'takes-out')
-    : r.stop('upmixCommonPart');
+  return r.stop('upmixCommonPart');
 }
 
 function upmixSetting(r: Reader<SharingFact>): UpmixSetting {
@@ -154,15 +150,10 @@ export function sharedSound(r: Reader<SharingFact>): number {
   return Math.max(r.from(sharedVoice), film ? filmPart : 0);
 }
 
-/** Who has the voice: as the setting makes it, or as it was heard with the center silenced. */
-const VOICE_FROM_FACTS = [...SHARING_FACTS, 'testUnplugged'] as const;
-function voiceFrom(r: Reader<(typeof VOICE_FROM_FACTS)[number]>): 'center' | 'both' | 'mains' {
-  const left = r.toldChoice('testUnplugged');
-  if (left === 'voice-gone') return 'center';
-  if (left === 'voice-weaker') return 'both';
+/** Whose the voice is by what is set, whatever was heard with the center silenced. */
+function voiceMeantFor(r: Reader<SharingFact>): 'center' | 'both' | 'mains' {
   const by = r.from(voiceBy);
   if (by === 'mains') return 'mains';
-  if (left === 'voice-full') return 'both';
   return by === 'center' || (by.law !== 'add' && by.extraction === 1) ? 'center' : 'both';
 }
 
@@ -198,6 +189,14 @@ function offSeatImageShare(r: Reader<(typeof OFF_SEAT_FACTS)[number]>): number {
   return Math.min(1, moved.badness / halfBaseM);
 }
 
+/** How far an image leans, in words only: the model behind it ranks settings and is not to be quoted. */
+const LEANS = { hardly: 0.15, 'in-part': 0.6 } as const;
+function offSeatLean(r: Reader<(typeof OFF_SEAT_FACTS)[number]>) {
+  const share = offSeatImageShare(r);
+  if (share < LEANS.hardly) return 'hardly';
+  return share < LEANS['in-part'] ? 'in-part' : 'most-of-the-way';
+}
+
 export const sharing = {
   sharedContent: derive(
     number('1', 'part of the voice that center and mains play together, 0 to 1'),
@@ -212,10 +211,10 @@ export const sharing = {
     SHARING_FACTS,
     sharedSound,
   ),
-  voiceFrom: derive(
-    choice('who plays the voice', ['center', 'both', 'mains'] as const),
-    VOICE_FROM_FACTS,
-    voiceFrom,
+  voiceMeantFor: derive(
+    choice('whose the voice is by what is set', ['center', 'both', 'mains'] as const),
+    SHARING_FACTS,
+    voiceMeantFor,
   ),
   extraction: derive(
     number('1', 'part of the common content taken out of the mains, 0 to 1'),
@@ -234,6 +233,15 @@ export const sharing = {
     ),
     OFF_SEAT_FACTS,
     offSeatImageShare,
+  ),
+  offSeatLean: derive(
+    choice('how far a centered voice leans to the near main at the worst seat', [
+      'hardly',
+      'in-part',
+      'most-of-the-way',
+    ] as const),
+    OFF_SEAT_FACTS,
+    offSeatLean,
   ),
   centerInMenu: derive(
     choice('center in the menu, as read or as its test noise shows', ['present', 'none'] as const),

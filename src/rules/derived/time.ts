@@ -246,11 +246,13 @@ function slipOf(r: Reader<(typeof SLIP_FACTS)[number]>): UnitSlip | 'none' {
   return r.from(delayError) >= LIMITS.delayMs.clear ? slip : 'none';
 }
 
-const TAPE_FACTS = ['alignmentBy', 'centerPowered', 'mainsPowered'] as const;
-/** A tape sees no latency; after an automatic run a difference may be just that. */
+const TAPE_FACTS = ['alignmentBy', 'centerPowered', 'mainsPowered', 'testTape'] as const;
+/** A tape sees no latency; after an automatic run a difference may be just that, and where there is none there is no latency. */
 function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
   const center = r.toldChoice('centerPowered');
   if (center === 'powered-mains-too') return 'yes';
+  const automatic = r.toldChoice('alignmentBy') === 'automatic';
+  if (automatic && r.toldChoice('testTape') === 'agrees') return 'yes';
   if (center === 'yes' || r.toldChoice('mainsPowered') === 'yes') return 'no';
   return center === undefined && r.toldChoice('alignmentBy') === 'automatic'
     ? r.stop('centerPowered')
