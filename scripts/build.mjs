@@ -1,11 +1,12 @@
 // Bundles the program into dist/: one entry for the program and one for its worker threads, split into chunks that
 // are loaded when a command needs them. Libraries are bundled too, so that the installed package depends on
-// nothing and starts fast.
+// nothing and starts fast. The same modules once more as one page for a browser: build-page.mjs.
 import { chmodSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { buildPage } from './build-page.mjs';
 
 const root = new URL('../', import.meta.url);
 const at = (path) => fileURLToPath(new URL(path, root));
@@ -42,7 +43,12 @@ const { outputFiles, metafile } = await build({
   logLevel: 'warning',
 });
 
-outputFiles.push({ path: at('dist/licenses.txt'), contents: licenses(Object.keys(metafile.inputs)) });
+const page = await buildPage(version);
+const inputs = [...Object.keys(metafile.inputs), ...page.inputs];
+outputFiles.push(
+  { path: at('dist/center-audit.html'), contents: page.html },
+  { path: at('dist/licenses.txt'), contents: licenses(inputs) },
+);
 
 // Names of chunks hold a hash of what is in them: new ones are added before old ones go, so that a program that
 // is running meanwhile still finds its own.

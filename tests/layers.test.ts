@@ -30,6 +30,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'lib',
     'disk',
   ],
+  page: ['interview', 'explain', 'reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
   '.': ['commands'],
 };
 
@@ -46,7 +47,7 @@ interface Import {
   readonly target: string;
 }
 
-const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name));
 const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
 /** Without comments and texts. */
 const codeOf = (file: string): string =>

@@ -116,6 +116,13 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(await run(io, path, { ...globals(), ...options }));
     });
 
+  add('page <FILE>', 'the whole program as one page for a browser', 'page center-audit.html').action(
+    async (path: string) => {
+      const { run } = await import('./page.js');
+      done(await run(io, path));
+    },
+  );
+
   printing('try', 'what would change if some facts were different', "try case.json seatDistance='3.2 m'", [
     "try case.json centerSideOffset='20 cm left' centerLayout=coaxial",
     "try case.json 'seatDistance=?'",

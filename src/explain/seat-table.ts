@@ -12,7 +12,7 @@ interface Column {
   readonly head: string;
   /** What the column would need. */
   readonly needs: string;
-  readonly cell: (seat: ReportSeat, report: Report) => string | null;
+  readonly cell: (seat: ReportSeat) => string | null;
 }
 
 const COLUMNS: readonly Column[] = [
@@ -56,14 +56,14 @@ export function arrivalText(centerMinusMainsMs: number): string {
   return `${quantityText(Math.abs(centerMinusMainsMs), 'ms', 'metric')} ${late ? 'late' : 'early'}`;
 }
 
-export function seatTable(report: Report): SeatTable {
-  const known = COLUMNS.filter((column) => report.seats.some((seat) => column.cell(seat, report) !== null));
+export function seatTable({ seats }: Pick<Report, 'seats'>): SeatTable {
+  const known = COLUMNS.filter((column) => seats.some((seat) => column.cell(seat) !== null));
   const missing = COLUMNS.filter((column) => !known.includes(column)).map((column) => column.needs);
   return {
     head: ['seat', ...known.map((column) => column.head)],
-    rows: report.seats.map((seat) => [
+    rows: seats.map((seat) => [
       seat.main ? `${seat.name} (main)` : seat.name,
-      ...known.map((column) => column.cell(seat, report) ?? '-'),
+      ...known.map((column) => column.cell(seat) ?? '-'),
     ]),
     notes: missing.length > 0 ? [`Not computed yet: ${listText(missing)}.`] : [],
   };

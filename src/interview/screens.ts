@@ -195,7 +195,7 @@ export function reviewed(state: State): Topic[] {
   return [...OPENING.filter((topic) => state.given.has(topic)), ...asked, ...rest];
 }
 
-function reviewLine(state: State, topic: Topic): string {
+export function reviewLine(state: State, topic: Topic): string {
   const { words, complaints, units } = bookOf(state);
   if (topic === 'words') return `own words: ${words === undefined ? 'none' : `“${words}”`}`;
   if (topic === 'units')
