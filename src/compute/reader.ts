@@ -21,6 +21,7 @@ export const SEAT_FACTS = [
   'seatCount',
   'seatSpacing',
   'seatDistance',
+  'seatDistanceFrom',
   'mainSeatOffset',
   'rowSpacing',
   'rowRiser',

@@ -31,7 +31,7 @@ export function seatsOf(book: FactBook): SeatPlan {
   const count = rowCount(book, number);
   const rows = told(book, 'seating') === 'several-rows' ? 2 : 1;
   const spacingM = count > 1 ? number('seatSpacing') : 0;
-  const yM = number('seatDistance');
+  const yM = Math.max(LEAST_SEAT_M, number('seatDistance') - behindMains(book));
   const { xs, main } = rowPlaces(count, spacingM, mainOffset(book, count, spacingM, assumed));
   const front = xs.map(
     (xM, index): Seat => ({ name: placeName(index, count), xM, yM, row: 1, main: index === main }),
@@ -50,6 +50,16 @@ export function mainSeat({ seats }: SeatPlan): Seat {
   const seat = seats.find((each) => each.main) ?? seats[0];
   if (seat === undefined) throw new RangeError('a seat plan holds at least one seat');
   return seat;
+}
+
+/** How far display and wall lie behind the line between the mains in a usual room, m. Common practice, no source. */
+const BEHIND_MAINS_M = { display: 0.2, wall: 0.5 } as const;
+const LEAST_SEAT_M = 0.5;
+
+/** What a seat distance holds too much where it was not taped from the line between the mains, m. */
+function behindMains(book: FactBook): number {
+  const from = told(book, 'seatDistanceFrom');
+  return from === 'display' || from === 'wall' ? BEHIND_MAINS_M[from] : 0;
 }
 
 function defaultOf(id: NumberFactId): number {

@@ -2,7 +2,15 @@
 import type { Choice, ChoiceFactId, FactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
 import type { CautionId } from './cautions.js';
-import { atLeast, atMost, type Condition, type LimitVar, type NumberVar, type VarId } from './condition.js';
+import {
+  atLeast,
+  atMost,
+  type Condition,
+  type LimitVar,
+  type NumberVar,
+  type VarId,
+  variablesOf,
+} from './condition.js';
 import type { DerivedNumberId } from './derived/table.js';
 import type { LimitId } from './limits.js';
 import { LIMITS } from './limits.js';
@@ -113,6 +121,28 @@ export interface Rule {
   /** The physics or the reason of the trade, one or two sentences. */
   readonly because: string;
   readonly source: SourceId;
+  /** It says what a remark tells: written as a tell-tale. */
+  readonly remark?: true;
+}
+
+/**
+ * How telling a remark is: its chance where the cause is true, and otherwise (judgement, a coarse scale). Told from
+ * memory they weigh 2, 4 and 6.5 decibans.
+ */
+export const TELLING = { hint: [0.4, 0.2], telling: [0.6, 0.15], strong: [0.8, 0.08] } as const;
+
+/** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
+export interface Telltale<G extends string = string> {
+  readonly id: string;
+  readonly when: Condition;
+  readonly telling: keyof typeof TELLING;
+  readonly speaks?: 'against';
+  /** A sentence where it is so, and one where it is not. */
+  readonly says: string;
+  readonly otherwise: string;
+  readonly because: string;
+  /** The group of a rule of the same remark; otherwise the remarks on one fact are a group of their own. */
+  readonly group?: G;
 }
 
 export type Cost = 'free' | 'low' | 'medium' | 'high';
@@ -172,14 +202,32 @@ export interface Cause {
   readonly remedies: readonly [Remedy, ...Remedy[]];
 }
 
-/** A cause whose rules may only use its own groups. */
-export function defineCause<const G extends Readonly<Record<string, Kinship>>>(
-  cause: Omit<Cause, 'groups' | 'rules'> & {
-    readonly groups: G;
-    readonly rules: readonly [Rule & { group: keyof G & string }, ...(Rule & { group: keyof G & string })[]];
-  },
-): Cause {
-  return cause;
+/** A cause whose rules may only use its own groups; its tell-tales become rules like the others. */
+export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
+  telltales = [],
+  ...cause
+}: Omit<Cause, 'groups' | 'rules'> & {
+  readonly groups: G;
+  readonly rules: readonly [Rule & { group: keyof G & string }, ...(Rule & { group: keyof G & string })[]];
+  readonly telltales?: readonly Telltale<keyof G & string>[];
+}): Cause {
+  const remarks = telltales.map(remarkRule);
+  const own = remarks.filter(({ group }) => !Object.hasOwn(cause.groups, group));
+  const groups = Object.fromEntries(own.map(({ group }) => [group, 'same-quantity' as const]));
+  return { ...cause, groups: { ...cause.groups, ...groups }, rules: [...cause.rules, ...remarks] };
+}
+
+function remarkRule({ id, when, telling, speaks, says, otherwise, because, group }: Telltale): Rule {
+  const [likely, rare] = TELLING[telling];
+  const [tp, fp] = speaks === 'against' ? [rare, likely] : [likely, rare];
+  const words = {
+    id,
+    group: group ?? (variablesOf(when)[0] as string),
+    says: { yes: says, no: otherwise, unknown: 'That has not been told.' },
+    because,
+    source: 'practice',
+  } as const;
+  return { ...answers(words, when, tp, fp, 'for'), remark: true };
 }
 
 type RuleWords<G extends string> = Omit<Rule, 'when' | 'weigh' | 'group'> & { readonly group: G };

@@ -131,6 +131,6 @@ describe('the catalog', () => {
       expect(leak).toBeGreaterThan(0);
       expect(leak).toBeLessThan(0.5);
     }
-    expect(COMPLAINT_IDS).toHaveLength(21);
+    expect(COMPLAINT_IDS).toHaveLength(30);
   });
 });

@@ -17,6 +17,11 @@ const asTaped = { enteredLeft: 3.354, enteredCenter: 3, enteredRight: 3.354 } as
 testCause(delay, {
   fires: [
     {
+      name: 'a center that was measured 2 ms late is late, whatever tape and menu say',
+      facts: { ...shared, arrivalMeasuredMs: 2 },
+      rules: ['arrival-measured'],
+    },
+    {
       name: 'a latency of 40 ms that entries from a tape cannot know is left over in full',
       facts: { ...room, ...shared, alignmentBy: 'by-hand', centerPowered: 'yes', centerLatency: 40 },
       rules: ['latency-left'],
@@ -105,6 +110,11 @@ testCause(delay, {
     },
   ],
   silent: [
+    {
+      name: 'a tenth of a millisecond, measured, is in time',
+      facts: { ...shared, arrivalMeasuredMs: -0.1 },
+      rules: ['arrival-measured'],
+    },
     {
       name: 'an entry of the center that is 13.72 m longer makes up for 40 ms',
       facts: {
@@ -229,6 +239,7 @@ testCause(delay, {
     },
   ],
   cannotTell: [
+    { name: 'nothing measured', facts: { ...shared }, rule: 'arrival-measured', asks: ['arrivalMeasuredMs'] },
     {
       name: 'an automatic entry longer than the tape may be latency: first ask whether the center is powered',
       facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 4.34, alignmentBy: 'automatic' },
@@ -315,6 +326,13 @@ testCause(delay, {
     { name: 'middle and end not compared', facts: {}, rule: 'middle-suffers-too', asks: ['testSitMiddle'] },
   ],
   boundary: [
+    {
+      name: 'a measured quarter of a millisecond is clear',
+      rule: 'arrival-measured',
+      derived: { arrivalMeasured: 0.25, sharedSound: 1 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a quarter of a millisecond of latency left is clear',
       rule: 'latency-left',

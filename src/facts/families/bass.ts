@@ -11,7 +11,7 @@ export const bassFacts = family({
     why: 'Bass taken from the center has to go somewhere.',
     findOut: ['Look around the room.'],
     minutes: 0.2,
-    usually: 'read',
+    usually: 'seen',
     choices: { none: 'none', one: 'one', several: 'several' },
   },
   centerBassSize: {
@@ -102,7 +102,7 @@ export const bassFacts = family({
     why: 'A ported box turns the phase at its low limit and cancels sooner.',
     findOut: ['Feel around the box for a hole or a slot.'],
     minutes: 0.5,
-    usually: 'read',
+    usually: 'seen',
     choices: { sealed: 'closed', vented: 'with a port' },
   },
   highPassSlope: {
@@ -168,6 +168,24 @@ export const bassFacts = family({
       'fuller-as-set': 'fuller as it is set now',
       'fuller-other-way': 'fuller the other way',
       'no-difference': 'no difference',
+    },
+  },
+  subwooferPlace: {
+    kind: 'choice',
+    family: 'bass',
+    label: 'place of the subwoofer',
+    ask: 'Where does the subwoofer stand: near the center, beside a main, in a corner, or beside or behind the seats?',
+    hint: 'A low voice can be located there.',
+    why: 'A subwoofer beside the seat pulls the low part of voices to itself.',
+    findOut: ['Look around the room.'],
+    minutes: 0.2,
+    usually: 'seen',
+    askedWhen: { subwoofer: ['one', 'several'] },
+    choices: {
+      'near-center': 'near the center',
+      front: 'beside a main or between center and main',
+      corner: 'in a front corner',
+      seats: 'beside or behind the seats',
     },
   },
 });

@@ -90,4 +90,21 @@ export const roomFacts = family({
       both: 'a bit of both',
     },
   },
+  hearingChecked: {
+    kind: 'choice',
+    family: 'room',
+    label: 'hearing',
+    ask: 'Has the hearing of the person who is troubled been checked, and how was it?',
+    hint: 'Nobody needs to answer this.',
+    why: 'A small loss in the treble makes every voice unclear, and no loudspeaker mends it.',
+    findOut: ['A hearing check by a specialist takes half an hour.'],
+    minutes: 0.5,
+    usually: 'recalled',
+    choices: {
+      fine: 'checked and fine',
+      loss: 'checked, with some loss',
+      aid: 'a hearing aid is worn',
+      not: 'not checked',
+    },
+  },
 });

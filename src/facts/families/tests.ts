@@ -211,15 +211,15 @@ export const testFacts = family({
     ],
     minutes: 8,
     choices: {
-      'fuller-as-wired': 'fuller as it was wired',
-      'fuller-swapped': 'fuller with the wires swapped',
+      'fuller-as-wired': 'fuller as it is now, so leave it',
+      'fuller-swapped': 'fuller the other way, with the center wires swapped',
       'no-difference': 'no clear difference',
     },
   },
   testEarToDrivers: {
     ...TEST,
     label: 'ear close to each driver',
-    ask: 'Volume down, ear close to each driver of the center in turn: does each one play?',
+    ask: 'Volume down, now put an ear close to each single driver of the center in turn: does each one play?',
     hint: 'Volume down first. Fingers off the domes.',
     why: 'A silent driver is found in a minute.',
     findOut: [

@@ -6,7 +6,7 @@
  * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { atLeast, is, isNot } from '../condition.js';
+import { atLeast, is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -158,6 +158,33 @@ export const aim = defineCause({
     ),
     clearedByPerson('person'),
     staysInPlace('swapped'),
+  ],
+  telltales: [
+    {
+      id: 'axis-passes-the-heads',
+      when: oneOf('centerPointsAt', 'below', 'above'),
+      telling: 'telling',
+      says: 'Looking along its top, the center points past the ears.',
+      otherwise: 'Looking along its top, the center points at the ears.',
+      because: 'Treble goes where the box points; what passes the heads is lost to them.',
+    },
+    {
+      id: 'points-at-the-ears',
+      when: is('centerPointsAt', 'ears'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'Looking along its top, the center points at the ears.',
+      otherwise: 'Looking along its top, the center points past the ears.',
+      because: 'On its axis no box is wrongly aimed.',
+    },
+    {
+      id: 'fine-at-another-height',
+      when: is('fineSeats', 'other-height'),
+      telling: 'strong',
+      says: 'It is fine standing up or crouching.',
+      otherwise: 'Standing or crouching is not where it is fine.',
+      because: 'Only the vertical angle changes when a listener stands up in one place.',
+    },
   ],
   confirm: [confirmedBy('testTilt', 'clearer'), confirmedBy('testNoiseEach', 'duller')],
   remedies: [

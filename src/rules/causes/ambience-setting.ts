@@ -137,6 +137,16 @@ export const ambienceSetting = defineCause({
     ),
     staysWithoutCenter('without-center'),
   ],
+  telltales: [
+    {
+      id: 'mode-changed-last',
+      when: is('changedExactly', 'mode'),
+      telling: 'telling',
+      says: 'The listening mode changed last.',
+      otherwise: 'It was not the listening mode that changed last.',
+      because: 'Modes that add a hall are switched on for one evening and forgotten.',
+    },
+  ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   remedies: [
     {

@@ -274,6 +274,32 @@ export const bassManagement = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'subwoofer-moved-last',
+      when: is('changedExactly', 'subwoofer'),
+      telling: 'strong',
+      says: 'The subwoofer or its place changed last.',
+      otherwise: 'It was not the subwoofer that changed last.',
+      because: 'Where a subwoofer stands decides whether it adds to the center or cancels it.',
+    },
+    {
+      id: 'subwoofer-beside-the-seats',
+      when: is('subwooferPlace', 'seats'),
+      telling: 'hint',
+      says: 'The subwoofer stands beside or behind the seats.',
+      otherwise: 'The subwoofer stands in front.',
+      because: 'A subwoofer near the seat is heard as a place, and is early against the center.',
+    },
+    {
+      id: 'deep-voices-worst',
+      when: is('whichVoices', 'low'),
+      telling: 'hint',
+      says: 'Deep voices are worst.',
+      otherwise: 'It is not the deep voices that are worst.',
+      because: 'Bass management touches nothing but the low part.',
+    },
+  ],
   confirm: [
     confirmedBy('testNoiseEach', 'thin', 'boxy'),
     confirmedBy('testSwapAtAmplifier', 'moves-left', 'gone'),

@@ -197,6 +197,24 @@ export const blockedPath = defineCause({
     ),
     staysInPlace('swapped'),
   ],
+  telltales: [
+    {
+      id: 'fine-in-front',
+      when: is('fineSeats', 'front-row'),
+      telling: 'strong',
+      says: 'It is fine in the front row.',
+      otherwise: 'The front row is not where it is fine.',
+      because: 'Whoever sits in front has nothing in the way.',
+    },
+    {
+      id: 'furniture-in-between',
+      when: oneOf('changedExactly', 'furniture-center', 'seats'),
+      telling: 'hint',
+      says: 'Furniture or seats were changed last.',
+      otherwise: 'It was neither furniture nor seats that changed last.',
+      because: 'New things between box and ears shade the treble.',
+    },
+  ],
   confirm: [confirmedBy('testLift', 'improves', 'tone-only'), confirmedBy('testNearCenter', 'good-near')],
   remedies: [
     {

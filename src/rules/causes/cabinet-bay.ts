@@ -204,6 +204,32 @@ export const cabinetBay = defineCause({
     clearedByPerson('person'),
   ],
   // Pulled forward, only a bay with a deep recess gets better: that is its first remedy, and no test for all.
+  telltales: [
+    {
+      id: 'deep-voices-worst',
+      when: is('whichVoices', 'low'),
+      telling: 'telling',
+      says: 'Deep voices are worst.',
+      otherwise: 'It is not the deep voices that are worst.',
+      because: 'A bay rings in the lower voice range, where deep voices live.',
+    },
+    {
+      id: 'furniture-changed',
+      when: is('changedExactly', 'furniture-center'),
+      telling: 'telling',
+      says: 'The furniture around the center was changed last.',
+      otherwise: 'It was not the furniture around the center that changed last.',
+      because: 'The furniture is the resonator.',
+    },
+    {
+      id: 'port-into-the-bay',
+      when: is('rearPort', 'yes'),
+      telling: 'hint',
+      says: 'The center has its port at the back.',
+      otherwise: 'The center has no port at the back.',
+      because: 'A port pumps the air of the bay and makes it sing.',
+    },
+  ],
   confirm: [confirmedBy('testNoiseEach', 'boxy'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [
     {

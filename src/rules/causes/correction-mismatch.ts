@@ -193,6 +193,24 @@ export const correctionMismatch = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'microphone-misplaced',
+      when: oneOf('microphonePlacement', 'hand', 'cushion', 'shaded'),
+      telling: 'strong',
+      says: 'During the setup the microphone was held in the hand, lay on something, or was shaded.',
+      otherwise: 'During the setup the microphone stood free.',
+      because: 'What the microphone does not hear the correction puts in, and the other way round.',
+    },
+    {
+      id: 'settings-from-elsewhere',
+      when: is('settingsFromElsewhere', 'yes'),
+      telling: 'telling',
+      says: 'The filters were made elsewhere or for other loudspeakers.',
+      otherwise: 'The filters were made here and with these loudspeakers.',
+      because: 'Filters fit one box in one place.',
+    },
+  ],
   confirm: [
     confirmedBy('testEqBypass', 'better'),
     confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),

@@ -8,7 +8,7 @@
  * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { above, all, any, atLeast, atMost, below, is, isNot, noneOf, oneOf } from '../condition.js';
+import { above, all, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { clearedByPerson } from '../person.js';
 
@@ -63,6 +63,22 @@ export const delay = defineCause({
         source: 'time-image',
       },
       'delayErrorMs',
+      'delayMs',
+      { heard: 'sharedSound' },
+    ),
+    deviates(
+      {
+        id: 'arrival-measured',
+        group: 'arrival',
+        says: {
+          yes: 'Center and mains were measured {arrivalMeasured} apart; {limit} is clearly heard in what they share.',
+          no: 'Center and mains were measured {arrivalMeasured} apart, which is not clearly heard in what they share.',
+          unknown: 'The arrival of the center against the mains has not been measured.',
+        },
+        because: 'A microphone at the seat sees tape, entries and processing together; nothing is left out.',
+        source: 'time-image',
+      },
+      'arrivalMeasured',
       'delayMs',
       { heard: 'sharedSound' },
     ),
@@ -260,6 +276,40 @@ export const delay = defineCause({
     clearedByPerson('person'),
   ],
   // The second also shows a latency, which no tape does.
+  telltales: [
+    {
+      id: 'wireless-came-last',
+      when: is('changedExactly', 'wireless'),
+      telling: 'strong',
+      says: 'A wireless link or an extra processor came last.',
+      otherwise: 'It was no wireless link or processor that came last.',
+      because: 'Digital links take milliseconds that no distance page knows of.',
+    },
+    {
+      id: 'another-receiver',
+      when: oneOf('changedExactly', 'receiver', 'reset'),
+      telling: 'hint',
+      says: 'Another receiver, an update or a reset came last.',
+      otherwise: 'It was neither a receiver nor a reset that came last.',
+      because: 'With a new or emptied receiver the distances are those of nobody.',
+    },
+    {
+      id: 'settings-from-elsewhere',
+      when: is('settingsFromElsewhere', 'yes'),
+      telling: 'telling',
+      says: 'The settings were made elsewhere or for other loudspeakers.',
+      otherwise: 'The settings were made here and with these loudspeakers.',
+      because: 'Distances fit one room only.',
+    },
+    {
+      id: 'entry-changed-after-the-run',
+      when: is('automaticEntry', 'changed'),
+      telling: 'telling',
+      says: 'The entry of the center is no more what the automatic setup wrote.',
+      otherwise: 'The entry of the center is what the automatic setup wrote.',
+      because: 'The automatic setup times what really arrives; a value typed over it knows only the tape.',
+    },
+  ],
   confirm: [
     {
       ...confirmedBy('testTape', 'off', 'wrong-unit'),

@@ -155,6 +155,16 @@ export const doublePlayback = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'display-came-last',
+      when: is('changedExactly', 'display'),
+      telling: 'telling',
+      says: 'Another display came last.',
+      otherwise: 'It was not the display that changed last.',
+      because: 'A new display plays along until somebody mutes it.',
+    },
+  ],
   confirm: [confirmedBy('testMuteDisplay', 'gone')],
   remedies: [
     {

@@ -196,6 +196,16 @@ export const driverFault = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 's-sounds-worst',
+      when: is('whichVoices', 's-sounds'),
+      telling: 'hint',
+      says: 'The s and f sounds are worst.',
+      otherwise: 'It is not the s and f sounds that are worst.',
+      because: 'A dead tweeter takes them away first.',
+    },
+  ],
   confirm: [
     confirmedBy('testEarToDrivers', 'silent', 'rattles'),
     confirmedBy('testSwapAtAmplifier', 'stays', 'gone'),

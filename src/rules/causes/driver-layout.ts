@@ -183,6 +183,33 @@ export const driverLayout = defineCause({
     clearedByPerson('person', 'word'),
     staysInPlace('swapped'),
   ],
+  telltales: [
+    {
+      id: 'two-cones-in-sight',
+      when: is('conesSeen', 'two-side-by-side'),
+      telling: 'telling',
+      says: 'Two equal cones lie side by side.',
+      otherwise: 'No two equal cones lie side by side.',
+      because:
+        'Only drivers that share a band side by side cancel off to the side; two equal cones in a lying box mostly do.',
+    },
+    {
+      id: 'fine-in-the-middle',
+      when: is('fineSeats', 'middle'),
+      telling: 'telling',
+      says: 'It is fine in the middle seat.',
+      otherwise: 'The middle seat is not the one place where it is fine.',
+      because: 'On its axis a lying pair is in step; only off the axis it cancels.',
+    },
+    {
+      id: 'alike-on-both-sides',
+      when: is('troubleSide', 'both'),
+      telling: 'hint',
+      says: 'It is alike on both sides of the middle.',
+      otherwise: 'It is not alike on both sides of the middle.',
+      because: 'A box is symmetrical; what it does to the left it does to the right.',
+    },
+  ],
   confirm: [confirmedBy('testSitMiddle', 'clear-in-middle'), confirmedBy('testSwapSeats', 'stays-with-seat')],
   remedies: [
     {

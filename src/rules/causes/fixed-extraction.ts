@@ -121,6 +121,25 @@ export const fixedExtraction = defineCause({
     ),
     staysWithoutCenter('without-center'),
   ],
+  telltales: [
+    {
+      id: 'films-are-fine',
+      when: is('fineContent', 'multichannel-film'),
+      telling: 'telling',
+      says: 'Films with their own center channel are fine.',
+      otherwise: 'It is not films with their own center channel that are fine.',
+      because: 'An upmix leaves alone what has its own center.',
+    },
+    {
+      id: 'two-channels-are-fine',
+      when: is('fineContent', 'two-channel-music'),
+      telling: 'strong',
+      speaks: 'against',
+      says: 'Two-channel music is fine.',
+      otherwise: 'It is not two-channel music that is fine.',
+      because: 'It is two-channel music that an upmix shrinks.',
+    },
+  ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   remedies: [
     {

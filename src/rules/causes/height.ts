@@ -142,6 +142,25 @@ export const height = defineCause({
     staysInPlace('swapped'),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'at-the-same-height',
+      when: is('heightAgainstMains', 'same'),
+      telling: 'strong',
+      speaks: 'against',
+      says: 'The center is at about the height of the mains.',
+      otherwise: 'The center is not at the height of the mains.',
+      because: 'At one height nothing sinks or climbs on its way across.',
+    },
+    {
+      id: 'at-another-height',
+      when: oneOf('heightAgainstMains', 'lower', 'higher'),
+      telling: 'hint',
+      says: 'The center is {heightAgainstMains} than the mains.',
+      otherwise: 'The center is at about the height of the mains.',
+      because: 'How far is not told, so it is a hint only.',
+    },
+  ],
   confirm: [confirmedBy('testLift', 'improves')],
   remedies: [
     {

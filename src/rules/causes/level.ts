@@ -208,6 +208,32 @@ export const level = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'trim-was-touched',
+      when: is('changedExactly', 'trim'),
+      telling: 'strong',
+      says: 'The level of the center was changed last.',
+      otherwise: 'It was not the level of the center that was changed last.',
+      because: 'The last change is the first suspect, and this one is a matter of level.',
+    },
+    {
+      id: 'settings-from-elsewhere',
+      when: is('settingsFromElsewhere', 'yes'),
+      telling: 'hint',
+      says: 'The settings were made elsewhere or for other loudspeakers.',
+      otherwise: 'The settings were made here and with these loudspeakers.',
+      because: 'Trims fit the loudspeakers and the seat they were made for.',
+    },
+    {
+      id: 'off-aside-as-measured',
+      when: oneOf('loudnessAside', 'softer', 'louder'),
+      telling: 'telling',
+      says: 'At the side seat the center was measured {loudnessAside} than the mains.',
+      otherwise: 'At the side seat center and mains were measured equal.',
+      because: 'A level that is off where people sit is off, whatever it is in the middle.',
+    },
+  ],
   confirm: [
     confirmedBy('testNoiseEach', 'softer', 'louder'),
     confirmedBy('testPhantom', 'gone'),

@@ -5,7 +5,7 @@
  * itself: this program gives no medical advice.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { is, isNot } from '../condition.js';
+import { is, isNot, oneOf } from '../condition.js';
 
 export const listener = defineCause({
   id: 'listener',
@@ -70,6 +70,41 @@ export const listener = defineCause({
       0.95,
       0.01,
     ),
+  ],
+  telltales: [
+    {
+      id: 'hearing-is-known',
+      when: oneOf('hearingChecked', 'loss', 'aid'),
+      telling: 'strong',
+      says: 'A loss of hearing is known, or a hearing aid is worn.',
+      otherwise: 'No loss of hearing is known.',
+      because: 'A loss in the treble takes the consonants away first.',
+    },
+    {
+      id: 'hearing-is-fine',
+      when: is('hearingChecked', 'fine'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'The hearing was checked and is fine.',
+      otherwise: 'The hearing was not checked, or not found fine.',
+      because: 'What a checked ear cannot follow is not the ear.',
+    },
+    {
+      id: 'two-hear-it-differently',
+      when: is('listenersDiffer', 'differ'),
+      telling: 'telling',
+      says: 'Two people at the same seat hear it differently.',
+      otherwise: 'Two people at the same seat hear it alike.',
+      because: 'The sound in one place is the same for both.',
+    },
+    {
+      id: 'with-headphones-too',
+      when: is('elsewhereToo', 'headphones'),
+      telling: 'telling',
+      says: 'With headphones it is the same.',
+      otherwise: 'It is not so with headphones, or nobody has tried.',
+      because: 'Headphones leave out room and loudspeakers; the ear stays.',
+    },
   ],
   confirm: [confirmedBy('testSwapSeats', 'goes-with-person')],
   remedies: [

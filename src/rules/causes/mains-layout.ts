@@ -228,6 +228,41 @@ export const mainsLayout = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'one-main-at-fault',
+      when: oneOf('faultyMain', 'left', 'right'),
+      telling: 'telling',
+      says: 'One main is at fault: {faultyMain}.',
+      otherwise: 'Neither main alone is at fault.',
+      because: 'One weak main pulls everything shared to the other side.',
+    },
+    {
+      id: 'trims-apart',
+      when: is('mainsTrims', 'apart'),
+      telling: 'hint',
+      says: 'Left and right need trims that are far apart.',
+      otherwise: 'Left and right have about the same trim.',
+      because:
+        'Two alike boxes at equal distances need equal trims; where they do not, something about one of them is wrong.',
+    },
+    {
+      id: 'pointed-past-the-seat',
+      when: is('mainsPointed', 'past-seat'),
+      telling: 'hint',
+      says: 'The mains point well past the main seat.',
+      otherwise: 'The mains point about at the main seat.',
+      because: 'Mains that point elsewhere lose treble at the seat and leave gaps beside the center.',
+    },
+    {
+      id: 'mains-changed-last',
+      when: is('changedExactly', 'mains'),
+      telling: 'telling',
+      says: 'The mains changed last, or were moved.',
+      otherwise: 'It was not the mains that changed last.',
+      because: 'The last change is the first suspect.',
+    },
+  ],
   confirm: [confirmedBy('testPhantom', 'same', 'worse'), confirmedBy('testSitMiddle', 'clear-in-middle')],
   remedies: [
     {

@@ -180,6 +180,16 @@ export const nearSurface = defineCause({
     clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
+  telltales: [
+    {
+      id: 'deep-voices-worst',
+      when: is('whichVoices', 'low'),
+      telling: 'hint',
+      says: 'Deep voices are worst.',
+      otherwise: 'It is not the deep voices that are worst.',
+      because: 'Floor, wall and corner lift the low voice.',
+    },
+  ],
   confirm: [confirmedBy('testLift', 'tone-only'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [
     {

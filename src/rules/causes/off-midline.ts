@@ -135,6 +135,16 @@ export const offMidline = defineCause({
     ),
     staysInPlace('swapped'),
   ],
+  telltales: [
+    {
+      id: 'one-side-only',
+      when: oneOf('troubleSide', 'left', 'right'),
+      telling: 'hint',
+      says: 'It is worse on one side.',
+      otherwise: 'It is not worse on one side.',
+      because: 'A center off the middle is nearer to one end of the row.',
+    },
+  ],
   confirm: [confirmedBy('testPhantom', 'gone')],
   remedies: [
     {

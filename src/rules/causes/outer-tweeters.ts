@@ -160,6 +160,16 @@ export const outerTweeters = defineCause({
     clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
+  telltales: [
+    {
+      id: 'changes-within-inches',
+      when: is('smallHeadMove', 'changes'),
+      telling: 'strong',
+      says: 'The sound changes at once when the head moves by a hand width.',
+      otherwise: 'The sound does not change with every small movement sideways.',
+      because: 'Two tweeters far apart cancel at places that lie inches from each other.',
+    },
+  ],
   confirm: [
     confirmedBy('testCoverTweeter', 'steadier'),
     confirmedBy('testSitMiddle', 'clear-in-middle'),

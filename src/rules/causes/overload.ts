@@ -171,6 +171,25 @@ export const overload = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'only-the-center-strains',
+      when: is('mainsWhenLoud', 'clean'),
+      telling: 'telling',
+      says: 'When the voice strains, the mains stay clean.',
+      otherwise: 'The mains strain as well.',
+      because: 'What strains alone is at its own limit.',
+    },
+    {
+      id: 'soft-voices-worst',
+      when: is('whichVoices', 'soft'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'Soft voices are worst.',
+      otherwise: 'It is not the soft voices that are worst.',
+      because: 'A loudspeaker at its limit fails when it is loud.',
+    },
+  ],
   confirm: [confirmedBy('testNearCenter', 'good-near', 'better'), confirmedBy('testEarToDrivers', 'all')],
   remedies: [
     {

@@ -197,6 +197,16 @@ export const polarity = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'wires-were-off',
+      when: oneOf('changedExactly', 'center-wires', 'all-unplugged'),
+      telling: 'telling',
+      says: 'The wires of the center, or all of them, were off last.',
+      otherwise: 'No wires were off last.',
+      because: 'Every wire that is put back can be put back the wrong way.',
+    },
+  ],
   confirm: [confirmedBy('testPolarity', 'fuller-swapped'), confirmedBy('testUnplugged', 'voice-full')],
   remedies: [
     {

@@ -112,6 +112,16 @@ export const preference = defineCause({
       0.35,
     ),
   ],
+  telltales: [
+    {
+      id: 'two-tastes',
+      when: is('listenersDiffer', 'differ'),
+      telling: 'hint',
+      says: 'Two people at the same seat hear it differently.',
+      otherwise: 'Two people at the same seat hear it alike.',
+      because: 'Taste differs where sound does not.',
+    },
+  ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testPhantom', 'gone', 'same')],
   remedies: [
     {

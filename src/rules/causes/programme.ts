@@ -19,6 +19,7 @@ export const programme = defineCause({
   notWhen:
     'If newscasts are hard to follow too, or every title has the trouble, the system has a fault. A center that is too soft on everything is a matter of level.',
   links: {
+    'image-collapses-to-center': 0.1,
     'voice-too-quiet': 0.55,
     'voice-unclear-everywhere': 0.45,
     harsh: 0.15,
@@ -155,6 +156,50 @@ export const programme = defineCause({
       0.3,
     ),
     clearedByPerson('person'),
+  ],
+  telltales: [
+    {
+      id: 'one-channel-comes-in',
+      when: is('sourceFormat', 'mono'),
+      telling: 'telling',
+      says: 'What comes in is one channel.',
+      otherwise: 'More than one channel comes in.',
+      because: 'A recording of one channel has no stage; it stands in the middle on every system.',
+    },
+    {
+      id: 'other-titles-are-fine',
+      when: oneOf('fineTitles', 'most', 'news', 'other-mix'),
+      telling: 'strong',
+      says: 'Other titles, news, or the same title in another mix are fine.',
+      otherwise: 'There is no title that is fine.',
+      because: 'A system that can do it with one mix can do it with all.',
+    },
+    {
+      id: 'no-title-is-fine',
+      when: is('fineTitles', 'none'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'No title is fine.',
+      otherwise: 'There are titles that are fine.',
+      because: 'Not every mix is bad.',
+    },
+    {
+      id: 'unclear-elsewhere-too',
+      when: oneOf('elsewhereToo', 'headphones', 'other-room'),
+      telling: 'strong',
+      says: 'The same title is unclear on other equipment as well.',
+      otherwise: 'Elsewhere the same title is fine, or nobody has tried.',
+      because: 'What goes along to other equipment is in the mix.',
+    },
+    {
+      id: 'fine-elsewhere',
+      when: is('elsewhereToo', 'fine-elsewhere'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'Elsewhere the same title is fine.',
+      otherwise: 'The same title is unclear elsewhere too, or nobody has tried.',
+      because: 'The mix is the same there.',
+    },
   ],
   confirm: [confirmedBy('testOtherSource', 'gone'), confirmedBy('testPhantom', 'same')],
   remedies: [

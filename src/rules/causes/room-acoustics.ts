@@ -142,6 +142,24 @@ export const roomAcoustics = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'fine-close-by',
+      when: is('fineSeats', 'near'),
+      telling: 'telling',
+      says: 'It is fine close in front of the center.',
+      otherwise: 'Close in front of the center is not where it is fine.',
+      because: 'Near by the direct sound wins over the room.',
+    },
+    {
+      id: 'soft-things-went',
+      when: is('changedExactly', 'soft-things'),
+      telling: 'strong',
+      says: 'Rugs, curtains or a sofa went last.',
+      otherwise: 'No soft things went last.',
+      because: 'Soft things are what takes the ring out of a room.',
+    },
+  ],
   confirm: [confirmedBy('testNearCenter', 'good-near'), confirmedBy('testPhantom', 'same', 'worse')],
   remedies: [
     {

@@ -268,6 +268,16 @@ export const routing = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'everything-was-unplugged',
+      when: oneOf('changedExactly', 'all-unplugged', 'receiver'),
+      telling: 'telling',
+      says: 'Everything was unplugged and put back, or another receiver came.',
+      otherwise: 'Nothing was unplugged as a whole.',
+      because: 'Plugs without labels end up in their neighbors.',
+    },
+  ],
   confirm: [
     confirmedBy('testUnplugged', 'voice-full'),
     confirmedBy('testOtherSource', 'gone'),

@@ -157,6 +157,33 @@ export const screenLoss = defineCause({
     staysInPlace('exchange'),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'clearer-without-the-screen',
+      when: is('screenAgainst', 'clearer-up'),
+      telling: 'strong',
+      says: 'With the screen out of the way the voice is clearer.',
+      otherwise: 'With the screen out of the way the voice is the same.',
+      because: 'What the screen takes is back at once when it is up.',
+    },
+    {
+      id: 'same-without-the-screen',
+      when: is('screenAgainst', 'same'),
+      telling: 'strong',
+      speaks: 'against',
+      says: 'With the screen out of the way the voice is the same.',
+      otherwise: 'With the screen out of the way the voice is clearer.',
+      because: 'A loss that stays without the screen is not made by it.',
+    },
+    {
+      id: 'screen-came-last',
+      when: is('changedExactly', 'screen'),
+      telling: 'strong',
+      says: 'The screen or its cloth changed last.',
+      otherwise: 'It was not the screen that changed last.',
+      because: 'The last change is the first suspect.',
+    },
+  ],
   confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [
     {

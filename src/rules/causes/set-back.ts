@@ -177,6 +177,16 @@ export const setBack = defineCause({
     staysInPlace('exchanged'),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'furniture-moved',
+      when: is('changedExactly', 'furniture-center'),
+      telling: 'hint',
+      says: 'The furniture around the center was changed last.',
+      otherwise: 'It was not the furniture around the center that changed last.',
+      because: 'A shelf in front of a box is a mirror for its voice.',
+    },
+  ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testCoverShelf', 'clearer')],
   remedies: [
     {

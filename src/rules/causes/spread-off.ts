@@ -160,6 +160,33 @@ export const spreadOff = defineCause({
     ),
     staysWithoutCenter('without-center'),
   ],
+  telltales: [
+    {
+      id: 'mode-changed-last',
+      when: oneOf('changedExactly', 'mode', 'reset'),
+      telling: 'telling',
+      says: 'The listening mode changed last, or a reset did it.',
+      otherwise: 'It was neither the listening mode nor a reset.',
+      because: 'A reset leaves the spread of an upmix at off.',
+    },
+    {
+      id: 'films-are-fine',
+      when: is('fineContent', 'multichannel-film'),
+      telling: 'telling',
+      says: 'Films with their own center channel are fine.',
+      otherwise: 'It is not films with their own center channel that are fine.',
+      because: 'An upmix leaves alone what has its own center.',
+    },
+    {
+      id: 'two-channels-are-fine',
+      when: is('fineContent', 'two-channel-music'),
+      telling: 'strong',
+      speaks: 'against',
+      says: 'Two-channel music is fine.',
+      otherwise: 'It is not two-channel music that is fine.',
+      because: 'It is two-channel music that an upmix shrinks.',
+    },
+  ],
   confirm: [
     confirmedBy('testSpreadOn', 'opens'),
     confirmedBy('testUpmixOff', 'gone'),

@@ -137,6 +137,16 @@ export const surroundSpill = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'all-loudspeakers-play',
+      when: is('allChannelMode', 'yes'),
+      telling: 'strong',
+      says: 'A mode is on that plays the same sound from all loudspeakers.',
+      otherwise: 'No such mode is on.',
+      because: 'It sends the voice to the loudspeakers beside and behind as well.',
+    },
+  ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-weaker', 'voice-full')],
   remedies: [
     {

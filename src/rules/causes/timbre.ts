@@ -227,6 +227,33 @@ export const timbre = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'another-box',
+      when: oneOf('changedExactly', 'center-box', 'mains'),
+      telling: 'strong',
+      says: 'Another center or other mains came last.',
+      otherwise: 'It was neither the center nor the mains that changed.',
+      because: 'Two boxes that never met do not match by chance.',
+    },
+    {
+      id: 'another-tone',
+      when: is('toneDiffers', 'yes'),
+      telling: 'telling',
+      says: 'The center has another tone than the mains.',
+      otherwise: 'The center has the tone of the mains.',
+      because: 'Two boxes of another kind differ on every voice.',
+    },
+    {
+      id: 'of-one-tone',
+      when: is('toneDiffers', 'no'),
+      telling: 'strong',
+      speaks: 'against',
+      says: 'The center has the tone of the mains.',
+      otherwise: 'The center has another tone than the mains.',
+      because: 'Where the three sound alike nothing is mismatched.',
+    },
+  ],
   confirm: [
     confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
     confirmedBy('testMainInPlace', 'right'),

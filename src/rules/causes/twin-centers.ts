@@ -142,6 +142,16 @@ export const twinCenters = defineCause({
     ),
     clearedByPerson('person'),
   ],
+  telltales: [
+    {
+      id: 'changes-up-and-down',
+      when: is('smallHeadMove', 'up-down'),
+      telling: 'telling',
+      says: 'The sound changes when the head moves up or down.',
+      otherwise: 'The sound does not change up and down alone.',
+      because: 'Of two boxes above each other the nearer one changes with the height of the ear.',
+    },
+  ],
   confirm: [confirmedBy('testCoverTweeter', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
   remedies: [
     {

@@ -7,6 +7,7 @@ import { requireCenter } from './places.js';
 const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
 const BAY_FACTS = [
   ...MOUTH_FACTS,
+  'bayGap',
   'bayDepth',
   'bayStuffing',
   'centerWidth',
@@ -27,7 +28,14 @@ const LOOSE_FILLING = 2000;
 
 function bayInput(r: Reader<BayFact>) {
   requireBay(r);
-  const [bayWidthM, bayHeightM, bayDepthM] = r.numbers('bayWidth', 'bayHeight', 'bayDepth');
+  const gapM = r.toldNumber('bayGap');
+  /** As measured, or the box and the gap on both sides of it. */
+  const across = (room: 'bayWidth' | 'bayHeight', box: 'centerWidth' | 'centerHeight'): number =>
+    r.toldNumber(room) ?? r.number(box) + 2 * (gapM ?? 0);
+  const [bayWidthM, bayHeightM, bayDepthM] =
+    gapM === undefined
+      ? r.numbers('bayWidth', 'bayHeight', 'bayDepth')
+      : [across('bayWidth', 'centerWidth'), across('bayHeight', 'centerHeight'), r.number('bayDepth')];
   const fitting = (id: 'centerWidth' | 'centerHeight' | 'centerDepth', roomM: number): number =>
     r.toldNumber(id) ?? Math.min(r.number(id), FITTING_PART * roomM);
   return {

@@ -1,6 +1,6 @@
 /** Angles between seats, loudspeakers and picture. */
 import { azimuthDeg, elevation } from '../../acoustics/elevation.js';
-import { derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
+import { choice, derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
 import { BEARING_FACTS, bearings, mainBearing, mainHead, requireCenter } from './places.js';
 
 const HEIGHT_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight'] as const;
@@ -23,16 +23,42 @@ function heightMismatch(r: Reader<(typeof AGAINST_MAINS_FACTS)[number]>): number
   return Math.abs(centerDeg - (mainDeg(-baseM / 2) + mainDeg(baseM / 2)) / 2);
 }
 
-const AGAINST_PICTURE_FACTS = [...HEIGHT_FACTS, 'displayMiddleHeight'] as const;
+export const PICTURE_FACTS = ['displayMiddleHeight', 'displayTopHeight', 'displayDiagonal'] as const;
+/** Height of a picture of 16 to 9 over its diagonal: plain geometry. */
+const HEIGHT_OF_DIAGONAL = 9 / Math.hypot(16, 9);
+/** As told, or from its top edge and its diagonal. */
+export function pictureMiddle(r: Reader<(typeof PICTURE_FACTS)[number]>): number {
+  const topM = r.toldNumber('displayTopHeight');
+  if (r.toldNumber('displayMiddleHeight') !== undefined || topM === undefined)
+    return r.number('displayMiddleHeight');
+  return topM - (HEIGHT_OF_DIAGONAL * r.number('displayDiagonal')) / 2;
+}
+
+const AGAINST_PICTURE_FACTS = [...HEIGHT_FACTS, ...PICTURE_FACTS] as const;
 function pictureMismatch(r: Reader<(typeof AGAINST_PICTURE_FACTS)[number]>): number {
   const centerDeg = r.from(centerElevation);
-  const sourceHeightM = r.number('displayMiddleHeight');
+  const sourceHeightM = r.from(pictureMiddle);
   const { distanceM } = r.from(mainBearing);
   const { earHeightM } = r.from(mainHead);
   return Math.abs(centerDeg - elevation({ sourceHeightM, earHeightM, distanceM }).elevationDeg);
 }
 
+/** Mains that point farther past the seat than this lose treble there, degrees. Common practice, no source. */
+const MAINS_PAST_DEG = 30;
+
 export const geometry = {
+  mainsPointed: derive(
+    choice('mains pointed at the main seat', ['at-seat', 'past-seat'] as const),
+    [...SEAT_FACTS, 'mainsBase', 'toeIn'],
+    (r) => {
+      const [baseM, toeInDeg] = r.numbers('mainsBase', 'toeIn');
+      const { xM, yM } = mainSeatIn(r);
+      const past = [baseM / 2 + xM, baseM / 2 - xM].map((offsetM) =>
+        Math.abs(azimuthDeg({ offsetM, distanceM: yM }) - toeInDeg),
+      );
+      return Math.max(...past) > MAINS_PAST_DEG ? 'past-seat' : 'at-seat';
+    },
+  ),
   seatAngleMaxDeg: derive(
     number('deg', 'angle of the outermost seat from the axis of the center'),
     [...BEARING_FACTS, 'centerCount'],

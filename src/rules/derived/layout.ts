@@ -106,9 +106,10 @@ function trebleDip(
 
 /** The same place, the head moved sideways. */
 function beside(bearing: Bearing, swayM: number): Bearing {
-  const offsetM = bearing.distanceM * Math.sin((bearing.azimuthDeg * Math.PI) / 180) + swayM;
-  const azimuthDeg = (Math.atan2(offsetM, bearing.aheadM) * 180) / Math.PI;
-  return { ...bearing, azimuthDeg, distanceM: Math.hypot(offsetM, bearing.aheadM) };
+  const offsetM = bearing.offsetM + swayM;
+  const turnedRad = Math.atan2(offsetM, bearing.aheadM) - Math.atan2(bearing.offsetM, bearing.aheadM);
+  const azimuthDeg = bearing.azimuthDeg + (turnedRad * 180) / Math.PI;
+  return { ...bearing, offsetM, azimuthDeg, distanceM: Math.hypot(offsetM, bearing.aheadM) };
 }
 
 const TWIN_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight', 'displayMiddleHeight'] as const;

@@ -3,9 +3,16 @@
 import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 
-const LEVEL_FACTS = ['measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel'] as const;
-/** Meters show dB: the mean of two mains is taken of what they show. */
+const LEVEL_FACTS = [
+  'centerAgainstMainsDb',
+  'measuredCenterLevel',
+  'measuredLeftLevel',
+  'measuredRightLevel',
+] as const;
+/** As told, else of three levels: meters show dB, so the mean of two mains is taken of what they show. */
 function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
+  const apartDb = r.toldNumber('centerAgainstMainsDb');
+  if (apartDb !== undefined) return apartDb;
   const leftDb = r.toldNumber('measuredLeftLevel');
   const rightDb = r.toldNumber('measuredRightLevel');
   // One main stands for both where only one was metered.
@@ -20,9 +27,11 @@ const LOUDNESS_FACTS = [...LEVEL_FACTS, 'voiceLoudness', 'testNoiseEach'] as con
 function centerLoudness(r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 'equal' | 'louder' {
   const metered = (id: (typeof LEVEL_FACTS)[number]): boolean => r.toldNumber(id) !== undefined;
   const measured =
-    metered('measuredCenterLevel') && (metered('measuredLeftLevel') || metered('measuredRightLevel'));
+    metered('centerAgainstMainsDb') ||
+    (metered('measuredCenterLevel') && (metered('measuredLeftLevel') || metered('measuredRightLevel')));
   const apartDb = measured ? r.from(centerAgainstMains) : 0;
-  if (Math.abs(apartDb) >= LIMITS.levelDb.noticeable) return apartDb < 0 ? 'softer' : 'louder';
+  const shown = loudness(apartDb);
+  if (shown !== 'equal') return shown;
   const noise = r.toldChoice('testNoiseEach');
   if (noise === 'softer' || noise === 'louder') return noise;
   const heard = r.toldChoice('voiceLoudness');
@@ -30,7 +39,24 @@ function centerLoudness(r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 
   return measured || noise === 'alike' ? 'equal' : r.stop('voiceLoudness');
 }
 
+/** A difference in words: below what is noticed it is none. */
+const loudness = (apartDb: number): 'softer' | 'equal' | 'louder' =>
+  Math.abs(apartDb) < LIMITS.levelDb.noticeable ? 'equal' : apartDb < 0 ? 'softer' : 'louder';
+
 export const levels = {
+  loudnessAside: derive(
+    choice('center against the mains at the side seat, measured', ['softer', 'equal', 'louder'] as const),
+    ['centerAgainstMainsSideDb'],
+    (r) => loudness(r.number('centerAgainstMainsSideDb')),
+  ),
+  mainsTrims: derive(
+    choice('level trims of left and right', ['alike', 'apart'] as const),
+    ['trimLeft', 'trimRight'],
+    (r) => {
+      const [left, right] = r.numbers('trimLeft', 'trimRight');
+      return Math.abs(left - right) < LIMITS.levelDb.clear ? 'alike' : 'apart';
+    },
+  ),
   centerLoudness: derive(
     choice('center against the mains, as measured or heard', ['softer', 'equal', 'louder'] as const),
     LOUDNESS_FACTS,

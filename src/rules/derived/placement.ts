@@ -60,17 +60,24 @@ const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry), r.ske
 /** Above 115 / W Hz a box of width W m sends less to the rear, by a first-order fall. From memory. */
 const REAR_FALL_HZ_M = 115;
 const USUAL_BOX_WIDTH = { value: 0.5, spread: 0.15 } as const;
+const USUAL_BOX_DEPTH = { value: 0.3, spread: 0.15 } as const;
 
 const WALL_FACTS = [
   ...BEARING_FACTS,
   'centerCount',
   'centerPlacement',
   'centerWidth',
+  'centerDepth',
+  'behindCenter',
   'wallDistance',
 ] as const;
 function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefined; dipDb: number } {
   requireCenter(r);
-  const wallDistanceM = r.number('wallDistance');
+  const behindM = r.toldNumber('behindCenter');
+  const wallDistanceM =
+    behindM === undefined || r.toldNumber('wallDistance') !== undefined
+      ? r.number('wallDistance')
+      : behindM + r.numberOr('centerDepth', USUAL_BOX_DEPTH);
   const widthM = r.numberOr('centerWidth', USUAL_BOX_WIDTH);
   const { distanceM: listeningDistanceM } = r.from(mainBearing);
   const firstNullHz = heard(frontWall({ wallDistanceM, listeningDistanceM }).firstNullHz);

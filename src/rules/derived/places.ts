@@ -5,7 +5,7 @@ import { mainSeatIn, type Reader, SEAT_FACTS, type SeatFact, seatsIn } from '../
 import type { Seat } from '../../facts/book.js';
 
 /** Facts behind the direction of a seat from the center, sideways. */
-export const BEARING_FACTS = [...SEAT_FACTS, 'centerSideOffset', 'centerBehindMains'] as const;
+export const BEARING_FACTS = [...SEAT_FACTS, 'centerSideOffset', 'centerBehindMains', 'centerToeIn'] as const;
 export type BearingFact = (typeof BEARING_FACTS)[number];
 
 /** Facts behind exact distances. */
@@ -36,7 +36,9 @@ export function mainHead(r: Reader<SeatFact>): Head {
 
 export interface Bearing {
   readonly seat: Seat;
-  /** From the axis of the center, which points straight ahead; right positive. */
+  /** To the right of the center. */
+  readonly offsetM: number;
+  /** From the axis of the center, which points straight ahead unless told otherwise; right positive. */
   readonly azimuthDeg: number;
   /** Straight ahead from the center, horizontal. */
   readonly aheadM: number;
@@ -44,12 +46,14 @@ export interface Bearing {
   readonly distanceM: number;
 }
 
-function bearingOf(seat: Seat, sideM: number, behindM: number): Bearing {
+function bearingOf(r: Reader<BearingFact>, seat: Seat): Bearing {
+  const [sideM, behindM] = r.numbers('centerSideOffset', 'centerBehindMains');
   const offsetM = seat.xM - sideM;
   const aheadM = seat.yM + behindM;
   return {
     seat,
-    azimuthDeg: azimuthDeg({ offsetM, distanceM: aheadM }),
+    offsetM,
+    azimuthDeg: azimuthDeg({ offsetM, distanceM: aheadM }) - (r.toldNumber('centerToeIn') ?? 0),
     aheadM,
     distanceM: Math.hypot(offsetM, aheadM),
   };
@@ -57,12 +61,11 @@ function bearingOf(seat: Seat, sideM: number, behindM: number): Bearing {
 
 /** Every seat as the center sees it. */
 export function bearings(r: Reader<BearingFact>): readonly Bearing[] {
-  const [sideM, behindM] = r.numbers('centerSideOffset', 'centerBehindMains');
-  return seatsIn(r).map((seat) => bearingOf(seat, sideM, behindM));
+  return seatsIn(r).map((seat) => bearingOf(r, seat));
 }
 
 export function mainBearing(r: Reader<BearingFact>): Bearing {
-  return bearingOf(mainSeatIn(r), r.number('centerSideOffset'), r.number('centerBehindMains'));
+  return bearingOf(r, mainSeatIn(r));
 }
 
 /** For distances only, where nobody told: a center under a picture on furniture. From memory, m. */

@@ -30,34 +30,33 @@ import {
 } from './places.js';
 import { SHARING_FACTS, voiceGains } from './sharing.js';
 
-export const ARRIVAL_FACTS = [
-  'centerCount',
-  ...POINT_FACTS,
-  ...ENTRY_FACTS,
-  'tapedCenter',
-  'tapedMains',
-] as const;
+const TAPED_FACTS = ['tapedCenter', 'tapedMains', 'tapedLeft', 'tapedRight'] as const;
+
+export const ARRIVAL_FACTS = ['centerCount', ...POINT_FACTS, ...ENTRY_FACTS, ...TAPED_FACTS] as const;
 type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
 
 /** Distances from the main seat: taped ones where there are any, else from the geometry. As points in a line. */
 export function distancesAtMainSeat(
-  r: Reader<PointFact | 'tapedCenter' | 'tapedMains'>,
+  r: Reader<PointFact | (typeof TAPED_FACTS)[number]>,
 ): Triple<Point> & { readonly seat: Point } {
   const tapedCenterM = r.toldNumber('tapedCenter');
-  const tapedLeftM = r.toldNumber('tapedMains');
-  if (tapedCenterM === undefined && tapedLeftM === undefined) {
+  const tapedLeftM = r.toldNumber('tapedLeft') ?? r.toldNumber('tapedMains');
+  const tapedRightM = r.toldNumber('tapedRight');
+  if (tapedCenterM === undefined && tapedLeftM === undefined && tapedRightM === undefined) {
     return { ...r.from(points), seat: pointOf(r.from(mainHead)) };
   }
   const seat = pointOf(r.from(mainHead));
   const away = (point: Point): number => distanceM(point, seat);
   const { left, center, right } = r.from(points);
-  const leftM = tapedLeftM ?? away(left);
+  // Where one main is taped, the other differs by what the geometry says.
+  const rightBeyondM = away(right) - away(left);
+  const leftM =
+    tapedLeftM ?? (tapedRightM === undefined ? away(left) : Math.max(0, tapedRightM - rightBeyondM));
   return {
     seat: [0, 0],
     left: [leftM, 0],
     center: [tapedCenterM ?? away(center), 0],
-    // One main is taped; the other differs by what the geometry says.
-    right: [Math.max(0, leftM + away(right) - away(left)), 0],
+    right: [tapedRightM ?? Math.max(0, leftM + rightBeyondM), 0],
   };
 }
 
@@ -214,8 +213,7 @@ const RATIO_FACTS = [
   'enteredLeft',
   'enteredCenter',
   'enteredRight',
-  'tapedCenter',
-  'tapedMains',
+  ...TAPED_FACTS,
 ] as const;
 
 /** Entered over true distance of the center, as a multiple of the same for the mains where they are entered. */
@@ -259,7 +257,23 @@ function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
     : 'yes';
 }
 
+/** What the automatic setup wrote stands as long as the entry is within one coarse step of it, m. Common practice. */
+const KEPT_WITHIN_M = 0.1;
+
 export const time = {
+  arrivalMeasured: derive(
+    number('ms', 'center against the mains as measured, magnitude'),
+    ['arrivalMeasuredMs'],
+    (r) => Math.abs(r.number('arrivalMeasuredMs')),
+  ),
+  automaticEntry: derive(
+    choice('entry of the center against what the automatic setup wrote', ['kept', 'changed'] as const),
+    ['enteredCenter', 'automaticDistanceCenter'],
+    (r) => {
+      const [entered, written] = r.numbers('enteredCenter', 'automaticDistanceCenter');
+      return Math.abs(entered - written) <= KEPT_WITHIN_M ? 'kept' : 'changed';
+    },
+  ),
   unitSlip: derive(
     choice('unit slip in the entry of the center', ['feet-as-meters', 'meters-as-feet', 'none'] as const),
     SLIP_FACTS,

@@ -6,6 +6,7 @@ import type { Outcome } from '../../../src/compute/evaluator.js';
 import { logStep, oneDeviationOff } from '../../../src/compute/uncertainty.js';
 import { told, withAnswer } from '../../../src/facts/book.js';
 import { FACT_IDS, type FactId } from '../../../src/facts/catalog.js';
+import { HOWS } from '../../../src/facts/spec.js';
 import { footingOf } from '../../../src/rules/derived/footing.js';
 import { DERIVED, DERIVED_IDS, type DerivedId } from '../../../src/rules/derived/table.js';
 import { factsBehind, viewOf } from '../../../src/rules/derived/view.js';
@@ -53,7 +54,7 @@ describe('whatever an owner may tell', () => {
           else expect(value, id).toSatisfy(Number.isFinite);
           expect(spread, id).toBeGreaterThanOrEqual(0);
           expect(spread, id).toBeLessThanOrEqual(1.5);
-          expect(['measured', 'read', 'recalled', 'guessed'], id).toContain(how);
+          expect(HOWS, id).toContain(how);
         }
       }),
       { numRuns: 60 },
