@@ -6,7 +6,7 @@ import { DECIDED_FROM, type Doubt, type Ranked, type Ranking, type Verdict } fro
 import type { Cause } from '../rules/cause.js';
 import { capital, listText, named, plural } from './words.js';
 
-/** `likely, about 85 %`; a verdict that is no matter of degree stands in its own words. */
+/** `likely, about 85%`; a verdict that is no matter of degree stands in its own words. */
 export function confidenceText(probability: number, verdict?: Verdict): string {
   if (verdict === 'not-applicable') return 'does not apply';
   // The word goes with the figure that is printed beside it, not with digits that are not.
@@ -40,11 +40,11 @@ export function weightText(decibans: number): string {
 export const nothingOwnText = ({ sharedDb }: { readonly sharedDb: number }): string =>
   sharedDb > 0 ? 'Nothing of its own speaks for it yet; the complaint does.' : 'Nothing speaks for it yet.';
 
-/** `+7.8`, `-2.0`, `0.0`: decibans with their sign. */
+/** `+7.8`, `−2.0`, `0.0`: decibans with their sign, a minus as long as the plus. */
 export function signed(decibans: number): string {
   const text = decibans.toFixed(1);
   if (Number(text) === 0) return '0.0';
-  return decibans > 0 ? `+${text}` : text;
+  return decibans > 0 ? `+${text}` : text.replace('-', '−');
 }
 
 export function priorText(priorDb: number): string {

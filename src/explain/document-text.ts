@@ -105,11 +105,12 @@ const ASCII_TWINS: Readonly<Record<string, string>> = {
   '°': ' deg',
   '–': '-',
   '—': '-',
+  '−': '-',
   '…': '...',
 };
 /** Typographic marks in plain letters where only those can be shown; a stranger's letters stay. */
 function plainFor(text: string, pen: Pen): string {
-  return pen.options.ascii ? text.replace(/[“”’°–—…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : text;
+  return pen.options.ascii ? text.replace(/[“”’°–—−…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : text;
 }
 
 function itemLines(item: Item, index: number, style: 'bullet' | 'number' | 'check', pen: Pen): string[] {

@@ -109,7 +109,7 @@ function numbersOf({ weigh }: Rule, { value, threshold }: Evidence, units: UnitS
   if (weigh.kind !== 'deviation' || value === undefined || threshold === undefined) return NO_NUMBERS;
   const { of, limit: bound } = weigh;
   const text = (each: number): string =>
-    of.endsWith('Pct') ? `${Math.round(each)} %` : quantityText(each, unitOf(of), units);
+    of.endsWith('Pct') ? `${Math.round(each)}%` : quantityText(each, unitOf(of), units);
   return {
     valueLabel: variableLabel(of),
     valueText: text(value),

@@ -77,7 +77,7 @@ export function rankingSection(report: Report): Block[] {
       kind: 'bars',
       rows: shown.map((cause) => ({ share: cause.probability, label: cause.title, value: cause.confidence })),
     },
-    paragraph('Several causes can be true at once, so the figures need not add up to 100 %.'),
+    paragraph('Several causes can be true at once, so the figures need not add up to 100%.'),
   ];
 }
 

@@ -66,7 +66,7 @@ export interface Report {
 export interface ReportVerdict {
   /** What is wrong, without advice. */
   readonly headline: string;
-  /** Word and nearest 5 %: "likely, about 85 %". */
+  /** Word and nearest 5 %: "likely, about 85%". */
   readonly confidence: string;
   readonly leader: CauseId;
   readonly undecided: boolean;
@@ -111,7 +111,7 @@ export interface ReportCause {
   readonly remedies: readonly ReportRemedy[];
 
   // for renderers
-  /** "likely, about 85 %" */
+  /** "likely, about 85%" */
   readonly confidence: string;
   readonly verdictText: string;
   readonly severityText: string;
@@ -119,7 +119,7 @@ export interface ReportCause {
   readonly story: string;
   readonly notWhen: string;
   readonly priorDb: number;
-  /** The prior in words: "before anything was told: unlikely, about 10 %". */
+  /** The prior in words: "before anything was told: unlikely, about 10%". */
   readonly priorText: string;
   readonly groups: readonly ReportGroup[];
   readonly sharedDb: number;

@@ -85,7 +85,8 @@ function exactText(value: number, spec: NumberSpec, units: UnitSystem): string |
   const metric = [`${short(value * 100)} cm`, `${short(value * 1000)} mm`];
   const imperial = [`${short(value / METERS_PER_INCH)} in`, `${short(value / METERS_PER_FOOT)} ft`];
   const candidates = [
-    formatValue(value, 'm', { units, written, both: false }),
+    // A file keeps the minus that is on every keyboard.
+    formatValue(value, 'm', { units, written, both: false }).replaceAll('−', '-'),
     ...(units === 'imperial' ? imperial : Math.abs(value) < 1 ? metric : []),
   ];
   const same = candidates.find((text) => {

@@ -18,9 +18,10 @@ const STEPS_PER_INCH = 2;
 /** Closer than this to a quarter of an inch it is meant as one: sizes are sold so and listed in whole millimeters. */
 const QUARTER_WITHIN_IN = 0.02;
 
-/** A value in SI as people write it: `3.20 m (10 ft 6 in)`, `2.5 kHz`, `-1.5 dB`. */
+/** A value in SI as people write it: `3.20 m (10 ft 6 in)`, `2.5 kHz`, `−1.5 dB` with a true minus. */
 export function formatValue(value: number, unit: Unit, options: FormatOptions): string {
-  const text = unit === 'm' ? formatLength(value, options) : formatPlain(value, unit);
+  const written = unit === 'm' ? formatLength(value, options) : formatPlain(value, unit);
+  const text = written.replace(/-(?=\d)/g, '−');
   return options.sign && value > 0 ? `+${text}` : text;
 }
 

@@ -55,6 +55,6 @@ export function probabilityWord(probability: number): ProbabilityWord {
 /** A probability as people read it: the nearest 5 %, and never 0 or 100 %. */
 export function probabilityText(probability: number): string {
   const percent = 5 * Math.round((100 * probability) / 5);
-  if (percent <= 0) return 'under 5 %';
-  return percent >= 100 ? 'over 95 %' : `about ${percent} %`;
+  if (percent <= 0) return 'under 5%';
+  return percent >= 100 ? 'over 95%' : `about ${percent}%`;
 }

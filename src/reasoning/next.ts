@@ -167,7 +167,7 @@ export function questionsLeft(audit: Audit): number {
 }
 
 const STOP_WORDS: Record<StopReason, string> = {
-  sure: 'The first cause is at 90 % or more and well ahead of every cause that needs another remedy.',
+  sure: 'The first cause is at 90% or more and well ahead of every cause that needs another remedy.',
   settled: 'Nothing you could still answer changes which cause comes first.',
   'not-worth-asking': 'Every question left takes longer than it would save.',
   'nothing-open': 'No open question bears on a cause that remains.',

@@ -40,6 +40,9 @@ const PLANNED_FROM = 0.05;
 const TREATED_FROM = 0.1;
 /** A fault of the signal path is worth a look when its test takes no longer than this, minutes (judgement). */
 const QUICK_TEST_MINUTES = 3;
+/** Words for the chance that a remedy cures (judgment). */
+const OFTEN_FROM = 0.65;
+const SOMETIMES_FROM = 0.35;
 const MOST_CAUSES = 5;
 const MOST_QUESTIONS = 3;
 
@@ -81,6 +84,10 @@ export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
       (remedy.when === undefined || verdictOf(remedy.when, audit.view).truth !== 'no'),
   );
 }
+
+/** How often a remedy cures its cause, in a word: the chances are judgment and no finer than that. */
+export const curesWord = (cures: number): 'often' | 'sometimes' | 'rarely' =>
+  cures >= OFTEN_FROM ? 'often' : cures >= SOMETIMES_FROM ? 'sometimes' : 'rarely';
 
 /** Nothing is bought, drilled or otherwise final. */
 export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && remedy.reversible;
@@ -141,7 +148,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
         id: remedy.id,
         cause: cause.id,
         minutes: remedy.minutes,
-        because: `It puts “${cause.title}” right in about ${Math.round(20 * remedy.cures) * 5} % of the cases where that is the cause.`,
+        because: `If it is “${cause.title}”, this ${curesWord(remedy.cures)} puts it right.`,
         free: isFree(remedy),
         dear: remedy.cost === 'high',
       }),

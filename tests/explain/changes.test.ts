@@ -112,8 +112,8 @@ describe('the verdict', () => {
     expect(other.sameLeader).toBe(false);
     expect(same.before).toContain(causeOf('delay').title);
     expect(other.after).toContain(causeOf('level').title);
-    expect(other.before).toMatch(/about 60 %/);
-    expect(other.after).toMatch(/about 50 %/);
+    expect(other.before).toMatch(/about 60%/);
+    expect(other.after).toMatch(/about 50%/);
     expect(other.before.split(':')[0]).not.toBe(other.after.split(':')[0]);
   });
 });

@@ -40,26 +40,26 @@ const proven = (delayDb: number, levelDb: number): Audit =>
 
 describe('how sure', () => {
   it('is a word that goes with the figure beside it', () => {
-    expect(confidenceText(0.85)).toBe('likely, about 85 %');
+    expect(confidenceText(0.85)).toBe('likely, about 85%');
     // Just under seven tenths prints as 70 %, and 70 % is likely.
-    expect(confidenceText(0.69)).toBe('likely, about 70 %');
-    expect(confidenceText(0.67)).toBe('about even, about 65 %');
-    expect(confidenceText(0.85, 'likely')).toBe('likely, about 85 %');
+    expect(confidenceText(0.69)).toBe('likely, about 70%');
+    expect(confidenceText(0.67)).toBe('about even, about 65%');
+    expect(confidenceText(0.85, 'likely')).toBe('likely, about 85%');
   });
   it('says instead what is no matter of degree', () => {
-    expect(confidenceText(0.01, 'ruled-out')).toBe('ruled out, under 5 %');
-    expect(confidenceText(0.3, 'cannot-tell')).toBe('cannot tell yet, about 30 % so far');
+    expect(confidenceText(0.01, 'ruled-out')).toBe('ruled out, under 5%');
+    expect(confidenceText(0.3, 'cannot-tell')).toBe('cannot tell yet, about 30% so far');
     expect(confidenceText(0, 'not-applicable')).toBe('does not apply');
   });
   it('as a sentence belongs to the first named while it is open', () => {
-    expect(sureSentence({ confidence: 'likely, about 85 %', undecided: false })).toBe('Likely, about 85 %.');
-    expect(sureSentence({ confidence: 'possible, about 30 %', undecided: true })).toBe(
-      'Possible, about 30 % (the first named).',
+    expect(sureSentence({ confidence: 'likely, about 85%', undecided: false })).toBe('Likely, about 85%.');
+    expect(sureSentence({ confidence: 'possible, about 30%', undecided: true })).toBe(
+      'Possible, about 30% (the first named).',
     );
   });
   it('was something before anything was told', () => {
-    expect(priorText(0)).toMatch(/about even, about 50 %$/);
-    expect(priorText(-9)).toMatch(/unlikely, about 10 %$/);
+    expect(priorText(0)).toMatch(/about even, about 50%$/);
+    expect(priorText(-9)).toMatch(/unlikely, about 10%$/);
   });
 });
 

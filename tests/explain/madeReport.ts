@@ -103,7 +103,7 @@ export const madeCause = (id: ReportCause['id'], changes: Partial<ReportCause> =
   severity: 'severe',
   evidence: [],
   remedies: [],
-  confidence: 'likely, about 80 %',
+  confidence: 'likely, about 80%',
   verdictText: 'likely',
   severityText: 'speech is lost',
   story: 'This is what happens.',
@@ -166,7 +166,7 @@ export const madeReport = ({
   version: 1,
   verdict: {
     headline: 'the center comes late',
-    confidence: 'likely, about 80 %',
+    confidence: 'likely, about 80%',
     leader: 'delay',
     undecided: false,
     because: 'One line of evidence speaks for it.',
@@ -266,7 +266,7 @@ export const fullReport = (changes: Parameters<typeof madeReport>[0] = {}): Repo
         evidence: [madeEvidence('It is heard.', { facts: ['seatDistance'] })],
         remedies: [madeRemedy('Turn it')],
       }),
-      madeCause('aim', { place: 'possible', confidence: 'possible, about 40 %' }),
+      madeCause('aim', { place: 'possible', confidence: 'possible, about 40%' }),
     ],
     plan: [madeStep('Turn it')],
     seats: [

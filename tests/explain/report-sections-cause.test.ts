@@ -36,7 +36,7 @@ describe('a cause in full', () => {
     ];
     expect(rows({ evidence })).toEqual([
       '2. Title of delay',
-      'Sure: Likely, about 80 %.',
+      'Sure: Likely, about 80%.',
       'If true: Severe: speech is lost.',
       'Found: Heard. (a hint, for it)',
       'Seen. (a hint, for it)',
@@ -114,8 +114,8 @@ describe('a possible cause', () => {
       madeCause('level', { place: 'possible' }),
     ];
     expect(partLines(possibleSection, { causes })).toEqual([
-      'Title of aim: likely, about 80 %. Heard.',
-      'Title of level: likely, about 80 %. Nothing of its own is known yet; the complaint fits.',
+      'Title of aim: likely, about 80%. Heard.',
+      'Title of level: likely, about 80%. Nothing of its own is known yet; the complaint fits.',
     ]);
   });
 });

@@ -135,9 +135,9 @@ describe('the seamless switch', () => {
 describe('the other causes', () => {
   const aside = (cause: 'aim' | 'level', title: string) => ({ cause, title, text: `Why ${title}.` });
   it('are told with how sure that is and the reason', () => {
-    const causes = [madeCause('aim', { confidence: 'unlikely, about 10 %' })];
+    const causes = [madeCause('aim', { confidence: 'unlikely, about 10%' })];
     expect(partLines(fineSection, { causes, fine: [aside('aim', 'A')] })).toEqual([
-      'A: unlikely, about 10 %. Why A.',
+      'A: unlikely, about 10%. Why A.',
     ]);
   });
   it('are named where they could not be judged or do not arise', () => {

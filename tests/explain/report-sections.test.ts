@@ -28,7 +28,7 @@ describe('title and verdict', () => {
   });
   it('say what to do first and what tells the causes apart, where there is any', () => {
     expect(partText(verdictSection, {})).toBe(
-      'The center comes late. Likely, about 80 %. One line of evidence speaks for it.\n',
+      'The center comes late. Likely, about 80%. One line of evidence speaks for it.\n',
     );
     const separatedBy = [{ text: 'One.' }, { text: 'Two.' }] as ReportSeparator[];
     expect(partText(verdictSection, { verdict: { first: 'turn it', separatedBy } })).toMatch(
@@ -97,8 +97,8 @@ describe('ranking and seats', () => {
     expect(bars?.kind === 'bars' && bars.rows.map((row) => row.label)).toEqual(
       ids.filter((id) => id !== 'level' && id !== 'listener').map((id) => `Title of ${id}`),
     );
-    expect(bars?.kind === 'bars' && bars.rows[0]).toMatchObject({ share: 0.8, value: 'likely, about 80 %' });
-    expect(partText(rankingSection, { causes })).toContain('need not add up to 100 %');
+    expect(bars?.kind === 'bars' && bars.rows[0]).toMatchObject({ share: 0.8, value: 'likely, about 80%' });
+    expect(partText(rankingSection, { causes })).toContain('need not add up to 100%');
   });
   it('tell what each seat gets and what could not be computed', () => {
     expect(partLines(seatsSection, fullReport())).toEqual([

@@ -145,7 +145,7 @@ describe('verdict', () => {
     expect(verdict.headline).toMatch(/Nothing was told yet/);
   });
   it('says a word and the nearest five percent', () => {
-    expect(report.verdict.confidence).toMatch(/^[a-z ]+, (about \d?[05] %|over 95 %|under 5 %)$/);
+    expect(report.verdict.confidence).toMatch(/^[a-z ]+, (about \d?[05] %|over 95%|under 5%)$/);
   });
 });
 

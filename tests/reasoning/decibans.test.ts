@@ -63,15 +63,15 @@ describe('words', () => {
   });
   it('for a probability in percent go by fives and never to 0 or 100', () => {
     expect([0, 0.024, 0.026, 0.5, 0.62, 0.63, 0.97, 0.976, 1].map(probabilityText)).toEqual([
-      'under 5 %',
-      'under 5 %',
-      'about 5 %',
-      'about 50 %',
-      'about 60 %',
-      'about 65 %',
-      'about 95 %',
-      'over 95 %',
-      'over 95 %',
+      'under 5%',
+      'under 5%',
+      'about 5%',
+      'about 50%',
+      'about 60%',
+      'about 65%',
+      'about 95%',
+      'over 95%',
+      'over 95%',
     ]);
   });
 });

@@ -24,7 +24,7 @@ describe('no more is asked', () => {
     expect(isSure(sure(db(0.89), -9))).toBe(false);
     const step = next(sure(10, 0));
     expect(step).toMatchObject({ kind: 'stop', reason: 'sure', mayFollowAtMost: 1 });
-    expect(step.because).toContain('90 %');
+    expect(step.because).toContain('90%');
     expect('fact' in step).toBe(false);
     expect(step.candidates).toEqual(candidatesOf(sure(10, 0), FACT_IDS));
     expect(step.candidates).toBe(step.candidates);

@@ -117,7 +117,7 @@ describe('the steps of a cause', () => {
     expect(steps.map((s) => s.minutes)).toEqual([4, 10]);
     expect(steps[0]?.because).toContain(causeOf('delay').title);
     expect(steps[1]?.because).toContain(causeOf('delay').title);
-    expect(steps[1]?.because).toContain('85 %');
+    expect(steps[1]?.because).toContain('often puts it right');
     expect(steps.every((s) => !('free' in s))).toBe(true);
   });
   it('come free first, over all causes, otherwise in the order of chance by minutes', () => {

@@ -71,7 +71,7 @@ export function summaryText(summary: Summary, options: TextOptions): string {
             ['cause', 'leads', 'decided', 'likely', 'possible'],
             rows(summary).map(({ id, counts }) => [
               id,
-              `${counts.leads} (${Math.round((100 * counts.leads) / cases)} %)`,
+              `${counts.leads} (${Math.round((100 * counts.leads) / cases)}%)`,
               ...[counts.decided, counts.likely, counts.possible].map(String),
             ]),
           ),

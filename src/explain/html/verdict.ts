@@ -53,6 +53,6 @@ export function rankingPart(report: Report): Markup {
   );
   return [
     `<ol class="rank">${rows.join('')}</ol>`,
-    p('Several causes can be true at once, so the figures need not add up to 100 %.', 'soft'),
+    p('Several causes can be true at once, so the figures need not add up to 100%.', 'soft'),
   ].join('\n');
 }

@@ -196,7 +196,7 @@ export const complaintPages = (): Page[] =>
     blocks: withoutEmpty([
       paragraph(sentence(COMPLAINTS[id].hint)),
       paragraph(
-        `Without any cause listed here it comes up in about ${Math.round(COMPLAINTS[id].leak * 100)} % of systems (judgement).`,
+        `Without any cause listed here it comes up in about ${Math.round(COMPLAINTS[id].leak * 100)}% of systems (our judgment).`,
       ),
       heading(2, 'Causes that make it'),
       bullets(
@@ -205,7 +205,7 @@ export const complaintPages = (): Page[] =>
           .map(
             (cause): Line => [
               linkTo('cause', cause.id, capital(cause.title)),
-              `: in about ${Math.round((cause.links[id] ?? 0) * 100)} % of the systems that have it.`,
+              `: in about ${Math.round((cause.links[id] ?? 0) * 100)}% of the systems that have it.`,
             ],
           ),
       ),

@@ -3,6 +3,7 @@
 import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../../facts/complaints.js';
 import { HOWS } from '../../facts/spec.js';
+import { curesWord } from '../../reasoning/plan.js';
 import { variablesOfRule } from '../../reasoning/rule-index.js';
 import { remedyId } from '../../reasoning/tried.js';
 import type { Cause, Remedy, Rule } from '../../rules/cause.js';
@@ -58,7 +59,7 @@ export function causePage(cause: Cause): Page {
         ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
         [
           'How common',
-          `${capital(priorText(cause.priorDb))} (${signed(cause.priorDb)} decibans, a judgement).`,
+          `${capital(priorText(cause.priorDb))} (${signed(cause.priorDb)} decibans, our judgment).`,
         ],
         ['Applies', appliesText(cause)],
       ]),
@@ -90,7 +91,7 @@ function appliesText({ applies, appliesIn }: Cause): string {
   const share =
     appliesIn === undefined
       ? ''
-      : ` While nobody has told, it counts as in ${Math.round(appliesIn * 100)} % of systems (judgement).`;
+      : ` While nobody has told, it counts as in ${Math.round(appliesIn * 100)}% of systems (our judgment).`;
   return `Only where ${conditionText(applies)}.${share}`;
 }
 
@@ -99,7 +100,7 @@ function complaintLines(cause: Cause): Line[] {
     .sort(([, a], [, b]) => b - a)
     .map(([id, chance]) => [
       linkTo('complaint', id, capital(COMPLAINTS[id as ComplaintId].title)),
-      `: in about ${Math.round(chance * 100)} % of the systems that have it (judgement).`,
+      `: in about ${Math.round(chance * 100)}% of the systems that have it (our judgment).`,
     ]);
 }
 
@@ -129,6 +130,7 @@ function remedyItem(remedy: Remedy, name: string): Item {
       ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
       ...remedy.cautions.map((id) => `Caution: ${CAUTIONS[id]}`),
       `How: ${templateText(remedy.steps.join(' '))}`,
+      `Puts it right ${curesWord(remedy.cures)}: in about ${Math.round(20 * remedy.cures) * 5}% of the systems that have it (our judgment).`,
       `Expect: ${templateText(remedy.expect)}`,
       `Check: ${templateText(remedy.verify)}`,
     ],
@@ -212,7 +214,7 @@ function weightBlocks({ weigh }: Rule): Block[] {
   const { tp, fp, only } = weigh;
   const cell = (db: number, silent: boolean): string => (silent ? '0' : signed(db));
   return [
-    paragraph(`Chance of this answer if the cause is true: ${tp}; otherwise: ${fp} (judgement).`),
+    paragraph(`Chance of this answer if the cause is true: ${tp}; otherwise: ${fp} (our judgment).`),
     table(
       ['how it was obtained', 'if yes', 'if no'],
       HOWS.map((how) => [

@@ -6,9 +6,6 @@ import { niceStep } from './arrivals.js';
 import { linearAxis } from './axes.js';
 import type { BalanceChart } from './chart.js';
 
-/** A minus as long as the plus. */
-const shown = (decibans: number): string => signed(decibans).replace('-', '−');
-
 /** An even chance lies at zero decibans, by definition of the scale. */
 const EVEN_DB = 0;
 
@@ -21,13 +18,13 @@ export function balanceChart(report: Report): BalanceChart | undefined {
   const steps = lines.map(({ label, decibans }, i) => {
     const from = sum;
     sum += decibans;
-    return { label, from, to: sum, text: shown(rounded.parts[i] ?? decibans), total: false };
+    return { label, from, to: sum, text: signed(rounded.parts[i] ?? decibans), total: false };
   });
   const total = {
     label: 'together',
     from: EVEN_DB,
     to: leader.decibans,
-    text: shown(rounded.total),
+    text: signed(rounded.total),
     total: true,
   };
   const ends = [...steps, total].flatMap(({ from, to }) => [from, to]);

@@ -50,12 +50,12 @@ export function stageChart(ask: Ask, view: View, report: Report): LineChart | un
   ];
   const keptPct = (setting: UpmixSetting): number => Math.round(100 * widthRetained(setting).energy);
   const after =
-    advice && better ? `; with ${advice.name.replace(' (advised)', '')} ${keptPct(advice.setting)} %` : '';
+    advice && better ? `; with ${advice.name.replace(' (advised)', '')} ${keptPct(advice.setting)}%` : '';
   return {
     kind: 'lines',
     id: 'stage',
     title: 'How wide the upmix leaves the stage',
-    says: `The upmix as it is keeps ${keptPct(now)} % of the width of two channels${after}.`,
+    says: `The upmix as it is keeps ${keptPct(now)}% of the width of two channels${after}.`,
     notes: [
       'By energy vectors, which hold above about 700 Hz, for a seat in the middle and loudspeakers at 30° to each side.',
       ...assumedNotes(report.units, known),

@@ -35,7 +35,7 @@ describe('a leading cause', () => {
     expect(markup).toContain('<article id="cause-level" class="cause" aria-labelledby="cause-level-h">');
     expect(markup).toContain('<h3 id="cause-level-h">2. Too &lt;loud&gt;</h3>');
     expect(wordsIn(markup)).toMatch(
-      /^1\. Title of delay\|Likely, about 80 %\. If true: severe, speech is lost\.\|/,
+      /^1\. Title of delay\|Likely, about 80%\. If true: severe, speech is lost\.\|/,
     );
     expect(markup).not.toContain('\n\n');
   });
@@ -172,10 +172,10 @@ describe('a possible cause', () => {
       madeEvidence('More.'),
     ];
     expect(lineOf({ title: 'a & b', evidence, remedies: [madeRemedy('Tilt it'), madeRemedy('Move')] })).toBe(
-      'a &amp; b: likely, about 80 %. It points &lt;up&gt;. To do: Tilt it (5 minutes, free).',
+      'a &amp; b: likely, about 80%. It points &lt;up&gt;. To do: Tilt it (5 minutes, free).',
     );
     expect(lineOf({})).toBe(
-      'Title of aim: likely, about 80 %. Nothing of its own is known yet; the complaint fits.',
+      'Title of aim: likely, about 80%. Nothing of its own is known yet; the complaint fits.',
     );
   });
   it('proposes nothing that was tried already', () => {

@@ -4,7 +4,7 @@ import { rankingPart, verdictPart } from '../../../src/explain/html/verdict.js';
 import type { ReportSeparator, ReportStep } from '../../../src/explain/report-types.js';
 import { madeCause, madeReport, madeStep, times, wordsIn } from '../madeReport.js';
 
-const contender = { id: 'delay', title: 'late', probability: 0.8, confidence: 'likely, about 80 %' } as const;
+const contender = { id: 'delay', title: 'late', probability: 0.8, confidence: 'likely, about 80%' } as const;
 const separator = (text: string) => ({ text }) as ReportSeparator;
 const first = (changes: Partial<ReportStep>, verdict = {}) =>
   wordsIn(verdictPart(madeReport({ verdict, plan: [madeStep('Turn <it>', changes)] })));
@@ -13,7 +13,7 @@ describe('the first screen', () => {
   it('says what is wrong, how sure that is in words and as a bar, and why', () => {
     const html = verdictPart(madeReport({ verdict: { headline: 'it is < late', contenders: [contender] } }));
     expect(wordsIn(html)).toBe(
-      'Verdict|It is &lt; late.|Likely, about 80 %|One line of evidence speaks for it.',
+      'Verdict|It is &lt; late.|Likely, about 80%|One line of evidence speaks for it.',
     );
     expect(html).toContain('class="fill" width="80"');
     expect(html).not.toContain('\n\n');
@@ -24,7 +24,7 @@ describe('the first screen', () => {
   it('says of which cause it is that sure while several remain, and what tells them apart, three at most', () => {
     const separatedBy = ['One?', 'Two?', 'Three?', 'Four?'].map(separator);
     const words = wordsIn(verdictPart(madeReport({ verdict: { undecided: true, separatedBy } })));
-    expect(words).toContain('|Likely, about 80 % (the first named)|');
+    expect(words).toContain('|Likely, about 80% (the first named)|');
     expect(words).toMatch(/\|What tells them apart\|One\?\|Two\?\|Three\?$/);
     const silent = (verdict: object) => verdictPart(madeReport({ verdict }));
     expect(silent({ undecided: true })).not.toContain('What tells them apart');
@@ -66,7 +66,7 @@ describe('the ranking', () => {
     );
     const html = rankingPart(madeReport({ causes }));
     expect(wordsIn(html)).toBe(
-      'delay number 0|a &amp; b number 2|height number 3|timbre number 4|polarity number 5|routing number 6|Several causes can be true at once, so the figures need not add up to 100 %.',
+      'delay number 0|a &amp; b number 2|height number 3|timbre number 4|polarity number 5|routing number 6|Several causes can be true at once, so the figures need not add up to 100%.',
     );
     expect(html).toContain('class="fill" width="60"');
     expect(html).toContain('<a href="#cause-delay">delay</a>');

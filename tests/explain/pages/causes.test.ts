@@ -21,7 +21,7 @@ describe('the page of a cause', () => {
     expect(page().title).toBe(capital(title));
     expect(told['Not when']).toBe(notWhen);
     expect(told['How common']).toBe(
-      'Before anything was told: unlikely, about 10 % (-10.0 decibans, a judgement).',
+      'Before anything was told: unlikely, about 10% (-10.0 decibans, a judgement).',
     );
     expect(told['If true']).toMatch(/^Clear: .+\.$/);
   });
@@ -37,8 +37,8 @@ describe('the page of a cause', () => {
   it('lists its complaints, the most frequent first', () => {
     const shown = page({ links: { hollow: 0.1, dull: 0.42 } });
     expect(linesUnder(shown, 'What the owner hears')).toEqual([
-      `${capital(COMPLAINTS.dull.title)}: in about 42 % of the systems that have it (judgement).`,
-      `${capital(COMPLAINTS.hollow.title)}: in about 10 % of the systems that have it (judgement).`,
+      `${capital(COMPLAINTS.dull.title)}: in about 42% of the systems that have it (judgement).`,
+      `${capital(COMPLAINTS.hollow.title)}: in about 10% of the systems that have it (judgement).`,
     ]);
     expect(linksUnder(shown, 'What the owner hears')).toEqual(['complaint/dull', 'complaint/hollow']);
   });

@@ -11,7 +11,7 @@ const chartOf = (priorDb: number, groups: readonly (readonly [string, number])[]
       causes: [
         {
           title: 'wrong delay',
-          confidence: 'likely, about 85 %',
+          confidence: 'likely, about 85%',
           priorDb,
           sharedDb,
           groups: groups.map(([title, decibans]) => group(title, decibans)),
@@ -44,7 +44,7 @@ describe('the balance', () => {
   });
   it('says where it begins, where it ends and what that means', () => {
     expect(chartOf(-8, GROUPS, 1).says).toBe(
-      'It begins at −8.0 decibans before anything was told and ends at −3.5: likely, about 85 %.',
+      'It begins at −8.0 decibans before anything was told and ends at −3.5: likely, about 85%.',
     );
     expect(chartOf(-8, GROUPS, 1).title).toContain('“wrong delay”');
   });

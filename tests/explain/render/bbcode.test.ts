@@ -21,13 +21,13 @@ const headings = (text: string): string[] =>
 
 describe('a post', () => {
   it('begins with one paragraph: what is wrong and how sure that is', () => {
-    expect(post().split('\n\n')[0]).toBe('[b]The center comes late.[/b] Likely, about 80 %.');
+    expect(post().split('\n\n')[0]).toBe('[b]The center comes late.[/b] Likely, about 80%.');
   });
   it('says why nothing is decided, and the one thing that tells most apart', () => {
     const separatedBy = [{ text: 'One.' }, { text: 'Two.' }] as ReportSeparator[];
     const paragraphs = post({ verdict: { undecided: true, separatedBy } }).split('\n\n');
     expect(paragraphs.slice(0, 2)).toEqual([
-      '[b]The center comes late.[/b] Likely, about 80 % (the first named). One line of evidence speaks for it.',
+      '[b]The center comes late.[/b] Likely, about 80% (the first named). One line of evidence speaks for it.',
       'One.',
     ]);
     expect(paragraphs).not.toContain('Two.');
@@ -157,7 +157,7 @@ describe('a post that would grow too long', () => {
       madeCause(id, { place: 'aside' }),
     );
     const full = post({ causes });
-    const item = '[*]Title of height: likely, about 80 %\n';
+    const item = '[*]Title of height: likely, about 80%\n';
     const end = full.indexOf('[/list]', full.indexOf('Ranking')) + 8;
     const less = full.slice(0, end).replace(item, '');
     expect(post({ causes }, less.length)).toBe(less);

@@ -9,7 +9,7 @@ describe('the report in Markdown', () => {
   it('has the verdict right below its title, then every part', () => {
     const text = renderMarkdown(fullReport());
     expect(text).toMatch(
-      /^# Center loudspeaker audit: Near sofa\n\n\*\*The center comes late\.\*\* Likely, about 80 %\./,
+      /^# Center loudspeaker audit: Near sofa\n\n\*\*The center comes late\.\*\* Likely, about 80%\./,
     );
     expect(headings(text).slice(1)).toEqual([
       '## Ranking',

@@ -66,13 +66,13 @@ describe('the end of the text report', () => {
   const question = { kind: 'question', fact: 'upmixUse', text: '?', because: '', minutes: 1 } as const;
   it('is what is wrong and how sure that is, what to do first, and the next command', () => {
     expect(end({ verdict: { first: 'turn it' } }, { caseName: 'a.json' })).toBe(
-      'The center comes late. Likely, about 80 %.\n  First  Turn it.\n  Next   center-audit why a.json delay\n',
+      'The center comes late. Likely, about 80%.\n  First  Turn it.\n  Next   center-audit why a.json delay\n',
     );
     expect(end({})).toContain('  First  There is nothing to do.\n  Next   center-audit why CASE delay\n');
   });
   it('says what tells the causes apart, where anything does', () => {
     const separatedBy = [{ text: 'Question: Who? It tells.' }, { text: 'More.' }] as ReportSeparator[];
-    expect(end({ verdict: { separatedBy } })).toMatch(/about 80 %\. Question: Who\? It tells\.\n {2}First/);
+    expect(end({ verdict: { separatedBy } })).toMatch(/about 80%\. Question: Who\? It tells\.\n {2}First/);
   });
   it('leads to the interview while it is undecided or a question is worth asking', () => {
     expect(end({ verdict: { undecided: true } })).toContain('center-audit interview CASE\n');

@@ -25,7 +25,7 @@ describe('the ticket', () => {
   it('says of a case of which nothing is known that nothing is', () => {
     expect(rows()).toEqual([
       'Complaint: none told',
-      'Verdict: The center comes late. Likely, about 80 %.',
+      'Verdict: The center comes late. Likely, about 80%.',
       'Told: nothing yet',
       'Tried: nothing yet',
     ]);
