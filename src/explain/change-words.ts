@@ -1,7 +1,16 @@
 /** `try` and `compare` in words: side by side, only what changed, and last the seamless switch. */
 import type { Audit } from '../reasoning/audit.js';
 import { type CauseFate, type Changes, changesOf, type Fate, MOVED_FROM } from './changes.js';
-import { type Block, bullets, heading, type Item, paragraph, table, withoutEmpty } from './document.js';
+import {
+  type Block,
+  bullets,
+  heading,
+  type Item,
+  lines,
+  paragraph,
+  table,
+  withoutEmpty,
+} from './document.js';
 import { documentText } from './document-text.js';
 import { PLAIN_TEXT, type TextOptions } from './terminal.js';
 import { capital, listText, named, sentence } from './words.js';
@@ -79,8 +88,10 @@ function fateBlocks(changes: ChangeReport, fate: Fate): Block[] {
 function movedItem(cause: CauseFate): Item {
   return {
     line: [{ strong: cause.title }, `: ${cause.text}.`],
-    below: cause.values.map(
-      ({ label, before, after }) => `${capital(label)}: ${before} before, ${after} after.`,
+    below: lines(
+      ...cause.values.map(
+        ({ label, before, after }) => `${capital(label)}: ${before} before, ${after} after.`,
+      ),
     ),
   };
 }

@@ -1,10 +1,19 @@
 /** How sure, how telling, and how decided: the words for it, defined once. */
 
 import type { FactBook } from '../facts/book.js';
-import { probabilityOf, probabilityText, probabilityWord, weightWord } from '../reasoning/decibans.js';
-import { DECIDED_FROM, type Doubt, type Ranked, type Ranking, type Verdict } from '../reasoning/rank.js';
+import { factSpec } from '../facts/catalog.js';
+import {
+  probabilityOf,
+  probabilityText,
+  probabilityWord,
+  statedProbability,
+  weightWord,
+} from '../reasoning/decibans.js';
+import { DECIDED_FROM, type Doubt, type Ranking, type Verdict } from '../reasoning/rank.js';
+import type { Score } from '../reasoning/score.js';
 import type { Cause } from '../rules/cause.js';
-import { capital, listText, named, plural } from './words.js';
+import type { ReportEvidence, ReportGroup } from './report-types.js';
+import { listText, named } from './words.js';
 
 /** `likely, about 85%`; a verdict that is no matter of degree stands in its own words. */
 export function confidenceText(probability: number, verdict?: Verdict): string {
@@ -13,11 +22,6 @@ export function confidenceText(probability: number, verdict?: Verdict): string {
   const likely = `${probabilityWord(Math.round(20 * probability) / 20)}, ${probabilityText(probability)}`;
   if (verdict === 'ruled-out') return `ruled out, ${probabilityText(probability)}`;
   return verdict === 'cannot-tell' ? `cannot tell yet, ${probabilityText(probability)} so far` : likely;
-}
-
-/** The confidence as a sentence of a verdict: of the cause, or, undecided, of the one named first. */
-export function sureSentence({ confidence, undecided }: { confidence: string; undecided: boolean }): string {
-  return `${capital(confidence)}${undecided ? ' (the first named)' : ''}.`;
 }
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -36,9 +40,39 @@ export function weightText(decibans: number): string {
   return `${weightWord(decibans)}, ${decibans > 0 ? 'for it' : 'against it'}`;
 }
 
-/** What is said of a cause for which no answer and no number speaks. */
-export const nothingOwnText = ({ sharedDb }: { readonly sharedDb: number }): string =>
-  sharedDb > 0 ? 'Nothing of its own speaks for it yet; the complaint does.' : 'Nothing speaks for it yet.';
+/** A line of the balance weighs enough to be named from here on, decibans. */
+const CARRIES_FROM_DB = 2;
+const CARRIERS_NAMED = 2;
+/** The complaint is what carries a figure that would be lower by this much without it. */
+const LEANS_FROM = 0.1;
+
+/** The one or two lines that carry a figure, and what would be left of it without what is heard. */
+export function carriedText(
+  { decibans, sharedDb }: Pick<Score, 'decibans' | 'sharedDb'>,
+  groups: readonly ReportGroup[],
+  evidence: readonly ReportEvidence[],
+): string {
+  const carriers = [
+    ...groups.map((group) => ({ weight: group.decibans, name: carrierName(group, evidence) })),
+    { weight: sharedDb, name: 'the complaint itself' },
+  ]
+    .filter(({ weight }) => weight >= CARRIES_FROM_DB)
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, CARRIERS_NAMED)
+    .map(({ name }) => name);
+  if (carriers.length === 0) return 'Nothing that was told carries it; it is only how common it is.';
+  const without = statedProbability(decibans - sharedDb);
+  const leans = statedProbability(decibans) - without >= LEANS_FROM;
+  return `It rests mostly on ${listText(carriers)}.${leans ? ` Without the complaint it would be ${probabilityText(without)}.` : ''}`;
+}
+
+/** A line of the balance by its most telling finding: a computed number, or what was answered. */
+function carrierName({ rules, title }: ReportGroup, evidence: readonly ReportEvidence[]): string {
+  const best = evidence.find(({ rule, speaks }) => speaks === 'for' && rules.includes(rule));
+  if (best?.valueLabel) return `the ${best.valueLabel}`;
+  const [fact] = best?.facts ?? [];
+  return fact === undefined ? title : `the answer on “${factSpec(fact).label}”`;
+}
 
 /** `+7.8`, `−2.0`, `0.0`: decibans with their sign, a minus as long as the plus. */
 export function signed(decibans: number): string {
@@ -62,25 +96,21 @@ export function sharedText(sharedDb: number, complaints: number): string {
 
 type Titles = (id: Cause['id']) => string;
 
-/** What is wrong, without advice. */
+/** What is wrong, without advice, in a few words. */
 export function headlineText(book: FactBook, ranking: Ranking, title: Titles): string {
-  const names = ranking.contenders.map((id) => named(title(id)));
-  if (book.answers.size === 0 && book.complaints.length === 0)
-    return 'Nothing was told yet, so no cause can be named';
+  if (book.answers.size === 0 && book.complaints.length === 0) return 'Nothing was told yet';
   if (!ranking.undecided) return title(ranking.leader);
-  if (names.length < 2) return `Not decided yet: ${names[0] ?? ''} comes first, on thin evidence`;
-  if (allProbable(ranking)) {
-    const fit = names.length === 2 ? 'both fit; one or both' : 'all fit; one or more';
-    return `Not decided yet: ${listText(names)} ${fit} may be true`;
-  }
-  if (ranking.doubts.every((doubt) => doubt === 'no-own-evidence'))
-    return `Not proven yet: ${names[0]} fits best, ${listText(names.slice(1))} ${names.length > 2 ? 'remain' : 'remains'}`;
-  return `Not decided yet: ${names.length === 2 ? 'either ' : ''}${listText(names, 'or')}`;
+  if (!allProbable(ranking)) return 'Not enough is known yet';
+  return ranking.contenders.length === 2
+    ? 'Two causes fit; one or both may be true'
+    : 'Three causes fit; one or more may be true';
 }
 
 /** Causes do not exclude each other: when every contender is probable, none is told as the alternative of another. */
 function allProbable({ contenders, causes }: Ranking): boolean {
-  return contenders.every((id) => (causes.find((r) => r.cause === id)?.probability ?? 0) >= DECIDED_FROM);
+  const probable = (id: Cause['id']): boolean =>
+    (causes.find(({ cause }) => cause === id)?.probability ?? 0) >= DECIDED_FROM;
+  return contenders.length > 1 && contenders.every(probable);
 }
 
 const DOUBT_WORDS: Readonly<Record<Doubt, string>> = {
@@ -89,15 +119,9 @@ const DOUBT_WORDS: Readonly<Record<Doubt, string>> = {
   'no-own-evidence': 'no answer or number of weight stands behind the first cause',
 };
 
-/** Why this sure and no surer. */
-export function becauseText(ranking: Ranking, title: Titles): string {
-  if (ranking.undecided)
-    return `It stays open because ${listText(ranking.doubts.map((d) => DOUBT_WORDS[d]))}.`;
-  const leader = ranking.causes[0] as Ranked;
-  const next = ranking.causes.find((r) => r.cause !== ranking.leader && r.applies);
-  const support = leader.groups.filter((g) => g.decibans > 0).length;
-  const lines = `${support === 1 ? 'One line' : plural(support, 'line')} of evidence ${support === 1 ? 'speaks' : 'speak'} for it.`;
-  return next
-    ? `${lines} The next cause, ${named(title(next.cause))}, is ${confidenceText(next.probability)}.`
-    : lines;
+/** Why nothing is decided; once it is, which cause comes next. */
+export function becauseText({ undecided, doubts, causes, leader }: Ranking, title: Titles): string {
+  if (undecided) return `It stays open because ${DOUBT_WORDS[doubts[0] ?? 'nothing-probable']}.`;
+  const next = causes.find(({ cause, applies }) => cause !== leader && applies);
+  return next ? `The next cause, ${named(title(next.cause))}, is ${confidenceText(next.probability)}.` : '';
 }

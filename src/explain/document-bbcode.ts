@@ -1,8 +1,20 @@
-/** A document in the BBCode that boards share: b, i, url, code, quote, list with [*]. No tables, no nested lists. */
-import { type Block, gaugeText, type Inline, type Item, type Line, pieces, pieceText } from './document.js';
+/** A document in the markup that boards share: b, url, code, quote, list with [*]. No tables, no nested lists. */
+import {
+  type Block,
+  figureLine,
+  gaugeText,
+  type Inline,
+  type Item,
+  type Line,
+  pieces,
+  pieceText,
+} from './document.js';
 import { padded } from './wrap.js';
 
 /** Blocks one below the other, a blank line between them. */
+export const documentBbcode = (blocks: readonly Block[]): string =>
+  `${blocks.map(blockBbcode).join('\n\n')}\n`;
+
 export function blockBbcode(block: Block): string {
   switch (block.kind) {
     case 'heading':
@@ -17,7 +29,7 @@ export function blockBbcode(block: Block): string {
       return block.rows.map(([label, line]) => pairBbcode(label, line)).join('\n');
     case 'code':
       return `[code]${inert(block.text)}[/code]`;
-    case 'bars':
+    case 'meters':
       return listBbcode(
         block.rows.map((row) => `${inert(row.label)}: ${inert(row.value)}`),
         true,
@@ -26,14 +38,35 @@ export function blockBbcode(block: Block): string {
       return inert(gaugeText(block.bar));
     case 'quote':
       return `[quote]${inert(block.text)}[/quote]`;
+    case 'note':
+      return `[quote]${inert(block.markdown)}[/quote]`;
+    case 'caution':
+      return lineBbcode([{ strong: 'Caution:' }, ` ${block.texts.join(' ')}`]);
+    case 'callout':
+      return `[b]${inert(block.label)}:[/b]\n${block.blocks.map(blockBbcode).join('\n')}`;
+    case 'details':
+      return `[b]${inert(block.summary)}[/b]\n\n${block.blocks.map(blockBbcode).join('\n\n')}`;
+    case 'figure':
+      return lineBbcode(figureLine(block.chart));
   }
 }
 
 const listBbcode = (items: readonly string[], ordered: boolean): string =>
   `[list${ordered ? '=1' : ''}]\n${items.map((item) => `[*]${item}`).join('\n')}\n[/list]`;
 
+/** What belongs to an item follows on lines of its own; a list in a list becomes numbered or dashed lines. */
 function itemBbcode(item: Item): string {
-  return [item.line, ...(item.below ?? [])].map(lineBbcode).join('\n');
+  return [lineBbcode(item.line), ...(item.below ?? []).flatMap(insideBbcode)].join('\n');
+}
+
+function insideBbcode(block: Block): string[] {
+  if (block.kind === 'details')
+    return [`[b]${inert(block.summary)}[/b]`, ...block.blocks.flatMap(insideBbcode)];
+  if (block.kind !== 'list') return [blockBbcode(block)];
+  return block.items.flatMap((item, i) => [
+    `${block.style === 'bullet' ? '–' : `${i + 1}.`} ${lineBbcode(item.line)}`,
+    ...(item.below ?? []).flatMap(insideBbcode),
+  ]);
 }
 
 const pairBbcode = (label: string, line: Line): string =>

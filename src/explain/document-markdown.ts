@@ -1,12 +1,25 @@
 /** A document as Markdown that common forges render alike. Every string is escaped: no markup, HTML or link gets through. */
-import { type Block, gaugeText, type Inline, type Item, type Line, pieces, pieceText } from './document.js';
+import {
+  type Block,
+  figureLine,
+  gaugeText,
+  type Inline,
+  type Item,
+  type Line,
+  type ListStyle,
+  pieces,
+  pieceText,
+} from './document.js';
 
 /** Where a link to another page leads; undefined shows its text alone. */
 export type PageLink = (page: string) => string | undefined;
 
 export function documentMarkdown(blocks: readonly Block[], linkTo: PageLink = () => undefined): string {
-  return `${blocks.map((block) => blockMarkdown(block, linkTo)).join('\n\n')}\n`;
+  return `${blocksMarkdown(blocks, linkTo)}\n`;
 }
+
+const blocksMarkdown = (blocks: readonly Block[], linkTo: PageLink): string =>
+  blocks.map((block) => blockMarkdown(block, linkTo)).join('\n\n');
 
 function blockMarkdown(block: Block, linkTo: PageLink): string {
   const line = (each: Line): string => lineMarkdown(each, linkTo);
@@ -16,14 +29,16 @@ function blockMarkdown(block: Block, linkTo: PageLink): string {
     case 'paragraph':
       return line(block.line);
     case 'list':
-      return block.items.map((item, i) => itemMarkdown(item, i, block.style, line)).join('\n');
+      return block.items
+        .map((item, i) => itemMarkdown(item, i + (block.from ?? 1), block.style, linkTo))
+        .join('\n');
     case 'table':
       return tableMarkdown(block.head, block.rows);
     case 'pairs':
       return block.rows.map(([label, value]) => pairMarkdown(label, line(value))).join('\n');
     case 'code':
       return codeBlock(block.text);
-    case 'bars':
+    case 'meters':
       return tableMarkdown(
         ['', 'cause', 'how sure'],
         block.rows.map((row, i) => [`${i + 1}`, row.label, row.value]),
@@ -31,12 +46,25 @@ function blockMarkdown(block: Block, linkTo: PageLink): string {
     case 'gauge':
       return `- ${escaped(gaugeText(block.bar))}`;
     case 'quote':
-      return block.text
-        .split('\n')
-        .map((each) => `> ${escaped(each)}`)
-        .join('\n');
+      return quoteMarkdown(block.text);
+    case 'note':
+      return quoteMarkdown(block.markdown);
+    case 'caution':
+      return line([{ strong: 'Caution:' }, ` ${block.texts.join(' ')}`]);
+    case 'callout':
+      return `${strong(`${block.label}:`)}\n\n${blocksMarkdown(block.blocks, linkTo)}`;
+    case 'details':
+      return `${strong(block.summary)}\n\n${blocksMarkdown(block.blocks, linkTo)}`;
+    case 'figure':
+      return line(figureLine(block.chart));
   }
 }
+
+const quoteMarkdown = (text: string): string =>
+  text
+    .split('\n')
+    .map((each) => `> ${escaped(each)}`)
+    .join('\n');
 
 function lineMarkdown(line: Line, linkTo: PageLink): string {
   return pieces(line)
@@ -49,7 +77,7 @@ function pieceMarkdown(piece: Inline, linkTo: PageLink, first: boolean): string 
   if (typeof piece === 'string') return first ? escaped(text) : escapedInside(text);
   if ('strong' in piece) return text === '' ? '' : strong(text);
   if ('code' in piece) return codeSpan(text);
-  const target = linkTo(piece.page);
+  const target = 'page' in piece ? linkTo(piece.page) : undefined;
   return target === undefined ? escaped(text) : `[${escapedInside(text)}](${target})`;
 }
 
@@ -59,16 +87,15 @@ function strong(text: string): string {
   return `${before}**${escapedInside(inner)}**${after}`;
 }
 
-function itemMarkdown(
-  item: Item,
-  index: number,
-  style: 'bullet' | 'number' | 'check',
-  line: (l: Line) => string,
-): string {
-  const mark = style === 'number' ? `${index + 1}. ` : style === 'check' ? '- [ ] ' : '- ';
+/** What belongs to an item is indented to its text: only so do forges keep it inside the list. */
+function itemMarkdown(item: Item, number: number, style: ListStyle, linkTo: PageLink): string {
+  const mark = style === 'number' ? `${number}. ` : style === 'check' ? '- [ ] ' : '- ';
   const indent = ' '.repeat(style === 'number' ? mark.length : 2);
-  const below = (item.below ?? []).map((each) => `\n${indent}- ${line(each)}`).join('');
-  return `${mark}${line(item.line)}${below}`;
+  const below = (item.below ?? []).map((block) => {
+    const gap = block.kind === 'list' ? '\n' : '\n\n';
+    return gap + blockMarkdown(block, linkTo).replace(/^(?=.)/gm, indent);
+  });
+  return mark + lineMarkdown(item.line, linkTo) + below.join('');
 }
 
 const pairMarkdown = (label: string, value: string): string =>

@@ -2,11 +2,14 @@
 import pc from 'picocolors';
 import {
   type Block,
+  figureLine,
   gaugeText,
   type Inline,
   type Item,
   type Line,
+  type ListStyle,
   lineText,
+  type Meter,
   pieces,
   pieceText,
 } from './document.js';
@@ -23,21 +26,26 @@ interface Pen {
 export function documentText(blocks: readonly Block[], options: TextOptions): string {
   const colors = pc.createColors(options.color);
   const pen: Pen = { options, bold: colors.bold, dim: colors.dim };
-  const out: string[] = [];
-  blocks.forEach((block, i) => {
-    const before = blocks[i - 1];
-    const tight = before !== undefined && isTight(before, block);
-    if (i > 0 && !tight) out.push('');
-    out.push(...blockLines(block, pen));
-  });
-  return `${out.map((line) => line.trimEnd()).join('\n')}\n`;
+  return `${apart(blocks, pen)
+    .map((line) => line.trimEnd())
+    .join('\n')}\n`;
 }
 
-/** Headings stand right above what they head, gauges right below what they show. */
+/** Blocks below each other, a blank line between those that do not belong together. */
+const apart = (blocks: readonly Block[], pen: Pen): string[] =>
+  blocks.flatMap((block, i) => {
+    const before = blocks[i - 1];
+    const gap = before === undefined || isTight(before, block) ? [] : [''];
+    return [...gap, ...blockLines(block, pen)];
+  });
+
+/** Headings stand right above what they head, gauges and cautions right below what they belong to. */
 const isTight = (before: Block, block: Block): boolean =>
   (before.kind === 'heading' && before.level > 1) ||
-  (before.kind === 'paragraph' && block.kind === 'pairs') ||
+  (before.kind === 'paragraph' &&
+    (block.kind === 'pairs' || block.kind === 'list' || block.kind === 'code')) ||
   block.kind === 'gauge' ||
+  block.kind === 'caution' ||
   (before.kind === 'pairs' && block.kind === 'pairs');
 
 function blockLines(block: Block, pen: Pen): string[] {
@@ -46,22 +54,39 @@ function blockLines(block: Block, pen: Pen): string[] {
     case 'heading':
       return headingLines(block.text, block.level, pen);
     case 'paragraph':
-      return wrapped(styled(block.line, pen), width).map((line) => line);
+      return wrapped(styled(block.line, pen), width);
     case 'list':
-      return block.items.flatMap((item, i) => itemLines(item, i, block.style, pen));
+      return block.items.flatMap((item, i) => itemLines(item, i + (block.from ?? 1), block.style, pen));
     case 'table':
       return tableLines(block.head, block.rows, pen);
     case 'pairs':
       return pairLines(block.rows, pen);
     case 'code':
+      // Never wrapped: a command is copied as it stands.
       return block.text.split('\n').map((line) => `  ${line}`);
-    case 'bars':
-      return block.rows.flatMap((row, i) => barLines(row, i, pen));
+    case 'meters':
+      return block.rows.flatMap((row, i) => meterLines(row, i, pen));
     case 'gauge':
       return gaugeLines(block.bar, pen);
     case 'quote':
       return quoteLines(block.text, pen);
+    case 'note':
+      return quoteLines(block.markdown, pen);
+    case 'caution':
+      return wrapped(styled([{ strong: 'Caution:' }, ` ${block.texts.join(' ')}`], pen), width);
+    case 'callout':
+      return [...wrapped(pen.bold(`${block.label}:`), width), ...nested(block.blocks, '  ', pen)];
+    case 'details':
+      return [...headingLines(block.summary, 3, pen), ...apart(block.blocks, pen)];
+    case 'figure':
+      return wrapped(styled(figureLine(block.chart), pen), width);
   }
+}
+
+/** Blocks below an item, close together and indented. */
+function nested(blocks: readonly Block[], indent: string, pen: Pen): string[] {
+  const inner = { ...pen, options: { ...pen.options, width: pen.options.width - widthOf(indent) } };
+  return blocks.flatMap((block) => blockLines(block, inner)).map((line) => indent + line);
 }
 
 /** A rule on the left; in quotation marks where nothing is drawn. */
@@ -113,20 +138,16 @@ function plainFor(text: string, pen: Pen): string {
   return pen.options.ascii ? text.replace(/[“”’°–—−…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : text;
 }
 
-function itemLines(item: Item, index: number, style: 'bullet' | 'number' | 'check', pen: Pen): string[] {
-  const mark = markOf(index, style, pen);
-  const below = (item.below ?? []).flatMap((line) => {
-    const indent = ' '.repeat(widthOf(mark));
-    return hanging(indent, styled(line, pen), pen.options.width);
-  });
-  return [...hanging(mark, styled(item.line, pen), pen.options.width), ...below];
+function itemLines(item: Item, number: number, style: ListStyle, pen: Pen): string[] {
+  const mark = markOf(number, style, pen);
+  const first = hanging(mark, styled(item.line, pen), pen.options.width);
+  return [...first, ...nested(item.below ?? [], ' '.repeat(widthOf(mark)), pen)];
 }
 
-function markOf(index: number, style: 'bullet' | 'number' | 'check', pen: Pen): string {
+function markOf(number: number, style: ListStyle, pen: Pen): string {
   const { accessible } = pen.options;
   if (style === 'bullet') return accessible ? '  ' : '  - ';
-  if (style === 'number' || accessible) return `  ${index + 1}. `;
-  return `  [ ] ${index + 1}. `;
+  return `  ${style === 'check' && !accessible ? '[ ] ' : ''}${number}. `;
 }
 
 /** Columns two spaces apart; where they do not fit, or on request, each row as lines of `label: value`. */
@@ -154,7 +175,9 @@ const LABEL_WIDTH = 10;
 
 function pairLines(rows: readonly (readonly [string, Line])[], pen: Pen): string[] {
   if (pen.options.accessible)
-    return rows.flatMap(([label, value]) => wrapped(`${label}: ${lineText(value)}`, pen.options.width));
+    return rows.flatMap(([label, value]) =>
+      wrapped(label === '' ? lineText(value) : `${label}: ${lineText(value)}`, pen.options.width),
+    );
   const widest = Math.min(LABEL_WIDTH, Math.max(...rows.map(([label]) => widthOf(label))));
   return rows.flatMap(([label, value]) => {
     const fits = widthOf(label) <= widest;
@@ -166,14 +189,13 @@ function pairLines(rows: readonly (readonly [string, Line])[], pen: Pen): string
 }
 
 const BAR_WIDTH = 12;
-function barLines(row: { share: number; label: string; value: string }, index: number, pen: Pen): string[] {
+function meterLines({ share, label, value }: Meter, index: number, pen: Pen): string[] {
   const { accessible, ascii, width } = pen.options;
-  if (accessible) return wrapped(`${index + 1}. ${row.label}: ${row.value}`, width);
-  const full = Math.round(Math.min(1, Math.max(0, row.share)) * BAR_WIDTH);
+  if (accessible) return wrapped(`${index + 1}. ${label}: ${value}`, width);
+  const full = Math.round(Math.min(1, Math.max(0, share)) * BAR_WIDTH);
   const [on, off] = ascii ? ['#', '.'] : ['█', '░'];
   const bar = on.repeat(full) + off.repeat(BAR_WIDTH - full);
-  const number = `${index + 1}.`.padStart(4);
-  return hanging(`${number} ${bar}  `, plainFor(`${row.label}: ${row.value}`, pen), width);
+  return hanging(`${`${index + 1}.`.padStart(4)} ${bar}  `, plainFor(`${label}: ${value}`, pen), width);
 }
 
 /** Columns of one of the three segments of a range bar, on a terminal as wide as most and on a narrow one. */

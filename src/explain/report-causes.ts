@@ -2,6 +2,7 @@
 
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Audit } from '../reasoning/audit.js';
+import { curesWord } from '../reasoning/plan.js';
 import type { Ranked, Ranking } from '../reasoning/rank.js';
 import { GATE_GROUP, type GroupLine, TRIED_GROUP } from '../reasoning/score.js';
 import { confirmed } from '../reasoning/suspects.js';
@@ -10,7 +11,7 @@ import type { Cause, Confirm, Kinship, Remedy } from '../rules/cause.js';
 import { SEVERITIES } from '../rules/cause.js';
 import { CAUTIONS } from '../rules/cautions.js';
 import { verdictOf } from '../rules/plain.js';
-import { confidenceText, priorText, sharedText, verdictText } from './confidence.js';
+import { carriedText, confidenceText, priorText, sharedText, verdictText } from './confidence.js';
 import { reportEvidence } from './report-evidence.js';
 import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
@@ -42,6 +43,7 @@ function reportCause(audit: Audit, cause: Cause, ranked: Ranked): ReportCause {
     book.units,
     ranking.temperature,
   );
+  const groups = ranked.groups.map((line) => reportGroup(cause, line));
   return {
     id: cause.id,
     title: capital(cause.title),
@@ -55,10 +57,11 @@ function reportCause(audit: Audit, cause: Cause, ranked: Ranked): ReportCause {
     verdictText: verdictText(ranked.verdict),
     severityText: SEVERITIES[cause.severity],
     story: cause.story,
-    notWhen: cause.notWhen,
+    because: evidence.find(({ speaks }) => speaks === 'for')?.because ?? '',
+    carriedBy: carriedText(ranked, groups, evidence),
     priorDb: ranked.priorDb,
     priorText: priorText(ranked.priorDb),
-    groups: ranked.groups.map((line) => reportGroup(cause, line)),
+    groups,
     sharedDb: ranked.sharedDb,
     sharedText: sharedText(ranked.sharedDb, book.complaints.length + book.absentComplaints.length),
     open: [...new Set(evidence.flatMap((item) => item.open))],
@@ -127,7 +130,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
       cautions: remedy.cautions.map((id) => CAUTIONS[id]),
       cautionIds: remedy.cautions,
       reversible: remedy.reversible,
-      cures: remedy.cures,
+      helps: curesWord(remedy.cures),
       effort: effortText(remedy.minutes, remedy.cost, remedy.reversible),
       tried: isTried(book, cause, remedy),
       maybe: suits === 'unknown',

@@ -12,6 +12,7 @@ import type {
   ReportEvidence,
   ReportSeat,
   ReportUnknown,
+  SeatsAssumed,
 } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
 import { factText, gateText, listText, named, sentence } from './words.js';
@@ -138,6 +139,17 @@ export function reportSeats({ view }: Audit): ReportSeat[] {
       phantomPullDeg: numberOrNull(result.phantomPullDeg),
     };
   });
+}
+
+/** What the numbers of the seats rest on that nobody told, as labels. */
+export function seatsAssumed({ view, book }: Audit): SeatsAssumed {
+  const labels = (ids: readonly FactId[]): string[] => ids.map((id) => factSpec(id).label);
+  return {
+    azimuthDeg: labels(seatsOf(book).assumed),
+    dipDb: labels(view.read('layoutDipDb').assumed),
+    speechLossDb: labels(view.read('layoutSpeechLossDb').assumed),
+    centerMinusMainsMs: labels(view.read('delayErrorMs').assumed),
+  };
 }
 
 /** Causes told in one line: checked and fine, not applicable, not to be judged. */

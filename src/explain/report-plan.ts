@@ -2,15 +2,42 @@
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import type { Next } from '../reasoning/next.js';
 import type { Plan, PlanStep } from '../reasoning/plan.js';
+import { DECIDED_FROM } from '../reasoning/rank.js';
 import type { CauseId } from '../rules/cause.js';
-import type { Report, ReportCause, ReportNext, ReportStep } from './report-types.js';
+import type { ReportCause, ReportNext, ReportSeparator, ReportStep } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
-import { capital, effortText, listText, named } from './words.js';
+import { capital, effortText, minutesText, named } from './words.js';
 
-/** Steps in the order of the plan. */
-export function reportPlan({ steps }: Plan, causes: readonly ReportCause[]): ReportStep[] {
+/**
+ * Steps in the order of the plan. While nothing is decided, what tells the candidates apart comes first. Nothing is
+ * changed for a cause below an even chance then, and nothing is ever bought for one.
+ */
+export function reportPlan(
+  { steps }: Plan,
+  causes: readonly ReportCause[],
+  separators: readonly ReportSeparator[] = [],
+  undecided = false,
+): ReportStep[] {
   const byId = new Map(causes.map((cause) => [cause.id, cause]));
-  return steps.flatMap((step) => reportStep(step, byId) ?? []);
+  const [apart] = separators;
+  const first: PlanStep[] = apart
+    ? [
+        {
+          kind: apart.kind,
+          id: apart.fact,
+          cause: apart.causes[0],
+          minutes: apart.minutes,
+          because: apart.text,
+        },
+      ]
+    : [];
+  const rest = steps.filter(({ kind, id }) => kind === 'remedy' || id !== apart?.fact);
+  return [...first, ...rest]
+    .flatMap((step) => reportStep(step, byId) ?? [])
+    .filter(({ kind, cause, cost }) => {
+      const likely = (byId.get(cause)?.probability ?? 0) >= DECIDED_FROM;
+      return kind !== 'remedy' || likely || (!undecided && cost === 'free');
+    });
 }
 
 function reportStep(step: PlanStep, causes: ReadonlyMap<CauseId, ReportCause>): ReportStep | undefined {
@@ -26,8 +53,8 @@ function reportStep(step: PlanStep, causes: ReadonlyMap<CauseId, ReportCause>): 
   if (step.kind === 'remedy') {
     const remedy = cause?.remedies.find((each) => each.id === step.id);
     if (!remedy) return undefined;
-    const { title, steps, cost, effort, expect, verify, cautions } = remedy;
-    return { ...own, title, causeTitle, steps, cost, effort, expect, verify, cautions };
+    const { title, steps, cost, effort, helps, expect, verify, cautions } = remedy;
+    return { ...own, title, causeTitle, steps, cost, effort, helps, expect, verify, cautions };
   }
   if (!isFactId(step.id)) return undefined;
   const spec = factSpec(step.id);
@@ -38,7 +65,8 @@ function reportStep(step: PlanStep, causes: ReadonlyMap<CauseId, ReportCause>): 
     causeTitle,
     steps: spec.findOut,
     cost: 'free',
-    effort: effortText(spec.minutes, 'free'),
+    effort: step.kind === 'question' ? minutesText(spec.minutes) : effortText(spec.minutes, 'free'),
+    helps: null,
     expect: step.kind === 'test' && confirm ? expectation(causeTitle, confirm.outcomes) : '',
     verify: '',
     cautions: stepCautions(step.id),
@@ -60,12 +88,6 @@ export function reportNext(next: Next): ReportNext {
 /** Every caution of the plan once, in the order of the steps. */
 export function cautionsOf(plan: readonly ReportStep[]): string[] {
   return [...new Set(plan.flatMap((step) => step.cautions))];
-}
-
-/** A case does not tell whether an answer is older than the remedy that was tried, so the reader has to. */
-export function askAgainLines({ askAgain }: Pick<Report, 'askAgain'>): string[] {
-  const labels = listText(askAgain.map(({ label }) => label));
-  return askAgain.length > 0 ? [`Ask again what was answered before the change: ${labels}.`] : [];
 }
 
 /** What to do first, as one line. */

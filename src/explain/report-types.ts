@@ -43,8 +43,12 @@ export interface Report {
   readonly told: readonly ReportTold[];
   /** Complaints asked about and not heard. */
   readonly notHeard: readonly { readonly id: ComplaintId; readonly title: string }[];
-  /** Remedies carried out already, as titles. */
-  readonly tried: readonly string[];
+  /** What was done, and what it did, in the order told. */
+  readonly trials: readonly ReportTrial[];
+  /** The trouble is gone: what settled it, empty when that was not told; null while it is not gone. */
+  readonly solvedBy: readonly string[] | null;
+  /** Labels of the values taken as usual behind each column of the seats. */
+  readonly seatsAssumed: SeatsAssumed;
   readonly next: ReportNext;
   readonly planMinutes: { readonly thisOrder: number; readonly checklist: number };
   /** Answers that a remedy already tried may have changed. */
@@ -91,10 +95,15 @@ export interface ReportSeparator {
   readonly kind: 'question' | 'test';
   readonly fact: FactId;
   readonly label: string;
-  readonly causes: readonly [CauseId, CauseId];
+  readonly causes: readonly [CauseId, ...CauseId[]];
   readonly minutes: number;
-  /** "… tells A and B apart (5 minutes)". */
+  /** "It tells A and B apart." */
   readonly text: string;
+  /** The question, or the name of the home test. */
+  readonly title: string;
+  /** How it is done, in one paragraph. */
+  readonly how: string;
+  readonly cautions: readonly string[];
 }
 
 export interface ReportCause {
@@ -117,7 +126,10 @@ export interface ReportCause {
   readonly severityText: string;
   /** What happens and what the owner hears. */
   readonly story: string;
-  readonly notWhen: string;
+  /** Why its most telling finding counts; empty where nothing speaks for it. */
+  readonly because: string;
+  /** The one or two things that carry the figure. */
+  readonly carriedBy: string;
   readonly priorDb: number;
   /** The prior in words: "before anything was told: unlikely, about 10%". */
   readonly priorText: string;
@@ -208,14 +220,24 @@ export interface ReportRemedy {
   // for renderers
   readonly cautionIds: readonly CautionId[];
   readonly reversible: boolean;
-  /** How often it cures the cause if that is the cause, 0 to 1. */
-  readonly cures: number;
-  /** "5 minutes, free, can be undone" */
+  /** How often it puts the cause right if that is the cause. */
+  readonly helps: Helps;
+  /** "5 minutes, free" */
   readonly effort: string;
   readonly tried: boolean;
   /** Its condition is not settled yet. */
   readonly maybe: boolean;
 }
+
+export interface ReportTrial {
+  /** What was done: "center turned up". */
+  readonly title: string;
+  /** "Center turned up: no change" */
+  readonly text: string;
+}
+
+/** Chances of a cure are judgment: no finer than a word. */
+export type Helps = 'often' | 'sometimes' | 'rarely';
 
 export interface ReportConfirm {
   readonly test: FactId;
@@ -245,6 +267,8 @@ export interface ReportStep {
   readonly cost: Cost;
   /** "2 minutes, free" */
   readonly effort: string;
+  /** null for questions and tests. */
+  readonly helps: Helps | null;
   /** Empty for questions. */
   readonly expect: string;
   readonly verify: string;
@@ -271,6 +295,10 @@ export interface ReportSeat {
   readonly phantomPullDeg: number | null;
 }
 
+export type SeatsAssumed = Readonly<
+  Partial<Record<'azimuthDeg' | 'dipDb' | 'speechLossDb' | 'centerMinusMainsMs', readonly string[]>>
+>;
+
 export interface ReportComplaint {
   readonly id: ComplaintId;
   /** Chance that nothing listed explains it. */
@@ -288,6 +316,8 @@ export interface SeamlessSwitch {
 
   // for renderers
   readonly summary: string;
+  /** Music or an upmix is at stake, so the test belongs to the answer. */
+  readonly atStake: boolean;
   readonly checks: readonly {
     readonly id: string;
     readonly text: string;

@@ -7,63 +7,75 @@ import type { CauseId } from '../rules/cause.js';
 import { becauseText, confidenceText, headlineText } from './confidence.js';
 import { firstText } from './report-plan.js';
 import type { ReportCause, ReportSeparator, ReportStep, ReportVerdict } from './report-types.js';
-import { capital, minutesText, named } from './words.js';
+import { stepCautions } from './step-cautions.js';
+import { capital, listText, named } from './words.js';
 
-/** So many ways to tell each pair of contenders apart. */
-const PER_PAIR = 2;
+/** So many ways to tell the contenders apart are kept. */
+const MOST_SEPARATORS = 3;
 
 export function reportVerdict(
-  audit: Audit,
+  { ranking, book }: Audit,
   causes: readonly ReportCause[],
   plan: readonly ReportStep[],
+  separatedBy: readonly ReportSeparator[],
+  solvedBy: readonly string[] | null,
 ): ReportVerdict {
-  const { ranking, book } = audit;
   const byId = new Map(causes.map((cause) => [cause.id, cause]));
   const title = (id: CauseId): string => byId.get(id)?.title ?? id;
-  const leader = byId.get(ranking.leader);
   return {
-    headline: headlineText(book, ranking, title),
-    confidence: leader ? leader.confidence : confidenceText(0),
+    headline: solvedBy ? solvedText(solvedBy) : headlineText(book, ranking, title),
+    confidence: byId.get(ranking.leader)?.confidence ?? confidenceText(0),
     leader: ranking.leader,
     undecided: ranking.undecided,
     because: becauseText(ranking, title),
-    first: firstText(plan),
+    first: solvedBy ? null : firstText(plan),
     contenders: ranking.contenders.flatMap((id) => {
       const cause = byId.get(id);
       return cause
         ? [{ id, title: cause.title, probability: cause.probability, confidence: cause.confidence }]
         : [];
     }),
-    separatedBy: ranking.undecided ? separatedBy(audit, title) : [],
+    separatedBy,
   };
 }
 
-function separatedBy(audit: Audit, title: (id: CauseId) => string): ReportSeparator[] {
+/** The state of today leads every headline. */
+const solvedText = (by: readonly string[]): string =>
+  by.length === 0 ? 'Solved' : `Solved: ${listText(by)}`;
+
+/** What tells the first contender from most of the others, then most for the minute; nothing once it is decided. */
+export function separatorsOf(audit: Audit, causes: readonly ReportCause[]): ReportSeparator[] {
   const [leader, ...others] = audit.ranking.contenders;
-  if (leader === undefined) return [];
-  const seen = new Set<string>();
-  return others.flatMap((other) =>
-    separators(audit, leader, other)
-      .filter(({ fact }) => !seen.has(fact))
-      .slice(0, PER_PAIR)
-      .map(({ fact, minutes }): ReportSeparator => {
-        seen.add(fact);
-        const kind = isTest(fact) ? 'test' : 'question';
-        const { label, ask } = factSpec(fact);
-        const what = kind === 'test' ? `Home test: ${label}` : `Question: ${ask}`;
-        return {
-          kind,
-          fact,
-          label,
-          causes: [leader, other],
-          minutes,
-          text: capital(
-            `${what} It tells ${named(title(leader))} and ${named(title(other))} apart (${minutesText(minutes)}).`.replace(
-              `${label} It`,
-              `${label}. It`,
-            ),
-          ),
-        };
-      }),
-  );
+  if (leader === undefined || !audit.ranking.undecided) return [];
+  const title = (id: CauseId): string => named(causes.find((cause) => cause.id === id)?.title ?? id);
+  const found = new Map<ReportSeparator['fact'], { readonly from: CauseId[]; rate: number }>();
+  for (const other of others) {
+    for (const { fact, minutes, expectedDb } of separators(audit, leader, other)) {
+      const entry = found.get(fact) ?? { from: [], rate: 0 };
+      entry.from.push(other);
+      entry.rate += expectedDb / minutes;
+      found.set(fact, entry);
+    }
+  }
+  return [...found]
+    .sort(([, a], [, b]) => b.from.length - a.from.length || b.rate - a.rate)
+    .slice(0, MOST_SEPARATORS)
+    .map(([fact, { from }]): ReportSeparator => {
+      const { label, ask, minutes, findOut } = factSpec(fact);
+      const kind = isTest(fact) ? 'test' : 'question';
+      return {
+        kind,
+        fact,
+        label,
+        causes: [leader, ...from],
+        minutes,
+        text:
+          from.length === others.length
+            ? 'It tells the candidates apart.'
+            : `It tells ${listText([leader, ...from].map(title))} apart.`,
+        title: kind === 'test' ? capital(label) : ask,
+        how: findOut.join(' '),
+        cautions: stepCautions(fact),
+      };
+    });
 }

@@ -1,6 +1,6 @@
 /** From an audit to the report: plain JSON, the only input of the renderers. */
 
-import { actSpec, isActId } from '../facts/acts.js';
+import { actSpec, isActId, OUTCOMES, type Trial } from '../facts/acts.js';
 import type { UnitSystem } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
@@ -13,16 +13,23 @@ import { probabilityText } from '../reasoning/decibans.js';
 import { next } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import { remedyId } from '../reasoning/tried.js';
-import { type Cause, SEVERITIES } from '../rules/cause.js';
+import { SEVERITIES } from '../rules/cause.js';
 import { SOURCES, type SourceId } from '../rules/sources.js';
 import { glossaryFor } from './glossary.js';
 import { reportCauses } from './report-causes.js';
-import { asides, reportAssumed, reportSeats, reportUnknown } from './report-open.js';
+import { asides, reportAssumed, reportSeats, reportUnknown, seatsAssumed } from './report-open.js';
 import { cautionsOf, reportNext, reportPlan } from './report-plan.js';
-import type { Report, ReportCause, ReportComplaint, ReportSource, ReportTold } from './report-types.js';
-import { reportVerdict } from './report-verdict.js';
+import type {
+  Report,
+  ReportCause,
+  ReportComplaint,
+  ReportSource,
+  ReportTold,
+  ReportTrial,
+} from './report-types.js';
+import { reportVerdict, separatorsOf } from './report-verdict.js';
 import { seamlessSwitch } from './seamless.js';
-import { factText, howText, markText } from './words.js';
+import { capital, factText, howText, markText } from './words.js';
 
 export interface ReportOptions {
   /** Unit system of the words; that of the case when left out. */
@@ -35,12 +42,14 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
   const proposed = next(audit);
   const planned = plan(audit, {}, proposed);
   const causes = reportCauses(audit);
-  const steps = reportPlan(planned, causes);
+  const separators = separatorsOf(audit, causes);
+  const steps = reportPlan(planned, causes, separators, ranking.undecided);
+  const solvedBy = settledBy(audit);
   const shown = causes.filter((cause) => cause.place !== 'aside');
   return {
     format: 'center-audit/report',
     version: 1,
-    verdict: reportVerdict(audit, causes, steps),
+    verdict: reportVerdict(audit, causes, steps, separators, solvedBy),
     causes,
     plan: steps,
     seats: reportSeats(audit).map((seat) => ({ ...seat, name: plainLine(seat.name) })),
@@ -57,7 +66,9 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
     units: book.units,
     told: reportTold(audit),
     notHeard: book.absentComplaints.map((id) => ({ id, title: COMPLAINTS[id].title })),
-    tried: triedTitles(audit),
+    trials: reportTrials(audit),
+    solvedBy,
+    seatsAssumed: seatsAssumed(audit),
     next: reportNext(proposed),
     planMinutes: { thisOrder: planned.minutes, checklist: planned.checklistMinutes },
     askAgain: planned.askAgain.map((fact) => ({ fact, label: factSpec(fact).label })),
@@ -100,11 +111,29 @@ function reportTold({ book }: Audit): ReportTold[] {
   });
 }
 
-function triedTitles({ book, causes }: Audit): string[] {
-  const titles = new Map<string, string>(
-    causes.flatMap((cause: Cause) => cause.remedies.map((remedy) => [remedyId(cause, remedy), remedy.title])),
+type Titled = Pick<Audit, 'book' | 'causes'>;
+
+function reportTrials(audit: Titled): ReportTrial[] {
+  return audit.book.trials.map((trial) => {
+    const title = trialTitle(audit, trial);
+    return { title, text: `${capital(title)}: ${OUTCOMES[trial.outcome]}` };
+  });
+}
+
+/** What settled the trouble and still stands; null while it is not gone. */
+function settledBy(audit: Titled): readonly string[] | null {
+  const { trials, solved } = audit.book;
+  const cures = trials.filter(({ outcome, stays }) => outcome === 'gone' && stays === true);
+  const isSolved = solved ?? cures.length > 0;
+  return isSolved ? cures.map((trial) => trialTitle(audit, trial)) : null;
+}
+
+function trialTitle({ causes }: Titled, { act }: Trial): string {
+  if (isActId(act)) return actSpec(act).done;
+  const remedies = causes.flatMap((cause) => cause.remedies.map((remedy) => ({ cause, remedy })));
+  return (
+    remedies.find(({ cause, remedy }) => remedyId(cause, remedy) === act)?.remedy.title ?? plainLine(act)
   );
-  return book.trials.map(({ act }) => titles.get(act) ?? (isActId(act) ? actSpec(act).done : plainLine(act)));
 }
 
 /** Sources of everything that is told in full, each once. */

@@ -96,10 +96,17 @@ export function seamlessSwitch(view: View, units: UnitSystem): SeamlessSwitch {
   return {
     passes,
     steps: STEPS,
+    atStake: isAtStake(view),
     summary: summaryOf(passes, failing, open.length),
     checks: checks.map(({ fails: _, ...check }) => check),
     note: NOTE,
   };
+}
+
+/** Music in two channels is played, or an upmix is part of what was told. */
+function isAtStake(view: View): boolean {
+  const use = view.read('upmixUse').value;
+  return view.read('playedContent').value === 'two-channel-music' || use === 'on' || use === 'sometimes';
 }
 
 function summaryOf(

@@ -1,14 +1,18 @@
 /** The table of seats in words: what each place hears. A column without any value is left out and said so. */
-import type { Report, ReportSeat } from './report-types.js';
-import { listText, quantityText } from './words.js';
+import type { Report, ReportSeat, SeatsAssumed } from './report-types.js';
+import { capital, listText, quantityText } from './words.js';
 
 export interface SeatTable {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
-  readonly notes: readonly string[];
+  /** What the marked columns rest on that nobody told. */
+  readonly marks: readonly string[];
+  /** Columns that could not be computed. */
+  readonly missing: readonly string[];
 }
 
 interface Column {
+  readonly of: keyof SeatsAssumed;
   readonly head: string;
   /** What the column would need. */
   readonly needs: string;
@@ -17,11 +21,13 @@ interface Column {
 
 const COLUMNS: readonly Column[] = [
   {
+    of: 'azimuthDeg',
     head: 'angle',
     needs: 'the angle',
     cell: ({ azimuthDeg }) => (azimuthDeg === null ? null : angleText(azimuthDeg)),
   },
   {
+    of: 'dipDb',
     head: 'voice dip',
     needs: 'the dip of the driver layout',
     cell: ({ dipDb, dipHz }) =>
@@ -30,11 +36,13 @@ const COLUMNS: readonly Column[] = [
         : `${quantityText(dipDb, 'dB', 'metric')}${dipHz === null ? '' : ` at ${quantityText(dipHz, 'Hz', 'metric')}`}`,
   },
   {
+    of: 'speechLossDb',
     head: 'speech lost',
     needs: 'the speech lost',
     cell: ({ speechLossDb }) => (speechLossDb === null ? null : quantityText(speechLossDb, 'dB', 'metric')),
   },
   {
+    of: 'centerMinusMainsMs',
     head: 'center arrives',
     needs: 'the arrival of the center',
     cell: ({ centerMinusMainsMs }) => (centerMinusMainsMs === null ? null : arrivalText(centerMinusMainsMs)),
@@ -56,15 +64,24 @@ export function arrivalText(centerMinusMainsMs: number): string {
   return `${quantityText(Math.abs(centerMinusMainsMs), 'ms', 'metric')} ${late ? 'late' : 'early'}`;
 }
 
-export function seatTable({ seats }: Pick<Report, 'seats'>): SeatTable {
-  const known = COLUMNS.filter((column) => seats.some((seat) => column.cell(seat) !== null));
-  const missing = COLUMNS.filter((column) => !known.includes(column)).map((column) => column.needs);
+/** Beside the head of a column that rests on values nobody told. */
+const MARK = '*';
+
+export function seatTable({
+  seats,
+  seatsAssumed = {},
+}: Pick<Report, 'seats'> & Partial<Pick<Report, 'seatsAssumed'>>): SeatTable {
+  const known = COLUMNS.filter(({ cell }) => seats.some((seat) => cell(seat) !== null));
+  const missing = COLUMNS.filter((column) => !known.includes(column)).map(({ needs }) => needs);
+  const isAssumed = ({ of }: Column): boolean => (seatsAssumed[of] ?? []).length > 0;
+  const assumed = known.some(isAssumed);
   return {
-    head: ['seat', ...known.map((column) => column.head)],
+    head: ['seat', ...known.map((column) => (isAssumed(column) ? column.head + MARK : column.head))],
     rows: seats.map((seat) => [
       seat.main ? `${seat.name} (main)` : seat.name,
-      ...known.map((column) => column.cell(seat) ?? '-'),
+      ...known.map(({ cell }) => cell(seat) ?? '–'),
     ]),
-    notes: missing.length > 0 ? [`Not computed yet: ${listText(missing)}.`] : [],
+    marks: assumed ? [`${MARK} Rests on values taken as usual, since they were not told.`] : [],
+    missing: missing.length > 0 ? [`${capital(listText(missing))}.`] : [],
   };
 }

@@ -10,7 +10,16 @@ import type { GroupLine } from '../reasoning/score.js';
 import type { CauseId } from '../rules/cause.js';
 import { tenthsThatSum } from './balance.js';
 import { signed, weightText } from './confidence.js';
-import { type Block, bullets, heading, type Item, pairs, paragraph, withoutEmpty } from './document.js';
+import {
+  type Block,
+  bullets,
+  heading,
+  type Item,
+  lines,
+  pairs,
+  paragraph,
+  withoutEmpty,
+} from './document.js';
 import { reportCauses } from './report-causes.js';
 import type { ReportCause, ReportEvidence, ReportGroup } from './report-types.js';
 import { capital, factText, listText, markText, named, plural, sentence } from './words.js';
@@ -211,12 +220,12 @@ function evidenceItem(item: ReportEvidence): Item {
   const assumed = item.assumed ? [`Assumed for it: ${item.assumedLabels.join('; ')}.`] : [];
   return {
     line: [{ strong: `${signed(item.decibans)} ` }, `${item.text} (${item.weightText})`],
-    below: [
+    below: lines(
       ...numbers,
       `Reason: ${item.because}`,
       ...assumed,
       `Source: ${item.source} [${markText(item.mark)}].`,
-    ],
+    ),
   };
 }
 

@@ -124,7 +124,8 @@ const COSTS: Readonly<Record<Cost, string>> = {
 export const costText = (cost: Cost): string => COSTS[cost];
 
 export function effortText(minutes: number, cost: Cost, reversible?: boolean): string {
-  const undo = reversible === undefined ? [] : [reversible ? 'can be undone' : 'cannot be undone'];
+  // Most steps can be undone: only what cannot changes what the reader does.
+  const undo = reversible === false ? ['cannot be undone'] : [];
   return [minutesText(minutes), costText(cost), ...undo].join(', ');
 }
 

@@ -21,19 +21,18 @@ describe('the words of the owner', () => {
     expect(built(plain, {}, book)).toMatchObject(book);
     expect(built(plain, {}, { title: '', words: '' })).toMatchObject({ title: null, words: null, notes: [] });
   });
-  it('steer no display, neither as title, words and notes nor as name of a seat or remedy', () => {
+  it('steer no display, neither as title, words and notes nor as name of a seat', () => {
     const steering = 'a\u001b[31mb';
     const seats = [{ name: steering, xM: 0, yM: 2, row: 1, main: true }];
     const book = {
       title: steering,
       words: steering,
       notes: [steering],
-      trials: [{ act: 'center-tilted', outcome: 'same', note: steering }] as const,
       seats,
     };
     const report = built(plain, {}, book);
-    const texts = [report.title, report.words, ...report.notes, ...report.tried, report.seats[0]?.name];
-    expect(texts).toHaveLength(5);
+    const texts = [report.title, report.words, ...report.notes, report.seats[0]?.name];
+    expect(texts).toHaveLength(4);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what may not be there
     for (const text of texts) expect(text).not.toMatch(/\u001b/);
     for (const text of texts) expect(text).toMatch(/^a.*b$/);
@@ -101,8 +100,26 @@ describe('what was told', () => {
       small('level', { remedies: [mend('turn', { title: 'Something else' })] }),
     ];
     const report = built(causes, { testTape: 'off' }, { trials: inVain('delay/turn', 'of-another/version') });
-    expect(report.tried).toEqual(['Turn it', 'of-another/version']);
+    expect(report.trials.map(({ text }) => text)).toEqual([
+      'Turn it: no change',
+      'Of-another/version: no change',
+    ]);
     expect(report.askAgain).toEqual([{ fact: 'testTape', label: factSpec('testTape').label }]);
+  });
+  it('leads with what settled it, where the trouble is gone and the change still stands', () => {
+    const causes = [small('delay', { remedies: [mend('turn', { title: 'Turn it' })] })];
+    const ended = (outcome: 'gone' | 'better', stays?: boolean) =>
+      built(
+        causes,
+        { testTape: 'off' },
+        { trials: [{ act: 'delay/turn', outcome, ...(stays === undefined ? {} : { stays }) }] },
+      );
+    expect(ended('gone', true).verdict).toMatchObject({ headline: 'Solved: Turn it', first: null });
+    expect(ended('gone', true).solvedBy).toEqual(['Turn it']);
+    // Gone for a moment, or only better, is not solved.
+    for (const open of [ended('gone'), ended('gone', false), ended('better', true)])
+      expect(open.solvedBy).toBeNull();
+    expect(built(causes, {}, { solved: true }).verdict.headline).toBe('Solved');
   });
   it('is followed by a plan with its minutes, in this order and as a checklist', () => {
     const { thisOrder, checklist } = built().planMinutes;

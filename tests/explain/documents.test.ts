@@ -3,13 +3,17 @@ import { describe, expect, it } from 'vitest';
 import {
   type Block,
   bullets,
+  caution,
+  details,
   gaugeText,
   heading,
+  lines,
   lineText,
   numbered,
   pairs,
   paragraph,
   table,
+  withoutDetails,
   withoutEmpty,
 } from '../../src/explain/document.js';
 import { blockBbcode } from '../../src/explain/document-bbcode.js';
@@ -28,17 +32,19 @@ const EMPTY: readonly Block[] = [
   bullets([]),
   table(['a'], []),
   pairs([]),
-  { kind: 'bars', rows: [] },
+  { kind: 'meters', rows: [] },
+  { kind: 'caution', texts: [] },
+  details('more', bullets([])),
   paragraph(''),
   { kind: 'quote', text: '' },
 ];
 const check: Block = {
   kind: 'list',
   style: 'check',
-  items: [{ line: 'do', below: ['so', 'and so'] }, { line: 'then' }],
+  items: [{ line: 'do', below: lines('so', 'and so') }, { line: 'then' }],
 };
-const bars: Block = {
-  kind: 'bars',
+const meters: Block = {
+  kind: 'meters',
   rows: [
     { share: 0.5, label: 'A', value: 'half' },
     { share: 2, label: 'B', value: 'all' },
@@ -135,9 +141,9 @@ describe('as text', () => {
         ['end', '-', '-'],
       ],
     );
-    const lines = ['  seat  dip    at', '  sofa  -6 dB  2 kHz', '  end   -      -'];
-    expect(text([rows])).toEqual(lines);
-    expect(text([rows], { width: 20 })).toEqual(lines);
+    const wanted = ['  seat  dip    at', '  sofa  -6 dB  2 kHz', '  end   -      -'];
+    expect(text([rows])).toEqual(wanted);
+    expect(text([rows], { width: 20 })).toEqual(wanted);
     const narrow = text([rows], { width: 19 });
     expect(narrow.join(' ').replace(/\s+/g, ' ').trim()).toBe(
       'sofa: dip: -6 dB; at: 2 kHz end: dip: -; at: -',
@@ -167,31 +173,43 @@ describe('as text', () => {
       'Takes: a minute',
       'A long label indeed: x',
     ]);
+    // No line begins with a colon, which a screen reader would read out as the label.
+    expect(
+      text(
+        [
+          pairs([
+            ['Why', 'so'],
+            ['', 'and so'],
+          ]),
+        ],
+        { accessible: true },
+      ),
+    ).toEqual(['Why: so', 'and so']);
     expect(text([paragraph('p'), block, block])).toHaveLength(1 + 3 + 3);
   });
-  it('bars: as long as the share, within the bar, or in words', () => {
-    expect(text([bars])).toEqual([
+  it('meters: as long as the share, within the bar, or in words', () => {
+    expect(text([meters])).toEqual([
       '  1. ██████░░░░░░  A: half',
       '  2. ████████████  B: all',
       '  3. ░░░░░░░░░░░░  C: none',
     ]);
-    expect(text([bars], { ascii: true })[0]).toBe('  1. ######......  A: half');
-    expect(text([bars], { accessible: true })).toEqual(['1. A: half', '2. B: all', '3. C: none']);
+    expect(text([meters], { ascii: true })[0]).toBe('  1. ######......  A: half');
+    expect(text([meters], { accessible: true })).toEqual(['1. A: half', '2. B: all', '3. C: none']);
   });
   it('range bars: three parts with the value among them, right below what they show', () => {
     const bar = { ...gauge(3), noticeable: 2, clear: 4, severe: 8 };
-    const lines = text([paragraph('p'), { kind: 'gauge', bar }]);
-    expect(lines[0]).toBe('p');
-    expect(lines[1]).toBe(
+    const shown = text([paragraph('p'), { kind: 'gauge', bar, id: 'g' }]);
+    expect(shown[0]).toBe('p');
+    expect(shown[1]).toBe(
       `    good ${'─'.repeat(10)}┼${'─'.repeat(5)}▲${'─'.repeat(4)}┼${'─'.repeat(10)} poor`,
     );
-    expect(lines[2]).toMatch(/^ {4}\S.*borderline/);
-    expect(text([{ kind: 'gauge', bar }], { ascii: true, width: 49 })[0]).toBe(
+    expect(shown[2]).toMatch(/^ {4}\S.*borderline/);
+    expect(text([{ kind: 'gauge', bar, id: 'g' }], { ascii: true, width: 49 })[0]).toBe(
       '    good ------|---^--|------ poor',
     );
-    expect(text([{ kind: 'gauge', bar }], { width: 50 })[0]).toHaveLength(9 + 32 + 5);
-    expect(text([{ kind: 'gauge', bar: { ...bar, value: 99 } }])[0]).toMatch(/─▲ poor$/);
-    expect(text([{ kind: 'gauge', bar }], { accessible: true })[0]).toMatch(/^\S.*borderline/);
+    expect(text([{ kind: 'gauge', bar, id: 'g' }], { width: 50 })[0]).toHaveLength(9 + 32 + 5);
+    expect(text([{ kind: 'gauge', bar: { ...bar, value: 99 }, id: 'g' }])[0]).toMatch(/─▲ poor$/);
+    expect(text([{ kind: 'gauge', bar, id: 'g' }], { accessible: true })[0]).toMatch(/^\S.*borderline/);
   });
   it('quotes and code: every line marked', () => {
     const quote: Block = { kind: 'quote', text: 'one\ntwo' };
@@ -207,14 +225,68 @@ describe('as text', () => {
   });
 });
 
+describe('what folds, cautions and what stands out', () => {
+  const blocks: Block[] = [
+    caution(['Mind the edge.', 'And the heat.']),
+    {
+      kind: 'callout',
+      label: 'Do first',
+      blocks: [paragraph('Sit.'), details('How', paragraph('On a chair.'))],
+    },
+    { kind: 'list', style: 'number', items: [{ line: 'a', below: [details('More', paragraph('b'))] }] },
+    details('All', bullets(['c'])),
+  ];
+  it('is all there in the long form', () => {
+    expect(text(blocks)).toEqual([
+      'Caution: Mind the edge. And the heat.',
+      '',
+      'Do first:',
+      '  Sit.',
+      '  How',
+      '  On a chair.',
+      '',
+      '  1. a',
+      '     More',
+      '     b',
+      '',
+      'All',
+      '  - c',
+    ]);
+    expect(markdown(...blocks)).toBe(
+      '**Caution:** Mind the edge. And the heat.\n\n**Do first:**\n\nSit.\n\n**How**\n\nOn a chair.\n\n1. a\n\n   **More**\n\n   b\n\n**All**\n\n- c',
+    );
+    expect(bbcode(...blocks)).toBe(
+      '[b]Caution:[/b] Mind the edge. And the heat.\n\n[b]Do first:[/b]\nSit.\n[b]How[/b]\n\nOn a chair.\n\n[list=1]\n[*]a\n[b]More[/b]\nb\n[/list]\n\n[b]All[/b]\n\n[list]\n[*]c\n[/list]',
+    );
+  });
+  it('is left out of the short form at every depth, but no caution ever', () => {
+    const short = text(withoutDetails(blocks)).join('\n');
+    expect(short).toContain('Caution: Mind the edge.');
+    for (const folded of ['How', 'chair', 'More', 'All']) expect(short).not.toContain(folded);
+  });
+  it('a list in a list is dashed lines on a board, and stays a list in Markdown', () => {
+    const nested: Block = { kind: 'list', style: 'bullet', items: [{ line: 'a', below: [bullets(['b'])] }] };
+    expect(bbcode(nested)).toBe('[list]\n[*]a\n– b\n[/list]');
+    expect(markdown(nested)).toBe('- a\n  - b');
+  });
+  it('a command is never wrapped, so that it can be pasted', () => {
+    const command = `center-audit why ${'long/'.repeat(20)}case.json delay`;
+    expect(text([{ kind: 'code', text: command }], { width: 40 })).toEqual([`  ${command}`]);
+  });
+});
+
 describe('as Markdown', () => {
   it('headings, lists, pairs, tables', () => {
     expect(markdown(heading(2, 'Two'), bullets(['a', 'b']), numbered(['c', 'd']), check)).toBe(
-      '## Two\n\n- a\n- b\n\n1. c\n2. d\n\n- [ ] do\n  - so\n  - and so\n- [ ] then',
+      '## Two\n\n- a\n- b\n\n1. c\n2. d\n\n- [ ] do\n\n  so\n\n  and so\n- [ ] then',
     );
-    expect(markdown({ kind: 'list', style: 'number', items: [{ line: 'a', below: ['b'] }] })).toBe(
-      '1. a\n   - b',
-    );
+    expect(
+      markdown({
+        kind: 'list',
+        style: 'number',
+        items: [{ line: 'a', below: [bullets(['b']), paragraph('c')] }],
+      }),
+    ).toBe('1. a\n   - b\n\n   c');
     expect(
       markdown(
         pairs([
@@ -224,9 +296,9 @@ describe('as Markdown', () => {
       ),
     ).toBe('- **Why**: so\n  - and so');
     expect(markdown(table(['a', 'b'], [['1', '2|3']]))).toBe('| a | b |\n| --- | --- |\n| 1 | 2\\|3 |');
-    expect(markdown(bars).split('\n')[2]).toBe('| 1 | A | half |');
+    expect(markdown(meters).split('\n')[2]).toBe('| 1 | A | half |');
     expect(markdown({ kind: 'quote', text: 'a\n# b' })).toBe('> a\n> \\# b');
-    expect(markdown({ kind: 'gauge', bar: gauge(3) })).toMatch(/^- .*borderline/);
+    expect(markdown({ kind: 'gauge', bar: gauge(3), id: 'g' })).toMatch(/^- .*borderline/);
   });
   it('emphasis does not touch blanks, and is none around nothing', () => {
     expect(markdown(paragraph({ strong: ' a b ' }, 'c'))).toBe(' **a b** c');
@@ -275,14 +347,14 @@ describe('as BBCode', () => {
         ]),
       ),
     ).toBe('[b]Why:[/b] so\nand so');
-    expect(bbcode(bars)).toBe('[list=1]\n[*]A: half\n[*]B: all\n[*]C: none\n[/list]');
+    expect(bbcode(meters)).toBe('[list=1]\n[*]A: half\n[*]B: all\n[*]C: none\n[/list]');
     expect(bbcode({ kind: 'quote', text: 'q' }, { kind: 'code', text: 'c' })).toBe(
       '[quote]q[/quote]\n\n[code]c[/code]',
     );
     expect(bbcode(paragraph({ strong: 'a' }, { code: 'b' }, { strong: ' ' }, { page: 'p', text: 'd' }))).toBe(
       '[b]a[/b]b d',
     );
-    expect(bbcode({ kind: 'gauge', bar: gauge(3) })).toContain('borderline');
+    expect(bbcode({ kind: 'gauge', bar: gauge(3), id: 'g' })).toContain('borderline');
   });
   it('tables in columns of sixty letters at most, else as a list', () => {
     expect(bbcode(table(['a', 'bb'], [['111', '2']]))).toBe('[code]a    bb\n111  2[/code]');

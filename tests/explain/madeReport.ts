@@ -1,6 +1,4 @@
 /** Reports made by hand: everything empty or plain, changed where a claim needs it. */
-import { type Block, withoutEmpty } from '../../src/explain/document.js';
-import { documentText } from '../../src/explain/document-text.js';
 import type { Chart, ChartId } from '../../src/explain/plots/chart.js';
 import type {
   RangeBar,
@@ -14,7 +12,6 @@ import type {
   ReportUnknown,
   ReportVerdict,
 } from '../../src/explain/report-types.js';
-import { PLAIN_TEXT } from '../../src/explain/terminal.js';
 import type { FactId } from '../../src/facts/catalog.js';
 
 /** 5 among 2, 4 and 8. */
@@ -75,7 +72,7 @@ export const madeRemedy = (title: string, changes: Partial<ReportRemedy> = {}): 
   cautions: [],
   cautionIds: [],
   reversible: true,
-  cures: 0.8,
+  helps: 'often',
   effort: '5 minutes, free',
   tried: false,
   maybe: false,
@@ -107,7 +104,8 @@ export const madeCause = (id: ReportCause['id'], changes: Partial<ReportCause> =
   verdictText: 'likely',
   severityText: 'speech is lost',
   story: 'This is what happens.',
-  notWhen: 'It was there before.',
+  because: 'one follows from the other',
+  carriedBy: 'It rests mostly on the complaint itself.',
   priorDb: -10,
   priorText: 'before anything was told: unlikely',
   groups: [],
@@ -130,6 +128,7 @@ export const madeStep = (title: string, changes: Partial<ReportStep> = {}): Repo
   steps: [`How to ${title.toLowerCase()}.`],
   cost: 'free',
   effort: '5 minutes, free',
+  helps: 'often',
   expect: 'The voice clears.',
   verify: 'Listen again.',
   cautions: [],
@@ -179,7 +178,7 @@ export const madeReport = ({
   plan: [],
   seats: [],
   complaints: [],
-  seamlessSwitch: { passes: null, steps: [], summary: '', checks: [], note: '' },
+  seamlessSwitch: { passes: null, steps: [], summary: '', atStake: false, checks: [], note: '' },
   unknown: [],
   assumed: [],
   contradictions: [],
@@ -190,7 +189,9 @@ export const madeReport = ({
   units: 'metric',
   told: [],
   notHeard: [],
-  tried: [],
+  trials: [],
+  solvedBy: null,
+  seatsAssumed: {},
   next: { kind: 'stop', fact: null, text: 'enough is known', because: 'it is decided', minutes: null },
   planMinutes: { thisOrder: 0, checklist: 0 },
   askAgain: [],
@@ -230,31 +231,8 @@ export const madeChart = (id: ChartId, changes: Partial<Chart> = {}): Chart =>
     ...changes,
   }) as Chart;
 
-/** What people read of a piece of a page, with `|` where one element ends and another begins. */
-export const wordsIn = (html: string): string =>
-  html
-    .replace(/<svg.*?<\/svg>/gs, '')
-    .replace(/<\/span><span\b[^>]*>/g, ' ')
-    .replace(/<\/?(?:strong|span|em|a|code)\b[^>]*>/g, '')
-    .replace(/(?:\s*<[^>]*>\s*)+/g, '|')
-    .replace(/^\||\|$/g, '');
-
 /** How many times `part` stands in `text`. */
 export const times = (text: string, part: string): number => text.split(part).length - 1;
-
-/** A part of a report as text, wide enough for one line each. */
-export const partText = (
-  part: (report: Report) => readonly Block[],
-  changes: Parameters<typeof madeReport>[0],
-): string => documentText(withoutEmpty(part(madeReport(changes))), { ...PLAIN_TEXT, width: 300 });
-
-/** Lines of a part below its heading, without marks and indentation. */
-export const partLines = (...part: Parameters<typeof partText>): string[] =>
-  partText(...part)
-    .trimEnd()
-    .split('\n')
-    .slice(1)
-    .map((line) => line.replace(/^[ -]+/, ''));
 
 /** A report with every section filled, each by one word of its own. */
 export const fullReport = (changes: Parameters<typeof madeReport>[0] = {}): Report =>
@@ -290,6 +268,7 @@ export const fullReport = (changes: Parameters<typeof madeReport>[0] = {}): Repo
       passes: null,
       steps: ['Sit down.'],
       summary: 'Listen.',
+      atStake: true,
       checks: [],
       note: 'Not the same.',
     },

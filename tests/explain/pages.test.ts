@@ -49,7 +49,7 @@ describe('reference pages', () => {
       const page = renderPagesText(found).replace(/\s+/g, ' ');
       for (const remedy of remedies) expect(page).toContain(`Name: ${id}/${remedy.id}`);
       if (applies && appliesIn !== undefined)
-        expect(page).toContain(`it counts as in ${Math.round(appliesIn * 100)} % of systems`);
+        expect(page).toContain(`it counts as in ${Math.round(appliesIn * 100)}% of systems`);
     }
   });
   it('tell of a cause when it is wrongly blamed, what speaks for it, tests, remedies with cautions, and sources', () => {

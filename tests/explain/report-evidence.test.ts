@@ -129,8 +129,8 @@ describe('evidence in words', () => {
       upmixCommonPart: 'takes-out',
     };
     const [item] = evidenceOf([deviation('widthLossPct', 'widthLossPct')], facts);
-    expect(item?.valueText).toMatch(/^\d+ %$/);
-    expect(item?.thresholdText).toMatch(/^\d+ %$/);
+    expect(item?.valueText).toMatch(/^\d+%$/);
+    expect(item?.thresholdText).toMatch(/^\d+%$/);
   });
   it('falls back on its reason where what it would say is not known', () => {
     const gappy = {

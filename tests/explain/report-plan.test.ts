@@ -2,12 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { reportCauses } from '../../src/explain/report-causes.js';
 import { cautionsOf, firstText, reportNext, reportPlan } from '../../src/explain/report-plan.js';
-import type { ReportStep } from '../../src/explain/report-types.js';
+import type { ReportSeparator, ReportStep } from '../../src/explain/report-types.js';
 import { factSpec } from '../../src/facts/catalog.js';
 import type { Next } from '../../src/reasoning/next.js';
 import type { Plan, PlanStep } from '../../src/reasoning/plan.js';
 import { causeOf } from '../../src/rules/index.js';
 import { auditOf, mend, small } from '../reasoning/smallCauses.js';
+import { madeCause, madeRemedy } from './madeReport.js';
 
 const STOP: Next = { kind: 'stop', reason: 'sure', because: 'Sure.', candidates: [], mayFollowAtMost: 0 };
 const step = (kind: PlanStep['kind'], id: string): PlanStep => ({
@@ -29,6 +30,34 @@ const shown = (...steps: readonly PlanStep[]): ReportStep[] => {
   return reportPlan(planOf(...steps), reportCauses(auditOf([cause], { testLift: 'same' })));
 };
 const title = causeOf('delay').title;
+
+describe('what is not proposed', () => {
+  const causes = (probability: number) => [
+    madeCause('delay', { probability, remedies: [madeRemedy('Turn'), madeRemedy('Buy', { cost: 'high' })] }),
+  ];
+  const ids = (probability: number, undecided: boolean): string[] =>
+    reportPlan(planOf(step('remedy', 'turn'), step('remedy', 'buy')), causes(probability), [], undecided).map(
+      ({ id }) => id,
+    );
+  it('nothing is changed for a cause below an even chance while nothing is decided', () => {
+    expect(ids(0.2, true)).toEqual([]);
+    expect(ids(0.6, true)).toEqual(['turn', 'buy']);
+  });
+  it('and nothing is ever bought for one', () => {
+    expect(ids(0.2, false)).toEqual(['turn']);
+  });
+  it('what tells the candidates apart comes first, once', () => {
+    const apart = { kind: 'question', fact: 'upmixUse', causes: ['delay'], minutes: 1, text: 'apart' };
+    const plan = reportPlan(
+      planOf(step('question', 'centerTrim'), step('question', 'upmixUse')),
+      causes(0.3),
+      [apart as unknown as ReportSeparator],
+      true,
+    );
+    expect(plan.map(({ id }) => id)).toEqual(['upmixUse', 'centerTrim']);
+    expect(plan[0]?.because).toBe('apart');
+  });
+});
 
 describe('the plan in words', () => {
   it('keeps the order of the plan', () => {
@@ -52,7 +81,8 @@ describe('the plan in words', () => {
       kind: 'remedy',
       causeTitle: title,
       cost: 'free',
-      effort: '10 minutes, free, can be undone',
+      effort: '10 minutes, free',
+      helps: 'often',
       because: 'so',
     });
     expect(remedy?.steps).toHaveLength(own.steps.length);

@@ -29,13 +29,19 @@ describe('the table of seats', () => {
   it('leaves out columns without any value, and says which', () => {
     const found = table(seat({ dipDb: -6 }), seat());
     expect(found.head).toEqual(['seat', 'voice dip']);
-    expect(found.rows.map((row) => row[1])).toEqual(['-6 dB', '-']);
-    expect(found.notes).toEqual([
-      'Not computed yet: the angle, the speech lost and the arrival of the center.',
-    ]);
+    expect(found.rows.map((row) => row[1])).toEqual(['−6 dB', '–']);
+    expect(found.missing).toEqual(['The angle, the speech lost and the arrival of the center.']);
     const full = seat({ azimuthDeg: 1, dipDb: -1, speechLossDb: 1, centerMinusMainsMs: 1 });
     expect(table(full).head).toHaveLength(5);
-    expect(table(full).notes).toEqual([]);
+    expect(table(full)).toMatchObject({ missing: [], marks: [] });
+  });
+  it('marks a column that rests on values nobody told, and no other', () => {
+    const found = seatTable({
+      seats: [seat({ azimuthDeg: 1, dipDb: -6 })],
+      seatsAssumed: { azimuthDeg: [], dipDb: ['cone size'] },
+    });
+    expect(found.head).toEqual(['seat', 'angle', 'voice dip*']);
+    expect(found.marks).toEqual([expect.stringMatching(/^\* .*not told/)]);
   });
   it('tells sides in words, and straight ahead where an angle prints as none', () => {
     expect(
@@ -44,8 +50,8 @@ describe('the table of seats', () => {
   });
   it('tells a dip with its frequency where that is known, and the speech lost', () => {
     expect(column([{ dipDb: -6, dipHz: 1500 }, { dipDb: -6 }])).toEqual([
-      expect.stringMatching(/^-6 dB at /),
-      '-6 dB',
+      expect.stringMatching(/^−6 dB at /),
+      '−6 dB',
     ]);
     expect(column([{ speechLossDb: 2 }])).toEqual(['2 dB']);
   });

@@ -11,7 +11,7 @@ import { whyText } from './whyText.js';
 
 const audit = auditSync(LOBING);
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
-const tenths = (text: string): number => Math.round(Number(text) * 10);
+const tenths = (text: string): number => Math.round(Number(text.replace('−', '-')) * 10);
 
 describe('why', () => {
   const why = whyOf(audit, 'driver-layout', 'delay');
@@ -24,8 +24,8 @@ describe('why', () => {
   it('adds up as printed, prior last and in words', () => {
     const lines = page.slice(page.indexOf('THE BALANCE')).split('\n');
     const end = lines.findIndex((line) => line.startsWith('  = '));
-    const printed = lines.slice(1, end).flatMap((line) => /^ {2}([+-]?\d+\.\d)\s/.exec(line)?.[1] ?? []);
-    const total = /= ([+-]?\d+\.\d)/.exec(lines[end] ?? '')?.[1] ?? 'NaN';
+    const printed = lines.slice(1, end).flatMap((line) => /^ {2}([+−]?\d+\.\d)\s/.exec(line)?.[1] ?? []);
+    const total = /= ([+−]?\d+\.\d)/.exec(lines[end] ?? '')?.[1] ?? 'NaN';
     expect(printed.reduce((sum, each) => sum + tenths(each), 0)).toBe(tenths(total));
     expect(why.lines.at(-1)?.note).toMatch(/before anything was told: (very unlikely|unlikely|possible)/);
   });
@@ -92,8 +92,8 @@ describe('try', () => {
   it('shows that a row farther back is inside the angle of the center: the dip at the end gets smaller', () => {
     const end = changes.seats.find((seat) => seat.values.some((value) => value.label === 'voice dip'));
     const dip = end?.values.find((value) => value.label === 'voice dip');
-    expect(Math.abs(Number.parseFloat(dip?.after ?? ''))).toBeLessThan(
-      Math.abs(Number.parseFloat(dip?.before ?? '')),
+    expect(Math.abs(Number.parseFloat((dip?.after ?? '').replace('−', '-')))).toBeLessThan(
+      Math.abs(Number.parseFloat((dip?.before ?? '').replace('−', '-'))),
     );
     const layout = changes.causes.find((cause) => cause.cause === 'driver-layout');
     expect(layout?.after).toBeLessThan(layout?.before ?? 0);

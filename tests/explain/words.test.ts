@@ -190,7 +190,8 @@ describe('small words', () => {
     ]);
   });
   it('tell what a step costs', () => {
-    expect(effortText(5, 'free', true)).toBe('5 minutes, free, can be undone');
+    expect(effortText(5, 'free', true)).toBe('5 minutes, free');
+    expect(effortText(5, 'low', false)).toBe('5 minutes, small cost, cannot be undone');
   });
   it('join lists as people do', () => {
     expect([listText([]), listText(['a']), listText(['a', 'b']), listText(['a', 'b', 'c'], 'or')]).toEqual([

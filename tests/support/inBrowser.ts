@@ -27,10 +27,6 @@ export const NAMES_AT_FAULT = `(() => {
   return found;
 })()`;
 
-/** Parts of folded texts that take no room. */
-export const SHUT = `[...document.querySelectorAll('details > :not(summary)')]
-  .filter((each) => each.getBoundingClientRect().height === 0).length`;
-
 export const TEXT_COLOR = 'getComputedStyle(document.body).color';
 export const FOCUSED = 'document.activeElement.textContent';
 export const FOCUS_OUTLINE = 'getComputedStyle(document.activeElement).outlineStyle';

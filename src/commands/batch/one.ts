@@ -67,16 +67,15 @@ export async function auditOne(task: Task, job: Job): Promise<Outcome> {
     if (job.format === 'ranking') return { ...done, out: '' };
     const { buildReport } = await import('../../explain/report.js');
     const report = buildReport(audited);
-    const out =
-      job.format === 'json' && several
-        ? `${JSON.stringify({ case: name, ...report })}\n`
-        : await render(job.format, {
-            report,
-            audit: audited,
-            text: job.text,
-            caseName: 'path' in task ? name : STDIN_CASE,
-            long: job.long,
-          });
+    const out = await render(job.format, {
+      report,
+      audit: audited,
+      text: job.text,
+      caseName: 'path' in task || (several && job.format === 'json') ? name : STDIN_CASE,
+      long: job.long,
+      several,
+      date: today(),
+    });
     return { ...done, out };
   } catch (error) {
     const { code, text } = failure(error, { CENTER_AUDIT_DEBUG: job.debug });
@@ -103,6 +102,14 @@ export const onePage = (): UserError =>
     accepted: 'one case at a time for html; text, markdown, bbcode, ticket and json take several',
     example: 'center-audit audit case.json --format html --output report.html',
   });
+
+/** The day by the clock of whoever audits. */
+const today = (): string => {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map((n) => String(n).padStart(2, '0'))
+    .join('-');
+};
 
 /** A bad case keeps its line, so that line n of the output is still case n of the input. */
 function errorLine(name: string, error: unknown): string {

@@ -4,7 +4,7 @@
  * raw HTML, links, pictures, tables and forms.
  */
 import { Marked, type RendererObject } from 'marked';
-import { escapeHtml } from '../document-html.js';
+import { escapeHtml } from '../escape-html.js';
 
 const renderer: RendererObject = {
   // The library takes what follows a raw `<code>` or `<script>` as escaped already and would pass it on as it is.

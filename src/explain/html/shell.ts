@@ -1,6 +1,6 @@
 /** The page around a report or a reference page: self-contained, no script, nothing loaded, styles by hash. */
 import { sha256Base64 } from '../../lib/sha256.js';
-import { escapeHtml } from '../document-html.js';
+import { escapeHtml } from '../escape-html.js';
 import { STYLE } from './style.js';
 
 /** Longest title of a window or bookmark, characters. */

@@ -77,9 +77,9 @@ const REPORT = `
 .sure { display: grid; max-width: 26rem; gap: .3rem; margin: .2rem 0 .7rem; font-weight: 600; }
 .meter { display: block; width: 100%; height: .6rem; border-radius: .3rem; }
 .track { fill: var(--track); } .fill { fill: var(--accent); }
-.first { background: var(--accent-soft); border-radius: 8px; padding: .8rem 1rem; margin: .9rem 0; }
-.first p:last-child { margin-bottom: 0; }
-.first .what { font-size: 1.08rem; font-weight: 600; margin-bottom: .25rem; }
+.callout { background: var(--accent-soft); border-radius: 8px; padding: .8rem 1rem; margin: .9rem 0; }
+.callout p:last-child { margin-bottom: 0; }
+.callout .eyebrow + p { font-size: 1.08rem; margin-bottom: .25rem; }
 .eyebrow { color: var(--soft); font-size: .82rem; font-weight: 600; letter-spacing: .04em; text-transform: uppercase; margin-bottom: .15rem; }
 .caution { background: var(--caution-bg); border-left: 4px solid var(--caution-edge); border-radius: 4px; padding: .45rem .75rem; margin: .5rem 0; max-width: 70ch; }
 .rank { list-style: none; padding: 0; }
@@ -146,7 +146,7 @@ const PAPER = `
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
   .two figure { margin-bottom: 1.2rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
-  .c-plot, .first, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
+  .c-plot, .callout, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
   .plan .head, caption { break-after: avoid; }
   li, p { orphans: 3; widows: 3; }
   p, ul, ol, dl { margin-bottom: .4rem; }
@@ -156,8 +156,8 @@ const PAPER = `
   figure { display: grid; grid-template-columns: minmax(0, 100mm) minmax(0, 1fr); gap: 0 5mm; }
   figcaption { grid-column: 1 / -1; }
   figure th, figure td { padding: .05rem .6rem .05rem 0; }
-  .first, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
-  details::details-content { content-visibility: visible; block-size: auto; }
+  .callout, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  details:not([open]) { display: none; }
   summary { color: var(--soft); list-style: none; }
   .scroll { overflow: visible; }
   a { color: inherit; }

@@ -23,6 +23,7 @@ import {
   heading,
   type Item,
   type Line,
+  lines,
   numbered,
   pairs,
   paragraph,
@@ -145,7 +146,7 @@ function choiceItem(id: FactId, value: string, words: string): Item {
   const spec = factSpec(id);
   const alsoCalled = spec.kind === 'choice' ? (spec.alsoCalled?.[value] ?? []) : [];
   const known = alsoCalled.length > 0 ? ` (also understood: ${alsoCalled.join(', ')})` : '';
-  return { line: [{ strong: value }, `: ${words}${known}`], below: said };
+  return { line: [{ strong: value }, `: ${words}${known}`], below: lines(...said) };
 }
 
 /** A view that knows one answer and nothing else. */

@@ -14,7 +14,9 @@ export async function handbook(format: HandbookFormat): Promise<ReadonlyMap<stri
   const known = new Set(pages.map((page) => pageKey(page.kind, page.id)));
   const link = (key: string): string | undefined => (known.has(key) ? fileName(key, format) : undefined);
   const write = (title: string, blocks: Parameters<typeof documentMarkdown>[0]): string =>
-    format === 'markdown' ? documentMarkdown(blocks, link) : prosePage(title, documentHtml(blocks, link));
+    format === 'markdown'
+      ? documentMarkdown(blocks, link)
+      : prosePage(title, documentHtml(blocks, { linkTo: link }));
   const entries = pages.map((page): [string, string] => [
     fileName(pageKey(page.kind, page.id), format),
     write(page.title, pageBlocks(page)),

@@ -20,10 +20,12 @@ import { priorText, signed } from '../confidence.js';
 import {
   type Block,
   bullets,
+  caution,
   heading,
   type Inline,
   type Item,
   type Line,
+  lines,
   pairs,
   paragraph,
   table,
@@ -57,10 +59,7 @@ export function causePage(cause: Cause): Page {
       pairs([
         ['Not when', cause.notWhen],
         ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
-        [
-          'How common',
-          `${capital(priorText(cause.priorDb))} (${signed(cause.priorDb)} decibans, our judgment).`,
-        ],
+        ['How common', `${capital(priorText(cause.priorDb))} (our judgment).`],
         ['Applies', appliesText(cause)],
       ]),
       heading(2, 'What the owner hears'),
@@ -110,7 +109,7 @@ function ruleItem(cause: Cause, rule: Rule): Item {
       linkTo('rule', ruleId(cause, rule), capital(idText(rule.id))),
       `: ${sentence(templateText(rule.says.yes))}`,
     ],
-    below: [rule.because],
+    below: lines(rule.because),
   };
 }
 
@@ -126,13 +125,14 @@ function remedyItem(remedy: Remedy, name: string): Item {
       ` (${effortText(remedy.minutes, remedy.cost, remedy.reversible)})`,
     ],
     below: [
-      ['Name: ', { code: name }],
-      ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
-      ...remedy.cautions.map((id) => `Caution: ${CAUTIONS[id]}`),
-      `How: ${templateText(remedy.steps.join(' '))}`,
-      `Puts it right ${curesWord(remedy.cures)}: in about ${Math.round(20 * remedy.cures) * 5}% of the systems that have it (our judgment).`,
-      `Expect: ${templateText(remedy.expect)}`,
-      `Check: ${templateText(remedy.verify)}`,
+      ...lines(['Name: ', { code: name }], ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : [])),
+      caution(remedy.cautions.map((id) => CAUTIONS[id])),
+      ...lines(
+        `How: ${templateText(remedy.steps.join(' '))}`,
+        `Puts it right ${curesWord(remedy.cures)}: in about ${Math.round(20 * remedy.cures) * 5}% of the systems that have it (our judgment).`,
+        `Expect: ${templateText(remedy.expect)}`,
+        `Check: ${templateText(remedy.verify)}`,
+      ),
     ],
   };
 }
@@ -164,6 +164,7 @@ export function rulePage(cause: Cause, rule: Rule): Page {
         ['Group', groupText(cause, rule)],
       ]),
       heading(2, 'How much it weighs'),
+      paragraph('In decibans, a measure of evidence: 10 make the odds ten times longer.'),
       ...weightBlocks(rule),
       heading(2, 'What it reads'),
       bullets([

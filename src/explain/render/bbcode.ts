@@ -1,148 +1,185 @@
 /**
- * The report as a forum post: a short first paragraph, what to do, and details that can be cut. When it would
- * grow too long, whole parts and lines are left out from the end; a tag is never cut in half.
+ * The report as an answer in a forum, to whoever asked: first one thing to try, then what it looks like and why, then
+ * what comes next. Whole sections stay or go, the last ones first; nothing is cut inside. The same post is written in
+ * the markup that boards share, in Markdown and in plain text.
  */
-import { sureSentence } from '../confidence.js';
-import { type Block, heading, type Item, lineText, paragraph, withoutEmpty } from '../document.js';
-import { blockBbcode } from '../document-bbcode.js';
 import {
-  assumedSection,
-  contradictionSection,
-  evidenceLine,
-  fineSection,
-  possibleSection,
-  rankingSection,
-  seamlessSection,
-  seatsSection,
-  stepItem,
-  toldSection,
-  unknownSection,
-} from '../report-sections.js';
-import type { Report } from '../report-types.js';
+  type Block,
+  bullets,
+  caution,
+  type Line,
+  paragraph,
+  table,
+  withoutDetails,
+  withoutEmpty,
+} from '../document.js';
+import { documentBbcode } from '../document-bbcode.js';
+import { documentMarkdown } from '../document-markdown.js';
+import { documentText } from '../document-text.js';
+import type { Report, ReportStep } from '../report-types.js';
+import { headlineOf, type PartId, sectionBlocks, sectionsOf } from '../sections/index.js';
+import { effortOf } from '../sections/plan.js';
+import { evidenceText, leaderOf, reasonOf, speaking } from '../sections/verdict.js';
+import { PLAIN_TEXT } from '../terminal.js';
 import { sentence } from '../words.js';
 
-export interface BbcodeOptions {
-  /** Most characters of the whole post. */
-  readonly longest?: number;
-}
-/** Boards take more; readers do not. */
-export const LONGEST_POST = 6000;
-/** Steps and lines of evidence that every post keeps. */
-const STEPS = 4;
-const DIVIDER = paragraph({ strong: '--- Details, can be cut ---' });
-const EVIDENCE = 4;
-/** Open questions among the details. */
-const UNKNOWN = 3;
+export type Markup = 'bbcode' | 'markdown' | 'plain';
 
-export function renderBbcode(report: Report, options: BbcodeOptions = {}): string {
-  const longest = options.longest ?? LONGEST_POST;
-  const body = [...opening(report), ...reasons(report), ...todo(report)];
-  const details: Block[][] = [
-    rankingSection(report),
-    seatsSection(report),
-    contradictionSection(report),
-    toldSection(report),
-    unknownSection(report, UNKNOWN),
-    seamlessSection(report),
-    assumedSection(report),
-    possibleSection(report),
-    fineSection(report),
+export interface PostOptions {
+  readonly markup?: Markup;
+  /** With all details below a line, for those who want them. */
+  readonly long?: boolean;
+}
+
+/** What is read to the end: a screen or two of a phone. */
+export const LONGEST_POST = 1500;
+const STEPS = 3;
+const DETAILS: readonly PartId[] = [
+  'clash',
+  'ranking',
+  'causes',
+  'switch',
+  'unknown',
+  'assumed',
+  'others',
+  'sources',
+];
+
+const WRITERS: Readonly<Record<Markup, (blocks: readonly Block[]) => string>> = {
+  bbcode: documentBbcode,
+  markdown: documentMarkdown,
+  // No line is broken: a board wraps by itself.
+  plain: (blocks) => documentText(blocks, { ...PLAIN_TEXT, width: Number.MAX_SAFE_INTEGER }),
+};
+
+export function renderPost(report: Report, { markup = 'bbcode', long = false }: PostOptions = {}): string {
+  const write = WRITERS[markup];
+  const post = write(fitted(postOf(report), write));
+  if (!long) return post;
+  const below = sectionBlocks(sectionsOf(report, DETAILS));
+  return `${post}\n${write([paragraph('----- The details, for those who want them -----'), ...below.map(unshouted)])}`;
+}
+
+export const renderBbcode = (report: Report, options: Omit<PostOptions, 'markup'> = {}): string =>
+  renderPost(report, options);
+
+/** A heading in capitals would shout. */
+const unshouted = (block: Block): Block =>
+  block.kind === 'heading' ? paragraph({ strong: block.text }) : block;
+
+interface Piece {
+  /** Lower goes first when the post is too long. */
+  readonly worth: number;
+  readonly blocks: readonly Block[];
+}
+
+function postOf(report: Report): Piece[] {
+  const { verdict, plan, solvedBy } = report;
+  if (solvedBy)
+    return [
+      { worth: 9, blocks: solved(report) },
+      { worth: 8, blocks: reasons(report) },
+    ];
+  const [first, ...later] = plan;
+  const seatRows = sectionsOf(report, ['seats'], { long: false }).flatMap(({ blocks }) => blocks);
+  return [
+    { worth: 9, blocks: opening(report, first) },
+    { worth: 8, blocks: verdict.undecided ? candidates(report) : finding(report) },
+    { worth: 6, blocks: verdict.undecided ? [] : reasons(report) },
+    { worth: 7, blocks: next(later.filter(({ kind }) => kind !== 'question').slice(0, STEPS)) },
+    {
+      worth: 4,
+      blocks: seatRows.flatMap((block) =>
+        block.kind === 'table' ? [table(block.head, block.rows)] : [block],
+      ),
+    },
+    { worth: 5, blocks: [paragraph(closing(report))] },
   ];
-  return fitted(withoutEmpty(body), details.map(withoutEmpty), longest);
 }
 
-function opening(report: Report): Block[] {
-  const { headline, undecided, because, separatedBy } = report.verdict;
+const solved = (report: Report): Block[] => [
+  paragraph('Good to hear that it is settled. ', { strong: headlineOf(report) }),
+  paragraph('What was most likely wrong: ', { strong: sentence(leaderOf(report)?.title ?? 'not known') }),
+];
+
+/** The first free act on top, with how and with its caution. */
+function opening({ verdict }: Report, step: ReportStep | undefined): Block[] {
+  if (!step)
+    return [
+      paragraph(`Thanks for asking. ${verdict.first ?? 'From what you tell, nothing needs to be changed.'}`),
+    ];
+  if (step.kind === 'question')
+    return [
+      paragraph(
+        'Thanks for asking. One thing would help most: ',
+        { strong: step.title },
+        ` ${step.steps.join(' ')}`,
+      ),
+    ];
+  const free = step.cost === 'free' ? 'here is something free to try first' : 'this is where to begin';
   return [
     paragraph(
-      { strong: sentence(headline) },
-      ` ${sureSentence(report.verdict)} ${undecided ? because : ''}`.trimEnd(),
+      `Thanks for asking; ${free} (${effortOf(step).replace(', free', '')}): `,
+      { strong: step.title },
+      `. ${step.steps.join(' ')}`,
     ),
-    ...separatedBy.slice(0, 1).map((each) => paragraph(each.text)),
+    caution(step.cautions),
   ];
 }
 
-/** The strongest evidence of the leader, each line with its numbers. */
-function reasons(report: Report): Block[] {
-  const leader = report.causes.find((cause) => cause.id === report.verdict.leader);
-  if (!leader) return [];
-  const speaking = leader.evidence.filter((item) => item.speaks !== 'neither').slice(0, EVIDENCE);
+function finding(report: Report): Block[] {
+  const { confidence } = report.verdict;
   return [
-    heading(2, 'Why'),
-    paragraph(leader.story),
-    { kind: 'list', style: 'bullet', items: speaking.map((item) => ({ line: evidenceLine(item) })) },
+    paragraph('What you describe fits this: ', { strong: headlineOf(report) }, ` How sure: ${confidence}.`),
   ];
 }
 
-function todo(report: Report): Block[] {
-  const steps = report.plan.slice(0, STEPS).map((step): Item => {
-    const { line, below = [] } = stepItem(step);
-    // The reason stands first below a step; the reasons of a post stand above.
-    return { line, below: below.slice(1) };
-  });
-  return [heading(2, 'What to do, in this order'), { kind: 'list', style: 'number', items: steps }];
+const candidates = ({ verdict, causes }: Report): Block[] => [
+  paragraph('It cannot be told for certain yet. These fit what you describe:'),
+  bullets(
+    verdict.contenders.map(({ id, title, confidence }): Line => {
+      const cause = causes.find((each) => each.id === id);
+      return [{ strong: title }, ` (${confidence}). ${cause ? reasonOf(cause) : ''}`];
+    }),
+  ),
+];
+
+/** What happens there, and the number behind it. */
+function reasons(report: Report): Block[] {
+  const leader = leaderOf(report);
+  if (!leader) return [];
+  const { heard, computed } = speaking(leader);
+  const best = computed[0] ?? heard[0];
+  return [paragraph(`${leader.story} ${best ? evidenceText(best) : ''}`.trimEnd())];
 }
 
-/** Parts in order while there is room; a part that does not fit is shortened or ends early. */
-function fitted(body: readonly Block[], details: readonly (readonly Block[])[], longest: number): string {
-  const texts: string[] = [];
-  let room = longest - 1;
-  /** Tells whether anything of the part found room. */
-  const add = (part: readonly Block[]): boolean => {
-    const before = texts.length;
-    let headings = '';
-    for (const block of part) {
-      const text = fittedBlock(block, room - headings.length);
-      if (text === undefined) break;
-      // A heading waits for something below it that fits.
-      headings += `${text}\n\n`;
-      if (isHeading(block)) continue;
-      texts.push(headings);
-      room -= headings.length;
-      headings = '';
-    }
-    return texts.length > before;
-  };
-  add(body);
-  let divided = false;
-  for (const part of details) divided = add(divided ? part : [DIVIDER, ...part]) || divided;
-  return `${texts.join('').trimEnd()}\n`;
-}
+const next = (steps: readonly ReportStep[]): Block[] =>
+  steps.length === 0
+    ? []
+    : [
+        paragraph('If that does not settle it:'),
+        {
+          kind: 'list',
+          style: 'bullet',
+          items: steps.map((step) => ({
+            line: `${step.title} (${effortOf(step)})`,
+            below: [caution(step.cautions)],
+          })),
+        },
+      ];
 
-const isHeading = (block: Block): boolean => block.kind === 'heading' || block === DIVIDER;
+const closing = ({ verdict }: Report): string =>
+  verdict.undecided
+    ? 'Tell us what you find, and it can be narrowed down from there.'
+    : 'Tell us how it sounds afterward, and whether anything else changed.';
 
-/** A block, shortened until it fits; undefined where nothing of it does. */
-function fittedBlock(block: Block, room: number): string | undefined {
-  for (let rest: Block | undefined = block; rest; rest = shortened(rest)) {
-    const text = blockBbcode(rest);
-    if (text.length <= room) return text;
+/** Whole pieces, those worth least left out until the rest fits. */
+function fitted(all: readonly Piece[], write: (blocks: readonly Block[]) => string): Block[] {
+  const order = [...all].sort((a, b) => a.worth - b.worth);
+  for (let gone = 0; gone < order.length; gone += 1) {
+    const kept = all.filter((piece) => !order.slice(0, gone).includes(piece));
+    const blocks = withoutEmpty(withoutDetails(kept.flatMap((piece) => piece.blocks)));
+    if (write(blocks).length <= LONGEST_POST) return blocks;
   }
-  return undefined;
-}
-
-/** One item, detail, row or sentence less; undefined where nothing can be spared. */
-function shortened(block: Block): Block | undefined {
-  switch (block.kind) {
-    case 'list': {
-      const last = block.items.at(-1);
-      if (!last) return undefined;
-      const below = last.below ?? [];
-      const kept = block.items.slice(0, -1);
-      // A step is never shown without its cautions: it goes as a whole.
-      const spare = below.at(-1);
-      if (spare !== undefined && !lineText(spare).startsWith('Caution'))
-        return { ...block, items: [...kept, { ...last, below: below.slice(0, -1) }] };
-      return kept.length > 0 ? { ...block, items: kept } : undefined;
-    }
-    case 'pairs':
-    case 'table':
-    case 'bars':
-      return block.rows.length > 1 ? ({ ...block, rows: block.rows.slice(0, -1) } as Block) : undefined;
-    case 'quote': {
-      const cut = block.text.slice(0, Math.floor(block.text.length * 0.8)).trimEnd();
-      return cut.length > 10 ? { ...block, text: `${cut}…` } : undefined;
-    }
-    default:
-      return undefined;
-  }
+  return [paragraph({ strong: sentence('What you describe fits several causes') })];
 }

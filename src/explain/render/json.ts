@@ -1,7 +1,59 @@
-/** The report for other programs. The keys of the contract stand first in every object. */
-import type { Report } from '../report-types.js';
+/** The report for other programs: the keys of the contract and few more, numbers as exact as they mean something. */
+import type { Report, ReportCause } from '../report-types.js';
+
+/** Digits that every version of Node computes alike. */
+const DIGITS = 12;
+
+const pick = <T extends object, K extends keyof T>(from: T, ...keys: K[]): Pick<T, K> =>
+  Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
 
 /** One line, for JSON lines, or indented. What is not a finite number is null. */
-export function renderJson(report: Report, options: { readonly indent?: boolean } = {}): string {
-  return `${JSON.stringify(report, null, options.indent === false ? 0 : 2)}\n`;
+export function renderJson(
+  report: Report,
+  { indent = true, caseName }: { readonly indent?: boolean; readonly caseName?: string } = {},
+): string {
+  const whole = caseName === undefined ? forPrograms(report) : { case: caseName, ...forPrograms(report) };
+  return `${JSON.stringify(whole, rounded, indent ? 2 : 0)}\n`;
 }
+
+const rounded = (_: string, value: unknown): unknown =>
+  typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
+
+function forPrograms(report: Report): object {
+  return {
+    ...pick(report, 'format', 'version', 'verdict'),
+    causes: report.causes.map(causeForPrograms),
+    plan: report.plan.map((step) => pick(step, 'kind', 'id', 'cause', 'minutes', 'because', 'title')),
+    seats: report.seats,
+    complaints: report.complaints.map((each) => pick(each, 'id', 'leakShare')),
+    seamlessSwitch: pick(report.seamlessSwitch, 'passes', 'steps', 'checks'),
+    unknown: report.unknown.map((each) => pick(each, 'fact', 'howToFindOut', 'settles')),
+    assumed: report.assumed.map((each) => pick(each, 'fact', 'value', 'effect')),
+    contradictions: report.contradictions.map((each) => pick(each, 'facts', 'text')),
+    cautions: report.cautions,
+    title: report.title,
+    solvedBy: report.solvedBy,
+  };
+}
+
+const causeForPrograms = (cause: ReportCause): object => ({
+  ...pick(cause, 'id', 'title', 'probability', 'decibans', 'verdict', 'severity'),
+  evidence: cause.evidence.map((item) =>
+    pick(
+      item,
+      'rule',
+      'decibans',
+      'text',
+      'facts',
+      'value',
+      'threshold',
+      'unit',
+      'source',
+      'assumed',
+      'outcome',
+    ),
+  ),
+  remedies: cause.remedies.map((remedy) =>
+    pick(remedy, 'id', 'title', 'steps', 'minutes', 'cost', 'expect', 'verify', 'cautions'),
+  ),
+});

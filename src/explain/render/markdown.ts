@@ -1,44 +1,32 @@
 /** The report in Markdown for forges and notes: the verdict first. */
-import { heading, withoutEmpty } from '../document.js';
+import { heading, paragraph } from '../document.js';
 import { documentMarkdown } from '../document-markdown.js';
-import {
-  assumedSection,
-  contradictionSection,
-  fineSection,
-  glossarySection,
-  leadingSection,
-  openSection,
-  planSection,
-  possibleSection,
-  rankingSection,
-  seamlessSection,
-  seatsSection,
-  sourcesSection,
-  titleLine,
-  toldSection,
-  unknownSection,
-  verdictSection,
-} from '../report-sections.js';
 import type { Report } from '../report-types.js';
+import { headlineOf, type PartId, sectionBlocks, sectionsOf, titleOf } from '../sections/index.js';
 
-export function renderMarkdown(report: Report): string {
-  const blocks = [
-    heading(1, titleLine(report)),
-    ...verdictSection(report),
-    ...rankingSection(report),
-    ...leadingSection(report),
-    ...planSection(report),
-    ...possibleSection(report),
-    ...toldSection(report),
-    ...contradictionSection(report),
-    ...seatsSection(report),
-    ...unknownSection(report),
-    ...assumedSection(report),
-    ...seamlessSection(report),
-    ...fineSection(report),
-    ...openSection(report),
-    ...sourcesSection(report),
-    ...glossarySection(report),
-  ];
-  return documentMarkdown(withoutEmpty(blocks));
+const BRIEF: readonly PartId[] = ['why', 'clash', 'plan', 'seats', 'switch', 'unknown'];
+const WHOLE: readonly PartId[] = [
+  'why',
+  'clash',
+  'plan',
+  'seats',
+  'switch',
+  'ranking',
+  'causes',
+  'told',
+  'unknown',
+  'assumed',
+  'others',
+  'sources',
+  'words',
+];
+
+export function renderMarkdown(report: Report, { long = false }: { readonly long?: boolean } = {}): string {
+  const [verdict] = sectionsOf(report, ['verdict'], { long });
+  return documentMarkdown([
+    heading(1, titleOf(report)),
+    paragraph({ strong: headlineOf(report) }),
+    ...(verdict?.blocks ?? []),
+    ...sectionBlocks(sectionsOf(report, long ? WHOLE : BRIEF, { long })),
+  ]);
 }

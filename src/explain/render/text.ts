@@ -1,30 +1,11 @@
-/** The report for a terminal: details first; the verdict, what to do first and the next command last. */
-
-import { briefAssumed, briefPlan, briefRest, briefSeamless, briefUnknown } from '../brief-sections.js';
-import { sureSentence } from '../confidence.js';
-import { type Block, heading, pairs, paragraph, withoutEmpty } from '../document.js';
+/** The report for a terminal: the verdict first, and once more where the eye rests, above the next command. */
+import { type Block, heading, paragraph } from '../document.js';
 import { documentText } from '../document-text.js';
-import {
-  assumedSection,
-  contradictionSection,
-  fineSection,
-  glossarySection,
-  leadingSection,
-  openSection,
-  planSection,
-  possibleSection,
-  rankingSection,
-  seamlessSection,
-  seatsSection,
-  sourcesSection,
-  titleLine,
-  toldSection,
-  unknownSection,
-} from '../report-sections.js';
 import type { Report } from '../report-types.js';
+import { headlineOf, type PartId, sectionBlocks, sectionsOf, titleOf } from '../sections/index.js';
 import { shellWord } from '../shell-word.js';
 import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
-import { sentence } from '../words.js';
+import { capital } from '../words.js';
 
 export interface TextReportOptions extends Partial<TextOptions> {
   /** The case as it stands on the command line, for the next command. */
@@ -33,64 +14,45 @@ export interface TextReportOptions extends Partial<TextOptions> {
   readonly long?: boolean;
 }
 
+const BRIEF: readonly PartId[] = ['verdict', 'why', 'clash', 'seats', 'plan', 'switch'];
+const WHOLE: readonly PartId[] = [
+  'verdict',
+  'why',
+  'clash',
+  'told',
+  'seats',
+  'plan',
+  'switch',
+  'ranking',
+  'causes',
+  'unknown',
+  'assumed',
+  'others',
+  'sources',
+  'words',
+];
+
 export function renderText(report: Report, options: TextReportOptions = {}): string {
-  const { caseName, long = false, ...text } = options;
+  const { caseName = 'CASE', long = false, ...text } = options;
+  const [verdict, ...rest] = sectionsOf(report, long ? WHOLE : BRIEF, { long });
   const blocks: Block[] = [
-    heading(1, titleLine(report)),
-    ...toldSection(report),
-    ...contradictionSection(report),
-    ...rankingSection(report),
-    ...seatsSection(report),
-    ...leadingSection(report),
-    ...possibleSection(report),
-    ...(long ? longRest(report) : briefly(report)),
-    ...summary(report, caseName ?? 'CASE'),
-  ];
-  return documentText(withoutEmpty(blocks), { ...PLAIN_TEXT, ...text });
-}
-
-function longRest(report: Report): Block[] {
-  return [
-    ...planSection(report),
-    ...unknownSection(report),
-    ...assumedSection(report),
-    ...seamlessSection(report),
-    ...fineSection(report),
-    ...openSection(report),
-    ...sourcesSection(report),
-    ...glossarySection(report),
-  ];
-}
-
-function briefly(report: Report): Block[] {
-  return [
-    ...briefPlan(report),
-    ...briefUnknown(report),
-    ...briefAssumed(report),
-    ...briefSeamless(report),
-    ...briefRest(report),
-  ];
-}
-
-/** Three lines where the eye rests, and the command that goes on from here. */
-function summary(report: Report, caseName: string): Block[] {
-  const { headline, first, separatedBy, leader } = report.verdict;
-  const apart = separatedBy[0];
-  return [
+    heading(1, titleOf(report)),
     heading(2, 'Verdict'),
-    paragraph(
-      { strong: sentence(headline) },
-      ` ${sureSentence(report.verdict)}${apart ? ` ${apart.text}` : ''}`,
-    ),
-    pairs([
-      ['First', sentence(first ?? 'There is nothing to do')],
-      ['Next', [{ code: nextCommand(report, shellWord(caseName), leader) }]],
-    ]),
+    paragraph({ strong: headlineOf(report) }),
+    ...(verdict?.blocks ?? []),
+    ...sectionBlocks(rest),
+    ...closing(report, shellWord(caseName)),
   ];
+  return documentText(blocks, { ...PLAIN_TEXT, ...text });
 }
 
-/** What brings the owner on: the interview while it is open, the reasons once it is decided. */
-function nextCommand(report: Report, caseName: string, leader: string): string {
-  const open = report.verdict.undecided || report.next.kind === 'question';
-  return open ? `center-audit interview ${caseName}` : `center-audit why ${caseName} ${leader}`;
+/** The verdict in a line, and what brings the reader on: the interview while it is open, else the reasons. */
+function closing({ verdict, next, solvedBy }: Report, caseName: string): Block[] {
+  const open = solvedBy === null && (verdict.undecided || next.kind === 'question');
+  const command = open ? `interview ${caseName}` : `why ${caseName} ${verdict.leader}`;
+  const sure = verdict.undecided || solvedBy ? '' : ` ${capital(verdict.confidence)}.`;
+  return [
+    paragraph({ strong: `${headlineOf({ verdict })}${sure}` }, ' Next:'),
+    { kind: 'code', text: `center-audit ${command}` },
+  ];
 }

@@ -15,10 +15,9 @@ import {
   NAMES_AT_FAULT,
   OPEN_ALL,
   SCROLL_WIDTH,
-  SHUT,
   TEXT_COLOR,
 } from '../../support/inBrowser.js';
-import { pageOf, SHOWN_CASES, type ShippedPage } from '../../support/shippedPages.js';
+import { pageOf, SHOWN_CASES, type ShippedPage, shippedPages } from '../../support/shippedPages.js';
 import { LOBING } from '../books.js';
 import { HOSTILE } from '../hostile.js';
 
@@ -134,8 +133,8 @@ describe('on a phone of 360 px', () => {
             .first()
             .evaluate((element) => element.getBoundingClientRect().bottom);
         expect(await bottomOf('h1'), name).toBeLessThan(PHONE.height);
-        expect(await bottomOf('.sure'), name).toBeLessThan(PHONE.height);
-        if (report.plan.length > 0) expect(await bottomOf('.first .what'), name).toBeLessThan(PHONE.height);
+        if (report.plan.length > 0)
+          expect(await bottomOf('.callout .eyebrow + p'), name).toBeLessThan(PHONE.height);
       });
     }
   }, 60_000);
@@ -183,15 +182,29 @@ describe('by keyboard', () => {
 });
 
 describe('on paper', () => {
-  it('everything that can be folded is open, and the contents list is left out', async () => {
+  it('what is folded is left out, and so is the contents list', async () => {
     const [{ html } = { html: '' }] = pages;
     await open(html, { viewport: WIDE }, async (page) => {
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('nav.toc').isVisible()).toBe(false);
-      expect(await page.evaluate(SHUT)).toBe(0);
+      expect(await page.locator('details:not([open])').first().isVisible()).toBe(false);
       expect(await page.evaluate(TEXT_COLOR)).toBe('rgb(28, 35, 38)');
     });
   }, 60_000);
+
+  it(
+    'every shipped case fits three sheets',
+    async () => {
+      const sheets: [string, number][] = [];
+      for (const { name, html } of shippedPages())
+        await open(html, { viewport: WIDE }, async (page) => {
+          const pdf = await page.pdf({ preferCSSPageSize: true });
+          sheets.push([name, pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0]);
+        });
+      expect(sheets.filter(([, count]) => count === 0 || count > 3)).toEqual([]);
+    },
+    LONG_MS,
+  );
 });
 
 describe('text of strangers', () => {

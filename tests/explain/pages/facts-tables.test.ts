@@ -47,11 +47,11 @@ describe('the page of a complaint', () => {
   it('says how often it comes without a cause, and which causes make it, the likeliest first', () => {
     const page = pageIn(complaintPages(), 'echo');
     expect(linesUnder(page)[1]).toBe(
-      'Without any cause listed here it comes up in about 5% of systems (judgement).',
+      'Without any cause listed here it comes up in about 5% of systems (our judgment).',
     );
     const causes = linesUnder(page, 'Causes that make it');
     const shares = causes.map((line) =>
-      Number(/in about (\d+) % of the systems that have it\.$/.exec(line)?.[1]),
+      Number(/in about (\d+)% of the systems that have it\.$/.exec(line)?.[1]),
     );
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
     expect(causes).toContain(`${titleOf('delay')}: in about 8% of the systems that have it.`);

@@ -35,30 +35,31 @@ describe('the page of a rule', () => {
   });
   const weighs = (rule: Rule): string[] => linesUnder(pageOfRule(rule), 'How much it weighs');
   it('that weighs a number tells limit, formula, bound and what else has a say', () => {
-    const [value, formula, caps] = weighs(late());
+    const [word, value, formula, caps] = weighs(late());
+    expect(word).toMatch(/^In decibans, a measure of evidence: 10 make the odds ten times longer/);
     expect(value).toBe(`Value: ${variableLabel('delayErrorMs')}. Limit: 0.25 ms (clear grade).`);
     expect(formula).toBe(
       'weight = 20 log10(value / limit) decibans: 0 at the limit, 6 for each doubling, within 20.',
     );
     expect(caps).toMatch(/: measured 16\.9, read .+ 12\.8, from memory 9\.5, a guess 6\.0\.$/);
-    expect(weighs(late('delayMs', { maxDb: 6 }))[1]).toMatch(/within 6\.$/);
-    expect(weighs(late('delayMs', { maxDb: 60 }))[1]).toMatch(/within 20\.$/);
-    expect(weighs(late('delayMs', { only: 'for', heard: 'sharedContent' }))[0]).toMatch(
+    expect(weighs(late('delayMs', { maxDb: 6 }))[2]).toMatch(/within 6\.$/);
+    expect(weighs(late('delayMs', { maxDb: 60 }))[2]).toMatch(/within 20\.$/);
+    expect(weighs(late('delayMs', { only: 'for', heard: 'sharedContent' }))[1]).toMatch(
       / The value is first multiplied by “.+”\. It only ever speaks for the cause\.$/,
     );
     const computed = weighs(late({ computed: 'layoutFailDeg', lowIsBad: true }));
-    expect(computed[0]).toMatch(new RegExp(`Limit: “${variableLabel('layoutFailDeg').slice(0, 20)}.*”\\.$`));
-    expect(computed[1]).toContain('20 log10(limit / value)');
+    expect(computed[1]).toMatch(new RegExp(`Limit: “${variableLabel('layoutFailDeg').slice(0, 20)}.*”\\.$`));
+    expect(computed[2]).toContain('20 log10(limit / value)');
   });
   it('that weighs an answer tells both chances, and both weights by how it was obtained', () => {
-    const [chances, measured, , , guess] = weighs(ruleOn('a', whenTest('off')));
-    expect(chances).toBe('Chance of this answer if the cause is true: 0.8; otherwise: 0.2 (judgement).');
+    const [, chances, measured, ...others] = weighs(ruleOn('a', whenTest('off')));
+    expect(chances).toBe('Chance of this answer if the cause is true: 0.8; otherwise: 0.2 (our judgment).');
     // A measured answer is wrong once in fifty: (0.8 x 0.98 + 0.2 x 0.02) / (0.2 x 0.98 + 0.8 x 0.02) = 0.788 / 0.212.
-    expect(measured).toBe('measured | +5.7 | -5.7');
+    expect(measured).toBe('measured | +5.7 | −5.7');
     // A guess once in five: 0.68 / 0.32.
-    expect(guess).toBe('a guess | +3.3 | -3.3');
-    expect(weighs(ruleOn('a', whenTest('off'), { only: 'for' }))[1]).toBe('measured | +5.7 | 0');
-    expect(weighs(ruleOn('a', whenTest('off'), { only: 'against' }))[1]).toBe('measured | 0 | -5.7');
+    expect(others).toContain('a guess | +3.3 | −3.3');
+    expect(weighs(ruleOn('a', whenTest('off'), { only: 'for' }))[2]).toBe('measured | +5.7 | 0');
+    expect(weighs(ruleOn('a', whenTest('off'), { only: 'against' }))[2]).toBe('measured | 0 | −5.7');
   });
   it('links what it reads: questions, home tests, computed facts and thresholds, and its source', () => {
     const rule = { ...late(), applies: all(is('centerCount', 'two'), whenTest('off')) };

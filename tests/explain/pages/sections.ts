@@ -27,10 +27,17 @@ export const linesUnder = (page: Page, heading?: string): string[] =>
     return block.kind === 'code' ? [block.text] : [];
   });
 
+const blockLines = (block: Block): string[] =>
+  block.kind === 'paragraph'
+    ? [lineText(block.line)]
+    : block.kind === 'caution'
+      ? block.texts.map((text) => `Caution: ${text}`)
+      : [];
+
 /** What stands below each item of the lists under a heading. */
 export const belowItems = (page: Page, heading: string): string[][] =>
   under(page, heading).flatMap((block) =>
-    block.kind === 'list' ? block.items.map(({ below = [] }) => below.map(lineText)) : [],
+    block.kind === 'list' ? block.items.map(({ below = [] }) => below.flatMap(blockLines)) : [],
   );
 
 /** Keys of the pages that the lists under a heading lead to. */

@@ -1,5 +1,5 @@
 /** Markup of a drawing: elements as text, every string escaped, no style attribute, one decimal in coordinates. */
-import { escapeHtml } from '../../document-html.js';
+import { escapeHtml } from '../../escape-html.js';
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 

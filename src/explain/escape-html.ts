@@ -1,0 +1,11 @@
+/** Text inside HTML, between tags and in quoted attributes. */
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+export function escapeHtml(text: string): string {
+  return text.replace(/[&<>"']/g, (mark) => ENTITIES[mark] ?? mark);
+}
