@@ -1,7 +1,7 @@
 /**
  * npm run eval: how good the audit is, as a Markdown table. `--quick` for fewer draws, `--owners 5000` interviews
  * other owners than usual, from that seed on; `--stories [FILE]` replays stories only, `--trace S09` (or `all`) with
- * every step; `--fit` prints the temperature fitted on owners that are not scored.
+ * every step; `--reading` scores the reading of free words only; `--fit` prints the temperature fitted on owners that are not scored.
  */
 import { auditSync } from '../src/reasoning/audit.js';
 import { TEMPERATURE } from '../src/reasoning/temperature.js';
@@ -10,6 +10,7 @@ import { DIFFICULTIES, loadCases, type ShippedCase } from './load-cases.js';
 import { mean, median } from './metrics.js';
 import { type Interview, interview, minutesToConfirm, questionnaire } from './policies.js';
 import { randomFrom } from './random.js';
+import { readingPart } from './reading-part.js';
 import { disturbed, hiddenScores, leaderChanges, namesOf, scoreCase } from './score-cases.js';
 import { callOf, type Owner, simulateOwner } from './simulate.js';
 import { storiesPart } from './stories-part.js';
@@ -207,6 +208,10 @@ function main(): void {
     console.log(storiesPart(optionOf('--stories'), optionOf('--trace')));
     return;
   }
+  if (process.argv.includes('--reading')) {
+    console.log(readingPart());
+    return;
+  }
   if (process.argv.includes('--fit')) {
     const [best] = fitTemperature(SIZES.fit);
     console.log(
@@ -217,7 +222,8 @@ function main(): void {
   const cases = loadCases();
   console.log('# Evaluation\n');
   for (const part of [casesPart, robustnessPart]) console.log(`${part(cases)}\n`);
-  for (const part of [() => storiesPart(), calibrationPart, ownersPart]) console.log(`${part()}\n`);
+  for (const part of [readingPart, () => storiesPart(), calibrationPart, ownersPart])
+    console.log(`${part()}\n`);
 }
 
 main();

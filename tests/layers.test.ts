@@ -15,10 +15,12 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   rules: ['compute', 'facts', 'acoustics', 'lib'],
   reasoning: ['rules', 'facts', 'lib'],
   explain: ['reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
-  interview: ['explain', 'reasoning', 'rules', 'facts', 'lib'],
+  reading: ['facts', 'lib'],
+  interview: ['reading', 'explain', 'reasoning', 'rules', 'facts', 'lib'],
   terminal: ['interview'],
   store: ['interview', 'facts', 'disk', 'lib'],
   commands: [
+    'reading',
     'terminal',
     'store',
     'interview',

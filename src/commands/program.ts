@@ -91,6 +91,18 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(await run(io, paths, { ...globals(), ...options }));
     });
 
+  printing('read', "an owner's own words into a draft case", 'read post.txt', [
+    'read post.txt --explain',
+    'read - --output case.json < mail.txt',
+  ])
+    .argument('[FILE]', 'plain text; - or nothing reads standard input', '-')
+    .option('--explain', 'sentence by sentence what was taken, from which words, and what was left')
+    .option('--output <CASE>', 'write the draft case to a file; a case is never overwritten')
+    .action(async (path: string, options) => {
+      const { run } = await import('./read.js');
+      done(await run(io, path, { ...globals(), ...options }));
+    });
+
   printing('why', 'the evidence for and against one cause', 'why case.json delay', [
     'why case.json delay --against level',
   ])

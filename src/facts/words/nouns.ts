@@ -1,0 +1,111 @@
+/**
+ * Things people talk about, under one name each. A member of several words is taken as one word wherever it stands,
+ * the longest first, so that "entertainment center" is no center and "left speaker" no direction.
+ */
+export const NOUNS = {
+  center:
+    'center; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
+  lcr: 'l c r; lcr; l c and r; all three fronts; all three front? speakers|boxes|channels; three front speakers; front three; whole front stage?; all 3 fronts; left center right; left center and right; l c r speakers',
+  mains:
+    'mains; main speakers|pair|boxes; left and right fronts; left right; l and r; l r; fronts; front; front speakers|pair|boxes|main|mains; front left and right; towers; tower; stereo pair|speakers; left and right speakers|boxes|towers|mains|channels; l r speakers; side speakers|boxes; both mains|towers|fronts; fl fr; outer speakers; left or right; the other two; the other speakers; floorstanders; sides boxes',
+  leftMain:
+    'left speaker|main|tower|box|channel|front|loudspeaker|horn; left main speaker; front left; fl; l channel|speaker; l',
+  rightMain:
+    'right speaker|main|tower|box|channel|front|loudspeaker|horn; right main speaker; front right; fr; r channel|speaker; r',
+  subwoofer: 'subwoofer; bass box; bass module',
+  surround:
+    'surround speakers|boxes|channels; surround left|right; left|right surround|rear; rears; rear; rear speakers|boxes|channels; back speakers|boxes|channels; heights; height speakers|channels; ceiling speakers; speakers in the ceiling; speakers behind; upfiring speakers; side surrounds; effects speakers; surround and height speakers',
+  display: 'television; flat screen; oled; lcd; projector; beamer; television set; panel; plasma; display',
+  picture: 'picture; image|picture area; screen; television screen; projection screen',
+  tvSpeakers:
+    'television speakers|sound|speaker; internal|builtin speakers; built in speakers; televisions own sound|speakers; own sound|speakers; speakers of the television; sound of the television; tellys own sound|speakers; television volume; soundbar; sound bar; speakers of the set',
+  voice:
+    'voice; dialog; speech; vocal; singer; vocals; talk; talking; spoken words; words; male voices; female voices',
+  person:
+    'actors; actor; people; everyone; everybody; announcer; newsreader; newscaster; presenter; anchor; men; man; women; woman; he; she; they; weatherman; newsman; characters; singers; someone; anybody; anyone; persons; voices of people',
+  sound:
+    'sound; audio; everything; it; tone; music; whole thing; the lot; all; stage; band; orchestra; stereo image; soundstage; sound stage; choir; image; group; quartet; players',
+  stageWord:
+    'stage; band; orchestra; stereo image; soundstage; sound stage; choir; whole thing; whole band; group; quartet; players; ensemble; music; everything; image; whole stage; record; concert; songs; instruments; guitars; violins; players',
+  // Seats and people on them.
+  mainSeat:
+    'main seat|position|listening; listening position|seat|place|spot; sweet spot; money seat; mlp; middle seat|place; center seat; middle of the sofa; center of the sofa; middle chair; prime seat; my spot|place; main listening position; seat in the middle; middle of the seat; on axis; straight on; dead center; middle seats; central seat; money spot',
+  sideSeat:
+    'end seat|place|spot|chair; ends of the sofa|row|bench; end of the sofa|row|bench; my end; side seat|chair|sofa; outer|outside|corner|edge seat; off axis; off to the side; offaxis; sides of the sofa; left|right end; left|right end of the sofa; left and right seat; far end|seat; couch ends; sofa end; window end; door end; ends of my sofa; end of my|our sofa; outermost seat; from the side; sit off center; sit to the side; next to the middle; armchair at the side; seat at the end|side|ends|sides; off to one|either|the side; sofa corner; side of the sofa; far side of the sofa; corner of the sofa; end spot; end position',
+  backRow:
+    'back row; second row; rear row; row two|2; last row; people in the back; those in the back; row behind',
+  seatWord:
+    'sofa; seat; armchair; chair; listening distance; seating distance; bench; loveseat; listener; viewing distance; bed',
+  // Places.
+  furniture:
+    'television stand|bench|unit|cabinet|console|rack|shelf|table|board|furniture|board; media console|unit|cabinet|stand|bench; entertainment center|unit|stand; sideboard; credenza; cabinet; cupboard; dresser; shelf; shelves; bookcase; rack; hifi rack; lowboard; low board; mantel; mantelpiece; chest; drawers; chest of drawers; furniture; commode; console; bookshelf unit; glass shelf; desk; lowboy; buffet; highboard; wall unit; media shelf; board; bench; trunk; sea chest; table; console table; stand under the television; stand below',
+  bay: 'cubby; cubbyhole; cubby hole; compartment; middle|center compartment; bay; slot; niche; alcove; recess; pigeonhole; opening; hole; cavity; open compartment; shelf opening; nook; hutch',
+  floor: 'floor; carpet; ground; rug; floorboards; hearth',
+  // Technique.
+  testNoise:
+    'test tone|noise|signal; pink|white noise; noise test; level test; channel test; test tones; noise; tone; calibration noise|tone; noise signal; hiss; test noise of the receiver; speaker test; balance test',
+  autoSetup:
+    'automatic setup|calibration|tuning|measurement|run; automatic set up; auto setup|calibration|tuning|eq; auto set up; setup microphone; set-up microphone; microphone setup|run|calibration; calibration; setup wizard; guided setup; room calibration|setup; autocal; auto calibration; set-up wizard; set up wizard; microphone wizard; setup routine; automatic room setup; automatic microphone; set up microphone',
+  correction:
+    'room correction|eq; equalizer; automatic correction|eq|equalizer; correction; auto eq; filters; room equalizer; correction filters; sound correction; tuning; automatic room correction; microphone eq; equalizing; room eq',
+  upmix:
+    'upmix; upmixer; upmixing; surround mode|decoder|upmix|upmixer; music upmix|upmixer|mode; surround processing; matrix decoder|mode; all channel|channels stereo; multichannel stereo; surround music mode; surround setting; surround sound mode; surround button; sound mode; listening mode; music mode|setting; film mode; movie mode; setting for music; surround program; sound program; multi channel stereo; 5.1 mode; surround; dsp mode',
+  plainStereo:
+    'plain|pure|straight|normal|two|2|direct|proper stereo; plain stereo mode; stereo mode; two channel|channels; 2 ch|channel|channels; 2ch; direct mode; pure direct; direct; stereo only; two channel only|mode; straight two channel; plain two channels; straight mode; straight; just stereo; only stereo; bypass mode; 2ch bypass; pure mode; stereo|direct setting; without surround; without the upmix',
+  spread:
+    'center spread|width|image; center width setting|control; spread; spread control|setting; width control|setting; middle width; width; center image setting; center spread control|setting; spread setting',
+  menu: 'menu; setup menu; setup; receiver; display; info screen; screen; setup page; receiver menu; on screen menu; avr; processor; set-up; set up',
+  boostMode:
+    'dialog enhancement|enhancer|boost|lift|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting',
+  nightMode:
+    'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
+  wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
+  screenCloth:
+    'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; cloth; screen material; sound screen; transparent screen; perforated screen|vinyl|sheet; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
+  heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; front row; people in front',
+  faultWord:
+    'problem; trouble; issue; fault; it; effect; noise; buzz; buzzing; honk; dullness; echo; boom; rattle; complaint; weirdness; swish; gripe',
+  // Programme.
+  film: 'movie; action movie; film nights; movie night; blockbuster; thriller; cinema; bluray; concert disc; concert video; multichannel music; surround discs|music; 5.1 music; action flicks; film disc; 4k disc; disc movies; sci fi; action scenes; film voices',
+  news: 'news; newscast; talk shows; talk show; evening news; television news; weather forecast; quiz shows; documentary; baking contest; soaps; cable television; quiz; radio news; crime series',
+  recordings:
+    'cds; cd; compact discs; compact disc; vinyl; records; lp; lps; albums; album; two channel music; stereo music; songs; stereo albums; stereo records; stereo cds; classical music|radio; jazz; turntable; stereo lps; string quartets; stereo recordings; playlists; records and cds; song; opera',
+} as const;
+
+export type Noun = keyof typeof NOUNS;
+
+/** Words that do one job in many phrases. */
+export const CLASSES = {
+  good: 'good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; right; nice; crisp; crystal; beautiful; solved; fixed; gone; cured; sorted; bingo; well; normal; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; sounds; heaven; amazing; ace; lovely; clean; readable; himself; sublime; sensational; superbly; effortless; joy; delightful; glorious',
+  bad: 'bad; terrible; awful; wrong; muddy; dull; muffled; boomy; mushy; mush; horrible; worse; poor; rubbish; crap; hollow; unclear; thin; boxy; honky; nasal; harsh; weird; off; odd; soup; nasty; papery; unintelligible; blurred; mumble; indistinct; distant; swims; slurred',
+  unclear:
+    'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; marbles; inarticulate; washed; mash; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
+  be: 'be; sound; seem; get; become; go; feel; look; appear; come; stay; turn; remain',
+  follow: 'understand; follow; hear; catch; get; make',
+  never: 'not; never; no; hardly; barely; rarely; cannot',
+  same: 'same; unchanged; nothing; nil; identical',
+  on: 'on; active; enabled; engaged; running; activated; always; up; full; in',
+  off: 'off; disabled; deactivated; bypassed; inactive; out; zero; 0',
+  under: 'under; below; underneath; beneath; beneat',
+  above: 'above; over; atop; overhead',
+  front: 'front; before; ahead',
+  my: 'my; our; the; a; his; her; their; me; its; own; this; that; one; your; an; each; every; both',
+  left: 'left; l; lefthand; left-hand',
+  right: 'right; r; righthand; right-hand',
+  side: 'left; right; side; aside; sideways; window; door',
+  loudWord:
+    'loud; hot; strong; overpowering; dominant; dominate; dominates; overpower; prominent; forward; blare; blares; shout; shouts; shouting; shouty; deafening; intrusive',
+  quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
+  bassy:
+    'boomy; chesty; thick; tubby; bloated; woolly; fat; drone; drones; droning; resonant; bassy; boominess; bass-heavy; thumpy; bulky; rumble; rumbles; chestiness; barrel; baritone',
+  moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
+  lifted:
+    'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',
+  turnedOff:
+    'turn; turned; switch; switched; set; take; took; shut; put; disable; disabled; kill; killed; bypass; bypassed; defeat; defeated; remove; removed; deactivate; skip; go; switching; kick',
+  turnedUp:
+    'turn; turned; crank; cranked; bump; bumped; raise; raised; boost; boosted; push; pushed; press; pressed; put; set; increase; increased; bring; took; go; went; make; pump; nudge',
+  many: 'two; 2; both; dual; double; pair; twin; couple; several',
+} as const;
+
+export type ClassName = keyof typeof CLASSES;

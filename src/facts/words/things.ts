@@ -1,0 +1,214 @@
+/** Loudspeakers, where they stand, the seats, the picture and the screen: what can be seen and taped. */
+import type { FamilyWords } from './lexicon.js';
+
+export const thingWords: FamilyWords = {
+  choices: {
+    centerCount: {
+      none: 'not own a center; no center by choice; 4.1 no center; center-less; sold the center; only four speakers; no middle one; no center|middle speaker; without a center; have no center; not have a center; there is no center; no center at all',
+      two: '@many centers one; one above .. one below; dual center; @many center speakers; doubled the center; two centers above and; two centers; center below .. and .. above; a twin of it above; second center; one over and one under; two identical centers; centers one above; a center .. below .. and .. twin; both centers; upper and lower center',
+      one: 'one center; single center; just the one center; one box under; only one in the middle; lone center; the one center; one single center',
+    },
+    centerLayout: {
+      'mid-tweeter-mid':
+        'two # with? w tweeter; mtm; cone tweeter cone; w t w; tweeter between .. cones; two cones and .. tweeter .. middle|between|center|in; tweeter .. in the middle cone each side; cone each side .. tweeter; usual lying one; cone left and right of .. tweeter; two cones left and right of one tweeter; two cones .. one tweeter; two # cones .. tweeter; tweeter .. cones .. either|each|both side; cone tweeter and cone; wtw; two cones on the sides; mid tweeter mid; two cones .. a tweeter between them; horizontal mtm; d appolito; two cones tweeter; two # cones .. tweeter; cone .. tweeter .. cone in a row; dual # cones .. tweeter; tweeter .. flanked by .. cones; cones .. flank .. tweeter; cones either side of .. tweeter; tweeter .. sandwiched; cone on each side of',
+      'nested-mid-tweeter-mid':
+        'tweeter .. raised between; tweeter .. notch between; cones close together .. tweeter above; cones tucked in under; tweeter .. high .. cones .. almost touching; tweeter on top of the gap; tweeter raised above .. cones; cones .. nearly touch; cones almost touch .. tweeter',
+      'two-and-a-half-way':
+        '2.5 way; 2.5-way; two and a half way; # way .. left|right cone; one of the two cones only does bass; second cone .. bass only; left cone does the voices right; right one only bass; one cone .. only bass; one of the cones .. only bass; two-and-a-half-way',
+      'woofer-mid-tweeter-woofer':
+        'wmtw; three-way center; 3-way with the mid under; cones outside .. mid and tweeter; wtmw; dedicated midrange with tweeter above; two big cones and a small|one; 3-way center; mid and tweeter stacked; tweeter above .. mid .. between .. cones; w m t w; three way center; 3 way center; woofers outside; mid with .. tweeter above it .. between',
+      'tweeter-mid-mid-tweeter':
+        'tweeters on both ends; tweeters at both ends; tmmt; tweeter left and right two cones; two tweeters on the outside; tweeter on|at each|every far|outer? end; tweeter at each outer end; tweeters outside; tweeter at each end; tweeters .. outer ends; tweeter .. both ends; tweeters at the ends',
+      'tweeter-mid-tweeter':
+        'tweeter cone tweeter; one cone with a tweeter either|each side; tmt; two tweeters flank one; one mid in the middle and tweeters; tweeter on either side of .. cone; one cone .. tweeter on each side',
+      'paired-boxes':
+        'paired boxes; two bookshelf|bookshelves side by side; two .. boxes .. side by side; two little boxes lying next; used a pair of .. as the center; two complete speakers for a center; pair of satellites next to each other; two bookshelf boxes end to end; two .. speakers side by side; two of my spare .. side by side; pair of minis as; two small speakers next to each other .. center; two spare speakers',
+      coaxial:
+        'concentric; tweeter inside .. cone; point-source driver; point source; tweeter in the middle of the cone; dual concentric; coaxial; coax driver|center|speaker; coincident; tweeter in the cone',
+      'vertical-two-way':
+        'normal bookshelf upright; one cone and a tweeter over it; single 2-way standing up; stand-mounter used as center; one cone one tweeter vertical; bookshelf .. upright .. center; bookshelf .. as .. center .. upright; bookshelf speaker as center; standing bookshelf; two-way .. upright',
+      'horizontal-two-way':
+        'tweeter a cone thats it .. side; bookshelf on .. side; one cone one tweeter next to each other; 2-way laid down; laid a bookshelf flat; cone left tweeter right; bookshelf .. lying|lies; one cone .. one tweeter .. side by side; bookshelf laid on|sideways; two-way .. on its side; bookshelf .. sideways',
+      'full-range':
+        'single driver; one .. wideband cone; no tweeter at all; fullrange driver; just one # cone; one cone does it all; full-range driver|speaker|cone; wideband driver|speaker; wideband; single cone',
+    },
+    centerOrientation: {
+      'upside-down':
+        'upside down; upside-down; flipped over; badge on its head; logo upside; turned over so; lies upside; badge .. faces the floor; logo .. on its head; on its head',
+      level:
+        'the way it should; right way up; horizontal as designed; logo right side up; normal position; lying as designed; lies horizontally|horizontal; lying flat as',
+      upright:
+        'center .. turned on its end; stood it up; standing vertical; rotated it 90; upended it; stands on end; upright on its end; standing on end; center .. stands upright; center .. vertically|vertical',
+    },
+    fullRangeMidSide: {
+      left: 'left cone .. do|does .. voice|mids|midrange; one on the left plays voice; bass-only one .. right; cone .. left seen from; left-hand cone goes up; right one only bass; left one .. voice',
+      right:
+        'right cone .. do|does .. voice|mids; right one plays the voice; bass-only cone on the left; cone is on the right side; right-hand cone goes up; left one only bass; right one .. voice',
+    },
+    centerFamily: {
+      'identical-box':
+        'identical .. speakers|boxes|bookshelf|model; @lcr identical|same; match|matches the mains exact; same speaker all across|round; @lcr .. the same model|speaker; used a third main as center; exact same model; same model; three identical; same speakers all; same boxes .. all; the very same model; all three .. same model; three .. same speakers|boxes|bookshelf; identical speakers|boxes; same cubes; same little boxes; same three; three times the same; same box as the mains|left|right; identical to the mains; all three boxes .. identical; three bookshelf speakers',
+      'same-series':
+        'matching center; same series; same-series; matching .. center; same line; same .. series as; same|from the same range; came as a set; timbre matched; same family; matched set; center of the same series; matching set|speakers; of the set; all .. same range|series|line; complete set; matched center; same brand same series; from one set; satellite set; same tweeter all round; set of five|5',
+      'same-maker':
+        'same brand different series; same company old|older line; same manufacturer but another; sister line; not the same line but same make; same brand but; same maker .. other|another|different; same make .. other|another|different',
+      unrelated:
+        'different|other|another maker|brand|make|manufacturer; mixed brands|makes; not matching; some other make; random center; center not match .. mains; mismatched .. center|speakers|set; mixed .. speakers; center .. another make; of another make|brand; kept my old center; leftover from; center .. was on offer; box i had over; from a small workshop .. center; center .. different from; center .. not from the same|series; center .. second hand; mix of brands; unmatched; center .. from my old; cheap center with; old center .. new; mains .. horn .. center; center is a leftover; not the same brand|make|series',
+    },
+    mainsKind: {
+      tower:
+        'towers; tower; floor standers|standing|stander; floorstanders; floorstanding; columns; tallboys; big columns; tower speakers; floor-standing',
+      compact:
+        'compact boxes|ones|speakers; small boxes on stands; satellites; monitors on the shelf; mini speakers; bookshelf speakers|boxes|mains|fronts|pair; bookshelves; bookshelf; stand-mounts; standmounts; mains on stands; studio monitors; boxes on free? stands; cubes; little boxes; speakers on stands; compact; palm sized; stand mount; ordinary two-ways; small two-ways; satellite set; mains are on stands; side boxes .. stands',
+      'panel-or-horn':
+        'electrostats; big horns; ribbon panels; dipoles; planars; horns; horn mains; mains .. horn|horns; electrostatic; electrostatics; panel speakers; horn speakers; planar; ribbon mains; magnetostats',
+      'in-wall':
+        'in-walls; on-walls; flush mounted speakers; built into the wall; speakers in the plasterboard; in-wall; in wall speakers|mains; on-wall speakers; inwalls; onwalls; mains .. in the wall',
+    },
+    centerSizeAgainstMains: {
+      smaller:
+        '# cones versus # in the mains; much small than the mains; little center with .. towers; # versus|vs #; puny center; center .. toy next to; tiny center; small center; center .. tiny; center .. much small; center .. far too small; small than .. mains; little center; mini center',
+      similar:
+        'center .. as big as .. mains; same size cones; same cones as; equal size; same size as .. mains; as large as the mains; same cones',
+    },
+    centerPowered: {
+      no: 'passive center; driven by the receiver; normal passive; hook to the receiver with speaker wire; no power cord; center .. passive; passive speakers',
+      yes: 'active center; center .. has its own amplifier; powered speaker; plugs into the wall|mains; center .. powered|active; self-powered; center .. powered monitor; powered center; powered one; powered; active center; active speaker|monitor; has its own amplifier',
+      'powered-mains-too':
+        'all three .. active|powered; powered monitors lcr; mains and center .. all active|powered; three studio monitors; everything .. self-powered; all active; all powered; three active|powered; mains .. active .. too; active speakers all',
+    },
+    seating: {
+      'several-rows':
+        '@many rows; second row; three|3 rows; sofa plus .. behind; back row; two rows of; rows of seats; front row .. back; rear row; row two; first row; row 2; rows # apart; two rows',
+      'one-row':
+        'one sofa; three seat side by side; single row; one row; corner sofa; sectional; in a row on',
+      'single-seat':
+        'just one seat; single seat; only me; one armchair; solo listener; one chair; armchair only; alone .. in the middle; one chair one me; sit alone; one listener|seat only; i sit alone; alone straight in front; single chair; i am alone straight; alone .. in .. flat|house|room',
+    },
+    centerPlacement: {
+      bay: '@bay; center .. in .. cabinet|cupboard|rack|television unit|dresser|compartment|furniture|closet|cubby|hole|trolley; in the cabinet|cupboard|rack|unit|dresser|closet|wardrobe; inside .. cabinet|furniture|television unit|rack|@furniture; slid into; in a cubby; in the middle shelf; boxed in; in its hole; in the middle compartment; in cabinet; built in; built into .. cabinet|furniture|unit; center .. in .. furniture; walls all round; in the @bay; in|inside a? @bay; cubby hole; in the tv unit; behind .. grille cloth .. cabinet; in the rack; center .. between .. shelves; shut in; in .. with doors; in the @furniture',
+      'behind-screen':
+        'behind .. @screenCloth; behind .. screen; behind the cloth|sheet|picture|fabric; hidden behind .. screen; only the center is behind it; all three .. behind it; lives behind the sheet; behind a perforated; behind .. perforated|woven|acoustic; behind it',
+      floor:
+        'center .. on the floor|carpet|ground|floorboards|hearth|rug; lying on the floor|carpet; on the ground; on the carpet; sits right on the floor; on the floor; on the floorboards; down on the floor; just above the floor; center .. floor in front; stands on the floor',
+      'shelf-top':
+        'on top of .. @furniture; on .. the|a|my @furniture; flat on .. @furniture; sits on .. @furniture; on the sideboard|credenza|mantel|shelf|console|lowboard|tv bench|desk|dresser|bench; on a .. @furniture; center .. on .. @furniture; on sideboard; lying flat on a glass; on a low shelf; center .. top of; on .. glass|long|low|wooden|marble shelf|sideboard|board|furniture; on an old sea chest; on long; long low sideboard; on the television @furniture; center on @furniture; on a shelf; on the low shelf; on top of .. cabinet; stands on .. @furniture; lies on .. @furniture; flat on the bench; on some sort of shelf',
+      stand:
+        'center .. on .. stand; on its own stand; center .. free standing; on a low stand; on a pedestal; on a stool free; stands free; center .. on a .. stand; center .. floor stand; center .. on stands; center .. stand .. free; on a speaker stand; stand in the open; all three .. on stands',
+      wall: 'center .. bracket; center .. wall mounted; hung above|over .. television|picture|screen; bracket on the wall; screwed to the wall; center .. on the wall; on a wall bracket; wall bracket; hangs above|over .. television|picture; mounted over|above .. television|screen|picture; center .. over .. television; center .. above .. television|screen|picture; center hangs; wall mounted center; mounted on the wall; over the television',
+    },
+    bayStuffing: {
+      open: 'no stuffing; gaps are open; empty around it; air all around; just sits in there; nothing packed; open all round|around; maybe an? inch all round; void behind; two finger-widths; inch around; inch all round; gap of # around; free air around; open gaps; with gaps; open back; walls all round',
+      filled:
+        'stuffed .. gaps|foam|towels|pillows|wool; packed with; filled with .. wool|foam; foam around it; stuffed old; gaps .. filled; stuffing .. in; lined with felt|foam; foam in .. gaps',
+      sealed:
+        'framed in with a panel; front panel flush; closed off around; faceplate around it; built in flush; flush front panel; sealed .. into|in .. panel; panel flush; frame around .. closed',
+    },
+    floorCover: {
+      bare: 'marble floor; hardwood; bare floor; stone floor; wooden boards; parquet; tile|tiled floor; tiles; laminate; concrete floor; wood floor; wooden floor; floorboards; stone .. floor; no carpet; polished; slate; linoleum; vinyl floor; concrete',
+      carpet:
+        'on the carpet; wall-to-wall; deep pile; fitted carpet; carpet; carpeted; thick carpet; carpet with pad; shag',
+      rug: 'rug; thin rug; area rug; carpet runner; flat-weave; rug in front; kilim; small carpet',
+    },
+    obstacle: {
+      'seat-row':
+        '@heads .. in front of|hide|block|before; heads in front; front row seat backs; people in front block; @heads in the way; line of sight .. people|heads|seat; front seats .. hide; people before us; @heads .. hide|block|cover; see heads; recliners .. block; head of .. in front; front row .. blocks|hides|way',
+      object:
+        'plant .. in front|before; dog bed .. in the way; vase .. block|before|front; standing in front; cabinet door in front; base|foot of the television cover; hangs .. in front of the center; object .. in front; foot of the television .. covers|blocks|before; cover .. half of .. grille; covers the .. grille; border covers; bar .. in front; figurine; flower; candle; toy .. front; stand foot .. front; picture frame .. front; cat sleeps in front; glass door; lamp .. front of; blocks the center; blocked by; screen .. edge .. cover; bezel .. covers; feet of the television; rod hangs; behind the television; half hidden',
+      table:
+        'coffee table .. in front|between|before; low table between|right|in front; glass table; sofa table in|between; table top; coffee table; table .. in front of; table between; low table; table right; big table',
+      none: 'nothing in the way; clear line; free view; no table; unobstructed; nothing .. in front; free line of sight; clear view; nothing between; free sight',
+    },
+    screenKind: {
+      perforated:
+        'perforated; perf; micro-perf; holes in the screen; tiny holes; perforated vinyl; perforated screen; microperforated; perf screen; vinyl .. holes; perforation',
+      woven:
+        'woven; cloth screen; fabric .. screen; textile screen; woven screen; acoustic cloth; weave; woven cloth; cloth; fabric in front; fine weave',
+      none: 'no screen in front; just a television; normal television; nothing before the speaker; below the screen; ordinary television; no projection screen; below the screen # ; center .. below the screen',
+      solid:
+        'solid .. screen; ordinary vinyl screen without holes; roll-down screen hangs in front; ordinary matte screen; no perf; solid not perforated; cloth is solid; pull-down screen; normal .. screen .. in front of the center; non perforated; matte white screen .. front; solid screen',
+    },
+    screenCovers: {
+      'all-three':
+        'all three .. behind; @lcr .. behind; whole front stage behind; covers all; @lcr all sit behind; everything up front .. hidden; all three .. behind it; all three horns behind; three speakers behind|sit behind; left center and right .. behind',
+      'center-only':
+        'in front of the center only; only .. center .. behind; mains beside the screen; covers just; @mains|towers .. stand .. left and right|beside|either|next; just the center .. hidden; left and right .. beside .. screen|frame; l and r stand on either side; stand beside the; mains .. outside the screen; either side of it .. center; only the center',
+    },
+    centerEnclosure: {
+      vented:
+        'ported; bass reflex; port in the back|rear; port at the; holes in the rear; front-ported; has a port; rear port; reflex port; port at the rear; bass-reflex; reflex; with a port; vented; port',
+      sealed:
+        'sealed; sealed box; closed box; no port; acoustic suspension; sealed center; closed cabinet; without .. port',
+    },
+  },
+  numbers: {
+    centerDriverSpacing:
+      'cones .. # apart; c-t-c #; # between .. cones; # middle to middle; cones .. # center to center; mid to mid #; # cone to cone; cones .. apart #; cones be # apart; # between cone middles; cones # apart middle; # apart .. tweeter between; cones .. about # apart; # center-to-center; cones might be # apart; # c to c; # c-c; spacing .. #; cones .. centers # apart; # spacing; cones # c to c; # between the cones; apart # .. tweeter between; # between the two cones',
+    centerTweeterSpacing:
+      'tweeters # apart; # between .. tweeters; tweeter spacing #; tweeter to tweeter #; tweeters .. # apart; two tweeters be # apart; # from tweeter to tweeter; tweeters are # apart; # between the tweeters',
+    centerMidSize:
+      'two # s? cones; two # s w|with .. tweeter; dual # s?; # cones; mid #; # cones; dual #; # mid; # drivers; two # .. tweeter; # in cones; cones .. #; # cone; # woofers; two # with; mid of #',
+    centerCrossover:
+      'crossover #; crosses .. at #; tweeter comes in at #; crossover freq #; x-over #; tweeter crossover #; crossover .. #; crossover at # .. tweeter; crossovers # ; # crossover; crossover of #; crossover frequency #; crossovers _ #',
+    centerLowCrossover:
+      'cones cross .. at #; crossovers # ; low crossover #; mid from # up; # to the mid; crossover .. cones #; lower crossover .. #; # lower crossover; crosses to .. cones at #',
+    seatCount:
+      '# seat; # of us; # seater; # seats across; # -seat sofa; sofa for #; # recliners; # people on the sofa; # chairs; # person sofa; # armchairs; family of #; # on the sofa; loveseat for #; # seats; # -seater; # in the? row; # seats in a row; seats # in a row',
+    seatSpacing:
+      'seats # apart; # between heads; # head to head; seats .. # apart; # from neighbor to neighbor; # between seats; # between the seats',
+    seatDistance:
+      '# back; listening at #; sit .. # from; @seatWord be? #; @seatWord|we|i .. sit|be # away; # out; distance .. #; sit .. #; @seatWord #; # away; listen .. from #; seat distance #; listening distance #; # to my nose; viewing distance #; # from the picture|television|display|screen; @seatWord at #; @seatWord .. # from; sit about? #; distance chair to .. #; @seatWord .. # away; my seat .. #; sit # back; # back from; seats at #; # from the tv; we be # away; # from .. sofa; sofa distance #; we are # from; seat .. # from the line; @seatWord # out; sofa .. be # away; at # .. sofa; sofa .. at #; listen at #; i am .. #; listening position #; at # from; main seat .. #; # listening distance; from # away; on the sofa at #; at the sofa #; the seat is #; # straight in front; # back depending; # straight in front',
+    mainSeatOffset:
+      'sit # left|right of; sit right in the middle; sit .. in the middle; bang in the middle; sit # off; alone .. in the middle; seat .. # right|left of; main seat .. # off; sofa in the middle; sit dead center; armchair .. # right|left of; straight in front; i sit in the middle',
+    rowSpacing:
+      'rows ... # apart; second row # behind; # between rows; back row .. # back; row .. # .. back; # apart second row; # behind the first; row behind .. #; rows # apart; chairs # apart second row; rows of chairs # apart; second row .. # behind; # behind the front row',
+    rowRiser:
+      'riser #; second row .. # platform; # high in the back; no riser; # riser; back row raised #; second row flat; platform .. #; second row .. on .. #; no platform; riser of #; # platform',
+    mainsBase:
+      '@mains # apart; # between them; base #; @mains .. # tweeter to tweeter; speakers be? # away one from the other; # apart; @mains .. # apart; @mains spread #; # from one to the other; l to r #; # from tweeter to tweeter; stereo base #; # between .. @mains; speakers .. # apart; speakers # apart; left to right #; # from left to right; @mains .. # from each other; base width #; @mains stand # apart; distance between .. @mains #; towers .. # apart; spread # apart; base of #; width of .. # between; @mains # between',
+    earHeight:
+      'floor to ear #; ear height #; ears .. # off|above|from .. floor; # at the ear; # floor to ear; my ears be #; ears be #; heads at #; ears about #',
+    centerTweeterHeight:
+      '# off the floor; floor to center tweeter #; # above ground|floor; center .. # off the floor|ground; center .. at #; center .. # above .. floor|ground; center .. # high; center be? .. # up; axis .. # from .. floor; center .. # from the floor; center down at #; center at #; center .. # up; on the low shelf .. # up; center .. height .. #; center tweeter .. #; center on .. # high',
+    mainsTweeterHeight:
+      '@mains tweeters .. #; tower tweeters at #; @mains .. at #; left and right be # high; tweeter height of .. @mains #; floor to @mains tweeter #; left and right .. tweeter #; @mains .. tweeters #; @mains be? at #; @mains .. # high; @mains .. tweeter at #; left and right .. at #; left and right have tweeter #',
+    ceilingHeight:
+      '# ceiling; ceiling #; # of height; ceilings .. #; ceiling height .. #; # high ceiling; ceiling .. # high; ceiling of #; room height #; deckenhohe #; # high room; and # high; ceiling be #',
+    centerTilt:
+      'tilt|tilted up? #; # up; angled down|up #; # upward; aimed up|down #; lies flat no tilt; # tilt; tilt .. #; tilted .. #; # down; lying flat; angled .. #; inclined .. #; tilted back #; wedge .. #; not tilted; no tilt; flat on the bench',
+    centerSideOffset:
+      'center .. # left|right of; off by # to the left|right; exactly in the middle; shoved # to the left|right; # left|right of .. middle|midline; # to the left|right; center .. # .. left|right; half a foot right|left; # to the left|right of; center .. # off .. middle; # beside; offset .. #; # to the right from the middle; center # left|right of .. television; # left|right of .. television|picture|screen middle; center .. # off to',
+    centerBehindMains:
+      '# behind .. line|@mains; # behind the mains; # .. farther back .. than .. @mains; # in front of .. @mains|towers; on the same line; # far back than; center .. # in front of .. @mains; center .. # behind .. @mains; mains .. # in front of|before .. it|center; # in front of the line; sticks out # in front of; mains stand .. # .. in front; # behind the l',
+    displayDiagonal:
+      '# television|display|screen|set|picture|projector|oled|diagonal|panel; # diagonal; television of #; @display .. #; picture #; # tv; a # er; # television|screen|set; # screen; display #; flat tv #; television #; screen of #; # incher; # -inch',
+    displayMiddleHeight:
+      'picture middle #; television|picture|display|screen .. hang .. #; image center at #; middle of .. picture|television|screen .. #; picture middle at #; # .. middle of the picture; center of the picture #; television middle .. # up; television .. above .. at .. #; screen middle #; television .. # up; television center at #; middle of the tv .. #; television center .. #; picture center .. #; screen .. middle .. #; tv middle .. #',
+    shelfSetback:
+      '# of shelf in front; front edge flush; # back from .. edge|front; flush with the edge; # .. shelf before it; # .. from the front edge; set back #; # back on top; # behind .. edge; back about # from; pushed back #; # from .. edge; # of .. board|top|sideboard in front; edge .. # in front; set back .. #; # .. back .. on .. top|shelf; # in front of it; at the back about #; # from the edge',
+    centerAboveShelf:
+      '# over the board|shelf; tweeter # above the shelf|board; # from shelf to tweeter; tweeter .. # up; tweeter .. # over .. board|shelf; # above the shelf; # .. above the board; tweeter .. # above .. shelf|sideboard|board|top',
+    bayWidth:
+      'compartment .. w? #; @bay .. # wide; # wide inside; opening .. # wide; compartment w #; # wide compartment; @bay # wide; @bay w #; inside .. # wide; # breit; @bay .. width #',
+    bayHeight:
+      '# high opening; @bay .. # tall|high; # tall cubby; # in height inside; @bay .. # high; # high inside; @bay # high; inside height #; # tall opening|compartment',
+    bayDepth:
+      '@bay .. # deep; # deep compartment; compartment # deep; @bay .. deep #; # deep inside; @bay # deep',
+    bayRecess:
+      '# inside; face .. # inside; # back from the front edge; recessed #; flush with the front; sits # inside; # inside the hole; set back # .. rack|compartment|cabinet; # behind .. front|edge .. cabinet; recess .. #; pushed .. # into; # in from the front; set back #',
+    centerWidth: 'box #; center .. # wide; box # wide; w x h x d #; box #; box .. # wide; speaker .. # wide',
+    centerHeight: '# tall box; box .. # high; # high box; box .. # tall; center .. # tall',
+    centerDepth: '# deep box; box .. # deep; center .. # deep',
+    wallDistance:
+      '# to the wall behind; face to wall #; # from the wall; # off the wall; center face to wall #; baffle # from the wall; # .. from the back wall|front wall; # to the wall; # in front of the wall; center .. # from .. wall; wall .. # behind',
+    obstacleHeight:
+      'table # high; coffee table #; table .. # tall|high; seat backs # high; # tall table; table .. #; knee-high #; # high table; front row .. # high',
+    obstacleDistance:
+      'table # in front; # from .. center|speaker; table .. # from .. center; # in front of .. center|speaker; # in front; about .. # in front of the center',
+    screenHoleDiameter:
+      'holes #; # holes; # perforation; hole size #; # hole; holes .. #; hole diameter #; perforation .. #; holes of #',
+    screenHolesPerArea: '#; holes .. #; perf count #; # holes; # per',
+    screenThickness: '# thick; sheet .. #; # micron; thickness #; sheet # thick',
+    screenFlowResistance: '#; flow resistance #; airflow resistance #; states #',
+  },
+};

@@ -1,0 +1,88 @@
+/** What is played where it is bad and where it is fine: "fine on TV, awful on concert discs". */
+import type { Choice } from '../facts/catalog.js';
+import type { Classes } from './pattern.js';
+import { contextOf, isDenied, type Others } from './scope.js';
+import type { Word } from './sentences.js';
+
+export interface ToldContent {
+  readonly value: Choice<'playedContent'>;
+  /** Said to be fine there. */
+  readonly fine: boolean;
+  readonly first: number;
+  readonly last: number;
+}
+
+const KINDS: readonly (readonly [string, Choice<'playedContent'>])[] = [
+  ['film', 'multichannel-film'],
+  ['news', 'television'],
+  ['recordings', 'two-channel-music'],
+];
+const REACH = 6;
+const PRAISE_ONLY = new Set([
+  'fin',
+  'good',
+  'ok',
+  'okay',
+  'great',
+  'perfect',
+  'clear',
+  'super',
+  'work',
+  'works',
+  'superb',
+  'lov',
+  'beautiful',
+  'pleas',
+  'crystal',
+  'excellent',
+]);
+
+export function contentsIn(words: readonly Word[], others: Others, classes: Classes): ToldContent[] {
+  return words.flatMap((word, at): ToldContent[] => {
+    const kind = KINDS.find(([name]) => classes.get(name)?.has(word.text));
+    const value = kind?.[1] ?? (isOnTelevision(words, at) ? 'television' : undefined);
+    if (value === undefined) return [];
+    const span = { first: at, last: at, used: [at] };
+    const context = contextOf(words, span, others);
+    if (context.other || context.planned || context.asked) return [];
+    const praise = praiseAround(words, at);
+    if (praise === undefined)
+      return context.past || isDenied(words, span) ? [] : [{ value, fine: false, first: at, last: at }];
+    return [{ value, fine: true, first: Math.min(at, praise), last: Math.max(at, praise) }];
+  });
+}
+
+const isOnTelevision = (words: readonly Word[], at: number): boolean =>
+  words[at]?.text === 'television' && ['on', 'watch', 'watching'].includes(words[at - 1]?.raw ?? '');
+
+/** The word that says it is fine there: behind it in its clause, or right before it. */
+function praiseAround(words: readonly Word[], at: number): number | undefined {
+  const { sentence, clause } = words[at] as Word;
+  for (let ahead = at + 1; ahead <= at + REACH && ahead < words.length; ahead++) {
+    const word = words[ahead] as Word;
+    if (word.sentence !== sentence || word.hard || (word.clause !== clause && word.text !== ':')) break;
+    if (isPraise(words, ahead)) return ahead;
+  }
+  for (let back = at - 1; back >= Math.max(0, at - REACH); back--) {
+    const word = words[back] as Word;
+    if (word.sentence !== sentence || word.hard || word.clause < clause - 1) break;
+    if (
+      word.clause !== clause &&
+      !['or', 'and'].includes(words[back + 1]?.raw ?? '') &&
+      words[back + 1]?.clause === clause
+    )
+      break;
+    if (isPraise(words, back)) return back;
+  }
+  return undefined;
+}
+
+function isPraise(words: readonly Word[], at: number): boolean {
+  const word = words[at] as Word;
+  if (word.text === 'problem' || word.text === 'troubl' || word.text === 'issu') {
+    return words
+      .slice(Math.max(0, at - 3), at)
+      .some(({ raw }) => raw === 'no' || raw === 'never' || raw === 'without' || raw === 'zero');
+  }
+  return PRAISE_ONLY.has(word.text) && !isDenied(words, { first: at, last: at, used: [at] });
+}

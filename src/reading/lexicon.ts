@@ -1,0 +1,142 @@
+/** The families of the lexicon compiled into indices of patterns. Done once, when the first text is read. */
+import type { ActId } from '../facts/acts.js';
+import type { ChoiceFactId, NumberFactId, TestId } from '../facts/catalog.js';
+import type { ComplaintId } from '../facts/complaints.js';
+import { complaintWords } from '../facts/words/complaints.js';
+import { IDIOMS } from '../facts/words/idioms.js';
+import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
+import { listeningWords } from '../facts/words/listening.js';
+import { CLASSES, NOUNS } from '../facts/words/nouns.js';
+import { setupWords } from '../facts/words/setup.js';
+import { thingWords } from '../facts/words/things.js';
+import { OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
+import { type Classes, compile, type Index, indexed, nameOf, type Pattern } from './pattern.js';
+import { canonical } from './spelling.js';
+
+export type Meaning =
+  | { readonly kind: 'choice'; readonly fact: ChoiceFactId; readonly value: string }
+  | { readonly kind: 'number'; readonly fact: NumberFactId; readonly cue?: Cue }
+  | { readonly kind: 'complaint'; readonly id: ComplaintId; readonly absent: boolean }
+  | { readonly kind: 'act'; readonly act: ActId }
+  | { readonly kind: 'test'; readonly test: TestId }
+  | { readonly kind: 'idiom' };
+
+/** Words of which one must stand near, where the phrase alone could mean several facts: `{menu} center #`. */
+export const CUES = {
+  menu: 'menu receiver display enter typ setup entry distance say set put processor default microphone calibration automatic',
+  tape: 'tap tape measur laser ruler string real actual nose',
+  level: 'meter spl nois level db decibel loud phon measur',
+  delay: 'delay ms millisecond',
+  bass: 'crossover hz bass small larg subwoofer cross',
+} as const;
+export type Cue = keyof typeof CUES;
+
+/** The outcome of a test in one of its own words, or one of the four. */
+export type Result = { readonly value: string } | { readonly outcome: Outcome };
+
+export interface Lexicon {
+  readonly classes: Classes;
+  /** Things of several words, by the name that stands for them. */
+  readonly compounds: Index<string>;
+  readonly meanings: Index<Meaning>;
+  readonly outcomes: Index<Outcome>;
+  /** Outcomes that one test has words of its own for. */
+  readonly after: ReadonlyMap<TestId, Index<Result>>;
+}
+
+const FAMILIES: readonly FamilyWords[] = [
+  { complaints: complaintWords },
+  listeningWords,
+  setupWords,
+  thingWords,
+  trialWords,
+];
+
+let built: Lexicon | undefined;
+
+export function lexicon(): Lexicon {
+  built ??= build();
+  return built;
+}
+
+const split = (phrases: string | undefined): string[] =>
+  (phrases ?? '')
+    .split(';')
+    .map((each) => each.trim())
+    .filter((each) => each !== '');
+
+const entries = <T>(record: { readonly [key: string]: T } | undefined): [string, T][] =>
+  Object.entries(record ?? {});
+
+function build(): Lexicon {
+  const classes = classesOf();
+  const all = <M>(phrases: string | undefined, meaning: M): Pattern<M>[] =>
+    split(phrases).map((phrase) => compile(phrase, meaning, classes));
+  const meanings: Pattern<Meaning>[] = all<Meaning>(IDIOMS, { kind: 'idiom' });
+  const after = new Map<TestId, Index<Result>>();
+  for (const family of FAMILIES) {
+    for (const [id, heard] of entries(family.complaints)) {
+      meanings.push(
+        ...all<Meaning>(heard?.heard, { kind: 'complaint', id: id as ComplaintId, absent: false }),
+      );
+      meanings.push(
+        ...all<Meaning>(heard?.absent, { kind: 'complaint', id: id as ComplaintId, absent: true }),
+      );
+    }
+    for (const [fact, values] of entries(family.choices as Record<string, Record<string, string>>)) {
+      for (const [value, phrases] of entries(values)) {
+        meanings.push(...all<Meaning>(phrases, { kind: 'choice', fact: fact as ChoiceFactId, value }));
+      }
+    }
+    for (const [fact, phrases] of entries(family.numbers)) {
+      for (const phrase of split(phrases)) meanings.push(numberPhrase(phrase, fact as NumberFactId, classes));
+    }
+    for (const [act, phrases] of entries(family.acts)) {
+      meanings.push(...all<Meaning>(phrases, { kind: 'act', act: act as ActId }));
+    }
+    for (const [id, words] of entries(family.tests)) {
+      const test = id as TestId;
+      meanings.push(...all<Meaning>(words?.act, { kind: 'test', test }));
+      const own = entries(words?.after as Record<string, string> | undefined).flatMap(([value, phrases]) =>
+        all<Result>(phrases, { value }),
+      );
+      after.set(test, indexed(own));
+    }
+  }
+  const outcomes = entries(OUTCOME_WORDS).flatMap(([outcome, phrases]) => all(phrases, outcome as Outcome));
+  const compounds = entries(NOUNS).flatMap(([name, members]) =>
+    split(members)
+      .filter((member) => member.includes(' '))
+      .map((member) => compile(member, nameOf(name), classes)),
+  );
+  return {
+    classes,
+    compounds: indexed(compounds),
+    meanings: indexed(meanings),
+    outcomes: indexed(outcomes),
+    after,
+  };
+}
+
+function numberPhrase(phrase: string, fact: NumberFactId, classes: Classes): Pattern<Meaning> {
+  const end = phrase.indexOf('}');
+  if (!phrase.startsWith('{')) return compile(phrase, { kind: 'number', fact }, classes);
+  const cue = phrase.slice(1, end) as Cue;
+  if (!(cue in CUES)) throw new Error(`unknown cue in "${phrase}"`);
+  return compile(phrase.slice(end + 1), { kind: 'number', fact, cue }, classes);
+}
+
+/** Every class with its single words; a noun also has the name that stands for its members of several words. */
+function classesOf(): Classes {
+  const single = (members: string): string[] =>
+    split(members)
+      .filter((member) => !member.includes(' '))
+      .map((member) => canonical(member.replaceAll("'", '').replaceAll('-', '')));
+  return new Map([
+    ...entries(NOUNS).map(([name, members]): [string, Set<string>] => [
+      name,
+      new Set([nameOf(name), ...single(members)]),
+    ]),
+    ...entries(CLASSES).map(([name, members]): [string, Set<string>] => [name, new Set(single(members))]),
+  ]);
+}

@@ -1,0 +1,377 @@
+/** Numbers and their units found among the tokens: digits and words, feet and inches, ranges, W x H x D. */
+import { UNIT_WORDS, type UnitWord } from '../facts/unit-words.js';
+import { type Spelled, spelledAt } from './numerals.js';
+import type { Token } from './tokens.js';
+
+/** What a number is of. `none`: no unit was written. `other`: money, power, age, an area: nothing we read. */
+export type Dimension = UnitWord['dimension'] | 'none' | 'other';
+
+export interface Quantity {
+  readonly dimension: Dimension;
+  /** In the SI unit of its dimension; as written where there is no unit. */
+  readonly value: number;
+  readonly range?: readonly [number, number];
+  /** "About", "-ish", a range. */
+  readonly approximate: boolean;
+  /** Written with plus or minus. */
+  readonly signed: boolean;
+  /** The parts of W x H x D, in the same unit; the value is the first. */
+  readonly sides?: readonly number[];
+  /** A foot, inch or yard was written, or a metric length. */
+  readonly system?: 'imperial' | 'metric';
+}
+
+/** A token, or several that make one quantity. */
+export interface Part extends Token {
+  readonly quantity?: Quantity;
+}
+
+const OTHER_UNITS = new Set(
+  (
+    'eur euro euros quid dollar dollars buck bucks usd gbp grand w watt watts kw ohm ohms ω year years yr yrs week weeks wk day days ' +
+    'month months minute minutes min mins hour hours hrs sqm sqft square sq m2 p i bit kbps gauge awg kg lb lbs ' +
+    'rd nd th st stars percentile oct octave litre litres liters am pm oclock mbit gb cd wpc sheep k_'
+  ).split(' '),
+);
+const MONEY = new Set(['$', '£', '€', '#']);
+/** "10 in the corner": what follows shows that `in` is no inch. */
+const AFTER_PREPOSITION = new Set(
+  'the a an my our your his her this that front total all it its there each every stereo surround 5.1 between'.split(
+    ' ',
+  ),
+);
+const ABOUT = new Set(
+  'about around approximately approx roughly circa ca maybe some say like nearly almost ~ perhaps probably'.split(
+    ' ',
+  ),
+);
+const PICTURES = new Set(
+  'disc discs tv tvs beamer projector uhd hdr movie movies oled streaming film films set content stream'.split(
+    ' ',
+  ),
+);
+
+export function partsOf(tokens: readonly Token[]): Part[] {
+  const parts: Part[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const found = quantityAt(tokens, at);
+    const token = tokens[at] as Token;
+    if (found === undefined) {
+      parts.push(token);
+      at++;
+      continue;
+    }
+    const last = tokens[found.next - 1] as Token;
+    const numeral = tokens.slice(at, found.next).find(({ kind }) => kind !== 'mark') ?? token;
+    parts.push({
+      kind: 'number',
+      text: numeral.text,
+      raw: numeral.raw,
+      start: token.start,
+      end: last.end,
+      spaced: token.spaced,
+      number: found.written,
+      quantity: found.quantity,
+    });
+    at = found.next;
+  }
+  return parts;
+}
+
+interface Found {
+  readonly quantity: Quantity;
+  readonly next: number;
+  /** The number as written, for counts. */
+  readonly written: number;
+}
+
+function quantityAt(tokens: readonly Token[], start: number): Found | undefined {
+  let at = start;
+  const sign = signAt(tokens, at);
+  if (sign !== 0) at++;
+  const money = MONEY.has(tokens[at]?.text ?? '');
+  if (money) at++;
+  const first = spelledAt(tokens, at);
+  if (first === undefined) return undefined;
+  const other = (next: number): Found => ({
+    quantity: { dimension: 'other', value: first.value, approximate: false, signed: false },
+    next,
+    written: first.value,
+  });
+  if (money) return other(first.next);
+  if (isGlued(tokens, first.next, ':') && spelledAt(tokens, first.next + 1)) return other(first.next + 2);
+  const sides = sidesAt(tokens, first);
+  const pair = sides ?? rangeAt(tokens, first, tokens[at - 1]?.text === 'between') ?? single(tokens, first);
+  if (pair.unit === 'other') return first.needsUnit ? undefined : other(pair.next);
+  if (pair.unit === undefined && (first.needsUnit || (!first.digits && sign === 0))) return undefined;
+  const scale = pair.unit === undefined ? 1 : pair.unit.over / pair.unit.under;
+  const signed = sign === 0 ? 1 : sign;
+  let next = pair.next;
+  let value = pair.value * scale;
+  const rest = pair.range || sides ? undefined : secondPart(tokens, pair, first);
+  if (rest) {
+    value += rest.si;
+    next = rest.next;
+  }
+  const after = afterAbout(tokens, next);
+  const approximate =
+    first.approximate ||
+    tokens[first.next]?.raw === 'ish' ||
+    pair.range !== undefined ||
+    after > next ||
+    isAbout(tokens, start);
+  return {
+    quantity: {
+      dimension: pair.unit?.dimension ?? 'none',
+      value: signed * value,
+      approximate,
+      signed: sign !== 0,
+      ...(pair.range ? { range: [pair.range[0] * scale, pair.range[1] * scale] as const } : {}),
+      ...(sides ? { sides: sides.sides.map((side) => side * scale) } : {}),
+      ...(pair.unit?.dimension === 'length' ? { system: isImperial(pair.unit) ? 'imperial' : 'metric' } : {}),
+    },
+    next: after,
+    written: signed * pair.value,
+  };
+}
+
+const isImperial = (unit: UnitWord): boolean => unit.under === 10_000;
+
+/** +1 or -1 where a sign or the word for it stands right before a number, else 0. */
+function signAt(tokens: readonly Token[], at: number): -1 | 0 | 1 {
+  const token = tokens[at];
+  const next = tokens[at + 1];
+  if (token === undefined || next === undefined) return 0;
+  if (token.raw === 'minus' || token.raw === 'plus')
+    return spelledAt(tokens, at + 1) ? (token.raw === 'minus' ? -1 : 1) : 0;
+  if (token.text !== '+' && token.text !== '-') return 0;
+  const before = tokens[at - 1];
+  const free =
+    token.spaced || before === undefined || (before.kind === 'mark' && '(=:@/'.includes(before.text));
+  return free && !next.spaced && next.kind === 'number' ? (token.text === '-' ? -1 : 1) : 0;
+}
+
+interface Measured {
+  readonly value: number;
+  readonly unit: UnitWord | 'other' | undefined;
+  readonly next: number;
+  readonly range?: readonly [number, number];
+}
+
+function single(tokens: readonly Token[], first: Spelled): Measured {
+  const unit = unitAt(tokens, first.next, first);
+  return { value: first.value, unit: unit?.unit, next: unit?.next ?? first.next };
+}
+
+/** `50 x 17 x 28 cm` */
+function sidesAt(tokens: readonly Token[], first: Spelled): (Measured & { sides: number[] }) | undefined {
+  const sides = [first.value];
+  let unit = unitAt(tokens, first.next, first);
+  let next = unit?.next ?? first.next;
+  while (sides.length < 3 && (tokens[next]?.text === 'x' || (tokens[next]?.raw === 'by' && first.digits))) {
+    const more = spelledAt(tokens, next + 1);
+    if (more === undefined) break;
+    sides.push(more.value);
+    unit = unitAt(tokens, more.next, more) ?? unit;
+    next = Math.max(more.next, unit?.next ?? 0);
+  }
+  return sides.length < 2 ? undefined : { value: first.value, unit: unit?.unit, next, sides };
+}
+
+const BETWEEN = new Set(['-', 'to', 'or', '/', 'maybe', '.']);
+
+/** `10-12 ft`, `between 10 and 12 feet`, `10 ft maybe 12`, `ten or twelve feet`. */
+function rangeAt(tokens: readonly Token[], first: Spelled, between: boolean): Measured | undefined {
+  const own = unitAt(tokens, first.next, first);
+  let at = own?.next ?? first.next;
+  const link = tokens[at]?.text ?? '';
+  if (!BETWEEN.has(link) && !(between && link === 'and')) return undefined;
+  if ((link === '-' || link === '/') && tokens[at]?.spaced && !tokens[at + 1]?.spaced) return undefined;
+  while (tokens[at + 1]?.text === '.' || tokens[at + 1]?.text === 'maybe') at++;
+  const second = spelledAt(tokens, at + 1);
+  if (second === undefined || second.needsUnit) return undefined;
+  const unit = unitAt(tokens, second.next, second) ?? own;
+  const low = first.value;
+  const high = second.value;
+  if (!(high > low) || high > low * 2.5) return undefined;
+  if (unit === undefined && link !== '-') return undefined;
+  const next = Math.max(second.next, unit?.next ?? 0);
+  return { value: (low + high) / 2, unit: unit?.unit, next, range: [low, high] };
+}
+
+/** The inches behind the feet, the centimeters behind the meters, in meters. */
+function secondPart(
+  tokens: readonly Token[],
+  pair: Measured,
+  first: Spelled,
+): { readonly si: number; readonly next: number } | undefined {
+  if (pair.unit === undefined || pair.unit === 'other' || !Number.isInteger(first.value)) return undefined;
+  let at = pair.next;
+  if (tokens[at]?.raw === 'and' || tokens[at]?.text === ',') at++;
+  const more = spelledAt(tokens, at);
+  if (more === undefined || more.needsUnit) return undefined;
+  const unit = unitAt(tokens, more.next, more);
+  const inch = unit !== undefined && unit.unit !== 'other' && unit.unit.over === 254;
+  if (pair.unit.over === 3048 && more.value < 12) {
+    if (inch) return { si: more.value * 0.0254, next: unit.next };
+    const bare = unit === undefined && at === pair.next && (!more.digits || Number.isInteger(more.value));
+    return bare ? { si: more.value * 0.0254, next: more.next } : undefined;
+  }
+  if (pair.unit.dimension !== 'length' || pair.unit.over !== 1 || pair.unit.under !== 1 || at !== pair.next)
+    return undefined;
+  if (unit === undefined)
+    return more.value >= 10 && more.value < 100 ? { si: more.value / 100, next: more.next } : undefined;
+  const centimeters = unit.unit !== 'other' && unit.unit.under === 100 && more.value < 100;
+  return centimeters ? { si: more.value / 100, next: unit.next } : undefined;
+}
+
+interface UnitFound {
+  readonly unit: UnitWord | 'other';
+  readonly next: number;
+}
+
+const unitNamed = (name: string): UnitWord | undefined => UNIT_WORDS.get(name);
+const PERCENT = unitNamed('%') as UnitWord;
+const KILO = unitNamed('khz') as UnitWord;
+/** Nobody tells of longer times in a room. */
+const MOST_SECONDS = 4;
+const SECOND = unitNamed('second') as UnitWord;
+/** The biggest number before a bare k that is a frequency; no loudspeaker plays 25 kHz to anybody. */
+const MOST_KILOHERTZ = 24;
+
+function unitAt(tokens: readonly Token[], from: number, number: Spelled): UnitFound | undefined {
+  let at = from;
+  if (tokens[at]?.raw === 'ish') at++;
+  if (
+    tokens[at]?.text === '-' &&
+    !tokens[at]?.spaced &&
+    tokens[at + 1]?.kind === 'word' &&
+    !tokens[at + 1]?.spaced
+  )
+    at++;
+  const token = tokens[at];
+  if (token === undefined) return undefined;
+  if (token.kind === 'mark') return markUnit(tokens, at);
+  if (token.kind !== 'word') return undefined;
+  const name = token.raw;
+  const after = tokens[at + 1];
+  const found = (unit: UnitWord | 'other', next = at + 1): UnitFound => ({
+    unit,
+    next: dotted(tokens, next),
+  });
+  if (name === 'k') {
+    if (PICTURES.has(after?.raw ?? '') || number.value > MOST_KILOHERTZ) return found('other');
+    return found(KILO);
+  }
+  if (name === 'in' && (after === undefined ? token.spaced : AFTER_PREPOSITION.has(after.raw)))
+    return undefined;
+  if (name === 'm' && (after?.text === '2' || after?.text === '²') && !after.spaced)
+    return found('other', at + 2);
+  if (name === 'pa') return pascals(tokens, at);
+  if (name === 'per' && tokens[at + 1]?.raw === 'cent') return found(PERCENT, at + 2);
+  if (name === 'holes' || name === 'per') return holes(tokens, at);
+  if (OTHER_UNITS.has(name)) return number.needsUnit ? undefined : found('other');
+  const unit = unitNamed(name);
+  if (unit === undefined || unit.dimension === 'ratio') return undefined;
+  // "A second voice", "one in five": short units go with digits only, and nobody means a second by "a second".
+  // "Two 6.5s" are cones, not seconds.
+  if (name === 's' && number.value > MOST_SECONDS) return undefined;
+  if (!number.digits && (name.length < 2 || name === 'in' || unit === SECOND)) return undefined;
+  return unit.dimension === 'mass' ? found('other') : found(unit);
+}
+
+/** `45 Pa s/m`, `60 Pa·s/m`, `50 Pa.s/m` */
+function pascals(tokens: readonly Token[], at: number): UnitFound | undefined {
+  let next = at + 1;
+  if (tokens[next]?.text === '·' || tokens[next]?.text === '.') next++;
+  if (tokens[next]?.raw !== 's' || tokens[next + 1]?.text !== '/' || tokens[next + 2]?.raw !== 'm')
+    return undefined;
+  return { unit: unitNamed('pas/m') as UnitWord, next: next + 3 };
+}
+
+/** `holes per square inch`, `holes/cm2` */
+function holes(tokens: readonly Token[], at: number): UnitFound | undefined {
+  let next = at;
+  let name = '';
+  while (next < at + 6 && name.length < 30) {
+    const word = tokens[next]?.raw ?? '';
+    if (word !== 'holes') name += word;
+    next++;
+    const unit = unitNamed(name);
+    if (unit !== undefined && unit.dimension === '1/m2' && tokens[next]?.text !== '2') return { unit, next };
+  }
+  return undefined;
+}
+
+/** The point behind a short unit belongs to it where the sentence goes on. */
+function dotted(tokens: readonly Token[], next: number): number {
+  const after = tokens[next + 1];
+  const isShort = (tokens[next - 1]?.raw.length ?? 9) <= 3;
+  const goesOn = after !== undefined && after.text !== '\n';
+  return isShort &&
+    tokens[next]?.text === '.' &&
+    !tokens[next]?.spaced &&
+    goesOn &&
+    after.kind !== 'mark' &&
+    !after.spaced
+    ? next + 1
+    : next;
+}
+
+function markUnit(tokens: readonly Token[], at: number): UnitFound | undefined {
+  const token = tokens[at] as Token;
+  const after = tokens[at + 1];
+  if (token.text === '%') return { unit: PERCENT, next: at + 1 };
+  if (token.text === '°') return { unit: unitNamed('°') as UnitWord, next: at + 1 };
+  if (MONEY.has(token.text)) return { unit: 'other', next: at + 1 };
+  if (token.text === 'ω') return { unit: 'other', next: at + 1 };
+  if (token.spaced) return undefined;
+  if (token.text === '"')
+    return isClosingQuote(tokens, at) ? undefined : { unit: unitNamed('in') as UnitWord, next: at + 1 };
+  if (token.text !== "'") return undefined;
+  if (after?.text === "'" && !after.spaced) return { unit: unitNamed('in') as UnitWord, next: at + 2 };
+  if (after?.kind === 'word' && !after.spaced) return undefined;
+  return { unit: unitNamed('ft') as UnitWord, next: at + 1 };
+}
+
+/** How far back an opening quote is looked for. */
+const QUOTE_REACH = 40;
+
+/** A quote sign that closes what another one opened is no inch: "it says plus 8". */
+function isClosingQuote(tokens: readonly Token[], at: number): boolean {
+  let open = false;
+  for (let back = Math.max(0, at - QUOTE_REACH); back < at; back++) {
+    const token = tokens[back] as Token;
+    if (token.text !== '"') continue;
+    const before = tokens[back - 1];
+    const isInch = before?.kind === 'number' && !token.spaced && !open;
+    if (!isInch) open = !open;
+  }
+  return open;
+}
+
+const isGlued = (tokens: readonly Token[], at: number, mark: string): boolean =>
+  tokens[at]?.text === mark && !tokens[at]?.spaced && !tokens[at + 1]?.spaced;
+
+function isAbout(tokens: readonly Token[], start: number): boolean {
+  const before = tokens[start - 1];
+  return (
+    before !== undefined &&
+    (ABOUT.has(before.raw) ||
+      ABOUT.has(before.text) ||
+      (before.text === '.' && ABOUT.has(tokens[start - 2]?.raw ?? '')))
+  );
+}
+
+/** Where the text goes on behind "or so", "give or take", "-ish", "maybe"; the same place where nothing of it stands. */
+function afterAbout(tokens: readonly Token[], next: number): number {
+  const at = tokens[next]?.text === '-' || tokens[next]?.text === ',' ? next + 1 : next;
+  const words = [0, 1, 2].map((ahead) => tokens[at + ahead]?.raw ?? '');
+  if (words[0] === 'ish' || words[0] === 'roughly' || words[0] === 'er' || words[0] === 'incher')
+    return at + 1;
+  if (words[0] === 'maybe' && at === next) return at + 1;
+  if (words[0] === 'or' && words[1] === 'so') return at + 2;
+  if (words[0] === 'give' && words[1] === 'or') return at + 3;
+  return next;
+}

@@ -1,0 +1,385 @@
+/**
+ * An owner's own words read into facts, complaints and trials. Rules and a lexicon, no model and no network. Precision
+ * goes before recall: what is unsure becomes a question, what is said of others, planned or asked stays unread.
+ */
+import type { UnitSystem } from '../facts/book.js';
+import { type ChoiceFactId, type FactId, factSpec } from '../facts/catalog.js';
+import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
+import type { How } from '../facts/spec.js';
+import { OPPOSITES } from '../facts/words/opposites.js';
+import { contentsIn } from './contents.js';
+import { type FoundText, findIn } from './find.js';
+import type { Meaning } from './lexicon.js';
+import { numbersIn, unitsOf } from './numbers.js';
+import type { Classes, Match } from './pattern.js';
+import { type Context, contextOf, isDenied, type Others, othersIn } from './scope.js';
+import type { Word } from './sentences.js';
+import { type ToldTrial, trialsIn } from './trials.js';
+
+export interface Taken {
+  /** An exact part of the text. */
+  readonly phrase: string;
+  /** UTF-16 units from the start of the text. */
+  readonly start: number;
+  /** A fact, a complaint or an act. */
+  readonly fact: string;
+  readonly value: string | number | boolean;
+  readonly how: How;
+  readonly negated: boolean;
+  readonly range?: readonly [number, number];
+}
+
+export interface Unsure {
+  readonly phrase: string;
+  readonly start: number;
+  readonly fact: string;
+  readonly question: string;
+  /** Told in several ways that cannot all hold. */
+  readonly values?: readonly (string | number)[];
+}
+
+export interface Left {
+  readonly phrase: string;
+  readonly start: number;
+}
+
+export interface Reading {
+  readonly text: string;
+  readonly units: UnitSystem | undefined;
+  readonly taken: readonly Taken[];
+  readonly unsure: readonly Unsure[];
+  readonly left: readonly Left[];
+  readonly trials: readonly ToldTrial[];
+  /** Where each sentence begins and ends, in UTF-16 units. */
+  readonly sentences: readonly { readonly start: number; readonly end: number }[];
+}
+
+interface Candidate extends Omit<Taken, 'phrase' | 'start'> {
+  readonly first: number;
+  readonly last: number;
+  readonly size: number;
+  /** He does not know, or a side is missing: a question instead of a fact. */
+  readonly unsure: boolean;
+  readonly values?: readonly (string | number)[];
+}
+
+export function readText(text: string): Reading {
+  const found = findIn(text);
+  const { words, matches } = found;
+  const others = othersIn(words);
+  const units = unitsOf(words);
+  const trials = trialsIn(found, others);
+  const candidates = [
+    ...choicesOf(found.words, matches, others),
+    ...contentsOf(words, others, found.lexicon.classes),
+    ...complaintsOf(words, matches, others, found.lexicon.classes),
+    ...numbersOf(found, others, units ?? 'metric'),
+    ...trials.map(trialCandidate),
+  ];
+  const settled = settle(candidates.filter((each) => !isOfTrial(each, trials)));
+  const phraseOf = ({ first, last }: { first: number; last: number }): { phrase: string; start: number } => {
+    const start = (words[first] as Word).start;
+    return { phrase: text.slice(start, (words[last] as Word).end), start };
+  };
+  const taken = settled
+    .filter(({ unsure }) => !unsure)
+    .map(
+      ({ first, last, size: _size, unsure: _unsure, values: _values, ...rest }): Taken => ({
+        ...phraseOf({ first, last }),
+        ...rest,
+      }),
+    );
+  const unsure = settled
+    .filter((each) => each.unsure)
+    .map(
+      (each): Unsure => ({
+        ...phraseOf(each),
+        fact: each.fact,
+        question: questionOf(each.fact),
+        ...(each.values ? { values: each.values } : {}),
+      }),
+    );
+  const sentences = spansOf(words);
+  return {
+    text,
+    units,
+    taken,
+    unsure,
+    left: leftOf(
+      text,
+      sentences,
+      settled.map(({ first }) => (words[first] as Word).start),
+    ),
+    trials,
+    sentences,
+  };
+}
+
+/** What an act and its outcome say is no state and no complaint: "pulled its plug: the voice was gone". */
+function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean {
+  const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
+  return trials.some((trial) => {
+    if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
+    const ofOutcome = within(trial.cameFirst, trial.cameLast);
+    return ofOutcome
+      ? trial.outcome !== 'same'
+      : within(trial.actFirst, trial.actLast) &&
+          !(candidate.fact in COMPLAINTS) &&
+          !KEPT_IN_ACTS.has(candidate.fact);
+  });
+}
+
+/** Facts that an act tells by the way: "bought the matching center". */
+const KEPT_IN_ACTS: ReadonlySet<string> = new Set([
+  'centerTrim',
+  'lastChange',
+  'onset',
+  'polarityMarks',
+  'driversHeard',
+]);
+
+const questionOf = (fact: string): string =>
+  Object.hasOwn(COMPLAINTS, fact)
+    ? `Is it so that ${COMPLAINTS[fact as ComplaintId].title}?`
+    : factSpec(fact as FactId).ask;
+
+function howOf(fact: FactId, context: Context, approximate = false): How {
+  if (context.hedged || approximate) return 'guessed';
+  if (context.measured && factSpec(fact).kind === 'number') return 'measured';
+  if (context.readOff && factSpec(fact).usually === 'read') return 'read';
+  return SEEN.has(factSpec(fact).family) &&
+    factSpec(fact).kind === 'choice' &&
+    factSpec(fact).usually === 'read'
+    ? 'seen'
+    : 'recalled';
+}
+
+/** Families whose facts are plain to see. */
+const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'tone', 'bass', 'room']);
+
+const isLost = (context: Context): boolean =>
+  context.other || context.planned || context.asked || context.past;
+
+function choicesOf(words: readonly Word[], matches: readonly Match<Meaning>[], others: Others): Candidate[] {
+  return matches.flatMap((match): Candidate[] => {
+    if (match.meaning.kind !== 'choice') return [];
+    const { fact, value } = match.meaning;
+    const context = contextOf(words, match, others);
+    if (isLost(context)) return [];
+    const denied = isDenied(words, match);
+    const opposite = denied ? opposed(fact, value) : undefined;
+    if (denied && opposite === undefined && !DENIABLE.has(fact)) return [];
+    return [
+      {
+        fact,
+        value: opposite ?? value,
+        how: howOf(fact, context),
+        negated: denied && opposite === undefined,
+        first: match.first,
+        last: match.last,
+        size: match.used.length,
+        unsure: context.unknown,
+      },
+    ];
+  });
+}
+
+/** Where it is heard and where it is fine; heard with music and with films is heard with everything. */
+function contentsOf(words: readonly Word[], others: Others, classes: Classes): Candidate[] {
+  return contentsIn(words, others, classes).map(
+    ({ value, fine, first, last }): Candidate => ({
+      fact: 'playedContent',
+      value,
+      how: 'recalled',
+      negated: fine,
+      first,
+      last,
+      size: fine ? 2 : 1,
+      unsure: false,
+    }),
+  );
+}
+
+/** Facts of which it is worth knowing what they are not. */
+const DENIABLE: ReadonlySet<string> = new Set<ChoiceFactId>([
+  'playedContent',
+  'screenKind',
+  'floorCover',
+  'driversHeard',
+  'displaySpeakers',
+  'lastChange',
+]);
+
+const opposed = (fact: ChoiceFactId, value: string): string | undefined =>
+  (OPPOSITES as Readonly<Record<string, Readonly<Record<string, string>>>>)[fact]?.[value];
+
+/** Things whose dullness or boom is no complaint about the center. */
+const OTHER_THINGS = [
+  'mains',
+  'leftMain',
+  'rightMain',
+  'subwoofer',
+  'surround',
+  'tvSpeakers',
+  'furniture',
+] as const;
+const OWN_THINGS = ['voice', 'center', 'person'] as const;
+const SUBJECT_REACH = 7;
+
+function complaintsOf(
+  words: readonly Word[],
+  matches: readonly Match<Meaning>[],
+  others: Others,
+  classes: ReadonlyMap<string, ReadonlySet<string>>,
+): Candidate[] {
+  const isOneOf = (names: readonly string[], word: Word): boolean =>
+    names.some((name) => classes.get(name)?.has(word.text));
+  const isOfOthers = (match: Match<Meaning>): boolean => {
+    if (match.used.length > 2) return false;
+    const { clause } = words[match.first] as Word;
+    for (let at = match.first - 1; at >= Math.max(0, match.first - SUBJECT_REACH); at--) {
+      const word = words[at] as Word;
+      if (word.clause !== clause || word.kind !== 'word') break;
+      if (isOneOf(OWN_THINGS, word)) return false;
+      if (isOneOf(OTHER_THINGS, word)) return true;
+    }
+    return false;
+  };
+  return matches.flatMap((match): Candidate[] => {
+    if (match.meaning.kind !== 'complaint') return [];
+    const { id, absent } = match.meaning;
+    const context = contextOf(words, match, others);
+    if (isLost(context) || isOfOthers(match)) return [];
+    const denied = isDenied(words, match);
+    if (absent && denied) return [];
+    return [
+      {
+        fact: id,
+        value: true,
+        how: context.hedged ? 'guessed' : 'recalled',
+        negated: absent || denied,
+        first: match.first,
+        last: match.last,
+        size: match.used.length,
+        unsure: context.unknown,
+      },
+    ];
+  });
+}
+
+function numbersOf(found: FoundText, others: Others, units: UnitSystem): Candidate[] {
+  const { words } = found;
+  return numbersIn(found, units).flatMap(
+    ({ fact, value, range, approximate, match, sideMissing }): Candidate[] => {
+      const context = contextOf(words, match, others);
+      if (isLost(context)) return [];
+      return [
+        {
+          fact,
+          value,
+          ...(range ? { range } : {}),
+          how: howOf(fact, context, approximate),
+          negated: false,
+          first: match.first,
+          last: match.last,
+          size: match.used.length + 1,
+          unsure: sideMissing || context.unknown,
+        },
+      ];
+    },
+  );
+}
+
+function trialCandidate({ act, test, outcome, answer, first, last, size }: ToldTrial): Candidate {
+  const fact = answer === undefined ? (act as string) : (test as string);
+  return {
+    fact,
+    value: answer ?? (outcome as string),
+    how: 'recalled',
+    negated: false,
+    first,
+    last,
+    size: size + 2,
+    unsure: false,
+  };
+}
+
+/** One value a fact: of overlapping phrases the longest; two that disagree become a question. */
+function settle(candidates: readonly Candidate[]): Candidate[] {
+  const byFact = new Map<string, Candidate[]>();
+  for (const each of candidates) {
+    const list = byFact.get(each.fact);
+    if (list) list.push(each);
+    else byFact.set(each.fact, [each]);
+  }
+  return [...byFact.values()].flatMap(oneOf).sort((a, b) => a.first - b.first || a.last - b.last);
+}
+
+/** The same fact is not told more often in any post; a text made to be slow is not looked through. */
+const MOST_TELLINGS = 40;
+
+function oneOf(list: readonly Candidate[]): Candidate[] {
+  const sorted = [...list].sort((a, b) => b.size - a.size || a.first - b.first).slice(0, MOST_TELLINGS);
+  const kept: Candidate[] = [];
+  for (const each of sorted) {
+    if (!kept.some((other) => each.first <= other.last && other.first <= each.last)) kept.push(each);
+  }
+  const sure = kept.filter(({ unsure, negated }) => !unsure && !negated);
+  const [best] = sure;
+  const denials = kept.filter(({ negated, unsure, value }) => negated && !unsure && value !== best?.value);
+  if (best === undefined) return denials.length > 0 ? denials.slice(0, 1) : kept.slice(0, 1);
+  const rivals = sure.filter(({ value }) => value !== best.value);
+  if (best.fact === 'playedContent') return [playedOf(sure), ...denials.slice(0, 2)];
+  if (rivals.length === 0) return [best, ...denials.slice(0, 2)];
+  const ranked = RANKED[best.fact];
+  if (ranked)
+    return [
+      sure.toSorted(
+        (a, b) => ranked.indexOf(String(a.value)) - ranked.indexOf(String(b.value)),
+      )[0] as Candidate,
+    ];
+  const strong = rivals.filter(({ size }) => size >= best.size - 1);
+  if (strong.length === 0) return [best];
+  const values = [...new Set([best, ...strong].map(({ value }) => value))].filter(
+    (value) => typeof value !== 'boolean',
+  );
+  return [{ ...best, unsure: true, values }];
+}
+
+/** Where two values may be told together, the one that says more comes first. */
+const RANKED: Readonly<Record<string, readonly string[]>> = {
+  centerPlacement: ['behind-screen', 'bay', 'wall', 'floor', 'shelf-top', 'stand'],
+  troubleSeats: ['one-seat', 'middle-only', 'off-middle', 'everywhere'],
+  voiceDirection: ['behind', 'subwoofer', 'low', 'high', 'aside', 'center-box', 'nowhere', 'picture'],
+  screenKind: ['perforated', 'woven', 'solid', 'none'],
+};
+
+/** Contents differ without contradicting each other: music and films together are everything. */
+function playedOf(heard: readonly Candidate[]): Candidate {
+  const [best] = heard as [Candidate];
+  const values = new Set(heard.map(({ value }) => value));
+  if (values.has('everything') || !values.has('two-channel-music') || values.size === 1) return best;
+  return { ...best, value: 'everything', how: 'guessed' };
+}
+
+function spansOf(words: readonly Word[]): { start: number; end: number }[] {
+  const spans = new Map<number, { start: number; end: number }>();
+  for (const word of words) {
+    if (word.text === '\n') continue;
+    const span = spans.get(word.sentence);
+    if (span) span.end = word.end;
+    else spans.set(word.sentence, { start: word.start, end: word.end });
+  }
+  return [...spans.values()].filter(({ start, end }) => end - start > 1);
+}
+
+/** Sentences of which nothing was taken. */
+function leftOf(text: string, sentences: Reading['sentences'], starts: readonly number[]): Left[] {
+  const sorted = starts.toSorted((a, b) => a - b);
+  let next = 0;
+  return sentences.flatMap(({ start, end }): Left[] => {
+    while (next < sorted.length && (sorted[next] as number) < start) next++;
+    const isRead = next < sorted.length && (sorted[next] as number) < end;
+    return isRead ? [] : [{ phrase: text.slice(start, end), start }];
+  });
+}

@@ -1,0 +1,158 @@
+/** Acts and home tests with what came of them. */
+import { ACTS, type ActId, type EntryOf } from '../facts/acts.js';
+import type { TestId } from '../facts/catalog.js';
+import type { Outcome } from '../facts/words/lexicon.js';
+import { trialWords } from '../facts/words/trials.js';
+import type { FoundText } from './find.js';
+import type { Lexicon, Meaning, Result } from './lexicon.js';
+import { type Match, matchesAt } from './pattern.js';
+import { contextOf, isDenied, type Others } from './scope.js';
+import type { Word } from './sentences.js';
+
+export interface ToldTrial {
+  readonly act?: ActId;
+  readonly test?: TestId;
+  readonly outcome?: Outcome;
+  /** Whose entry was corrected. */
+  readonly of?: EntryOf;
+  /** It was put back, or it was left so. */
+  readonly stays?: boolean;
+  /** The answer of the test this stands for. */
+  readonly answer?: string;
+  readonly first: number;
+  readonly last: number;
+  readonly actFirst: number;
+  readonly actLast: number;
+  readonly cameFirst: number;
+  readonly cameLast: number;
+  readonly size: number;
+}
+
+/** Words behind an act in which its outcome is looked for, and before it. */
+const AHEAD = 22;
+const BEHIND = 9;
+
+interface Came extends Match<Result> {
+  readonly size: number;
+}
+
+export function trialsIn({ words, matches, lexicon }: FoundText, others: Others): ToldTrial[] {
+  const acts = longest(matches.filter(({ meaning }) => meaning.kind === 'act' || meaning.kind === 'test'));
+  const starts = acts.map(({ first }) => first);
+  const told = acts.flatMap((match): ToldTrial[] => {
+    const context = contextOf(words, match, others);
+    if (context.planned || context.asked || context.other) return [];
+    const own = match.meaning.kind === 'test' ? lexicon.after.get(match.meaning.test) : undefined;
+    const came = outcomeOf(words, match, starts, lexicon, own);
+    if (came === undefined) return [];
+    const span = {
+      first: Math.min(match.first, came.first),
+      last: Math.max(match.last, came.last),
+      actFirst: match.first,
+      actLast: match.last,
+      cameFirst: came.first,
+      cameLast: came.last,
+      size: match.used.length + came.size,
+    };
+    return [{ ...named(match.meaning, came.meaning), ...span }].filter(
+      (each) => each.answer !== undefined || each.act !== undefined,
+    );
+  });
+  return oncePerAct(told);
+}
+
+function named(meaning: Meaning, result: Result): Pick<ToldTrial, 'act' | 'test' | 'outcome' | 'answer'> {
+  const outcome = 'outcome' in result ? result.outcome : undefined;
+  if (meaning.kind === 'act') {
+    const { act } = meaning;
+    if (outcome === undefined) return {};
+    const spec = ACTS[act];
+    const mirror = 'mirror' in spec ? spec.mirror : undefined;
+    const answer = mirror?.answers[outcome];
+    return {
+      act,
+      outcome,
+      ...(mirror && answer !== undefined ? { test: mirror.fact as TestId, answer } : {}),
+    };
+  }
+  if (meaning.kind !== 'test') return {};
+  const answer = 'value' in result ? result.value : trialWords.tests?.[meaning.test]?.outcome[result.outcome];
+  return answer === undefined ? {} : { test: meaning.test, answer };
+}
+
+/** Of acts that share words the one with the longest phrase. */
+function longest(matches: readonly Match<Meaning>[]): Match<Meaning>[] {
+  const keyOf = ({ meaning }: Match<Meaning>): string =>
+    meaning.kind === 'act' ? meaning.act : meaning.kind === 'test' ? meaning.test : '';
+  const sorted = [...matches].sort((a, b) => b.used.length - a.used.length || a.first - b.first);
+  const taken = new Map<string, Set<number>>();
+  const kept = sorted.filter((match) => {
+    const used = taken.get(keyOf(match)) ?? new Set();
+    taken.set(keyOf(match), used);
+    if (match.used.some((at) => used.has(at))) return false;
+    for (const at of match.used) used.add(at);
+    return true;
+  });
+  return kept.sort((a, b) => a.first - b.first);
+}
+
+function outcomeOf(
+  words: readonly Word[],
+  act: Match<Meaning>,
+  starts: readonly number[],
+  lexicon: Lexicon,
+  own: Lexicon['after'] extends ReadonlyMap<TestId, infer I> ? I | undefined : never,
+): Came | undefined {
+  const { sentence } = words[act.first] as Word;
+  const stop = starts.find((start) => start > act.last + 1) ?? words.length;
+  const until = Math.min(words.length, act.last + AHEAD, stop);
+  let next = -1;
+  for (let at = act.first; at < until; at++) {
+    const word = words[at] as Word;
+    if (word.sentence > sentence + 1) break;
+    if (word.sentence > sentence && next < 0) next = at;
+    if (next >= 0 && at > next + 7) break;
+    const came = cameAt(words, at, lexicon, own).find(
+      ({ used }) => at > act.last || !used.some((each) => act.used.includes(each)),
+    );
+    if (came && at > act.last) return came;
+  }
+  for (let at = act.first - 1; at >= Math.max(0, act.first - BEHIND); at--) {
+    const word = words[at] as Word;
+    if (word.sentence !== sentence || word.hard) break;
+    const came = cameAt(words, at, lexicon, own).find(({ last }) => last < act.first);
+    if (came) return came;
+  }
+  return undefined;
+}
+
+/** Outcomes that begin at this word, those in the test's own words first, then the longest. */
+function cameAt(
+  words: readonly Word[],
+  at: number,
+  lexicon: Lexicon,
+  own: Parameters<typeof outcomeOf>[4],
+): Came[] {
+  const mine = own
+    ? matchesAt(words, at, own).map((match): Came => ({ ...match, size: match.used.length + 1 }))
+    : [];
+  const common = matchesAt(words, at, lexicon.outcomes).map((match): Came => {
+    const outcome: Outcome =
+      (match.meaning === 'gone' || match.meaning === 'better') && isDenied(words, match)
+        ? 'same'
+        : match.meaning;
+    return { ...match, meaning: { outcome }, size: match.used.length };
+  });
+  return [...mine, ...common].sort((a, b) => b.size - a.size);
+}
+
+/** The same act told in several places is one trial: the fullest telling counts. */
+function oncePerAct(told: readonly ToldTrial[]): ToldTrial[] {
+  const best = new Map<string, ToldTrial>();
+  for (const each of told) {
+    const key = each.act ?? (each.test as string);
+    const before = best.get(key);
+    if (before === undefined || each.size > before.size) best.set(key, each);
+  }
+  return [...best.values()].sort((a, b) => a.first - b.first);
+}
