@@ -3,8 +3,9 @@ import { type Answer, withAnswer } from '../src/facts/book.js';
 import { type FactId, factSpec } from '../src/facts/catalog.js';
 import { type Audit, auditSync } from '../src/reasoning/audit.js';
 import { isTest, openFacts } from '../src/reasoning/hypotheses.js';
+import { HANDS_ON_MINUTES, wholeMinutes } from '../src/reasoning/minutes.js';
 import { type NextOptions, next } from '../src/reasoning/next.js';
-import { confirmed, faultProbabilities, HANDS_ON_MINUTES } from '../src/reasoning/suspects.js';
+import { confirmed, faultProbabilities } from '../src/reasoning/suspects.js';
 import type { Cause } from '../src/rules/cause.js';
 import { answerOf, callOf, type Owner } from './simulate.js';
 
@@ -34,7 +35,7 @@ export function hold(start: Audit, answer: (id: FactId) => Answer, options: Next
     steps,
     questions: steps.filter((id) => !isTest(id)).length,
     tests: steps.filter(isTest).length,
-    minutes: steps.reduce((sum, id) => sum + stepMinutes(id), 0),
+    minutes: steps.reduce((sum, id) => sum + wholeMinutes(id), 0),
     reason,
   });
   while (steps.length < MOST_STEPS) {
@@ -45,9 +46,6 @@ export function hold(start: Audit, answer: (id: FactId) => Answer, options: Next
   }
   return ended('too-many');
 }
-
-/** A question takes its minutes, something done by hand the getting up as well. */
-const stepMinutes = (id: FactId): number => factSpec(id).minutes + (isTest(id) ? HANDS_ON_MINUTES : 0);
 
 /** A questionnaire in the order of the catalog, without home tests: the leader after every question. */
 export function questionnaire(owner: Owner): { readonly leaders: readonly string[]; readonly audit: Audit } {

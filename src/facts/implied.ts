@@ -1,6 +1,6 @@
 /**
- * What a told fact says about the fact that decides whether it is asked: who tells the setback of the shelf
- * has told that the center stands on a shelf.
+ * What a told fact says about others. Of the fact that decides whether it is asked: who tells the setback of the shelf
+ * has told that the center stands on a shelf. And what its choice implies: a box in a bay has no screen in front.
  */
 import { type FactBook, told } from './book.js';
 import { FACT_IDS, type FactId, factSpec, isFactId } from './catalog.js';
@@ -14,10 +14,12 @@ interface Implied {
 
 interface Implication {
   readonly child: FactId;
+  /** The choice of the child that implies it; any where left out. */
+  readonly choice?: string;
   readonly value: string;
 }
 
-/** For each deciding fact, the facts that are asked for exactly one of its values. */
+/** For each fact, those whose answer tells it: asked for exactly one of its values, or choices that imply one. */
 const IMPLICATIONS = new Map<FactId, Implication[]>();
 for (const child of FACT_IDS)
   for (const [parent, accepted] of Object.entries(factSpec(child).askedWhen ?? {})) {
@@ -25,18 +27,25 @@ for (const child of FACT_IDS)
     if (!isFactId(parent) || value === undefined || others.length > 0) continue;
     IMPLICATIONS.set(parent, [...(IMPLICATIONS.get(parent) ?? []), { child, value }]);
   }
+for (const child of FACT_IDS) {
+  const spec = factSpec(child);
+  const implies = spec.kind === 'choice' ? (spec.implies ?? {}) : {};
+  for (const [choice, told] of Object.entries(implies))
+    for (const [id, value] of Object.entries(told))
+      if (isFactId(id)) IMPLICATIONS.set(id, [...(IMPLICATIONS.get(id) ?? []), { child, choice, value }]);
+}
 
 /** Facts from which the value of this one can follow. */
 export function impliedBy(id: FactId): readonly FactId[] {
-  return (IMPLICATIONS.get(id) ?? []).map(({ child }) => child);
+  return [...new Set((IMPLICATIONS.get(id) ?? []).map(({ child }) => child))];
 }
 
 /** The answer that follows from told facts; none when nothing implies one, or when they disagree. */
 export function impliedAnswer(book: FactBook, id: FactId): Implied | undefined {
   let found: Implied | undefined;
-  for (const { child, value } of IMPLICATIONS.get(id) ?? []) {
+  for (const { child, choice, value } of IMPLICATIONS.get(id) ?? []) {
     const answer = book.answers.get(child);
-    if (!answer || !('value' in answer)) continue;
+    if (!answer || !('value' in answer) || (choice !== undefined && answer.value !== choice)) continue;
     if (found && found.value !== value) return undefined;
     found ??= { value, how: answer.how };
   }

@@ -49,6 +49,8 @@ interface BaseSpec {
   readonly usually: How;
   /** The question is asked only where every one of these facts is known to have one of the values. */
   readonly askedWhen?: AskedWhen;
+  /** The question is never put, though an answer still counts, once one of these facts is known to have one of the values. */
+  readonly pointlessWhen?: AskedWhen;
 }
 
 export interface ChoiceSpec extends BaseSpec {
@@ -59,6 +61,8 @@ export interface ChoiceSpec extends BaseSpec {
   readonly alsoCalled?: Readonly<Record<string, readonly string[]>>;
   /** Value used when the answer is not known. */
   readonly assume?: { readonly value: string; readonly note: string };
+  /** Value -> what it tells of other facts: the value of each. */
+  readonly implies?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
 export interface NumberSpec extends BaseSpec {

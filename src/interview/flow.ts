@@ -1,7 +1,7 @@
 /** Which question comes next, and when to stop. */
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { contradictions } from '../facts/contradictions.js';
-import { isAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
+import { canBeAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
 import { type Next, next, questionsLeft } from '../reasoning/next.js';
 import {
   bookOf,
@@ -15,18 +15,6 @@ import {
   type Topic,
   top,
 } from './state.js';
-
-/**
- * Asked first, before anything is weighed: what an adviser wants to picture the room with, and the two
- * signal-path questions that cost a minute and spare an evening. Judgement from public threads.
- */
-export const FIRST_FACTS: readonly FactId[] = [
-  'playedContent',
-  'seating',
-  'centerPlacement',
-  'centerMode',
-  'troubleTitles',
-];
 
 /** A caller answers some twenty questions before patience ends (judgement); `--full` knows no bound. */
 export const MOST_QUESTIONS = 20;
@@ -68,8 +56,6 @@ function coming(state: State): Coming {
   const again = state.redo.find((topic) => isOpening(topic) || makesSense(bookOf(state), topic));
   if (again) return { topic: again, because: '' };
   if (state.history.length >= state.most) return { because: enough(state) };
-  const first = FIRST_FACTS.find((id) => !isAsked(bookOf(state), id) && makesSense(bookOf(state), id));
-  if (first && minutesLeft(state) > 0) return { topic: first, because: '' };
   const proposed = proposal(state);
   if (proposed.kind !== 'stop' && proposed.fact) return { topic: proposed.fact, because: '' };
   const [more] = proposed.candidates;
@@ -110,7 +96,7 @@ function bound(state: State): number {
 }
 
 function fullLeft({ audit }: State): number {
-  return FACT_IDS.filter((id) => !isTest(id) && !isAsked(audit.book, id)).length;
+  return FACT_IDS.filter((id) => !isTest(id) && canBeAsked(audit.book, id)).length;
 }
 
 /** A contradiction that was not put yet interrupts, once. */

@@ -3,9 +3,8 @@ import { acceptedAnswer } from '../facts/answer.js';
 import type { FactBook } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { auditSync } from '../reasoning/audit.js';
-import { isAsked, makesSense } from '../reasoning/hypotheses.js';
 import { next } from '../reasoning/next.js';
-import { FIRST_FACTS, MOST_QUESTIONS } from './flow.js';
+import { MOST_QUESTIONS } from './flow.js';
 
 export interface Missing {
   readonly fact: FactId;
@@ -16,11 +15,10 @@ export interface Missing {
   readonly minutes: number;
 }
 
-/** Open questions that can move a conclusion, the ones to begin with first, then best first. */
+/** Open questions that can move a conclusion, the one to begin with first, then best first. */
 export function missingFacts(book: FactBook): Missing[] {
-  const first = FIRST_FACTS.filter((id) => !isAsked(book, id) && makesSense(book, id));
-  const { candidates } = next(auditSync(book), { questionsOnly: true });
-  const ids = [...new Set([...first, ...candidates.map(({ fact }) => fact)])];
+  const { fact: first, candidates } = next(auditSync(book), { questionsOnly: true });
+  const ids = [...new Set([...(first ? [first] : []), ...candidates.map(({ fact }) => fact)])];
   return ids.slice(0, MOST_QUESTIONS).map((fact) => {
     const { ask, findOut, minutes } = factSpec(fact);
     return {

@@ -2,7 +2,7 @@
 
 import { minutesText } from '../explain/words.js';
 import { factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
-import { isAsked, makesSense } from '../reasoning/hypotheses.js';
+import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
 import { next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import type { CauseId, Remedy } from '../rules/cause.js';
@@ -26,7 +26,7 @@ export function offers(state: State): Offer[] {
   const worth = proposed.candidates.filter((c) => c.kind === 'test').map((c) => c.fact as string);
   const planned = steps.filter((step) => step.kind === 'test').map((step) => step.id);
   const tests = [...new Set([...planned, ...worth, ...TEST_IDS])]
-    .filter((id) => isFactId(id) && !isAsked(bookOf(state), id) && makesSense(bookOf(state), id))
+    .filter((id) => isFactId(id) && canBeAsked(bookOf(state), id) && makesSense(bookOf(state), id))
     .slice(0, MOST_TESTS);
   const remedies = steps.filter((step) => step.kind === 'remedy').slice(0, MOST_REMEDIES);
   return [

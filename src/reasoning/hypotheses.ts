@@ -34,9 +34,20 @@ export function couldMakeSense(book: FactBook, id: FactId): boolean {
   });
 }
 
+/** True where another answer has made the question pointless; an answer that stands still counts. */
+export function isPointless(book: FactBook, id: FactId): boolean {
+  return Object.entries(factSpec(id).pointlessWhen ?? {}).some(
+    ([other, values]) => isFactId(other) && values.includes(String(toldOrImplied(book, other))),
+  );
+}
+
+/** Not asked yet, and worth putting now or once other answers are there. */
+export const canBeAsked = (book: FactBook, id: FactId): boolean =>
+  !isAsked(book, id) && couldMakeSense(book, id) && !isPointless(book, id);
+
 /** Questions and tests that can be put now, in the order of the catalog. */
 export function openFacts(book: FactBook): FactId[] {
-  return FACT_IDS.filter((id) => !isAsked(book, id) && makesSense(book, id));
+  return FACT_IDS.filter((id) => canBeAsked(book, id) && makesSense(book, id));
 }
 
 /** The answers a question may get, as its typical owner would give them; none for a measured file. */

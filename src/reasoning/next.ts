@@ -3,7 +3,9 @@ import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { minutesText as countedMinutes } from '../facts/format.js';
 import type { Family } from '../facts/spec.js';
 import type { Audit } from './audit.js';
-import { couldMakeSense, isAsked, isTest, openFacts } from './hypotheses.js';
+import { type Asked, blockQuestion } from './blocks.js';
+import { canBeAsked, isTest, openFacts } from './hypotheses.js';
+import { wholeMinutes } from './minutes.js';
 import { isSettled } from './reach.js';
 import { ruleIndex } from './rule-index.js';
 import { type Candidate, candidatesOf } from './worth.js';
@@ -64,8 +66,10 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   );
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
   if (isSettled(audit)) return stopping(audit, 'settled', candidates);
+  const block = blockQuestion(audit);
+  if (block && wholeMinutes(block.fact) <= left) return inBlock(audit, block, candidates);
   if (candidates().length === 0) return stopping(audit, 'nothing-open', candidates);
-  const affordable = candidates().filter((c) => c.minutes <= left);
+  const affordable = candidates().filter((c) => wholeMinutes(c.fact) <= left);
   if (affordable.length === 0) return stopping(audit, 'time-up', candidates);
   const paying = affordable.filter((c) => c.netMinutes > 0);
   const bestTest = paying.find((c) => c.kind === 'test');
@@ -81,8 +85,21 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
     fact: chosen.fact,
     ...(bestQuestion
       ? { because }
-      : { reason: 'not-worth-asking', because: `${STOP_WORDS['not-worth-asking']} ${because}` }),
+      : { reason: 'not-worth-asking', because: `No question is worth more than this test. ${because}` }),
     candidates: candidates(),
+    mayFollowAtMost: questionsLeft(audit),
+  };
+}
+
+/** One of a block goes before whatever pays by itself. */
+function inBlock(audit: Audit, { fact, cause }: Asked, candidates: () => readonly Candidate[]): Next {
+  return {
+    kind: 'question',
+    fact,
+    because: `It belongs to a few questions that settle “${cause.title}” together.`,
+    get candidates() {
+      return candidates();
+    },
     mayFollowAtMost: questionsLeft(audit),
   };
 }
@@ -119,7 +136,7 @@ export function isSure({ ranking }: Audit): boolean {
  * of half a minute is asked before anybody gets up.
  */
 function beatsAll(test: Candidate, paying: readonly Candidate[]): boolean {
-  const rate = (c: Candidate): number => c.savesMinutes / c.minutes;
+  const rate = (c: Candidate): number => c.savesMinutes / wholeMinutes(c.fact);
   return paying.every((c) => c.kind === 'test' || (test.netMinutes > c.netMinutes && rate(test) > rate(c)));
 }
 
@@ -139,9 +156,7 @@ function lastFamily({ book }: Audit): Family | undefined {
 
 function nextOfAll(audit: Audit, minutesLeft: number): Next {
   const questions = openFacts(audit.book).filter((id) => !isTest(id));
-  const remaining = FACT_IDS.filter(
-    (id) => !isTest(id) && !isAsked(audit.book, id) && couldMakeSense(audit.book, id),
-  );
+  const remaining = FACT_IDS.filter((id) => !isTest(id) && canBeAsked(audit.book, id));
   const base = { candidates: [], mayFollowAtMost: Math.max(0, remaining.length - 1) };
   const [fact] = questions;
   if (fact === undefined)
@@ -161,7 +176,7 @@ function nextOfAll(audit: Audit, minutesLeft: number): Next {
 export function questionsLeft(audit: Audit): number {
   const index = ruleIndex(audit.causes);
   return FACT_IDS.filter((id) => {
-    if (isTest(id) || isAsked(audit.book, id) || !couldMakeSense(audit.book, id)) return false;
+    if (isTest(id) || !canBeAsked(audit.book, id)) return false;
     return (index.causesOf.get(id) ?? []).some((place) => audit.own[place]?.applies);
   }).length;
 }
@@ -184,7 +199,7 @@ const minutesText = (minutes: number): string =>
 function worthWords(audit: Audit, candidate: Candidate): string {
   const named = candidate.moves.slice(0, 2).map((m) => `“${titleOf(audit, m.cause)}”`);
   const moves = `It can move ${named.join(' and ')}`;
-  const saves = `saves about ${minutesText(candidate.savesMinutes)} on average and takes ${minutesText(candidate.minutes)}`;
+  const saves = `an answer saves about ${minutesText(candidate.savesMinutes)} on average, asking takes ${minutesText(candidate.minutes)}`;
   const more = candidate.together.length;
   const together =
     more > 0

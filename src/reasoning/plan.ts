@@ -3,14 +3,9 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, CauseId, Remedy } from '../rules/cause.js';
 import { verdictOf } from '../rules/plain.js';
 import type { Audit } from './audit.js';
+import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
 import { type Next, type NextOptions, next } from './next.js';
-import {
-  CHECK_MINUTES,
-  cheapestTest,
-  confirmMinutes,
-  faultProbabilities,
-  OTHER_MINUTES,
-} from './suspects.js';
+import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
 import { isTried, outdatedAnswers } from './tried.js';
 import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
 
@@ -133,7 +128,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
           kind: 'test',
           id: test.test,
           cause: cause.id,
-          minutes: factSpec(test.test).minutes,
+          minutes: shownMinutes(test.test),
           because: `It confirms or clears “${cause.title}” before anything is changed for it.`,
           free: true,
           dear: false,

@@ -5,7 +5,7 @@ import type { Evidence } from '../rules/evidence.js';
 import { absentDb, CLAMP_DB, capDb, givenDb } from '../rules/weight.js';
 import type { Audit } from './audit.js';
 import { groupDb } from './group.js';
-import { couldMakeSense, isAsked } from './hypotheses.js';
+import { canBeAsked } from './hypotheses.js';
 import { sharesRemedy } from './rank.js';
 
 export interface Reach {
@@ -16,7 +16,7 @@ export interface Reach {
 /** Facts that could still be asked and that this rule waits for, or uses a default of. */
 function askable(audit: Audit, item: Evidence): FactId[] {
   const facts = item.outcome === 'unknown' ? item.open : [...item.open, ...item.assumed];
-  return facts.filter((id) => !isAsked(audit.book, id) && couldMakeSense(audit.book, id));
+  return facts.filter((id) => canBeAsked(audit.book, id));
 }
 
 /** The least and the most that a rule can come to weigh. */

@@ -4,23 +4,13 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Confirm } from '../rules/cause.js';
 import type { Audit } from './audit.js';
 import { probabilityOf } from './decibans.js';
+import { HANDS_ON_MINUTES, OTHER_MINUTES, WRONG_VERDICT_MINUTES } from './minutes.js';
 import { orderByWorth, searchMinutes } from './troubleshoot.js';
 
-/** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */
-export const OTHER_MINUTES = 60;
-/** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
-export const HANDS_ON_MINUTES = 5;
-/**
- * Minutes lost when the cause named first is not the one: its remedy carried out in vain, perhaps something
- * bought, and the call that follows (judgement; the evaluation hardly changes from 150 to 400).
- */
-export const WRONG_VERDICT_MINUTES = 300;
 /** Nobody goes after a cause less probable than this; what it has left counts as none of them. */
 const NEGLIGIBLE = 1e-4;
 /** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
 const MISLED = 0.2;
-/** Minutes to check after a repair that the trouble is gone: the same minute of speech again (judgement). */
-export const CHECK_MINUTES = 2;
 
 /**
  * One probability for each cause and, last, one for none of them. Causes may be true together; for the
@@ -65,11 +55,12 @@ export function confirmMinutes(book: FactBook, cause: Cause): number {
 
 /**
  * Expected minutes until the fault is found, over `p` as above, and what a wrong verdict costs if one had to be
- * given now. Repair times are left out: whoever asks or does not ask pays them all the same, so they cannot
- * decide between questions.
+ * given now: wrong as often as two draws from `p` differ (the Gini index). The chance that the leader is not the one
+ * would not do: it sees no worth in an answer that only brings the second closer, though two such answers turn the verdict.
+ * Repair times are left out: whoever asks or does not ask pays them all the same, so they cannot decide between questions.
  */
 export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
   const order = orderByWorth(p, confirm, NEGLIGIBLE);
-  const first = order.reduce((most, i) => Math.max(most, p[i] ?? 0), 0);
-  return searchMinutes(p, confirm, OTHER_MINUTES, order) + WRONG_VERDICT_MINUTES * (1 - first);
+  const certain = p.reduce((sum, q) => sum + q * q, 0);
+  return searchMinutes(p, confirm, OTHER_MINUTES, order) + WRONG_VERDICT_MINUTES * (1 - certain);
 }

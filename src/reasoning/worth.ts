@@ -3,19 +3,21 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { CauseId, Rule } from '../rules/cause.js';
 import { reported } from '../rules/weight.js';
 import type { Audit } from './audit.js';
-import { isAsked, isTest, makesSense } from './hypotheses.js';
+import { canBeAsked, isTest, makesSense } from './hypotheses.js';
+import { knownChance } from './knows.js';
+import { priceMinutes, shownMinutes } from './minutes.js';
 import { answerChances, baseRates, type Hypothesis, hypothesesOf, movablePlaces } from './predict.js';
-import { confirmMinutes, faultProbabilities, HANDS_ON_MINUTES, minutesToFind } from './suspects.js';
+import { confirmMinutes, faultProbabilities, minutesToFind } from './suspects.js';
 import { outlook } from './troubleshoot.js';
 
 export interface Candidate {
   readonly fact: FactId;
   readonly kind: 'question' | 'test';
-  /** Minutes it takes; a test with what is lost around it. */
+  /** Minutes it takes, as they are written everywhere. */
   readonly minutes: number;
-  /** Expected minutes it saves on the way to the cause, its own cost left out. */
+  /** Minutes that an answer saves on average on the way to the cause, its own left out. */
   readonly savesMinutes: number;
-  /** savesMinutes - minutes, less the patience that any question takes. */
+  /** The same times the chance that it can be answered, less what putting it costs; more than 0 where it pays. */
   readonly netMinutes: number;
   /** The causes it can move, most first: decibans at best and at worst for the cause. */
   readonly moves: readonly { readonly cause: CauseId; readonly upDb: number; readonly downDb: number }[];
@@ -23,10 +25,6 @@ export interface Candidate {
   readonly together: readonly FactId[];
 }
 
-/** Minutes that any question costs beyond its own: reading it out, and the patience of whoever is asked (judgement). */
-const PATIENCE_MINUTES = 2;
-/** Chance that the owner cannot tell after all, so that nothing is gained (judgement). */
-const CANNOT_TELL = 0.1;
 /** Bundles of more open questions than this are too far from telling anything. */
 const MOST_TOGETHER = 6;
 /** A computed deviation that is clearly there or clearly not: twice or half its threshold, in decibans. */
@@ -86,25 +84,25 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
 }
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
-  const minutes = factSpec(fact).minutes + (isTest(fact) ? HANDS_ON_MINUTES : 0);
-  const cost = minutes + (isTest(fact) ? 0 : PATIENCE_MINUTES);
+  const known = knownChance(outset.audit.book, fact);
+  const price = priceMinutes(outset.audit.book, fact, known);
   // No answer saves more than knowing for certain; cheap, and spares looking into questions that cannot pay.
-  if (!bundle && !isTest(fact) && outset.mostSaved(movablePlaces(outset.audit, fact)) <= cost)
+  if (!bundle && !isTest(fact) && known * outset.mostSaved(movablePlaces(outset.audit, fact)) <= price)
     return undefined;
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
   const alone = moves.length > 0 ? savedBy(outset, hypotheses) : 0;
   const shared = bundle?.savesMinutes ?? 0;
-  const savesMinutes = Math.max(alone, shared);
+  const isShared = shared * (bundle?.known ?? 0) > alone * known;
   return {
     fact,
     kind: isTest(fact) ? 'test' : 'question',
-    minutes,
-    savesMinutes,
-    netMinutes: savesMinutes - cost,
+    minutes: shownMinutes(fact),
+    savesMinutes: isShared ? shared : alone,
+    netMinutes: Math.max(alone * known, shared * (bundle?.known ?? 0)) - price,
     moves: moves.length > 0 ? moves : (bundle?.moves ?? []),
-    together: shared > alone ? (bundle?.together ?? []) : [],
+    together: isShared ? (bundle?.together ?? []) : [],
   };
 }
 
@@ -121,11 +119,13 @@ function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['mo
 function savedBy({ audit, p, confirm, now }: Outset, hypotheses: readonly Hypothesis[]): number {
   const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
   const { gain } = outlook(p, chances, (q) => -minutesToFind(q, confirm), -now);
-  return (1 - CANNOT_TELL) * Math.max(0, gain);
+  return Math.max(0, gain);
 }
 
 interface Share {
   readonly savesMinutes: number;
+  /** Chance that all of them can be answered: that of the hardest. */
+  readonly known: number;
   readonly moves: Candidate['moves'];
   readonly together: readonly FactId[];
 }
@@ -145,19 +145,20 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
     const best = new Map<FactId, Share>();
     (audit.byCause.get(cause.id) ?? []).forEach((item, place) => {
       const rule = cause.rules[place];
-      const open = item.open.filter((id) => !isAsked(audit.book, id));
+      const open = item.open.filter((id) => canBeAsked(audit.book, id));
       if (!rule || item.outcome !== 'unknown' || open.length < item.open.length) return;
       if (open.length < 2 || open.length > MOST_TOGETHER) return;
-      const minutes = open.reduce((sum, id) => sum + factSpec(id).minutes + PATIENCE_MINUTES, 0);
+      const minutes = open.reduce((sum, id) => sum + priceMinutes(audit.book, id), 0);
       if (mostSaved <= minutes) return;
       const { savesMinutes, upDb, downDb } = bundleWorth(outset, i, rule, open);
-      if (savesMinutes <= minutes) return;
+      const known = Math.min(...open.map((id) => knownChance(audit.book, id)));
+      if (known * savesMinutes <= minutes) return;
       for (const id of open) {
         if (!facts.has(id) || !makesSense(audit.book, id)) continue;
-        const part = (savesMinutes * (factSpec(id).minutes + PATIENCE_MINUTES)) / minutes;
+        const part = (savesMinutes * priceMinutes(audit.book, id)) / minutes;
         if (part <= (best.get(id)?.savesMinutes ?? 0)) continue;
         const together = open.filter((other) => other !== id);
-        best.set(id, { savesMinutes: part, moves: [{ cause: cause.id, upDb, downDb }], together });
+        best.set(id, { savesMinutes: part, known, moves: [{ cause: cause.id, upDb, downDb }], together });
       }
     });
     for (const [id, share] of best) {
@@ -165,6 +166,7 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
       const larger = !sum || share.savesMinutes > sum.savesMinutes ? share : sum;
       shares.set(id, {
         savesMinutes: Math.min(outset.now, (sum?.savesMinutes ?? 0) + share.savesMinutes),
+        known: Math.min(sum?.known ?? 1, share.known),
         moves: [...(sum?.moves ?? []), ...share.moves],
         together: larger.together,
       });
@@ -179,7 +181,7 @@ function bundleWorth({ p, confirm, now }: Outset, i: number, rule: Rule, open: r
   const yes = p.map((_, k) => (k === i ? tp : fp));
   const seen = outlook(p, [yes, yes.map((q) => 1 - q)], (q) => -minutesToFind(q, confirm), -now);
   return {
-    savesMinutes: (1 - CANNOT_TELL) ** open.length * Math.max(0, seen.gain),
+    savesMinutes: Math.max(0, seen.gain),
     upDb: 10 * Math.log10(tp / fp),
     downDb: 10 * Math.log10((1 - tp) / (1 - fp)),
   };

@@ -179,6 +179,12 @@ export const confirmedBy = <T extends TestId & ChoiceFactId>(test: T, ...outcome
   outcomes,
 });
 
+/** What an adviser asks in one go: the first thing first, each only while it can still settle the group. */
+export interface Block {
+  readonly group: string;
+  readonly facts: readonly FactId[];
+}
+
 export interface Cause {
   readonly id: CauseId;
   readonly title: string;
@@ -196,6 +202,8 @@ export interface Cause {
   /** Chance that the cause, if true, makes this complaint. */
   readonly links: Partial<Record<ComplaintId, number>>;
   readonly groups: Readonly<Record<string, Kinship>>;
+  /** Questions that settle one group together: asked one after the other while the cause stands among the first. */
+  readonly block?: Block;
   readonly rules: readonly [Rule, ...Rule[]];
   readonly confirm: readonly [Confirm, ...Confirm[]];
   /** In order: free and reversible first. */

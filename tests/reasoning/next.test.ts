@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
-import { toldOrImplied } from '../../src/facts/implied.js';
+import { impliedAnswer, toldOrImplied } from '../../src/facts/implied.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import { possibleAnswers } from '../../src/reasoning/hypotheses.js';
+import { blockQuestion } from '../../src/reasoning/blocks.js';
+import { makesSense, openFacts, possibleAnswers } from '../../src/reasoning/hypotheses.js';
 import { isSure, next, questionsLeft } from '../../src/reasoning/next.js';
 import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { isSettled } from '../../src/reasoning/reach.js';
@@ -14,6 +15,7 @@ import { anyBook } from './books.js';
 
 const RUNS = { numRuns: 8 };
 const start: FactBook = { ...EMPTY_BOOK, complaints: ['voice-unclear-off-side'] };
+const hollow: FactBook = { ...EMPTY_BOOK, complaints: ['hollow', 'image-collapses-to-center'] };
 
 describe('the next question', () => {
   it('was not asked before, makes sense now, and can move a cause', () => {
@@ -92,6 +94,70 @@ describe('the next question', () => {
     }
     expect(seen.size).toBeGreaterThan(30);
   }, 60_000);
+});
+
+describe('a block of questions', () => {
+  const asks = (book: FactBook, answers: Partial<Record<FactId, Answer>>): FactId[] => {
+    const asked: FactId[] = [];
+    for (let at = book; asked.length < 12; ) {
+      const { fact } = next(auditSync(at), { questionsOnly: true });
+      if (fact === undefined) break;
+      asked.push(fact);
+      at = withAnswer(at, fact, answers[fact] ?? { how: 'unknown' });
+    }
+    return asked;
+  };
+  const read = (value: number | string): Answer => ({ value, how: 'read' });
+  const entries: Partial<Record<FactId, Answer>> = {
+    alignmentBy: read('by-hand'),
+    entryKind: read('distances'),
+    enteredLeft: read(3.6),
+    enteredCenter: read(2.4),
+    enteredRight: read(3.6),
+  };
+  it('asks for the entries one after the other as soon as time stands among the first, tape last', () => {
+    const asked = asks(hollow, entries);
+    const at = Object.keys(entries).map((id) => asked.indexOf(id as FactId));
+    expect(Math.min(...at)).toBeGreaterThanOrEqual(0);
+    const menu = at.slice(1);
+    expect(menu).toEqual([...menu].sort((a, b) => a - b));
+    expect((menu.at(-1) ?? 0) - (menu[0] ?? 0)).toBe(3);
+    if (asked.includes('tapedCenter')) expect(asked.indexOf('tapedCenter')).toBeGreaterThan(menu.at(-1) ?? 0);
+  });
+  it('ends where its owner cannot look into the menu', () => {
+    const asked = asks(hollow, { alignmentBy: read('by-hand') });
+    expect(asked).toContain('entryKind');
+    for (const id of ['enteredCenter', 'tapedCenter'] as const) expect(asked).not.toContain(id);
+  });
+  it('is not begun for a complaint that time and level have nothing to do with', () => {
+    expect(blockQuestion(auditSync({ ...EMPTY_BOOK, complaints: ['rattles'] }))).toBeUndefined();
+    expect(blockQuestion(auditSync(EMPTY_BOOK))).toBeUndefined();
+  });
+});
+
+describe('what other answers make pointless', () => {
+  it('is never put: a screen for a box in a bay, the display for discs, the count once one was described', () => {
+    const open = (answers: readonly [FactId, string][]): FactId[] =>
+      openFacts(answers.reduce((book, [id, value]) => withAnswer(book, id, { value, how: 'read' }), start));
+    expect(open([])).toEqual(expect.arrayContaining(['screenKind', 'displaySpeakers', 'centerCount']));
+    expect(open([['centerPlacement', 'bay']])).not.toContain('screenKind');
+    expect(open([['centerPlacement', 'behind-screen']])).toContain('screenKind');
+    for (const id of ['displaySpeakers', 'lipSync', 'testMuteDisplay'])
+      expect(open([['playedContent', 'two-channel-music']])).not.toContain(id);
+    expect(open([['centerLayout', 'mid-tweeter-mid']])).not.toContain('centerCount');
+    expect(open([['centerLayout', 'paired-boxes']])).toContain('centerCount');
+  });
+  it('and an answer that was told before still counts', () => {
+    const told = withAnswer(start, 'displaySpeakers', { value: 'playing', how: 'read' });
+    const music = withAnswer(told, 'playedContent', { value: 'two-channel-music', how: 'read' });
+    expect(makesSense(music, 'displaySpeakers')).toBe(true);
+  });
+  it('a place in plain sight tells that no screen is in front', () => {
+    const wall = withAnswer(start, 'centerPlacement', { value: 'wall', how: 'recalled' });
+    expect(impliedAnswer(wall, 'screenKind')).toEqual({ value: 'none', how: 'recalled' });
+    const hidden = withAnswer(start, 'centerPlacement', { value: 'behind-screen', how: 'read' });
+    expect(impliedAnswer(hidden, 'screenKind')).toBeUndefined();
+  });
 });
 
 describe('an interview', () => {

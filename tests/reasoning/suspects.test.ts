@@ -69,19 +69,24 @@ describe('a test that confirms a cause', () => {
 });
 
 describe('minutes to find the fault', () => {
-  it('are those of the search, an hour where it is none, and five for every percent that the first is wrong', () => {
+  it('are those of the search, an hour where it is none, and five hours as often as two draws differ', () => {
     // First 0.6 in 10 minutes, then 0.3 in 20; one in ten is left over.
-    expect(minutesToFind([0.6, 0.3, 0.1], [10, 20])).toBeCloseTo(10 + 0.4 * 20 + 0.1 * 60 + 300 * 0.4, 9);
-    expect(minutesToFind([0.3, 0.6, 0.1], [20, 10])).toBeCloseTo(10 + 0.4 * 20 + 0.1 * 60 + 300 * 0.4, 9);
+    const wrong = 1 - 0.36 - 0.09 - 0.01;
+    expect(minutesToFind([0.6, 0.3, 0.1], [10, 20])).toBeCloseTo(10 + 0.4 * 20 + 0.1 * 60 + 300 * wrong, 9);
+    expect(minutesToFind([0.3, 0.6, 0.1], [20, 10])).toBeCloseTo(10 + 0.4 * 20 + 0.1 * 60 + 300 * wrong, 9);
   });
   it('leave out what nobody would go after', () => {
-    expect(minutesToFind([0.6, 0.00009, 0.39991], [10, 20])).toBeCloseTo(10 + 0.4 * 60 + 300 * 0.4, 9);
+    const wrong = (rare: number): number => 1 - 0.36 - rare ** 2 - (0.4 - rare) ** 2;
+    expect(minutesToFind([0.6, 0.00009, 0.39991], [10, 20])).toBeCloseTo(
+      10 + 0.4 * 60 + 300 * wrong(0.00009),
+      9,
+    );
     expect(minutesToFind([0.6, 0.0001, 0.3999], [10, 20])).toBeCloseTo(
-      10 + 0.4 * 20 + 0.3999 * 60 + 300 * 0.4,
+      10 + 0.4 * 20 + 0.3999 * 60 + 300 * wrong(0.0001),
       9,
     );
   });
-  it('are an hour and the cost of a wrong verdict where no cause is left', () => {
-    expect(minutesToFind([0, 1], [10])).toBe(60 + 300);
+  it('are an hour where no cause is left: that verdict is not wrong', () => {
+    expect(minutesToFind([0, 1], [10])).toBe(60);
   });
 });

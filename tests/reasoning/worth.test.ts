@@ -1,7 +1,9 @@
 /** What a question is worth in minutes, against the same sum made by hand from the chances of its rules. */
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/facts/book.js';
+import { type Answer, EMPTY_BOOK } from '../../src/facts/book.js';
 import type { FactId } from '../../src/facts/catalog.js';
+import { knownChance } from '../../src/reasoning/knows.js';
+import { priceMinutes } from '../../src/reasoning/minutes.js';
 import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { faultProbabilities, minutesToFind } from '../../src/reasoning/suspects.js';
 import { outlook } from '../../src/reasoning/troubleshoot.js';
@@ -26,7 +28,7 @@ describe('a question', () => {
         remedies: [mend('long', { minutes: LONG - 5 })],
       }),
     ]);
-  /** Nine in ten can tell; minutes to the fault now, less those after each answer. */
+  /** Minutes to the fault now, less those after each answer. */
   const savedBy = (tp: number, fp: number): number => {
     const [t, f] = [heard(tp, 'read'), heard(fp, 'read')];
     const p = [0.375, 0.375, 0.25];
@@ -36,14 +38,16 @@ describe('a question', () => {
       const chance = joint.reduce((a, b) => a + b, 0);
       return chance * minutes(joint.map((q) => q / chance));
     };
-    return 0.9 * (minutes(p) - costAfter(t, f) - costAfter(1 - t, 1 - f));
+    return minutes(p) - costAfter(t, f) - costAfter(1 - t, 1 - f);
   };
-  it('saves what its answers spare on average, less patience, its minute, and who cannot tell', () => {
+  it('saves what its answers spare on average; it pays by the chance of an answer, less patience and its minute', () => {
     const [found, ...others] = candidatesOf(asked(0.9, 0.05), ['upmixUse']);
     expect(others).toEqual([]);
     expect(found).toMatchObject({ fact: 'upmixUse', kind: 'question', minutes: 1, together: [] });
     expect(found?.savesMinutes).toBeCloseTo(savedBy(0.9, 0.05), 9);
-    expect(found?.netMinutes).toBeCloseTo(savedBy(0.9, 0.05) - 1 - 2, 9);
+    const known = knownChance(EMPTY_BOOK, 'upmixUse');
+    const price = known * 1 + (1 - known) * 0.2 + 2;
+    expect(found?.netMinutes).toBeCloseTo(known * savedBy(0.9, 0.05) - price, 9);
     expect(savedBy(0.9, 0.05)).toBeGreaterThan(20);
   });
   it('names the causes that it moves, by how much up and down', () => {
@@ -127,8 +131,9 @@ describe('a home test', () => {
   it('costs getting up as well, but no patience, and is listed even where it does not pay', () => {
     const audit = auditOf([small('delay'), small('level', { rules: [ruleOn('lift', UPMIX)] })]);
     const [found] = candidatesOf(audit, ['testTape']);
-    expect(found).toMatchObject({ kind: 'test', minutes: 5 + 5 });
-    expect(found?.netMinutes).toBeCloseTo((found?.savesMinutes ?? 0) - 10, 12);
+    expect(found).toMatchObject({ kind: 'test', minutes: 5 });
+    const known = knownChance(EMPTY_BOOK, 'testTape');
+    expect(found?.netMinutes).toBeCloseTo(known * (found?.savesMinutes ?? 0) - 5 - 5, 12);
     const rare = auditOf([
       small('delay', { priorDb: -30 }),
       small('level', { priorDb: 9, rules: [ruleOn('lift', UPMIX)] }),
@@ -165,10 +170,12 @@ describe('questions that tell something only together', () => {
     // Only the yes of the rule speaks: a single "off" says nothing, both "on" says all.
     const found = candidatesOf(bundle('for'), FACTS);
     const saved = (fact: FactId) => found.find((c) => c.fact === fact)?.savesMinutes ?? Number.NaN;
-    expect(saved('voiceBoost') / saved('upmixUse')).toBeCloseTo((2 + 2) / (1 + 2), 9);
+    const price = (fact: FactId) => priceMinutes(EMPTY_BOOK, fact);
+    const known = Math.min(...FACTS.map((fact) => knownChance(EMPTY_BOOK, fact)));
+    expect(saved('voiceBoost') / saved('upmixUse')).toBeCloseTo(price('voiceBoost') / price('upmixUse'), 9);
     expect(saved('voiceBoost') + saved('upmixUse')).toBeGreaterThan(7);
     for (const { fact, savesMinutes, netMinutes, together, moves } of found) {
-      expect(netMinutes).toBeCloseTo(savesMinutes - (fact === 'upmixUse' ? 3 : 4), 9);
+      expect(netMinutes).toBeCloseTo(known * savesMinutes - price(fact), 9);
       expect(together).toEqual(FACTS.filter((id) => id !== fact));
       expect(moves.map((m) => m.cause)).toEqual(['delay']);
       expect(moves[0]?.upDb).toBeCloseTo(givenDb(0.9, 0.05, 'read'), 9);
@@ -196,10 +203,14 @@ describe('questions that tell something only together', () => {
       return chance * minutes(joint.map((q) => q / chance));
     };
     const gain = minutes(p) - costAfter(yes) - costAfter(yes.map((q) => 1 - q));
+    const price = (fact: FactId) => priceMinutes(EMPTY_BOOK, fact);
     const [found, ...rest] = candidatesOf(audit, ['centerBassSize', 'centerBassCrossover']);
     expect(rest).toEqual([]);
     expect(found?.fact).toBe('centerBassSize');
-    expect(found?.savesMinutes).toBeCloseTo((0.9 ** 2 * gain) / 2, 9);
+    expect(found?.savesMinutes).toBeCloseTo(
+      (gain * price('centerBassSize')) / (price('centerBassSize') + price('centerBassCrossover')),
+      9,
+    );
     expect(found?.together).toEqual(['centerBassCrossover']);
     expect(found?.moves).toEqual([
       { cause: 'bass-management', upDb: expect.closeTo(6, 9), downDb: expect.closeTo(-6, 9) },
@@ -248,7 +259,7 @@ describe('questions that tell something only together', () => {
     const chances = answerChances(hypotheses, baseRates(hypotheses), 2);
     const { gain } = outlook(faultProbabilities(audit), chances, (q) => -minutesToFind(q, [CONFIRM, LONG]));
     const [found] = candidatesOf(audit, ['centerTweeterHeight']);
-    expect(found?.savesMinutes).toBeCloseTo(0.9 * gain, 9);
+    expect(found?.savesMinutes).toBeCloseTo(gain, 9);
     expect(found?.together).toEqual([]);
   });
   it('are asked for their own sake where one of them says more by itself', () => {

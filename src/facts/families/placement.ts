@@ -20,6 +20,10 @@ export const placementFacts = family({
       wall: 'on the wall above or below the picture',
       'behind-screen': 'behind a projection screen',
     },
+    // Where it stands in plain sight, no screen is in front.
+    implies: Object.fromEntries(
+      ['shelf-top', 'bay', 'stand', 'floor', 'wall'].map((place) => [place, { screenKind: 'none' }]),
+    ),
   },
   shelfSetback: {
     kind: 'number',

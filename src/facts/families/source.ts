@@ -67,6 +67,8 @@ export const sourceFacts = family({
     findOut: ['Mute the receiver.', 'If a voice goes on, something else is playing it.'],
     minutes: 0.5,
     usually: 'measured',
+    // Discs and records are not played through the display.
+    pointlessWhen: { playedContent: ['two-channel-music'] },
     choices: { muted: 'no, silent', playing: 'yes, something else plays too' },
   },
   lipSync: {
@@ -79,6 +81,7 @@ export const sourceFacts = family({
     findOut: ['Watch a newsreader for a minute.', 'Say whether the voice leads or lags the lips.'],
     minutes: 1,
     usually: 'recalled',
+    pointlessWhen: { playedContent: ['two-channel-music'] },
     choices: { 'in-step': 'in step', 'voice-late': 'the voice is late', 'voice-early': 'the voice is early' },
   },
   voiceBoost: {

@@ -12,6 +12,21 @@ export const speakerFacts = family({
     findOut: ['Look at the front of the room.'],
     minutes: 0.2,
     usually: 'seen',
+    // Who has described the drivers of the center has described the only one.
+    pointlessWhen: {
+      centerLayout: [
+        'mid-tweeter-mid',
+        'nested-mid-tweeter-mid',
+        'two-and-a-half-way',
+        'woofer-mid-tweeter-woofer',
+        'tweeter-mid-mid-tweeter',
+        'tweeter-mid-tweeter',
+        'coaxial',
+        'vertical-two-way',
+        'horizontal-two-way',
+        'full-range',
+      ],
+    },
     choices: { one: 'one', two: 'two (above and below, or side by side)', none: 'none' },
   },
   centerLayout: {

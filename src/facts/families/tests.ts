@@ -310,6 +310,8 @@ export const testFacts = family({
     why: 'A second device playing the same voice is found in seconds.',
     findOut: ['Mute the display with its own remote.', 'Listen on.'],
     minutes: 1,
+    // Discs and records are not played through the display.
+    pointlessWhen: { playedContent: ['two-channel-music'] },
     choices: { gone: 'gone', same: 'the same' },
   },
   testSwapSeats: {

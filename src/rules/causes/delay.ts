@@ -41,6 +41,10 @@ export const delay = defineCause({
     'gaps-between-speakers': 0.15,
     'image-follows-head': 0.25,
   },
+  block: {
+    group: 'arrival',
+    facts: ['alignmentBy', 'entryKind', ...ENTERED, 'tapedCenter', 'tapedMains'],
+  },
   groups: {
     arrival: 'same-quantity',
     audible: 'same-quantity',

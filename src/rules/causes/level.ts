@@ -30,6 +30,10 @@ export const level = defineCause({
     'gaps-between-speakers': 0.25,
     'whispers-lost-effects-loud': 0.3,
   },
+  block: {
+    group: 'level-at-seat',
+    facts: ['voiceLoudness', 'measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel'],
+  },
   groups: {
     'level-at-seat': 'same-quantity',
     turned: 'same-session',
