@@ -64,7 +64,8 @@ export function createEngine(now: () => number): Engine {
     keep: ({ change }) => to(kept(state, change)),
     hear: ({ seat, change }) => heardAt(changed(bookOf(state), change), seat),
     remark: ({ seat, matches }) => to(remarked(state, seat, matches)),
-    write: ({ kind }) => (kind === 'case' ? writeCase(bookOf(state)) : documentOf(kind, state.audit)),
+    write: ({ kind }) =>
+      kind === 'case' ? writeCase(bookOf(state)) : documentOf(kind, state.audit, dayOf(now())),
   };
   return { handle: (ask) => handlers[ask.do](ask as never) as never };
 }
@@ -142,6 +143,8 @@ function kept(state: State, change: Change): State {
   const next = withBook({ ...state, said: [], draft: '' }, changed(bookOf(state), change));
   return say(next, 'The room is taken over as you moved it; what was only moved by eye counts as a guess.');
 }
+
+const dayOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 
 /** What an ear says of a sound that a page made: kept as a note, weighed by no rule. */
 function remarked(state: State, seat: string, matches: boolean): State {

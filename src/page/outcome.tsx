@@ -6,6 +6,7 @@ import type { DocumentKind, PageView } from './protocol.js';
 
 const TEXTS: readonly { readonly kind: DocumentKind; readonly label: string }[] = [
   { kind: 'forum', label: 'Forum post' },
+  { kind: 'forum-markdown', label: 'Forum post (Markdown)' },
   { kind: 'ticket', label: 'Ticket' },
   { kind: 'text', label: 'Plain text' },
   { kind: 'json', label: 'For programs (JSON)' },

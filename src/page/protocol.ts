@@ -101,7 +101,7 @@ export interface Heard {
   readonly total: HeardPart['points'];
 }
 
-export type DocumentKind = 'page' | 'forum' | 'ticket' | 'text' | 'json' | 'case';
+export type DocumentKind = 'page' | 'forum' | 'forum-markdown' | 'ticket' | 'text' | 'json' | 'case';
 
 export type Ask =
   /** A case with the response files that lie beside it, by name; without a case a new one is begun. */

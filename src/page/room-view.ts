@@ -3,7 +3,7 @@ import { display16x9 } from '../acoustics/practice.js';
 import { type Reader, seatsIn } from '../compute/reader.js';
 import { confidenceText } from '../explain/confidence.js';
 import { assumedNotes, knownIn } from '../explain/plots/known.js';
-import { reportSeats } from '../explain/report-open.js';
+import { reportSeats, seatsAssumed } from '../explain/report-open.js';
 import { seatTable } from '../explain/seat-table.js';
 import { capital, factText } from '../explain/words.js';
 import { type FactBook, told } from '../facts/book.js';
@@ -60,7 +60,7 @@ export function roomView(audit: Audit): RoomView {
             ...(typeof middleM === 'number' ? { middleM } : {}),
           },
         }),
-    table: seatTable({ seats: reportSeats(audit) }),
+    table: seatTable({ seats: reportSeats(audit), seatsAssumed: seatsAssumed(audit) }),
     knobs: knobsOf(book),
     assumed: assumedNotes(book.units, known)[0] ?? '',
     leader: {

@@ -98,7 +98,7 @@ function SeatTable({ room: { table }, caption }: { readonly room: RoomView; read
           ))}
         </tbody>
       </table>
-      {table.notes.map((note) => (
+      {[...table.marks, ...table.missing.map((what) => `Not computed yet: ${what}`)].map((note) => (
         <p key={note} class="soft">
           {note}
         </p>
