@@ -1,0 +1,94 @@
+/** Fourier transforms of real signals, in double precision. The one door to the transform library. */
+import FFT from 'fft.js';
+
+/** Of a real signal of `n` samples (a power of two): bins 0 to n/2, real and imaginary part in turn. */
+export interface Spectrum {
+  readonly n: number;
+  readonly bins: Float64Array;
+}
+
+interface Plan {
+  readonly half: FFT;
+  /** cos and sin of 2 pi k / n, for k up to n / 2. */
+  readonly cos: Float64Array;
+  readonly sin: Float64Array;
+}
+
+const plans = new Map<number, Plan>();
+
+function planOf(n: number): Plan {
+  const known = plans.get(n);
+  if (known) return known;
+  const [cos, sin] = [new Float64Array(n / 2 + 1), new Float64Array(n / 2 + 1)];
+  for (let k = 0; k <= n / 2; k += 1) {
+    cos[k] = Math.cos((2 * Math.PI * k) / n);
+    sin[k] = Math.sin((2 * Math.PI * k) / n);
+  }
+  const plan = { half: new FFT(n / 2), cos, sin };
+  plans.set(n, plan);
+  return plan;
+}
+
+/** Transforms of a long signal are needed once: their tables need not stay. */
+export function forgetPlans(): void {
+  plans.clear();
+}
+
+/** Smallest power of two that holds `count` samples, at least 16. */
+export const powerOfTwo = (count: number): number =>
+  2 ** Math.max(4, Math.ceil(Math.log2(Math.max(1, count))));
+
+/** @param n a power of two, at least 4; a longer signal is cut, a shorter one padded with zeros */
+export function spectrumOf(signal: ArrayLike<number>, n: number): Spectrum {
+  const { half, cos, sin } = planOf(n);
+  // A real signal of n samples read as n / 2 complex ones, taken apart again below.
+  const packed = new Float64Array(n);
+  const count = Math.min(n, signal.length);
+  for (let i = 0; i < count; i += 1) packed[i] = signal[i] ?? 0;
+  const mixed = new Float64Array(n);
+  half.transform(mixed, packed);
+  const bins = new Float64Array(n + 2);
+  const m = n / 2;
+  for (let k = 0; k <= m; k += 1) {
+    const a = 2 * (k % m);
+    const b = 2 * ((m - k) % m);
+    const [ar, ai, br, bi] = [mixed[a] ?? 0, mixed[a + 1] ?? 0, mixed[b] ?? 0, mixed[b + 1] ?? 0];
+    const [evenRe, evenIm, oddRe, oddIm] = [(ar + br) / 2, (ai - bi) / 2, (ai + bi) / 2, (br - ar) / 2];
+    const [c, s] = [cos[k] ?? 0, sin[k] ?? 0];
+    bins[2 * k] = evenRe + c * oddRe + s * oddIm;
+    bins[2 * k + 1] = evenIm + c * oddIm - s * oddRe;
+  }
+  return { n, bins };
+}
+
+/** The real signal of a spectrum, `n` samples. */
+export function signalOf({ n, bins }: Spectrum): Float64Array {
+  const { half, cos, sin } = planOf(n);
+  const m = n / 2;
+  const mixed = new Float64Array(n);
+  for (let k = 0; k < m; k += 1) {
+    const a = 2 * k;
+    const b = 2 * (m - k);
+    const [ar, ai, br, bi] = [bins[a] ?? 0, bins[a + 1] ?? 0, bins[b] ?? 0, bins[b + 1] ?? 0];
+    const [evenRe, evenIm, diffRe, diffIm] = [(ar + br) / 2, (ai - bi) / 2, (ar - br) / 2, (ai + bi) / 2];
+    const [c, s] = [cos[k] ?? 0, sin[k] ?? 0];
+    const [oddRe, oddIm] = [diffRe * c - diffIm * s, diffRe * s + diffIm * c];
+    mixed[a] = evenRe - oddIm;
+    mixed[a + 1] = evenIm + oddRe;
+  }
+  const out = new Float64Array(n);
+  half.inverseTransform(out, mixed);
+  return out;
+}
+
+/** Envelope of a signal: magnitude of its analytic signal. */
+export function envelopeOf({ n, bins }: Spectrum): Float64Array {
+  const full = planOf(2 * n).half;
+  const oneSided = new Float64Array(2 * n);
+  for (let i = 2; i < n; i += 1) oneSided[i] = 2 * (bins[i] ?? 0);
+  const analytic = new Float64Array(2 * n);
+  full.inverseTransform(analytic, oneSided);
+  const out = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) out[i] = Math.hypot(analytic[2 * i] ?? 0, analytic[2 * i + 1] ?? 0);
+  return out;
+}
