@@ -8,13 +8,14 @@ const ROOT = join(import.meta.dirname, '..', 'src');
 /** What each folder may import besides itself. */
 const MAY_IMPORT: Record<string, readonly string[]> = {
   lib: [],
-  disk: ['facts', 'lib'],
+  recording: ['facts', 'acoustics', 'lib'],
+  disk: ['recording', 'facts', 'lib'],
   acoustics: [],
   facts: ['acoustics', 'lib'],
   compute: ['facts', 'acoustics'],
   rules: ['compute', 'facts', 'acoustics', 'lib'],
   reasoning: ['rules', 'facts', 'lib'],
-  explain: ['reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
+  explain: ['recording', 'reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
   reading: ['facts', 'lib'],
   interview: ['reading', 'explain', 'reasoning', 'rules', 'facts', 'lib'],
   terminal: ['interview'],
@@ -29,19 +30,30 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'rules',
     'facts',
     'acoustics',
+    'recording',
     'lib',
     'disk',
   ],
-  page: ['interview', 'explain', 'reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
+  page: ['interview', 'explain', 'recording', 'reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
   '.': ['commands'],
 };
 
 /** What runs in a browser as well: no file, no process, no module of Node. */
-const PURE = ['lib', 'acoustics', 'facts', 'compute', 'rules', 'reasoning', 'explain', 'interview'];
+const PURE = [
+  'lib',
+  'acoustics',
+  'recording',
+  'facts',
+  'compute',
+  'rules',
+  'reasoning',
+  'explain',
+  'interview',
+];
 const OF_NODE = /\b(?:process|Buffer|require|__dirname|setImmediate)\b\s*[.(?]|\bglobal\./;
 
 /** Libraries with a single door. */
-const ONE_DOOR = ['json-rules-engine', 'inquirer', 'marked'];
+const ONE_DOOR = ['json-rules-engine', 'inquirer', 'marked', 'fft.js'];
 
 interface Import {
   readonly file: string;

@@ -168,6 +168,34 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(await run(io, id, { ...globals(), ...options }));
     });
 
+  printing('signal', 'write the test file that a phone records at the seat', 'signal test.wav', [
+    'signal test.wav --channels',
+  ])
+    .option('--stereo', 'left, right, both: plays everywhere (default)')
+    .option('--channels', 'left, right, center by their speaker positions: tells more')
+    .option('--force', 'replace a file of that name')
+    .argument('<FILE>', 'the WAV file to write')
+    .action(async (path: string, options) => {
+      const { run } = await import('./signal.js');
+      done(run(io, path, { ...globals(), ...options }));
+    });
+
+  printing('measure', 'what a recording of the test file tells', 'measure recording.wav', [
+    'measure recording.wav --case case.json',
+    'measure middle.wav end.wav --seat middle --seat "left end" --case case.json',
+    'measure --demo --plot measured.html',
+  ])
+    .argument('[RECORDING...]', 'recordings: WAV, FLAC; with ffmpeg also m4a, mp3, opus')
+    .option('--case <CASE>', 'write what was measured into this case file')
+    .option('--seat <NAME>', 'the seat of the recording; once for all or once for each', collected)
+    .option('--demo', 'measure the recording of an invented room')
+    .option('--plot <FILE>', 'draw what arrived when, tone and clarity on a page')
+    .option('--force', 'replace a page of that name')
+    .action(async (paths: string[], options) => {
+      const { run } = await import('./measure.js');
+      done(await run(io, paths, { ...globals(), ...options }));
+    });
+
   const calc = printing('calc', 'one acoustic calculation', 'calc', [
     'calc comb delayMs=1',
     'calc floor-bounce --help',
@@ -237,6 +265,8 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       .option('--json', 'the same as --format json');
   }
 }
+
+const collected = (word: string, before: readonly string[] = []): string[] => [...before, word];
 
 function formatOption(formats: readonly string[]): Option {
   const option = new Option('--format <FORMAT>', `how to print it (${formats.join(', ')}; default: text)`);

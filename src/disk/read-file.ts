@@ -10,21 +10,20 @@ const CHUNK_BYTES = 64 * 1024;
 const MOST_NAMES = 1000;
 
 /** Reads at most `limitBytes`. Throws a UserError for anything that cannot be read or is larger. */
-export function readLimited(path: string, limitBytes: number): Uint8Array {
+export function readLimited(path: string, limitBytes: number, help: Help = CASE_FILE): Uint8Array {
   const name = plainLine(path);
   let file: number;
   try {
     file = openSync(path, 'r');
   } catch (error) {
-    throw new UserError({ where: name, what: reasonOf(error, path), ...ACCEPTED });
+    throw new UserError({ where: name, what: reasonOf(error, path), ...help });
   }
   try {
     if (fstatSync(file).isDirectory()) {
       throw new UserError({
         where: name,
         what: 'this is a folder',
-        accepted: 'case files; name several at once with a pattern',
-        example: 'center-audit audit cases/*.json',
+        ...(help === CASE_FILE ? CASE_FOLDER : help),
       });
     }
     return readBounded(file, limitBytes, name);
@@ -33,9 +32,15 @@ export function readLimited(path: string, limitBytes: number): Uint8Array {
   }
 }
 
-const ACCEPTED = {
+/** What would have been right. */
+type Help = { readonly accepted: string; readonly example: string };
+const CASE_FILE: Help = {
   accepted: 'the path of a case file, or - for standard input',
   example: 'center-audit audit case.json',
+};
+const CASE_FOLDER: Help = {
+  accepted: 'case files; name several at once with a pattern',
+  example: 'center-audit audit cases/*.json',
 };
 
 /** Pipes and devices have no size, so the bytes are counted as they come. */

@@ -7,6 +7,7 @@ import { entryFacts } from './families/entries.js';
 import { geometryFacts } from './families/geometry.js';
 import { historyFacts } from './families/history.js';
 import { placementFacts } from './families/placement.js';
+import { recordingFacts } from './families/recording.js';
 import { roomFacts } from './families/room.js';
 import { sourceFacts } from './families/source.js';
 import { speakerFacts } from './families/speakers.js';
@@ -28,6 +29,7 @@ export const FACTS = {
   ...bassFacts,
   ...wiringFacts,
   ...roomFacts,
+  ...recordingFacts,
   ...historyFacts,
   ...testFacts,
 } as const satisfies Record<string, FactSpec>;

@@ -23,6 +23,7 @@ export const FAMILIES = [
   'bass',
   'wiring',
   'room',
+  'recording',
   'history',
   'tests',
 ] as const;

@@ -25,6 +25,7 @@ const FAMILY_NAMES: Readonly<Record<Family, string>> = {
   bass: 'bass',
   wiring: 'wiring',
   room: 'room and people',
+  recording: 'recording at the seat',
   history: 'history',
   tests: 'home test',
 };

@@ -1,5 +1,5 @@
 /** Sound as the analysis takes it, and how a file says what it is. */
-import { UserError } from '../facts/user-error.js';
+import { UserError } from '../lib/user-error.js';
 
 export interface Sound {
   readonly rateHz: number;

@@ -29,6 +29,14 @@ export const SOURCES = {
     cite: 'Lee et al. 2017, level and time law of the phantom image (read as published code); Stitt et al. 2016 precedence-weighted energy vector',
     mark: 'read',
   },
+  recording: {
+    cite: 'one recording of an exponential sweep, compared between loudspeakers; accuracy by simulated rooms of this project',
+    mark: 'computed',
+  },
+  clarity: {
+    cite: 'C50 after ISO 3382-1; just noticeable difference 1.1 dB (Bradley, Reich & Norcross 1999)',
+    mark: 'memory',
+  },
   comb: {
     cite: 'two-path interference, smoothed to hearing resolution with the ERB of Glasberg and Moore',
     mark: 'computed',

@@ -120,7 +120,8 @@ interface Found {
   readonly text?: string;
 }
 
-function readFound(path: string, release: () => void, isNameless: boolean): Found {
+/** The case as it lies there, with what a rewrite must keep. */
+export function readFound(path: string, release: () => void, isNameless: boolean): Found {
   if (isNameless) return { book: EMPTY_BOOK, warnings: [] };
   if (!existsSync(path)) return { book: EMPTY_BOOK, warnings: [] };
   try {
@@ -149,7 +150,8 @@ function makeFolder(folder: string): void {
   }
 }
 
-function locked(path: string, now: Date): { release: () => void } {
+/** One at a time works on a case. Throws a UserError that names who does. */
+export function locked(path: string, now: Date): { release: () => void } {
   const place = realPlace(path);
   const result = takeLock(place, now.toISOString());
   if ('heldBy' in result) {

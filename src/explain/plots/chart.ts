@@ -12,7 +12,10 @@ export type ChartId =
   | 'stage'
   | 'screen'
   | 'tone'
-  | 'balance';
+  | 'balance'
+  | 'recorded-arrivals'
+  | 'recorded-tone'
+  | 'recorded-clarity';
 
 export interface ChartTable {
   readonly caption: string;

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { recordedDistortion } from '../recorded.js';
 
 export const driverFault = defineCause({
   id: 'driver-fault',
@@ -41,6 +42,7 @@ export const driverFault = defineCause({
     swap: 'same-session',
     near: 'independent',
     channel: 'independent',
+    recorded: 'independent',
     person: 'independent',
   },
   rules: [
@@ -194,6 +196,7 @@ export const driverFault = defineCause({
       0.03,
       'for',
     ),
+    recordedDistortion('recorded'),
     clearedByPerson('person'),
   ],
   telltales: [

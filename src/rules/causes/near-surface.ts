@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { recordedReflection } from '../recorded.js';
 import { staysInPlace } from '../swap.js';
 
 export const nearSurface = defineCause({
@@ -37,6 +38,7 @@ export const nearSurface = defineCause({
     tone: 'same-session',
     'near-by': 'independent',
     'where-heard': 'independent',
+    recorded: 'independent',
     person: 'independent',
     swapped: 'independent',
   },
@@ -177,6 +179,7 @@ export const nearSurface = defineCause({
       0.15,
       0.35,
     ),
+    recordedReflection('recorded'),
     clearedByPerson('person'),
     staysInPlace('swapped'),
   ],

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { recordedDistortion } from '../recorded.js';
 
 export const overload = defineCause({
   id: 'overload',
@@ -34,6 +35,7 @@ export const overload = defineCause({
     bass: 'same-quantity',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
+    recorded: 'independent',
     person: 'independent',
   },
   rules: [
@@ -169,6 +171,7 @@ export const overload = defineCause({
       0.95,
       0.78,
     ),
+    recordedDistortion('recorded'),
     clearedByPerson('person'),
   ],
   telltales: [

@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, below, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { recordedPolarity } from '../recorded.js';
 
 export const polarity = defineCause({
   id: 'polarity',
@@ -38,6 +39,7 @@ export const polarity = defineCause({
     heard: 'same-session',
     switching: 'independent',
     origin: 'independent',
+    recorded: 'independent',
     person: 'independent',
   },
   rules: [
@@ -195,6 +197,7 @@ export const polarity = defineCause({
       0.5,
       0.15,
     ),
+    recordedPolarity('recorded'),
     clearedByPerson('person'),
   ],
   telltales: [

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, is, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { recordedClarity } from '../recorded.js';
 
 export const roomAcoustics = defineCause({
   id: 'room-acoustics',
@@ -37,6 +38,7 @@ export const roomAcoustics = defineCause({
     near: 'same-quantity',
     seats: 'independent',
     'without-center': 'independent',
+    recorded: 'independent',
     person: 'independent',
   },
   rules: [
@@ -140,6 +142,7 @@ export const roomAcoustics = defineCause({
       0.92,
       0.4,
     ),
+    recordedClarity('recorded'),
     clearedByPerson('person'),
   ],
   telltales: [

@@ -13,6 +13,7 @@ import { layout } from './layout.js';
 import { levels } from './levels.js';
 import { path } from './path.js';
 import { placement } from './placement.js';
+import { recording } from './recording.js';
 import { room } from './room.js';
 import { sharing } from './sharing.js';
 import { time } from './time.js';
@@ -32,6 +33,7 @@ export const DERIVED = {
   ...image,
   ...tone,
   ...bass,
+  ...recording,
   ...room,
   ...trouble,
 } as const satisfies Record<string, DerivedMeta & Derivation>;

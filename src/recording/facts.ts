@@ -1,0 +1,88 @@
+/** What a trusted measurement says in facts of a case. */
+import { type FactBook, told } from '../facts/book.js';
+import { type FactId, isFactId } from '../facts/catalog.js';
+import type { Measurement } from './measurement.js';
+
+/** A stereo recording holds both channels in the center: an upmix that keeps the power plays it so much louder, dB. */
+const BOTH_CHANNELS_DB = 10 * Math.log10(2);
+
+export interface MeasuredFact {
+  readonly id: FactId;
+  readonly value: number | string;
+}
+
+/** Facts that a recording can tell, by id, as they are written into a case; in the order of the catalog. */
+export function measuredFacts(m: Measurement, main: boolean): readonly MeasuredFact[] {
+  const facts: MeasuredFact[] = [];
+  const put = (id: string, value: number | string | null | undefined): void => {
+    if (value === null || value === undefined || !isFactId(id)) return;
+    facts.push({ id, value: typeof value === 'number' ? rounded(value) : value });
+  };
+  const level = m.levelDb.centerMinusMains;
+  const fair = level === null ? null : level - (m.signal === 'stereo' ? BOTH_CHANNELS_DB : 0);
+  if (!main) {
+    put('centerAgainstMainsSideDb', fair);
+    return facts;
+  }
+  put('arrivalMeasuredMs', meanDelay(m));
+  put('centerAgainstMainsDb', fair);
+  put('polarityMeasured', polarityChoice(m));
+  put('reflectionMeasuredMs', m.reflection.delayMs);
+  put('reflectionMeasuredDb', m.reflection.levelDb);
+  put('clarityMeasuredDb', m.clarity.c50Db);
+  put('distortionCenter', m.distortionPercent.center);
+  put('distortionMains', largest(m.distortionPercent.left, m.distortionPercent.right));
+  put('upmixCommonPart', m.middleFrom === null ? null : COMMON_PART[m.middleFrom]);
+  return facts;
+}
+
+const COMMON_PART = { center: 'takes-out', all: 'shares', mains: 'leaves' } as const;
+
+/** Thousandths: what lies beyond was not measured. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+
+function meanDelay({ delayMs: { centerMinusLeft, centerMinusRight } }: Measurement): number | null {
+  return centerMinusLeft === null || centerMinusRight === null
+    ? null
+    : (centerMinusLeft + centerMinusRight) / 2;
+}
+
+const largest = (a: number | null, b: number | null): number | null =>
+  a === null ? b : b === null ? a : Math.max(a, b);
+
+function polarityChoice({ polarity: { left, center, right, undecided } }: Measurement): string | null {
+  if (left === null || center === null || right === null || undecided.length > 0) return null;
+  if (left === -1) return 'left-inverted';
+  if (center === -1 && right === -1) return 'left-inverted';
+  if (center === -1) return 'center-inverted';
+  return right === -1 ? 'right-inverted' : 'alike';
+}
+
+/** Facts that the case told otherwise: what was told, and what the recording says. */
+export function contradicted(
+  book: FactBook,
+  facts: readonly MeasuredFact[],
+): readonly { readonly id: FactId; readonly told: number | string; readonly measured: number | string }[] {
+  return facts.flatMap(({ id, value: measured }) => {
+    const before = told(book, id);
+    if (before === undefined) return [];
+    const same =
+      typeof before === 'number' && typeof measured === 'number'
+        ? Math.abs(before - measured) <= (AGREE[id] ?? DEFAULT_AGREE)
+        : before === measured;
+    return same ? [] : [{ id, told: before, measured }];
+  });
+}
+
+/** Two measurements agree within, in the unit of the fact. */
+const DEFAULT_AGREE = 0.5;
+const AGREE: Readonly<Record<string, number>> = {
+  arrivalMeasuredMs: 0.2,
+  centerAgainstMainsDb: 1.5,
+  centerAgainstMainsSideDb: 1.5,
+  clarityMeasuredDb: 1.1,
+  reflectionMeasuredDb: 2,
+  reflectionMeasuredMs: 0.3,
+  distortionCenter: 1,
+  distortionMains: 1,
+};

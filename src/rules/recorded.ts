@@ -1,0 +1,85 @@
+/** What a recording of the test signal says of a cause: one rule for each quantity, so that all causes say it alike. */
+import { answers, type Rule } from './cause.js';
+import { above, all, atMost, below, noneOf } from './condition.js';
+
+type Of<G extends string> = Rule & { readonly group: G };
+
+/** A loudspeaker pushes while the others pull. */
+export const recordedPolarity = <const G extends string>(group: G): Of<G> =>
+  answers(
+    {
+      id: 'recording-shows-polarity',
+      group,
+      says: {
+        yes: 'A recording at the main seat shows one of the three reversed against the others.',
+        no: 'A recording at the main seat shows all three with the same polarity.',
+        unknown: 'No recording has compared the polarity of the three.',
+      },
+      because:
+        'The low middle of the direct sound keeps its phase whatever crossover or room do behind it. Where a recording cannot tell, it says so and nothing is written down.',
+      source: 'recording',
+    },
+    noneOf('polarityMeasured', 'alike'),
+    0.96,
+    0.02,
+  );
+
+/** The room blurs the center at the main seat. */
+export const recordedClarity = <const G extends string>(group: G): Of<G> =>
+  answers(
+    {
+      id: 'recording-shows-blur',
+      group,
+      says: {
+        yes: 'A recording of the center shows a clarity C50 of {clarityMeasuredDb}: the room drowns syllables.',
+        no: 'A recording of the center shows a clarity C50 of {clarityMeasuredDb}, with which speech is clear.',
+        unknown: 'No recording has told how clear the center is at the main seat.',
+      },
+      because:
+        'C50 weighs what arrives within 50 ms, which the ear adds to a syllable, against what comes later and blurs the next one. A change of 1.1 dB is just noticed.',
+      source: 'clarity',
+    },
+    below('clarityMeasuredDb', 'clarityDb'),
+    0.85,
+    0.05,
+  );
+
+/** A surface close to the center throws its sound back. */
+export const recordedReflection = <const G extends string>(group: G): Of<G> =>
+  answers(
+    {
+      id: 'recording-shows-reflection',
+      group,
+      says: {
+        yes: 'A recording shows a reflection {reflectionMeasuredMs} behind the center, at {reflectionMeasuredDb} against it: a surface close by.',
+        no: 'A recording shows no strong reflection from a surface close to the center.',
+        unknown: 'No recording has told the reflections of the center.',
+      },
+      because:
+        'A copy within three milliseconds and hardly weaker than the sound itself colors the voice with broad holes; later ones belong to the room.',
+      source: 'recording',
+    },
+    all(atMost('reflectionMeasuredMs', 'nearReflectionMs'), above('reflectionMeasuredDb', 'reflectionDb')),
+    0.6,
+    0.15,
+  );
+
+/** The center distorts, and the mains on the same recorder do not. */
+export const recordedDistortion = <const G extends string>(group: G): Of<G> =>
+  answers(
+    {
+      id: 'recording-shows-distortion',
+      group,
+      says: {
+        yes: 'A recording at a soft level shows {distortionCenter} percent of distortion from the center, far more than from the mains.',
+        no: 'A recording at a soft level shows no more distortion from the center than from the mains.',
+        unknown: 'No recording has compared the distortion of the center with that of the mains.',
+      },
+      because:
+        'Recorder and room distort all three alike, so what the center has over the mains is its own. At a soft level a sound box stays below one or two percent.',
+      source: 'recording',
+    },
+    above('extraDistortion', 'extraDistortion'),
+    0.5,
+    0.03,
+  );
