@@ -247,7 +247,7 @@ function residue(bits: Bits, out: Int32Array, order: number): void {
     const parameter = bits.read(parameterBits);
     const raw = parameter === escaped ? bits.read(5) : 0;
     for (; at < end; at += 1) {
-      if (parameter === escape) out[at] = bits.signed(raw);
+      if (parameter === escaped) out[at] = bits.signed(raw);
       else {
         const folded = bits.unary() * 2 ** parameter + bits.read(parameter);
         out[at] = folded % 2 === 0 ? folded / 2 : -(folded + 1) / 2;

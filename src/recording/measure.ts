@@ -382,15 +382,28 @@ function bandsApartMs(left: Voice, right: Voice, center: Voice): number {
   return 1000 * Math.abs(shift(center) - (shift(left) + shift(right)) / 2);
 }
 
+/** Bands so far over their noise show a spread of the step that is not the noise's, dB; and how many it takes. */
+const SPREAD_SNR_DB = 20;
+const LEAST_SPREAD_BANDS = 5;
+/** What noise adds to the error of the step, dB for each dB that a band lies under those. */
+const NOISE_ERROR = 0.015;
+
 /** The repeated sweep is weaker by a known step: whatever rides the gain changes it, or spreads it over the bands. */
 function gainRides(first: BandLevels, repeat: BandLevels, sums: SumCheck | undefined): boolean {
   const steps = first.db.map((db, i) => db - (repeat.db[i] ?? 0));
   const off = meanOf(steps.slice(...LEVEL_BANDS)) - REPEAT_STEP_DB;
-  const wide = steps.slice(...SPREAD_BANDS);
+  const weakest = Math.min(...repeat.snrDb.slice(...LEVEL_BANDS));
+  const wide = steps.filter(
+    (_, i) => i >= SPREAD_BANDS[0] && i < SPREAD_BANDS[1] && (repeat.snrDb[i] ?? 0) >= SPREAD_SNR_DB,
+  );
   const mean = meanOf(wide);
   const spread = Math.sqrt(meanOf(wide.map((step) => (step - mean) ** 2)));
   const gains = sums !== undefined && sums.errorDb > SUMS_DIFFER_DB && sums.withGainsDb < SUMS_DIFFER_DB;
-  return Math.abs(off) > MOST_STEP_ERROR_DB || spread > MOST_STEP_SPREAD_DB || gains;
+  return (
+    Math.abs(off) > MOST_STEP_ERROR_DB + NOISE_ERROR * Math.max(0, SPREAD_SNR_DB - weakest) ||
+    (wide.length >= LEAST_SPREAD_BANDS && spread > MOST_STEP_SPREAD_DB) ||
+    gains
+  );
 }
 
 const meanOf = (values: readonly number[]): number =>

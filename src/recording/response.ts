@@ -6,11 +6,11 @@ import { SWEEP_S, sweep } from './sequence.js';
 /** Cut out before the expected start, s: early loudspeakers, and noise before the direct sound. */
 export const PRE_S = 0.35;
 /** What follows a sweep and belongs to it, s. */
-const AFTER_S = 0.85;
+const AFTER_S = 0.8;
 /** Of that, what must be there, s. */
 const NEEDED_AFTER_S = 0.3;
 /** Room for the images of the harmonics, s. */
-const SPARE_S = 0.3;
+const SPARE_S = 0.25;
 /** Band kept by the division, and where it is held from blowing up noise, Hz. */
 const KEPT: Mask = [80, 110, 14_500, 16_000];
 const SAFE: Mask = [70, 100, 15_000, 16_500];

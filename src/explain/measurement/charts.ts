@@ -63,7 +63,7 @@ function toneChart({ toneDb: { hz, centerMinusMains }, levelDb }: Measurement): 
     kind: 'lines',
     id: 'recorded-tone',
     title: 'Does the center sound like the mains?',
-    says: `The center differs most near ${Math.round(worst[0])} Hz, by ${tenth(worst[1])} dB.${level === null ? '' : ` Its level is ${levelText(level)} than that of a main.`}`,
+    says: `The center differs most near ${Math.round(worst[0])} Hz, by ${tenth(worst[1])} dB.${level === null ? '' : ` It is ${levelText(level, 'a main')}.`}`,
     notes: [
       'Third octaves, room included, level made equal first. An ordinary phone adds up to 2.5 dB a band.',
     ],

@@ -73,10 +73,11 @@ const lengthText = (ms: number): string => {
   return `${fixed(meters * 100, 0)} cm or ${fixed(meters * INCHES_PER_METER, 1)} in`;
 };
 
-export const levelText = (db: number): string =>
+/** "2.1 dB weaker than right" */
+export const levelText = (db: number, than: string): string =>
   Math.abs(db) < 0.5
-    ? 'equal, within half a decibel'
-    : `${fixed(Math.abs(db), 1)} dB ${db > 0 ? 'louder' : 'weaker'}`;
+    ? `as loud as ${than}, within half a decibel`
+    : `${fixed(Math.abs(db), 1)} dB ${db > 0 ? 'louder' : 'weaker'} than ${than}`;
 
 export function measurementBlocks({ file, seat, measurement: m }: NamedMeasurement): Block[] {
   return withoutEmpty([
@@ -148,10 +149,10 @@ function levelRows({
   return [
     ...(centerMinusMains === null
       ? []
-      : [['Level of the center', `${levelText(centerMinusMains)} than a main${within}${own}`] as const]),
+      : [['Level of the center', `${levelText(centerMinusMains, 'a main')}${within}${own}`] as const]),
     ...(leftMinusRight === null
       ? []
-      : [['Level of left', `${levelText(leftMinusRight)} than right${within}`] as const]),
+      : [['Level of left', `${levelText(leftMinusRight, 'right')}${within}`] as const]),
   ];
 }
 
