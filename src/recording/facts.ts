@@ -1,6 +1,6 @@
 /** What a trusted measurement says in facts of a case. */
 import { type FactBook, told } from '../facts/book.js';
-import { type FactId, isFactId } from '../facts/catalog.js';
+import type { FactId } from '../facts/catalog.js';
 import type { Measurement } from './measurement.js';
 
 /** A stereo recording holds both channels in the center: an upmix that keeps the power plays it so much louder, dB. */
@@ -14,8 +14,8 @@ export interface MeasuredFact {
 /** Facts that a recording can tell, by id, as they are written into a case; in the order of the catalog. */
 export function measuredFacts(m: Measurement, main: boolean): readonly MeasuredFact[] {
   const facts: MeasuredFact[] = [];
-  const put = (id: string, value: number | string | null | undefined): void => {
-    if (value === null || value === undefined || !isFactId(id)) return;
+  const put = (id: FactId, value: number | string | null): void => {
+    if (value === null) return;
     facts.push({ id, value: typeof value === 'number' ? rounded(value) : value });
   };
   const level = m.levelDb.centerMinusMains;

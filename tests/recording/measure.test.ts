@@ -163,13 +163,13 @@ describe('polarity', () => {
 });
 
 describe('a playback that loses time between the sweeps', () => {
-  const after = (first: SweepName, lostS: number): Take['lateS'] => {
+  const losing = (first: SweepName, lostS: number): NonNullable<Take['lateS']> => {
     const order: SweepName[] = ['left', 'right', 'middle', 'center', 'repeat', 'sum', 'difference'];
     return (name) => (order.indexOf(name) >= order.indexOf(first) ? lostS : 0);
   };
 
   it.each([0.0005, 0.0012, 0.0031, -0.002])('is told by the sums of the file by channels: %d s', (lostS) => {
-    const m = told({ ...DEMO_TAKE, lateS: after('center', lostS) });
+    const m = told({ ...DEMO_TAKE, lateS: losing('center', lostS) });
     expect(m.reasons).toEqual(['clock-slips']);
     noTimes(m);
     expect(m.polarity.center).toBe(-1);
@@ -177,7 +177,7 @@ describe('a playback that loses time between the sweeps', () => {
   });
 
   it('is told in stereo where it reads as a clock that no recorder has', () => {
-    const m = told({ ...STEREO, lateS: after('repeat', 0.0031) });
+    const m = told({ ...STEREO, lateS: losing('repeat', 0.0031) });
     expect(m.reasons).toEqual(['clock-slips']);
     expect(m.clockPpm).toBeNull();
     noTimes(m);

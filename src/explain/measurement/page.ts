@@ -1,7 +1,7 @@
-/** The pictures of recordings as a page of their own. */
+/** Recordings in words and pictures, as a page of their own. */
 import type { Trace } from '../../recording/measurement.js';
+import type { Block } from '../document.js';
 import { documentHtml } from '../document-html.js';
-import { figure } from '../html/figure.js';
 import { htmlPage } from '../html/shell.js';
 import { recordingCharts } from './charts.js';
 import { measurementBlocks, type NamedMeasurement } from './words.js';
@@ -9,14 +9,17 @@ import { measurementBlocks, type NamedMeasurement } from './words.js';
 export function measurementPage(
   list: readonly (NamedMeasurement & { readonly traces: readonly Trace[] })[],
 ): string {
-  const parts = list.map((named, i) =>
-    [
-      `<div class="prose">${documentHtml(measurementBlocks(named))}</div>`,
-      ...recordingCharts(named.measurement, named.traces).map((chart) =>
-        // Several recordings on one page: the ids of their drawings must differ.
-        figure(chart).replaceAll(chart.id, i === 0 ? chart.id : `${chart.id}-${i + 1}`),
-      ),
-    ].join('\n'),
-  );
-  return htmlPage({ title: 'Measured at the seat', body: `<main id="main">\n${parts.join('\n')}\n</main>` });
+  const parts = list.map((named, i) => {
+    const charts = recordingCharts(named.measurement, named.traces);
+    const html = documentHtml([
+      ...measurementBlocks(named),
+      ...charts.map((chart): Block => ({ kind: 'figure', chart })),
+    ]);
+    // Several recordings stand on one page: the ids of their drawings must differ.
+    return i === 0 ? html : charts.reduce((text, { id }) => text.replaceAll(`${id}`, `${id}-${i + 1}`), html);
+  });
+  return htmlPage({
+    title: 'Measured at the seat',
+    body: `<main id="main">\n${parts.join('\n')}\n</main>`,
+  });
 }

@@ -21,8 +21,10 @@ export function signalBlocks(file: string, kind: SignalKind, seconds: number): B
     {
       line: 'Set the volume low: as people talk. The falling tone at the start is there to find it.',
       below: [
-        `Caution: ${CAUTIONS['test-noise']}`,
-        'Caution: Keep ears away from the loudspeakers. The sweep ends in the treble, so turn down if it hisses or rattles, and never play it as loud as music: tweeters bear little of a steady tone.',
+        paragraph(`Caution: ${CAUTIONS['test-noise']}`),
+        paragraph(
+          'Caution: Keep ears away from the loudspeakers. The sweep ends in the treble, so turn down if it hisses or rattles, and never play it as loud as music: tweeters bear little of a steady tone.',
+        ),
       ],
     },
     { line: 'Start the recorder, wait two seconds, play the file, and stay still and silent.' },
