@@ -3,10 +3,12 @@
  * other owners than usual, from that seed on; `--stories [FILE]` replays stories only, `--trace S09` (or `all`) with
  * every step; `--reading` scores the reading of free words only; `--fit` prints the temperature fitted on owners that are not scored.
  */
+
+import { DIFFICULTIES } from '../src/facts/case-file.js';
 import { auditSync } from '../src/reasoning/audit.js';
 import { TEMPERATURE } from '../src/reasoning/temperature.js';
 import { calibrate, fitTemperature, SCORED_FROM } from './calibration.js';
-import { DIFFICULTIES, loadCases, type ShippedCase } from './load-cases.js';
+import { loadCases, type ShippedCase } from './load-cases.js';
 import { mean, median } from './metrics.js';
 import { type Interview, interview, minutesToConfirm, questionnaire } from './policies.js';
 import { randomFrom } from './random.js';

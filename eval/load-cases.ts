@@ -3,13 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { responsesIn } from '../src/disk/response-files.js';
 import type { FactBook } from '../src/facts/book.js';
-import { type Expectation, readCase } from '../src/facts/case-file.js';
+import { type Difficulty, type Expectation, readCase } from '../src/facts/case-file.js';
 
 export const CASES_FOLDER = fileURLToPath(new URL('../cases/', import.meta.url));
-const EVAL_FOLDER = fileURLToPath(new URL('.', import.meta.url));
-
-export const DIFFICULTIES = ['easy', 'medium', 'hard', 'undecidable'] as const;
-export type Difficulty = (typeof DIFFICULTIES)[number];
 
 export interface ShippedCase {
   readonly name: string;
@@ -23,8 +19,6 @@ export interface ShippedCase {
 
 /** All cases by name. Throws where a case has no expectation or no difficulty. */
 export function loadCases(): ShippedCase[] {
-  const difficulties = readJson<Record<string, Difficulty>>('difficulty.json');
-  const heldOut = new Set(readJson<{ cases: string[] }>('held-out.json').cases);
   return readdirSync(CASES_FOLDER)
     .filter((file) => file.endsWith('.json'))
     .sort()
@@ -33,23 +27,17 @@ export function loadCases(): ShippedCase[] {
       const { book, expect, warnings } = readCase(readFileSync(CASES_FOLDER + file, 'utf8'), {
         readResponse: responsesIn(CASES_FOLDER),
       });
-      const difficulty = difficulties[name];
-      if (expect === undefined || difficulty === undefined) {
-        throw new Error(`cases/${file} needs "expect" and a line in eval/difficulty.json`);
-      }
+      if (expect?.difficulty === undefined)
+        throw new Error(`cases/${file} needs "expect" with its "difficulty"`);
       return {
         name,
-        difficulty,
-        heldOut: heldOut.has(name),
+        difficulty: expect.difficulty,
+        heldOut: expect.setAside === true,
         book,
         expect,
         warnings: warnings.map(({ path, text }) => `${path}: ${text}`),
       };
     });
-}
-
-function readJson<T>(file: string): T {
-  return JSON.parse(readFileSync(EVAL_FOLDER + file, 'utf8')) as T;
 }
 
 /** The causes that are true in a case; empty where nobody can tell. */
@@ -71,8 +59,8 @@ export function caseList(cases: readonly ShippedCase[]): string {
 
 Invented systems, written from the physics and the trade before any weight was set. Each names the causes that
 must lead, and sometimes causes that the numbers or a told test exclude. How hard a case is stands in
-\`eval/difficulty.json\`; a third is set aside in \`eval/held-out.json\` and scored apart. The files in
-\`responses/\` are written by \`eval/make-responses.ts\`. This list is written by \`eval/list-cases.ts\`.
+its \`expect\`, and whether it is set aside: about a third is, and is scored apart. The files in \`responses/\` are written
+by \`eval/make-responses.ts\`. This list is written by \`npm run index\`.
 
 ${lines.join('\n')}
 `;

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { responsesIn } from '../src/disk/response-files.js';
 import { readCase } from '../src/facts/case-file.js';
 import { auditSync } from '../src/reasoning/audit.js';
-import type { CauseId } from '../src/rules/cause.js';
+import type { CauseId } from '../src/rules/cause-ids.js';
 
 const FOLDER = fileURLToPath(new URL('./reproducers/', import.meta.url));
 /** Probabilities of the first build, by case and cause; those below 1 % are left out. */

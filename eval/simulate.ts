@@ -8,7 +8,8 @@ import { FACT_IDS, type FactId, factSpec, TEST_IDS } from '../src/facts/catalog.
 import { COMPLAINT_IDS, type ComplaintId } from '../src/facts/complaints.js';
 import type { How } from '../src/facts/spec.js';
 import { type Random, randomFrom } from './random.js';
-import { type Heard, TROUBLE_IDS, TROUBLES, type Trouble, type TroubleId } from './simulate/troubles.js';
+import { troublesFromCases } from './simulate/from-cases.js';
+import { type Heard, TROUBLES, type Trouble } from './simulate/troubles.js';
 import { healthyWorld, type World } from './simulate/world.js';
 
 export interface Owner {
@@ -96,13 +97,13 @@ export const callOf = (owner: Owner): FactBook => ({ ...EMPTY_BOOK, complaints: 
 /** What the owner says when asked. */
 export const answerOf = (owner: Owner, id: FactId): Answer => owner.sheet.get(id) ?? { how: 'unknown' };
 
-const trouble = (id: TroubleId): Trouble => TROUBLES[id];
+const ALL: Readonly<Record<string, Trouble>> = { ...TROUBLES, ...troublesFromCases(Object.keys(TROUBLES)) };
+/** By the id of the cause that it is. */
+const trouble = (id: TroubleId): Trouble => ALL[id] as Trouble;
+type TroubleId = string;
 
 function drawTruths(random: Random): TroubleId[] {
-  const common = Object.fromEntries(TROUBLE_IDS.map((id) => [id, TROUBLES[id].common])) as Record<
-    TroubleId,
-    number
-  >;
+  const common = Object.fromEntries(Object.entries(ALL).map(([id, { common }]) => [id, common]));
   const first = random.weighted(common);
   const alone = ['preference', 'listener', 'routing', 'programme'];
   if (alone.includes(first) || !random.chance(SECOND_CAUSE)) return [first];

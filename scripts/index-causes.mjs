@@ -1,10 +1,12 @@
-// Writes src/rules/index.ts, the typed index of the cause files, in the order of the contract (CAUSE_IDS).
-// Run it after adding a file to src/rules/causes: `npm run index:causes`.
+// Writes what follows from the cause files: the ids (src/rules/cause-ids.ts), the typed index (src/rules/index.ts) and the
+// list of cases (cases/README.md, by eval/list-cases.ts). Run it after adding or removing one: `npm run index`.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 
 const folder = new URL('../src/rules/', import.meta.url);
-const order = [
-  ...readFileSync(new URL('cause.ts', folder), 'utf8')
+const idsFile = new URL('cause-ids.ts', folder);
+const text = readFileSync(idsFile, 'utf8');
+const known = [
+  ...text
     .split('CAUSE_IDS = [')[1]
     .split(']')[0]
     .matchAll(/'([^']+)'/g),
@@ -12,15 +14,26 @@ const order = [
 const files = readdirSync(new URL('causes/', folder))
   .filter((name) => name.endsWith('.ts'))
   .map((name) => name.slice(0, -3));
-const unknown = files.filter((id) => !order.includes(id));
-if (unknown.length > 0) throw new Error(`not in CAUSE_IDS of src/rules/cause.ts: ${unknown.join(', ')}`);
-const ids = order.filter((id) => files.includes(id));
+// An id keeps its place, for ties in a ranking fall in this order; a new one comes last.
+const ids = [
+  ...known.filter((id) => files.includes(id)),
+  ...files.filter((id) => !known.includes(id)).sort(),
+];
 const camel = (id) => id.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 
 writeFileSync(
+  idsFile,
+  `${text.split('CAUSE_IDS = [')[0]}CAUSE_IDS = [
+${ids.map((id) => `  '${id}',`).join('\n')}
+] as const;
+export type CauseId = (typeof CAUSE_IDS)[number];
+`,
+);
+writeFileSync(
   new URL('index.ts', folder),
-  `/** All causes, in the order of the contract. Written by \`npm run index:causes\`; do not edit. */
-import type { Cause, CauseId } from './cause.js';
+  `/** All causes, in the order of the contract. Written by \`npm run index\`; do not edit. */
+import type { Cause } from './cause.js';
+import type { CauseId } from './cause-ids.js';
 ${[...ids]
   .sort()
   .map((id) => `import { ${camel(id)} } from './causes/${id}.js';`)

@@ -4,7 +4,7 @@ import { CALCULATORS } from '../explain/calculators/index.js';
 import { shellQuoted } from '../explain/shell-word.js';
 import { FACT_IDS } from '../facts/catalog.js';
 import { COMPLAINT_IDS } from '../facts/complaints.js';
-import { CAUSE_IDS } from '../rules/cause.js';
+import { CAUSE_IDS } from '../rules/cause-ids.js';
 import { EXIT, type ExitCode, type Io } from './io.js';
 import { SHELLS, type Shell } from './shells.js';
 import { allOptions, isHidden } from './usage.js';

@@ -5,7 +5,7 @@ import { nearest } from '../lib/nearest.js';
 import { quoted } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
 import { audit } from '../reasoning/audit.js';
-import { CAUSE_IDS, type CauseId } from '../rules/cause.js';
+import { CAUSE_IDS, type CauseId } from '../rules/cause-ids.js';
 import { isCauseId } from '../rules/index.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, warningsText } from './load-case.js';

@@ -4,7 +4,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS } from '../facts/complaints.js';
 import type { Audit } from '../reasoning/audit.js';
 import { compare } from '../reasoning/compare.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { confidenceText } from './confidence.js';
 import { reportCauses } from './report-causes.js';
 import { reportSeats } from './report-open.js';

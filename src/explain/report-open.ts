@@ -4,7 +4,8 @@ import { seatsOf } from '../facts/seats.js';
 import type { Audit } from '../reasoning/audit.js';
 import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
 import { tellsDb } from '../reasoning/worth.js';
-import type { Cause, CauseId } from '../rules/cause.js';
+import type { Cause } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type {
   ReportAside,
   ReportAssumed,

@@ -3,7 +3,7 @@ import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import type { Next } from '../reasoning/next.js';
 import type { Plan, PlanStep } from '../reasoning/plan.js';
 import { DECIDED_FROM } from '../reasoning/rank.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { ReportCause, ReportNext, ReportSeparator, ReportStep } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
 import { capital, effortText, minutesText, named } from './words.js';

@@ -3,7 +3,7 @@ import { factSpec } from '../facts/catalog.js';
 import type { Audit } from '../reasoning/audit.js';
 import { isTest } from '../reasoning/hypotheses.js';
 import { separators } from '../reasoning/separate.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { becauseText, confidenceText, headlineText } from './confidence.js';
 import { firstText } from './report-plan.js';
 import type { ReportCause, ReportSeparator, ReportStep, ReportVerdict } from './report-types.js';

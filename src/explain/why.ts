@@ -7,7 +7,7 @@ import { complaintShares } from '../reasoning/complaint-shares.js';
 import { type Contrast, type ContrastRow, contrast } from '../reasoning/contrast.js';
 import { type Flip, flips } from '../reasoning/flips.js';
 import type { GroupLine } from '../reasoning/score.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { tenthsThatSum } from './balance.js';
 import { signed, weightText } from './confidence.js';
 import {

@@ -10,6 +10,7 @@ import { isObject, readFact } from './case-answers.js';
 import { type CaseProblem, problem } from './case-error.js';
 import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
 import type { RawCase } from './case-text.js';
+import { DIFFICULTIES } from './case-write.js';
 import { FACT_IDS, type FactId, factSpec } from './catalog.js';
 import { COMPLAINT_IDS } from './complaints.js';
 import { CONSTRAINT_IDS } from './constraints.js';
@@ -36,7 +37,7 @@ const TOP_KEYS = [
 ];
 const TRIAL_KEYS = ['act', 'of', 'outcome', 'complaint', 'stays', 'note'];
 const SEAT_KEYS = ['name', 'xM', 'yM', 'row', 'earHeightM', 'main'];
-const EXPECT_KEYS = ['top', 'ruledOut', 'undecided', 'separates'];
+const EXPECT_KEYS = ['top', 'ruledOut', 'undecided', 'separates', 'difficulty', 'setAside'];
 
 function knownKeys(path: ShapeIssue['path']): readonly string[] {
   if (path.length === 0) return TOP_KEYS;
@@ -194,6 +195,8 @@ const FORMS: Readonly<Record<string, { accepted: string; example?: string }>> = 
   expect: { accepted: `an object with ${EXPECT_KEYS.join(', ')}`, example: '{ "top": ["driver-layout"] }' },
   'expect.top': { accepted: 'a list of causes', example: '["driver-layout"]' },
   'expect.ruledOut': { accepted: 'a list of causes', example: '["level"]' },
+  'expect.difficulty': { accepted: `one of ${DIFFICULTIES.join(', ')}`, example: '"easy"' },
+  'expect.setAside': { accepted: 'true or false', example: 'true' },
   'expect.undecided': { accepted: 'true or false', example: 'true' },
   'expect.separates': { accepted: 'a list of causes', example: '["delay", "level"]' },
 };

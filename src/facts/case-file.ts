@@ -21,7 +21,7 @@ import { readSeats } from './seat-list.js';
 export { CaseError, type CaseProblem, type CaseWarning } from './case-error.js';
 export { MAX_CASE_BYTES } from './case-limits.js';
 export { decodeCase } from './case-text.js';
-export { type Expectation, writeCase } from './case-write.js';
+export { DIFFICULTIES, type Difficulty, type Expectation, writeCase } from './case-write.js';
 
 export interface ReadCase {
   readonly book: FactBook;

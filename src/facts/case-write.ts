@@ -7,12 +7,19 @@ import { formatValue } from './format.js';
 import type { NumberSpec } from './spec.js';
 import { parseQuantity } from './units.js';
 
+/** How hard a case is for whoever gives advice. */
+export const DIFFICULTIES = ['easy', 'medium', 'hard', 'undecidable'] as const;
+export type Difficulty = (typeof DIFFICULTIES)[number];
+
 /** What evaluation expects of a case. Cause ids are checked where causes are known. */
 export interface Expectation {
   readonly top?: readonly string[];
   readonly ruledOut?: readonly string[];
   readonly undecided?: boolean;
   readonly separates?: readonly string[];
+  readonly difficulty?: Difficulty;
+  /** Scored apart: never looked at while weights are tuned. */
+  readonly setAside?: boolean;
 }
 
 /** Writes a case; keys always stand in the same order, one fact and one seat a line. */

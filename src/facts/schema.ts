@@ -8,6 +8,7 @@ import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS, REMEDY_REF } from './acts.js';
 import { isObject } from './case-answers.js';
 import { CASE_FORMAT, CASE_LIMITS, CASE_VERSION } from './case-limits.js';
 import type { RawCase } from './case-text.js';
+import { DIFFICULTIES } from './case-write.js';
 import { type FactId, factSpec, isFactId } from './catalog.js';
 import { COMPLAINT_IDS } from './complaints.js';
 import { CONSTRAINT_IDS } from './constraints.js';
@@ -92,6 +93,8 @@ function caseShape() {
         ruledOut: causes,
         undecided: z.optional(z.boolean()),
         separates: causes,
+        difficulty: z.optional(z.enum(DIFFICULTIES)),
+        setAside: z.optional(z.boolean()),
       }),
     ),
   };

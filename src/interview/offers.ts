@@ -5,7 +5,8 @@ import { factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
 import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
 import { next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
-import type { CauseId, Remedy } from '../rules/cause.js';
+import type { Remedy } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { bookOf, type State } from './state.js';
 
 export type Offer = { readonly id: string; readonly label: string } & (

@@ -4,7 +4,7 @@ import type { FactId } from '../facts/catalog.js';
 import { type ReadResponse, withResponses } from '../facts/responses.js';
 import type { Family } from '../facts/spec.js';
 import { type Audit, auditSync } from '../reasoning/audit.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { MarkAction } from './marks.js';
 
 /** What is asked before the facts: the complaint in the owner's words, the complaints heard, the unit system. */

@@ -7,7 +7,7 @@ import { auditSync } from '../reasoning/audit.js';
 import { probabilityText } from '../reasoning/decibans.js';
 import { possibleAnswers } from '../reasoning/hypotheses.js';
 import { type Candidate, candidatesOf } from '../reasoning/worth.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { bookOf, type State } from './state.js';
 
 /** Causes named before the list gets long. */

@@ -1,7 +1,7 @@
 /** What goes between the page and its engine: plain data, so that the engine can live in a worker. */
 import type { SeatTable } from '../explain/seat-table.js';
 import type { FactId } from '../facts/catalog.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 
 /** A room or menu that is not (yet) that of the case: facts in SI units, and seats moved. */
 export interface Change {

@@ -2,7 +2,7 @@
 
 import type { FactId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { SeatResult } from '../rules/view.js';
 import { type Audit, changedFacts } from './audit.js';
 import type { Ranked, Verdict } from './rank.js';

@@ -1,6 +1,7 @@
 /** Per complaint: the chance that nothing listed explains it, and what it changes for each cause. */
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
-import type { Cause, CauseId } from '../rules/cause.js';
+import type { Cause } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { leakShare, sharedDb } from './noisy-or.js';
 import { type Complaints, type Leaks, networkOf, type OwnScore } from './score.js';
 

@@ -1,5 +1,5 @@
 /** Why this and not that: two balance sheets side by side, by how much they differ. */
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import type { Ranked } from './rank.js';
 import type { GroupLine } from './score.js';

@@ -1,7 +1,7 @@
 /** What would change the conclusion: the smallest set of answers that makes another cause lead. */
 import { type Answer, type FactBook, withAnswer } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { type Audit, auditSync } from './audit.js';
 import { possibleAnswers } from './hypotheses.js';
 import { ruleIndex } from './rule-index.js';

@@ -1,6 +1,7 @@
 /** Checks of a rule base that types cannot make: double counting, caps, completeness. */
 import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
-import { CAUSE_IDS, type Cause, KINSHIP, type Rule } from '../rules/cause.js';
+import { type Cause, KINSHIP, type Rule } from '../rules/cause.js';
+import { CAUSE_IDS } from '../rules/cause-ids.js';
 import { type VarId, variablesOf } from '../rules/condition.js';
 import { factsBehind } from '../rules/derived/view.js';
 import { ruleId } from '../rules/evidence.js';

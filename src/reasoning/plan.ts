@@ -1,6 +1,7 @@
 /** What to do, in order: questions that pay, tests, remedies; and the minutes that this order is expected to take. */
 import { type FactId, factSpec } from '../facts/catalog.js';
-import type { Cause, CauseId, Remedy } from '../rules/cause.js';
+import type { Cause, Remedy } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { verdictOf } from '../rules/plain.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';

@@ -1,6 +1,7 @@
 /** From evidence and complaints to an ordered list of causes with verdicts, and whether it is decided. */
 import { COMPLAINTS } from '../facts/complaints.js';
-import type { Cause, CauseId } from '../rules/cause.js';
+import type { Cause } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { Evidence } from '../rules/evidence.js';
 import { statedProbability } from './decibans.js';
 import { type Complaints, type Leaks, type OwnScore, ownScore, type Score, scores } from './score.js';

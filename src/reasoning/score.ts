@@ -3,8 +3,9 @@
  * the sum is exact.
  */
 import type { ComplaintId } from '../facts/complaints.js';
-import type { Cause, CauseId } from '../rules/cause.js';
+import type { Cause } from '../rules/cause.js';
 import { KINSHIP } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { Evidence } from '../rules/evidence.js';
 import { probabilityOf } from './decibans.js';
 import { groupDb } from './group.js';

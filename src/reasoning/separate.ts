@@ -1,7 +1,7 @@
 /** Which open answer or home test tells two causes apart. */
 import type { FactId } from '../facts/catalog.js';
 import { factSpec } from '../facts/catalog.js';
-import type { CauseId } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import { openFacts } from './hypotheses.js';
 import { answerChances, baseRates, hypothesesOf, movablePlaces } from './predict.js';

@@ -1,6 +1,7 @@
 /** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
 import { type FactId, factSpec } from '../facts/catalog.js';
-import type { CauseId, Rule } from '../rules/cause.js';
+import type { Rule } from '../rules/cause.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { reported } from '../rules/weight.js';
 import type { Audit } from './audit.js';
 import { canBeAsked, isTest, makesSense } from './hypotheses.js';

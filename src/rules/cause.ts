@@ -1,6 +1,7 @@
 /** What a cause is: one file of data with its rules, confirming tests and remedies. */
 import type { Choice, ChoiceFactId, FactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
+import type { CauseId } from './cause-ids.js';
 import type { CautionId } from './cautions.js';
 import {
   atLeast,
@@ -15,41 +16,6 @@ import type { DerivedNumberId } from './derived/table.js';
 import type { LimitId } from './limits.js';
 import { LIMITS } from './limits.js';
 import type { SourceId } from './sources.js';
-
-/** The 30 causes of the contract, in its order; ties in a ranking fall in this order. */
-export const CAUSE_IDS = [
-  'driver-layout',
-  'outer-tweeters',
-  'height',
-  'aim',
-  'cabinet-bay',
-  'set-back',
-  'near-surface',
-  'blocked-path',
-  'off-midline',
-  'delay',
-  'level',
-  'spread-off',
-  'fixed-extraction',
-  'ambience-setting',
-  'timbre',
-  'correction-mismatch',
-  'screen-loss',
-  'polarity',
-  'bass-management',
-  'driver-fault',
-  'routing',
-  'programme',
-  'twin-centers',
-  'mains-layout',
-  'room-acoustics',
-  'double-playback',
-  'surround-spill',
-  'overload',
-  'listener',
-  'preference',
-] as const;
-export type CauseId = (typeof CAUSE_IDS)[number];
 
 /** How bad it is if true: defined once, printed with the word. */
 export const SEVERITIES = {
@@ -185,6 +151,20 @@ export interface Block {
   readonly facts: readonly FactId[];
 }
 
+/** Drawings that a page can set beside a cause. */
+export const PICTURES = [
+  'room-above',
+  'room-side',
+  'off-axis',
+  'arrivals',
+  'comb',
+  'stage',
+  'screen',
+  'tone',
+  'balance',
+] as const;
+export type Picture = (typeof PICTURES)[number];
+
 export interface Cause {
   readonly id: CauseId;
   readonly title: string;
@@ -201,6 +181,8 @@ export interface Cause {
   readonly appliesIn?: number;
   /** Chance that the cause, if true, makes this complaint. */
   readonly links: Partial<Record<ComplaintId, number>>;
+  /** The drawings that tell most about it, best first. */
+  readonly pictures?: readonly Picture[];
   readonly groups: Readonly<Record<string, Kinship>>;
   /** Questions that settle one group together: asked one after the other while the cause stands among the first. */
   readonly block?: Block;

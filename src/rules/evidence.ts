@@ -1,7 +1,8 @@
 /** What rules say about a case. */
 import type { FactId } from '../facts/catalog.js';
 import type { Unit } from '../facts/spec.js';
-import type { Cause, CauseId, Rule } from './cause.js';
+import type { Cause, Rule } from './cause.js';
+import type { CauseId } from './cause-ids.js';
 import type { Leaf } from './condition.js';
 
 /** `not-applicable`: the rule's own gate, or that of its cause, is settled no. */

@@ -1,5 +1,6 @@
-/** All causes, in the order of the contract. Written by `npm run index:causes`; do not edit. */
-import type { Cause, CauseId } from './cause.js';
+/** All causes, in the order of the contract. Written by `npm run index`; do not edit. */
+import type { Cause } from './cause.js';
+import type { CauseId } from './cause-ids.js';
 import { aim } from './causes/aim.js';
 import { ambienceSetting } from './causes/ambience-setting.js';
 import { bassManagement } from './causes/bass-management.js';

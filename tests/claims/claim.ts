@@ -11,7 +11,8 @@ import type { How } from '../../src/facts/spec.js';
 import { type Audit, auditSync } from '../../src/reasoning/audit.js';
 import { openRemedies, plan } from '../../src/reasoning/plan.js';
 import type { Ranked } from '../../src/reasoning/rank.js';
-import type { Cause, CauseId } from '../../src/rules/cause.js';
+import type { Cause } from '../../src/rules/cause.js';
+import type { CauseId } from '../../src/rules/cause-ids.js';
 
 type Told<V> = V | { readonly value: V; readonly how: How };
 /** Answers as they stand in a case file: lengths with their unit. */

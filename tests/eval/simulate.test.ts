@@ -8,7 +8,7 @@ import { callOf, simulateOwner } from '../../eval/simulate.js';
 import { withAnswer } from '../../src/facts/book.js';
 import { FACT_IDS, factSpec } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS } from '../../src/facts/complaints.js';
-import { CAUSE_IDS } from '../../src/rules/cause.js';
+import { CAUSE_IDS } from '../../src/rules/cause-ids.js';
 
 const owners = Array.from({ length: 400 }, (_, seed) => simulateOwner(seed + 1));
 

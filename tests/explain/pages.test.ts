@@ -7,7 +7,7 @@ import { allPages, pageBlocks, pagesOf, renderPagesText } from '../../src/explai
 import { PLAIN_TEXT } from '../../src/explain/terminal.js';
 import { FACT_IDS } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS } from '../../src/facts/complaints.js';
-import { CAUSE_IDS } from '../../src/rules/cause.js';
+import { CAUSE_IDS } from '../../src/rules/cause-ids.js';
 import { CAUSES } from '../../src/rules/index.js';
 import { LIMITS } from '../../src/rules/limits.js';
 import { SOURCES } from '../../src/rules/sources.js';

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../../src/explain/report-types.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import { CAUSE_IDS } from '../../src/rules/cause.js';
+import { CAUSE_IDS } from '../../src/rules/cause-ids.js';
 import { anyBook } from '../support/books.js';
 import { renderJson, reportOn } from '../support/formats.js';
 import { LOBING, SPARSE, told } from './books.js';

@@ -3,7 +3,7 @@ import { documentText } from '../../src/explain/document-text.js';
 import { PLAIN_TEXT, type TextOptions } from '../../src/explain/terminal.js';
 import { whyBlocks, whyOf } from '../../src/explain/why.js';
 import type { Audit } from '../../src/reasoning/audit.js';
-import type { CauseId } from '../../src/rules/cause.js';
+import type { CauseId } from '../../src/rules/cause-ids.js';
 
 export function whyText(
   audit: Audit,

@@ -11,7 +11,7 @@ import { FACT_IDS } from '../../src/facts/catalog.js';
 import { UserError } from '../../src/lib/user-error.js';
 import { type Audit, audit, auditSync } from '../../src/reasoning/audit.js';
 import { MOST_CERTAIN } from '../../src/reasoning/decibans.js';
-import { CAUSE_IDS } from '../../src/rules/cause.js';
+import { CAUSE_IDS } from '../../src/rules/cause-ids.js';
 import { anyBook } from '../support/books.js';
 import { memoryIo } from '../support/memoryIo.js';
 

@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { loadCases } from '../../eval/load-cases.js';
+import { KEPT_CAUSES } from '../support/formats.js';
 import { pageOf, SHOWN_CASES } from '../support/shippedPages.js';
 
 describe('the page of a shipped case is the one that was kept', () => {
@@ -13,7 +14,7 @@ describe('the page of a shipped case is the one that was kept', () => {
     async (name) => {
       const found = cases.find((each) => each.name === name);
       expect(found).toBeDefined();
-      if (found) await expect(pageOf(name, found.book).html).toMatchFileSnapshot(`./pages/${name}.html`);
+      if (found) await expect(pageOf(name, found.book, KEPT_CAUSES).html).toMatchFileSnapshot(`./pages/${name}.html`);
     },
     60_000,
   );

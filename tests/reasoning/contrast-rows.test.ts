@@ -5,7 +5,7 @@ import type { Audit } from '../../src/reasoning/audit.js';
 import { contrast, rankedOf } from '../../src/reasoning/contrast.js';
 import type { Ranked } from '../../src/reasoning/rank.js';
 import type { GroupLine } from '../../src/reasoning/score.js';
-import type { CauseId } from '../../src/rules/cause.js';
+import type { CauseId } from '../../src/rules/cause-ids.js';
 import type { Evidence } from '../../src/rules/evidence.js';
 
 const line = (group: string, decibans: number, ...items: readonly (readonly FactId[])[]): GroupLine => ({

@@ -3,7 +3,7 @@ import { type Answer, EMPTY_BOOK, type FactBook, withAnswer } from '../../src/fa
 import type { FactId } from '../../src/facts/catalog.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { rankedOf } from '../../src/reasoning/contrast.js';
-import type { CauseId } from '../../src/rules/cause.js';
+import type { CauseId } from '../../src/rules/cause-ids.js';
 import { causeOf } from '../../src/rules/index.js';
 
 const read = (value: string): Answer => ({ how: 'read', value });

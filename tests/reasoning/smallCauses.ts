@@ -3,14 +3,8 @@ import type { FactBook } from '../../src/facts/book.js';
 import type { Choice } from '../../src/facts/catalog.js';
 import type { Audit } from '../../src/reasoning/audit.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import {
-  type AnswerWeight,
-  answers,
-  type Cause,
-  type CauseId,
-  type Remedy,
-  type Rule,
-} from '../../src/rules/cause.js';
+import { type AnswerWeight, answers, type Cause, type Remedy, type Rule } from '../../src/rules/cause.js';
+import type { CauseId } from '../../src/rules/cause-ids.js';
 import { type Condition, is } from '../../src/rules/condition.js';
 import { causeOf } from '../../src/rules/index.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';

@@ -9,6 +9,7 @@ const upright = {
 } as const;
 
 testCause(aim, {
+  firstPosts: [{ complaints: ['dull'], facts: { testTilt: 'clearer' } }],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

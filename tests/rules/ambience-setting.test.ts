@@ -23,6 +23,10 @@ const ALL = [
 ] as const;
 
 testCause(ambienceSetting, {
+  firstPosts: [
+    { complaints: ['image-collapses-to-center'], facts: { upmixAmbience: 'yes', ambienceSize: 'small' } },
+    { complaints: ['image-collapses-to-center'], facts: { ambienceSize: 'small', upmixUse: 'on' } },
+  ],
   fires: [
     {
       name: 'an ambience mode set small draws the middle out of the mains',

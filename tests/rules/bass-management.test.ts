@@ -6,6 +6,10 @@ const sub = { subwoofer: 'one', centerBassSize: 'small' } as const;
 const atTheLimit = { ...sub, centerBassCrossover: 80, centerLowLimit: 90, centerLowLimitDrop: 3 } as const;
 
 testCause(bassManagement, {
+  firstPosts: [
+    { complaints: ['boomy'], facts: { centerBassSize: 'large', centerLowLimit: '110 Hz', subwoofer: 'one' } },
+    { complaints: ['boomy'], facts: { voiceDirection: 'subwoofer', centerBassCrossover: '200 Hz' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -5,6 +5,19 @@ const low = { centerTweeterHeight: 0.5, earHeight: 1.05, seatDistance: 3 } as co
 const row = { obstacle: 'seat-row' } as const;
 
 testCause(blockedPath, {
+  firstPosts: [
+    { complaints: ['dull'], facts: { obstacle: 'object' } },
+    {
+      complaints: ['dull'],
+      facts: {
+        obstacle: 'table',
+        obstacleHeight: '0.6 m',
+        obstacleDistance: '1.5 m',
+        centerTweeterHeight: '0.45 m',
+        seatDistance: '3 m',
+      },
+    },
+  ],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

@@ -15,6 +15,13 @@ const bay = {
 const deep = { ...bay, bayRecess: 0.2, bayDepth: 0.55, bayStuffing: 'filled' } as const;
 
 testCause(cabinetBay, {
+  firstPosts: [
+    { complaints: ['boomy'], facts: { centerPlacement: 'bay' } },
+    {
+      complaints: ['boomy'],
+      facts: { testPullForward: 'clearer', bayWidth: '60 cm', bayHeight: '25 cm', bayDepth: '45 cm' },
+    },
+  ],
   fires: [
     {
       name: 'pulled out of a deep recess it did become clearer',

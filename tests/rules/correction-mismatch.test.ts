@@ -29,6 +29,13 @@ const guilty = {
 } as const;
 
 testCause(correctionMismatch, {
+  firstPosts: [
+    { complaints: ['dull'], facts: { testEqBypass: 'better' } },
+    {
+      complaints: ['voice-changes-tone'],
+      facts: { equalization: 'automatic', equalizationReach: 'center-only' },
+    },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

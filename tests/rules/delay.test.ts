@@ -15,6 +15,20 @@ const taped = { tapedCenter: 3, tapedMains: 3.354 } as const;
 const asTaped = { enteredLeft: 3.354, enteredCenter: 3, enteredRight: 3.354 } as const;
 
 testCause(delay, {
+  firstPosts: [
+    {
+      complaints: ['hollow'],
+      facts: {
+        upmixUse: 'on',
+        upmixCommonPart: 'leaves',
+        alignmentBy: 'nobody',
+        tapedCenter: '2.4 m',
+        tapedMains: '3.0 m',
+      },
+    },
+    { complaints: ['hollow'], facts: { testTape: 'off', upmixUse: 'on', upmixCommonPart: 'shares' } },
+    { complaints: ['echo'], facts: { testTape: 'wrong-unit' } },
+  ],
   fires: [
     {
       name: 'a center that was measured 2 ms late is late, whatever tape and menu say',

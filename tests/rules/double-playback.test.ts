@@ -2,6 +2,10 @@ import { doublePlayback } from '../../src/rules/causes/double-playback.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(doublePlayback, {
+  firstPosts: [
+    { complaints: ['echo'], facts: { displaySpeakers: 'playing' } },
+    { complaints: ['echo'], facts: { testMuteDisplay: 'gone' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -2,6 +2,7 @@ import { driverFault } from '../../src/rules/causes/driver-fault.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(driverFault, {
+  firstPosts: [{ complaints: ['dull'], facts: { driversHeard: 'tweeter-silent' } }],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -21,6 +21,20 @@ const kind = { layoutKind: 'shared-band-side-by-side' } as const;
 const computed = ['dip-at-worst-seat', 'seat-beyond-its-angle'] as const;
 
 testCause(driverLayout, {
+  firstPosts: [
+    {
+      complaints: ['voice-unclear-off-side'],
+      facts: { centerLayout: 'mid-tweeter-mid', seatDistance: '2.4 m', seatCount: 4 },
+    },
+    {
+      complaints: ['voice-unclear-off-side'],
+      facts: { centerLayout: 'mid-tweeter-mid', troubleSeats: 'off-middle' },
+    },
+    {
+      complaints: ['voice-unclear-off-side'],
+      facts: { testSitMiddle: 'clear-in-middle', centerLayout: 'horizontal-two-way' },
+    },
+  ],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

@@ -18,6 +18,9 @@ const ALL = [
 ] as const;
 
 testCause(fixedExtraction, {
+  firstPosts: [
+    { complaints: ['image-collapses-to-center'], facts: { upmixUse: 'on', upmixCenterControl: 'none' } },
+  ],
   fires: [
     {
       name: 'full extraction without any control takes a third of the width by energy vectors',

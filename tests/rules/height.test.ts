@@ -5,6 +5,13 @@ const room = { seatDistance: 2.5, earHeight: 1.05, mainsTweeterHeight: 1, mainsB
 const film = { playedContent: 'multichannel-film', displayMiddleHeight: 1.1 } as const;
 
 testCause(height, {
+  firstPosts: [
+    { complaints: ['voice-low-or-high'], facts: { centerTweeterHeight: '0.45 m', seatDistance: '2.2 m' } },
+    {
+      complaints: ['voice-low-or-high'],
+      facts: { centerTweeterHeight: '1.9 m', displayMiddleHeight: '1.1 m' },
+    },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -4,6 +4,14 @@ import { testCause } from '../support/testCause.js';
 const mains = { measuredLeftLevel: 75, measuredRightLevel: 75 } as const;
 
 testCause(level, {
+  firstPosts: [
+    { complaints: ['voice-too-quiet'], facts: { voiceLoudness: 'softer', triedTrim: 'cured' } },
+    {
+      complaints: ['voice-too-quiet'],
+      facts: { measuredCenterLevel: '69 dB', measuredLeftLevel: '75 dB', measuredRightLevel: '75 dB' },
+    },
+    { complaints: ['voice-too-loud'], facts: { centerTrim: '6 dB', voiceLoudness: 'louder' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -2,6 +2,10 @@ import { listener } from '../../src/rules/causes/listener.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(listener, {
+  firstPosts: [
+    { complaints: ['voice-unclear-everywhere'], facts: { whoHears: 'one-person' } },
+    { complaints: ['voice-unclear-everywhere'], facts: { testSwapSeats: 'goes-with-person' } },
+  ],
   fires: [
     {
       name: 'one person at every seat, and with seats exchanged, is told from the place',

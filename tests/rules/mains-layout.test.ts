@@ -5,6 +5,13 @@ const MUSIC = { playedContent: 'two-channel-music', upmixUse: 'off' } as const;
 const EQUILATERAL = { seating: 'single-seat', mainsBase: 2.9, seatDistance: 2.5, mainSeatOffset: 0 } as const;
 
 testCause(mainsLayout, {
+  firstPosts: [
+    { complaints: ['no-middle'], facts: { mainsBase: '4.5 m', seatDistance: '2.5 m' } },
+    {
+      complaints: ['voice-pulled-aside'],
+      facts: { mainSeatOffset: '0.8 m', playedContent: 'two-channel-music' },
+    },
+  ],
   fires: [
     {
       name: 'a film, or a voice that goes with the center, is not in the mains',

@@ -4,6 +4,12 @@ import { testCause } from '../support/testCause.js';
 const room = { seatDistance: 3, earHeight: 1.05, mainsTweeterHeight: 1, mainsBase: 2.6 } as const;
 
 testCause(nearSurface, {
+  firstPosts: [
+    {
+      complaints: ['hollow'],
+      facts: { floorCover: 'bare', centerTweeterHeight: '0.4 m', seatDistance: '3 m' },
+    },
+  ],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

@@ -2,6 +2,7 @@ import { offMidline } from '../../src/rules/causes/off-midline.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(offMidline, {
+  firstPosts: [{ complaints: ['voice-pulled-aside'], facts: { centerSideOffset: '0.4 m' } }],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

@@ -12,6 +12,10 @@ const sofa = { seating: 'one-row', seatCount: 3, seatSpacing: 0.6, seatDistance:
 const kind = { layoutKind: 'outer-tweeters' } as const;
 
 testCause(outerTweeters, {
+  firstPosts: [
+    { complaints: ['swishes-with-head-movement'], facts: { centerLayout: 'tweeter-mid-mid-tweeter' } },
+    { complaints: ['harsh'], facts: { centerLayout: 'tweeter-mid-tweeter', testCoverTweeter: 'steadier' } },
+  ],
   fires: [
     {
       name: 'what stays with the box when the channels are swapped is the box or its place',

@@ -2,6 +2,7 @@ import { overload } from '../../src/rules/causes/overload.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(overload, {
+  firstPosts: [{ complaints: ['distorts-when-loud'], facts: { troubleWhenLoud: 'yes' } }],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

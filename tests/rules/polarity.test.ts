@@ -4,6 +4,10 @@ import { testCause } from '../support/testCause.js';
 const shared = { playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' } as const;
 
 testCause(polarity, {
+  firstPosts: [
+    { complaints: ['no-middle'], facts: { testPolarity: 'fuller-swapped' } },
+    { complaints: ['hollow'], facts: { polarityMarks: 'center-crossed' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

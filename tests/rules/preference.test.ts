@@ -2,6 +2,7 @@ import { preference } from '../../src/rules/causes/preference.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(preference, {
+  firstPosts: [{ complaints: ['just-prefer-two-channels'], facts: { likesTwoChannel: 'like-two' } }],
   fires: [
     {
       name: 'who simply likes two channels better needs no repair',

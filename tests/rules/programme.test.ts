@@ -2,6 +2,11 @@ import { programme } from '../../src/rules/causes/programme.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(programme, {
+  firstPosts: [
+    { complaints: ['voice-unclear-everywhere'], facts: { testOtherSource: 'gone' } },
+    { complaints: ['voice-unclear-everywhere'], facts: { troubleTitles: 'some' } },
+    { complaints: ['voice-unclear-everywhere'], facts: { speechOrder: 'news-clear-film-buried' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

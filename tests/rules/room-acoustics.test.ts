@@ -2,6 +2,7 @@ import { roomAcoustics } from '../../src/rules/causes/room-acoustics.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(roomAcoustics, {
+  firstPosts: [{ complaints: ['voice-unclear-everywhere'], facts: { backgroundNoise: 'loud' } }],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -2,6 +2,11 @@ import { routing } from '../../src/rules/causes/routing.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(routing, {
+  firstPosts: [
+    { complaints: ['voice-missing'], facts: { centerMode: 'none' } },
+    { complaints: ['voice-missing'], facts: { channelCheck: 'swapped' } },
+    { complaints: ['voice-from-behind'], facts: { channelCheck: 'swapped', lastChange: 'wiring' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

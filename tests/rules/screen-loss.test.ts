@@ -16,6 +16,10 @@ const heardDuller = {
 } as const;
 
 testCause(screenLoss, {
+  firstPosts: [
+    { complaints: ['dull'], facts: { screenKind: 'perforated', screenCovers: 'center-only' } },
+    { complaints: ['dull'], facts: { centerPlacement: 'behind-screen', lastChange: 'screen' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -11,6 +11,13 @@ const shelf = {
 const place = { centerPlacement: 'shelf-top' } as const;
 
 testCause(setBack, {
+  firstPosts: [
+    {
+      complaints: ['hollow'],
+      facts: { centerPlacement: 'shelf-top', shelfSetback: '25 cm', centerAboveShelf: '10 cm' },
+    },
+    { complaints: ['dull'], facts: { shelfSetback: '30 cm', testPullForward: 'clearer' } },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

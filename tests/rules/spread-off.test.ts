@@ -25,6 +25,13 @@ const ALL = [
 ] as const;
 
 testCause(spreadOff, {
+  firstPosts: [
+    { complaints: ['image-collapses-to-center'], facts: { testSpreadOn: 'opens' } },
+    {
+      complaints: ['image-collapses-to-center'],
+      facts: { upmixUse: 'on', upmixCenterControl: 'present', upmixCommonPart: 'takes-out' },
+    },
+  ],
   fires: [
     {
       name: 'an upmix that empties the mains with its spread off shrinks the stage into one box',

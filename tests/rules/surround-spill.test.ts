@@ -2,6 +2,7 @@ import { surroundSpill } from '../../src/rules/causes/surround-spill.js';
 import { testCause } from '../support/testCause.js';
 
 testCause(surroundSpill, {
+  firstPosts: [{ complaints: ['voice-from-behind'], facts: { upmixUse: 'on', voiceDirection: 'behind' } }],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

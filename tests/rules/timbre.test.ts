@@ -9,6 +9,13 @@ const foreign = {
 } as const;
 
 testCause(timbre, {
+  firstPosts: [
+    { complaints: ['voice-changes-tone'], facts: { centerFamily: 'unrelated' } },
+    {
+      complaints: ['voice-changes-tone'],
+      facts: { testNoiseEach: 'thin', centerFamily: 'unrelated', equalization: 'none' },
+    },
+  ],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

@@ -4,6 +4,7 @@ import { testCause } from '../support/testCause.js';
 const two = { centerCount: 'two' } as const;
 
 testCause(twinCenters, {
+  firstPosts: [{ complaints: ['hollow'], facts: { centerCount: 'two' } }],
   fires: [
     {
       name: 'what goes along with one person is hardly made by the system',

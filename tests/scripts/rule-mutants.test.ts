@@ -102,6 +102,7 @@ describe('the slips', () => {
 
 describe('the judge', () => {
   const good: CauseTests = {
+    firstPosts: [{ complaints: ['echo'], facts: { testTape: 'off' } }],
     fires: [{ name: 'off', facts: { testTape: 'off' }, rules: ['tape'] }],
     silent: [{ name: 'agrees', facts: { testTape: 'agrees' }, rules: ['tape'] }],
     cannotTell: [{ name: 'no tape', facts: {}, rule: 'tape', asks: ['testTape'] }],

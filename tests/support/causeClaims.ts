@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { responsesIn } from '../../src/disk/response-files.js';
 import { type Answer, EMPTY_BOOK, type FactBook, type Seat } from '../../src/facts/book.js';
 import type { Choice, ChoiceFactId, FactId, FileFactId, NumberFactId } from '../../src/facts/catalog.js';
+import type { ComplaintId } from '../../src/facts/complaints.js';
 import { withResponses } from '../../src/facts/responses.js';
 import type { How } from '../../src/facts/spec.js';
 import type { Cause } from '../../src/rules/cause.js';
@@ -54,7 +55,14 @@ interface Boundary {
   /** The good side lies above the threshold (a clearance): the hair is added, not taken away. */
   readonly lowIsBad?: boolean;
 }
+/** A complaint and the few answers of a first post, with values as people write them. */
+interface FirstPost {
+  readonly complaints: readonly [ComplaintId, ...ComplaintId[]];
+  readonly facts: Partial<Record<FactId, string | number>>;
+}
 export interface CauseTests {
+  /** Enough to bring the cause to the front: what an owner says at first is often no more. */
+  readonly firstPosts: readonly [FirstPost, ...FirstPost[]];
   readonly fires: readonly [Example, ...Example[]];
   readonly silent: readonly [Example, ...Example[]];
   readonly cannotTell: readonly [Open, ...Open[]];

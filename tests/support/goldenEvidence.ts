@@ -1,7 +1,10 @@
 /**
- * What each rule and each cause says in each shipped case, and each rule in the examples of its own test, in
- * decibans: kept as a file so that no change of a weight goes unseen.
+ * What the causes and rules that matter say in each shipped case, and each rule in the examples of its own test, in
+ * decibans: kept so that no change of a weight goes unseen. One file a case and one a cause, with what stands in play there
+ * alone: a new cause brings its own file and enters those of others only where it really has a say.
  */
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import type { ShippedCase } from '../../eval/load-cases.js';
 import { allEvidence, auditSync } from '../../src/reasoning/audit.js';
 import type { Ranked } from '../../src/reasoning/rank.js';
@@ -10,10 +13,13 @@ import { CAUSES } from '../../src/rules/index.js';
 import { weightsOf } from './causeClaims.js';
 import { recordedTests } from './testCause.js';
 
+/** A possible cause, and more: it is in play in a case; so is one that the case names. */
+const IN_PLAY = 0.2;
+
 export interface CaseGolden {
-  /** Decibans of the causes, most probable first. */
+  /** Decibans of the causes in play, most probable first. */
   readonly causes: Readonly<Record<string, number>>;
-  /** Decibans of the rules that speak. */
+  /** Decibans of their rules that speak. */
   readonly rules: Readonly<Record<string, number>>;
 }
 
@@ -30,19 +36,18 @@ export const ruleLines = (evidence: readonly Evidence[]): Record<string, number>
       .map(({ cause, rule, decibans }) => [`${cause}/${rule}`, rounded(decibans)]),
   );
 
-export function goldenOf(cases: readonly ShippedCase[]): Record<string, CaseGolden> {
-  return Object.fromEntries(
-    cases.map(({ name, book }) => {
-      const audit = auditSync(book);
-      return [name, { causes: causeLines(audit.ranking.causes), rules: ruleLines(allEvidence(audit)) }];
-    }),
+export function goldenOf({ book, expect }: ShippedCase): CaseGolden {
+  const audit = auditSync(book);
+  const named = [...(expect.top ?? []), ...(expect.ruledOut ?? []), ...(expect.separates ?? [])];
+  const inPlay = audit.ranking.causes.filter(
+    ({ cause, probability }) => probability >= IN_PLAY || named.includes(cause),
   );
+  const theirs = allEvidence(audit).filter(({ cause }) => inPlay.some((each) => each.cause === cause));
+  return { causes: causeLines(inPlay), rules: ruleLines(theirs) };
 }
 
 /** Cause -> rule -> decibans in each example of its test. */
-export type GoldenExamples = Readonly<Record<string, Readonly<Record<string, readonly number[]>>>>;
-
-export async function goldenExamples(): Promise<GoldenExamples> {
+export async function goldenExamples(): Promise<Record<string, Readonly<Record<string, readonly number[]>>>> {
   const heard = await recordedTests(CAUSES.map(({ id }) => id));
   return Object.fromEntries(
     CAUSES.flatMap((cause) => {
@@ -52,20 +57,28 @@ export async function goldenExamples(): Promise<GoldenExamples> {
   );
 }
 
-export interface Golden {
-  readonly cases: Readonly<Record<string, CaseGolden>>;
-  readonly examples: GoldenExamples;
+const FOLDER = join(import.meta.dirname, '../golden/evidence');
+export type Shelf = 'cases' | 'causes';
+
+export const goldenNames = (shelf: Shelf): string[] =>
+  readdirSync(join(FOLDER, shelf)).map((file) => basename(file, '.json'));
+
+export const readGolden = (shelf: Shelf, name: string): unknown =>
+  JSON.parse(readFileSync(join(FOLDER, shelf, `${name}.json`), 'utf8'));
+
+/** One line a weight, so that a difference shows what changed. Files of what is gone go as well. */
+export function writeGolden(shelf: Shelf, golden: Readonly<Record<string, object>>): void {
+  rmSync(join(FOLDER, shelf), { recursive: true, force: true });
+  mkdirSync(join(FOLDER, shelf), { recursive: true });
+  for (const [name, content] of Object.entries(golden)) {
+    const text = JSON.stringify(content, (_, value) => (isNumbers(value) ? value.join(' ') : value), 1);
+    writeFileSync(join(FOLDER, shelf, `${name}.json`), `${text}\n`);
+  }
 }
 
-/** Two levels open and the rest on one line each, so that a difference shows what changed. */
-export function goldenText(golden: Golden): string {
-  const block = (table: object, depth: number): string => {
-    const pad = ' '.repeat(depth);
-    const lines = Object.entries(table).map(
-      ([key, value]) =>
-        `${pad} ${JSON.stringify(key)}: ${depth < 2 ? block(value, depth + 1) : JSON.stringify(value)}`,
-    );
-    return `{\n${lines.join(',\n')}\n${pad}}`;
-  };
-  return `${block(golden, 0)}\n`;
-}
+/** As it reads back from its file. */
+export const asKept = (content: object): unknown =>
+  JSON.parse(JSON.stringify(content, (_, value) => (isNumbers(value) ? value.join(' ') : value)));
+
+const isNumbers = (value: unknown): value is number[] =>
+  Array.isArray(value) && value.every((each) => typeof each === 'number');

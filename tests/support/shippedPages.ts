@@ -6,6 +6,8 @@ import { buildReport } from '../../src/explain/report.js';
 import type { Report } from '../../src/explain/report-types.js';
 import type { FactBook } from '../../src/facts/book.js';
 import { type Audit, auditSync } from '../../src/reasoning/audit.js';
+import type { Cause } from '../../src/rules/cause.js';
+import { CAUSES } from '../../src/rules/index.js';
 
 export interface ShippedPage {
   readonly name: string;
@@ -15,8 +17,8 @@ export interface ShippedPage {
   readonly html: string;
 }
 
-export function pageOf(name: string, book: FactBook): ShippedPage {
-  const audit = auditSync(book);
+export function pageOf(name: string, book: FactBook, causes: readonly Cause[] = CAUSES): ShippedPage {
+  const audit = auditSync(book, undefined, { causes });
   const report = buildReport(audit);
   const charts = buildCharts(audit, report);
   return { name, audit, report, charts, html: renderHtml(report, { charts }) };

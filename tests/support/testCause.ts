@@ -3,6 +3,8 @@
  * somewhere, and (a computed deviation) turn exactly at its threshold.
  */
 import { describe, expect, it } from 'vitest';
+import { readCase } from '../../src/facts/case-file.js';
+import { auditSync } from '../../src/reasoning/audit.js';
 import type { Cause } from '../../src/rules/cause.js';
 import { type CauseTests, claimsOf, gapsOf } from './causeClaims.js';
 
@@ -33,6 +35,16 @@ export function testCause(cause: Cause, tests: CauseTests): void {
         const { got, wanted } = check(cause);
         expect(got).toEqual(wanted);
       });
+    const ranked = (complaints: readonly string[], facts: object) =>
+      auditSync(readCase(JSON.stringify({ units: 'metric', complaints, facts })).book).ranking.causes;
+    it.each(tests.firstPosts)('is first after a post: $complaints $facts', ({ complaints, facts }) => {
+      expect(ranked(complaints, facts)[0]?.cause).toBe(cause.id);
+    });
+    it.each(tests.firstPosts)('is less probable without these answers: $complaints $facts', (post) => {
+      const at = (facts: object): number =>
+        ranked(post.complaints, facts).find((each) => each.cause === cause.id)?.decibans ?? 0;
+      expect(at({})).toBeLessThan(at(post.facts));
+    });
     it('every rule fires, stays silent, cannot tell, and every deviation has a threshold test', () => {
       for (const [gap, rules] of Object.entries(gapsOf(cause, tests))) expect(rules, gap).toEqual([]);
     });

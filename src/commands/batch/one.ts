@@ -1,7 +1,7 @@
 /** One case of a batch, from bytes to the text that is printed. Runs in the main thread or in a worker. */
 import type { TextOptions } from '../../explain/terminal.js';
 import { type Problem, UserError } from '../../lib/user-error.js';
-import type { CauseId } from '../../rules/cause.js';
+import type { CauseId } from '../../rules/cause-ids.js';
 import { failure } from '../failure.js';
 import { type Format, render } from '../formats.js';
 import { EXIT, type ExitCode } from '../io.js';

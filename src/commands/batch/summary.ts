@@ -3,7 +3,7 @@ import { type Block, heading, paragraph, table } from '../../explain/document.js
 import { documentText } from '../../explain/document-text.js';
 import type { TextOptions } from '../../explain/terminal.js';
 import { capital, plural } from '../../explain/words.js';
-import type { CauseId } from '../../rules/cause.js';
+import type { CauseId } from '../../rules/cause-ids.js';
 import { CAUSES } from '../../rules/index.js';
 import type { Entry } from './one.js';
 

@@ -2,20 +2,9 @@
  * What a chart shows, as data: numbers in the units of its axes, words and a table. How it is drawn is the
  * business of `svg/`. Every number comes from the acoustics or from the report; nothing is computed twice.
  */
+import type { Picture } from '../../rules/cause.js';
 
-export type ChartId =
-  | 'room-above'
-  | 'room-side'
-  | 'off-axis'
-  | 'arrivals'
-  | 'comb'
-  | 'stage'
-  | 'screen'
-  | 'tone'
-  | 'balance'
-  | 'recorded-arrivals'
-  | 'recorded-tone'
-  | 'recorded-clarity';
+export type ChartId = Picture | 'recorded-arrivals' | 'recorded-tone' | 'recorded-clarity';
 
 export interface ChartTable {
   readonly caption: string;

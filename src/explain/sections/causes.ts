@@ -1,4 +1,5 @@
 /** Each leading cause in full: evidence, pictures, what to do, how to confirm it; and the others in a line each. */
+import { causeOf } from '../../rules/index.js';
 import {
   type Block,
   bullets,
@@ -16,31 +17,13 @@ import type { Report, ReportCause } from '../report-types.js';
 import { capital, listText, minutesText, plural, sentence } from '../words.js';
 import { evidenceText, reasonOf, speaking } from './verdict.js';
 
-/** The picture that tells most about a cause, best first. */
-const CHARTS_OF: Readonly<Partial<Record<ReportCause['id'], readonly ChartId[]>>> = {
-  'driver-layout': ['off-axis', 'room-above'],
-  'outer-tweeters': ['off-axis', 'room-above'],
-  'off-midline': ['room-above'],
-  'mains-layout': ['room-above'],
-  height: ['room-side'],
-  aim: ['room-side'],
-  'near-surface': ['room-side'],
-  'blocked-path': ['room-side'],
-  delay: ['arrivals', 'comb'],
-  'spread-off': ['stage'],
-  'fixed-extraction': ['stage'],
-  'ambience-setting': ['stage'],
-  'screen-loss': ['screen', 'tone'],
-  timbre: ['tone'],
-  'correction-mismatch': ['tone'],
-};
 /** Pictures that stand open; the others are folded. */
 const FIGURES_SHOWN = 2;
 
 const leading = ({ causes }: Report): ReportCause[] => causes.filter(({ place }) => place === 'leading');
 
 export function figureBlocks(report: Report, charts: readonly Chart[]): Block[] {
-  const wanted = leading(report).flatMap(({ id }) => CHARTS_OF[id] ?? []);
+  const wanted = leading(report).flatMap(({ id }) => causeOf(id).pictures ?? []);
   const order = [...new Set<ChartId>([...wanted, 'room-above', ...charts.map(({ id }) => id)])];
   const figures = order
     .flatMap((id) => charts.find((chart) => chart.id === id) ?? [])

@@ -28,6 +28,7 @@ export const aim = defineCause({
     'voice-unclear': 0.4,
     'voice-unclear-back-row': 0.15,
   },
+  pictures: ['room-side'],
   groups: {
     'off-axis': 'same-quantity',
     tilted: 'independent',

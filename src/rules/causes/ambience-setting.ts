@@ -27,6 +27,7 @@ export const ambienceSetting = defineCause({
     'just-prefer-two-channels': 0.2,
     'small-and-lifeless': 0.15,
   },
+  pictures: ['stage'],
   groups: {
     setting: 'same-quantity',
     emptied: 'same-mechanism',

@@ -33,6 +33,7 @@ export const blockedPath = defineCause({
     'voice-unclear': 0.3,
     'voice-unclear-back-row': 0.6,
   },
+  pictures: ['room-side'],
   groups: {
     shade: 'same-quantity',
     'where-heard': 'same-session',

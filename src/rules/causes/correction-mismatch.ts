@@ -31,6 +31,7 @@ export const correctionMismatch = defineCause({
     'small-and-lifeless': 0.15,
     'gaps-between-speakers': 0.15,
   },
+  pictures: ['tone'],
   groups: {
     'before-after': 'same-quantity',
     reach: 'same-quantity',

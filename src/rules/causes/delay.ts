@@ -41,6 +41,7 @@ export const delay = defineCause({
     'gaps-between-speakers': 0.15,
     'image-follows-head': 0.25,
   },
+  pictures: ['arrivals', 'comb'],
   block: {
     group: 'arrival',
     facts: ['alignmentBy', 'entryKind', ...ENTERED, 'tapedCenter', 'tapedMains'],

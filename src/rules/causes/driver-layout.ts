@@ -34,6 +34,7 @@ export const driverLayout = defineCause({
     'voice-unclear': 0.8,
     'voice-unclear-back-row': 0.15,
   },
+  pictures: ['off-axis', 'room-above'],
   groups: {
     // One hole, told as depth, as lost speech and as an angle: only the most telling of the three counts.
     lobing: 'same-quantity',

@@ -30,6 +30,7 @@ export const fixedExtraction = defineCause({
     'small-and-lifeless': 0.3,
     'gaps-between-speakers': 0.2,
   },
+  pictures: ['stage'],
   groups: {
     width: 'same-quantity',
     switching: 'independent',

@@ -26,6 +26,7 @@ export const height = defineCause({
     'just-prefer-two-channels': 0.05,
     'voice-unclear-back-row': 0.08,
   },
+  pictures: ['room-side'],
   groups: {
     // Mains and picture are two ways to be out of place: the larger gap counts.
     angle: 'same-quantity',

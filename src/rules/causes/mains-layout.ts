@@ -34,6 +34,7 @@ export const mainsLayout = defineCause({
     'gaps-between-speakers': 0.4,
     'image-follows-head': 0.4,
   },
+  pictures: ['room-above'],
   groups: {
     triangle: 'same-quantity',
     pull: 'same-mechanism',

@@ -31,6 +31,7 @@ export const nearSurface = defineCause({
     thin: 0.1,
     boxy: 0.3,
   },
+  pictures: ['room-side'],
   groups: {
     floor: 'same-mechanism',
     wall: 'same-quantity',

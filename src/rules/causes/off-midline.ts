@@ -23,6 +23,7 @@ export const offMidline = defineCause({
     'voice-changes-tone': 0.1,
     'gaps-between-speakers': 0.15,
   },
+  pictures: ['room-above'],
   groups: {
     offset: 'same-quantity',
     'where-heard': 'same-quantity',

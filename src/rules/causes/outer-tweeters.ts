@@ -32,6 +32,7 @@ export const outerTweeters = defineCause({
     'voice-unclear': 0.4,
     'image-follows-head': 0.1,
   },
+  pictures: ['off-axis', 'room-above'],
   groups: {
     comb: 'same-quantity',
     'head-movement': 'same-mechanism',

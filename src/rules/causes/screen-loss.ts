@@ -28,6 +28,7 @@ export const screenLoss = defineCause({
     'voice-changes-tone': 0.4,
     'voice-unclear': 0.3,
   },
+  pictures: ['screen', 'tone'],
   groups: {
     loss: 'same-mechanism',
     'treble-heard': 'same-mechanism',

@@ -35,6 +35,7 @@ export const spreadOff = defineCause({
     'small-and-lifeless': 0.35,
     'gaps-between-speakers': 0.15,
   },
+  pictures: ['stage'],
   groups: {
     setting: 'same-quantity',
     switching: 'same-mechanism',

@@ -32,6 +32,7 @@ export const timbre = defineCause({
     'gaps-between-speakers': 0.3,
     'weak-bass': 0.15,
   },
+  pictures: ['tone'],
   groups: {
     family: 'same-quantity',
     build: 'same-mechanism',

@@ -8,7 +8,7 @@ import {
 } from '../../../src/explain/pages/facts.js';
 import type { Page } from '../../../src/explain/pages/page.js';
 import { capital, variableLabel } from '../../../src/explain/words.js';
-import type { CauseId } from '../../../src/rules/cause.js';
+import type { CauseId } from '../../../src/rules/cause-ids.js';
 import { causeOf } from '../../../src/rules/index.js';
 import { LIMITS } from '../../../src/rules/limits.js';
 import { linesUnder, linksUnder } from './sections.js';

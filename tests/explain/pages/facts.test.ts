@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { factPage, factPages } from '../../../src/explain/pages/facts.js';
 import { capital } from '../../../src/explain/words.js';
 import { FACT_IDS, factSpec } from '../../../src/facts/catalog.js';
-import type { CauseId } from '../../../src/rules/cause.js';
+import type { CauseId } from '../../../src/rules/cause-ids.js';
 import { CAUTIONS } from '../../../src/rules/cautions.js';
 import { causeOf } from '../../../src/rules/index.js';
 import { belowItems, headings, labeled, linesUnder, linksUnder } from './sections.js';
