@@ -10,7 +10,8 @@ import { isTried } from '../reasoning/tried.js';
 import type { Cause, Confirm, Kinship, Remedy } from '../rules/cause.js';
 import { SEVERITIES } from '../rules/cause.js';
 import { CAUTIONS } from '../rules/cautions.js';
-import { verdictOf } from '../rules/plain.js';
+import { DERIVED } from '../rules/derived/table.js';
+import { offerOf } from '../rules/gain.js';
 import { carriedText, confidenceText, priorText, sharedText, verdictText } from './confidence.js';
 import { reportEvidence } from './report-evidence.js';
 import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
@@ -107,8 +108,10 @@ function reportConfirm({ book }: Audit, confirm: Confirm): ReportConfirm {
 
 /** A remedy in words; none where it is settled that it does not suit the system. */
 function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): ReportRemedy[] {
-  const suits = remedy.when ? verdictOf(remedy.when, view).truth : 'yes';
+  const { truth: suits, after } = offerOf(remedy, view);
   if (suits === 'no') return [];
+  const filling =
+    remedy.gain && after !== undefined ? { after: { value: after, unit: DERIVED[remedy.gain.of].unit } } : {};
   return [
     {
       id: remedy.id,
@@ -122,6 +125,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
           view,
           book.units,
           'How much it changes cannot be computed from what is known',
+          filling,
         ),
       ),
       verify: sentence(

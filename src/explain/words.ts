@@ -14,7 +14,13 @@ export { aboutMinutesText, minutesText, plural };
 
 /** What the braces of one rule mean beyond the facts: the limit it compares with. */
 export interface Filling {
-  readonly limit?: { readonly value: number; readonly unit: Unit };
+  readonly limit?: Quantity;
+  /** What a remedy leaves of the value it makes smaller. */
+  readonly after?: Quantity;
+}
+interface Quantity {
+  readonly value: number;
+  readonly unit: Unit;
 }
 
 const BRACES = /\{([A-Za-z0-9.]+)\}/g;
@@ -52,8 +58,9 @@ function filled(
   gap: (name: string) => string,
 ): string {
   return template.replace(BRACES, (_, name: string) => {
-    if (name === 'limit') {
-      return filling.limit ? quantityText(filling.limit.value, filling.limit.unit, units) : gap(name);
+    if (name === 'limit' || name === 'after') {
+      const given = filling[name];
+      return given ? quantityText(given.value, given.unit, units) : gap(name);
     }
     const value = isVar(name) ? view.read(name).value : undefined;
     return value === undefined ? gap(name) : variableText(name as VarId, value, units);

@@ -2,7 +2,7 @@
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import { verdictOf } from '../rules/plain.js';
+import { offered } from '../rules/gain.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
 import { type Next, type NextOptions, next } from './next.js';
@@ -74,11 +74,7 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
 
 /** Remedies that apply or may apply and were not tried, in the order of the cause file. */
 export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
-  return cause.remedies.filter(
-    (remedy) =>
-      !isTried(audit.book, cause, remedy) &&
-      (remedy.when === undefined || verdictOf(remedy.when, audit.view).truth !== 'no'),
-  );
+  return offered(cause, audit.view).filter((remedy) => !isTried(audit.book, cause, remedy));
 }
 
 /** How often a remedy cures its cause, in a word: the chances are judgment and no finer than that. */

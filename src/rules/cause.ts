@@ -1,5 +1,5 @@
 /** What a cause is: one file of data with its rules, confirming tests and remedies. */
-import type { Choice, ChoiceFactId, FactId, TestId } from '../facts/catalog.js';
+import type { Choice, ChoiceFactId, FactId, NumberFactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
 import type { CauseId } from './cause-ids.js';
 import type { CautionId } from './cautions.js';
@@ -111,17 +111,33 @@ export interface Telltale<G extends string = string> {
   readonly group?: G;
 }
 
+/** A fact after a remedy: as set, moved by so much, times so much, or like another value. Numbers in SI units. */
+export type Setting =
+  | number
+  | string
+  | { readonly by: number }
+  | { readonly times: number }
+  | { readonly like: NumberVar };
+/** What a remedy makes smaller, and the facts as they stand after it: it is offered only where this gains. */
+export interface Gain {
+  readonly of: DerivedNumberId;
+  readonly to: { readonly [Id in ChoiceFactId]?: Choice<Id> } & {
+    readonly [Id in NumberFactId]?: Exclude<Setting, string>;
+  };
+}
+
 export type Cost = 'free' | 'low' | 'medium' | 'high';
 export interface Remedy {
   readonly id: string;
   readonly title: string;
   /** Shown only where this holds (or is unknown). */
   readonly when?: Condition;
+  readonly gain?: Gain;
   readonly steps: readonly [string, ...string[]];
   readonly minutes: number;
   readonly cost: Cost;
   readonly reversible: boolean;
-  /** What will change; templates as in `Says`. */
+  /** What will change; templates as in `Says`, and `{after}` for the value of `gain` after it. */
   readonly expect: string;
   /** How to hear or measure that it worked. */
   readonly verify: string;
@@ -175,6 +191,8 @@ export interface Cause {
   readonly story: string;
   /** When it is wrongly blamed. */
   readonly notWhen: string;
+  /** What people try for it that does not help, and why; told so that nobody has to find out again. */
+  readonly inVain?: string;
   /** Settled no: the cause is not applicable to this system. */
   readonly applies?: Condition;
   /** Share of home systems in which `applies` holds, 0 to 1 (judgement): counts while nobody has told. */

@@ -58,6 +58,7 @@ export function causePage(cause: Cause): Page {
       paragraph(cause.story),
       pairs([
         ['Not when', cause.notWhen],
+        ...(cause.inVain ? ([['In vain', cause.inVain]] as const) : []),
         ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
         ['How common', `${capital(priorText(cause.priorDb))} (our judgment).`],
         ['Applies', appliesText(cause)],
@@ -125,7 +126,11 @@ function remedyItem(remedy: Remedy, name: string): Item {
       ` (${effortText(remedy.minutes, remedy.cost, remedy.reversible)})`,
     ],
     below: [
-      ...lines(['Name: ', { code: name }], ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : [])),
+      ...lines(
+        ['Name: ', { code: name }],
+        ...(remedy.when ? [`Where ${conditionText(remedy.when)}.`] : []),
+        ...(remedy.gain ? [`Where it makes this clearly smaller: ${variableLabel(remedy.gain.of)}.`] : []),
+      ),
       caution(remedy.cautions.map((id) => CAUTIONS[id])),
       ...lines(
         `How: ${templateText(remedy.steps.join(' '))}`,
