@@ -1,8 +1,9 @@
 /** What stands between a loudspeaker and a seat: a wide edge (seat row, sofa back) or a single head. */
 import { C_AIR } from './air.js';
-import { abs, add, type Complex, complex, div, mul, polar, scale } from './complex.js';
+import { abs, add, type Complex, complex, div, mul, polar, power, scale } from './complex.js';
 import { HEAD_RADIUS_M, HEAD_TOP_ABOVE_EAR_M } from './head.js';
 import { finite, notNegative, positive, within } from './input.js';
+import { fresnelHalf } from './shelf.js';
 import { legendre, sphericalBessel } from './special.js';
 import { SPEECH_BANDS_HZ, speechLoss } from './speech.js';
 
@@ -67,6 +68,31 @@ export function barrierLossAtSeat(input: SightlineInput): { attenuationDb: numbe
   );
   return { attenuationDb, speechLossDb: speechLoss({ bandLossDb: attenuationDb }).lossDb };
 }
+
+/**
+ * The same for an obstacle of limited width that stands in the middle of the line: sound goes over its edge, and around
+ * its two sides by Fresnel's integrals. Narrower than the first Fresnel zone it shades little.
+ * @param input widthM above 0
+ */
+export function objectLossAtSeat(input: SightlineInput & { readonly widthM: number }): {
+  attenuationDb: number[];
+  speechLossDb: number;
+} {
+  const widthM = positive('widthM', input.widthM);
+  const over = barrierLossAtSeat(input);
+  const [nearM, farM] = [input.headDistanceM, input.earDistanceM - input.headDistanceM];
+  const attenuationDb = over.attenuationDb.map((overDb, band) => {
+    const frequencyHz = SPEECH_BANDS_HZ[band] as number;
+    // At either end of the line everything shades.
+    const zone = nearM * farM === 0 ? Number.POSITIVE_INFINITY : (2 * (nearM + farM)) / (nearM * farM);
+    const v = Math.min(LARGEST_V, (widthM / 2) * Math.sqrt((zone * frequencyHz) / C_AIR));
+    const around = power(scale(fresnelHalf(v), 2));
+    return Math.max(0, -10 * Math.log10(Math.min(1, 10 ** (-overDb / 10) + around)));
+  });
+  return { attenuationDb, speechLossDb: speechLoss({ bandLossDb: attenuationDb }).lossDb };
+}
+/** Deep in the shadow nothing comes around. */
+const LARGEST_V = 1000;
 
 /** Orders beyond ka after which the partial waves of a head no longer count. */
 const EXTRA_ORDERS = 24;

@@ -1,7 +1,6 @@
 /**
  * A loudspeaker in an open compartment of furniture: the gaps around it and the air behind it form a necked
- * resonator; a baffle set back forms a short tube; a flush baffle turns full space into half space. That last part,
- * `flushGainDb`, is held by published rows and read by no rule.
+ * resonator; a baffle set back forms a short tube; a flush baffle turns full space into half space.
  */
 import { C_AIR, MU_AIR, RHO_AIR } from './air.js';
 import { logGrid } from './bands.js';

@@ -1,6 +1,7 @@
 /**
  * Reflections by the method of images (textbook): floor, wall behind the loudspeaker, and the power a
- * loudspeaker gains near walls. The gain, `boundaryGainDb`, is held by published rows and read by no rule.
+ * loudspeaker gains near walls. The power gain, `boundaryGainDb`, is held by published rows and read by no rule, which
+ * take what arrives at the seat, `nearbyWallsDb`.
  */
 import { C_AIR } from './air.js';
 import { gridStepDecades, logGrid, smoothPower, THIRD_OCTAVE_DECADES, THIRD_OCTAVE_EDGE } from './bands.js';
@@ -160,6 +161,43 @@ export function frontWall(input: {
     nullDepthDb: nullDepth(reflectionRatio),
     reflectionRatio,
   };
+}
+
+/**
+ * Mean level that the wall behind, and a wall beside, add at a seat straight ahead, dB re free field: the coherent sum
+ * of the source and its images. For frequencies at which the box radiates alike to all sides
+ * (below some 200 Hz for a box half a meter wide). Up to 6 dB for one wall, 12 for a corner.
+ */
+export function nearbyWallsDb({
+  wallDistanceM,
+  sideWallDistanceM,
+  listeningDistanceM,
+  frequenciesHz,
+}: {
+  readonly wallDistanceM: number;
+  readonly sideWallDistanceM?: number | undefined;
+  readonly listeningDistanceM: number;
+  readonly frequenciesHz: readonly number[];
+}): number {
+  const behindM = 2 * notNegative('wallDistanceM', wallDistanceM);
+  const seatM = positive('listeningDistanceM', listeningDistanceM);
+  const besideM =
+    sideWallDistanceM === undefined ? [0] : [0, 2 * notNegative('sideWallDistanceM', sideWallDistanceM)];
+  const images = [0, behindM].flatMap((back) => besideM.map((side) => Math.hypot(seatM + back, side)));
+  const powerAt = (frequencyHz: number): number => {
+    const wave = (2 * Math.PI * frequencyHz) / C_AIR;
+    const sum = images.reduce(
+      ([re, im], lengthM) => {
+        const amplitude = seatM / lengthM;
+        const phase = wave * (lengthM - seatM);
+        return [re + amplitude * Math.cos(phase), im + amplitude * Math.sin(phase)] as const;
+      },
+      [0, 0] as readonly [number, number],
+    );
+    return sum[0] ** 2 + sum[1] ** 2;
+  };
+  const levels = frequenciesHz.map((hz) => 10 * Math.log10(powerAt(positive('frequenciesHz', hz))));
+  return levels.reduce((total, db) => total + db, 0) / levels.length;
 }
 
 /**

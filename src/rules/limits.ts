@@ -268,6 +268,24 @@ export const LIMITS = {
     source: 'shelf-strip',
     note: 'a deep null exists only where the bare shelf reaches the mirror point',
   },
+  shelfRippleDb: {
+    label: 'rise and dip of a shelf in front together',
+    unit: 'dB',
+    noticeable: 3,
+    clear: 6,
+    severe: 10,
+    source: 'shelf-strip',
+    note: 'a rise of 3 dB beside a dip of 3 dB is plain; grades are practice',
+  },
+  lateVoicePart: {
+    label: 'part of the voice that arrives late',
+    unit: '1',
+    noticeable: 0.18,
+    clear: 0.33,
+    severe: 0.5,
+    source: 'late-voice',
+    note: 'what 0.45, 0.7 and 1.1 s of ringing leave 3 m away in a living room; D50 of 0.82, 0.67, 0.5',
+  },
   floorRippleDb: {
     label: 'ripple of the floor reflection, peak to dip',
     unit: 'dB',
@@ -277,8 +295,8 @@ export const LIMITS = {
     source: 'floor-image',
     note: '14 dB over carpet and 17 over a bare floor are usual; grades are practice',
   },
-  floorNullRatio: {
-    label: 'pitch of the floor hole, center against mains',
+  surfaceNullRatio: {
+    label: 'pitch of the hole from floor or ceiling, center over mains',
     unit: '1',
     noticeable: 1.25,
     clear: 1.6,

@@ -69,6 +69,14 @@ export const SOURCES = {
     cite: 'arithmetic of extracting the common part, constant-power panning',
     mark: 'computed',
   },
+  'late-voice': {
+    cite: 'direct sound against the decay of the room, early part up to 50 ms (D50 of ISO 3382; theory of Barron and Lee 1988)',
+    mark: 'memory',
+  },
+  'low-rise': {
+    cite: 'image sources of the walls close by, 100 to 200 Hz; a front flush with furniture by a two-dimensional boundary-element model',
+    mark: 'computed',
+  },
   'floor-image': { cite: 'image source of the floor with absorption', mark: 'computed' },
   'shelf-strip': {
     cite: 'Fresnel-Kirchhoff strip in front of the face, checked against a two-dimensional boundary-element model within 2 dB',

@@ -12,6 +12,16 @@ testCause(aim, {
   firstPosts: [{ complaints: ['dull'], facts: { testTilt: 'clearer' } }],
   fires: [
     {
+      name: 'clearer when the ears come down to the axis',
+      facts: { testPosture: 'better-lower' },
+      rules: ['changes-with-posture'],
+    },
+    {
+      name: 'a row shares a wrong tilt, so trouble at the end seats speaks against it',
+      facts: { troubleSeats: 'off-middle' },
+      rules: ['only-off-the-middle'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -50,6 +60,11 @@ testCause(aim, {
     },
   ],
   silent: [
+    {
+      name: 'the same standing and slouching, and at every seat',
+      facts: { testPosture: 'same', troubleSeats: 'everywhere' },
+      rules: ['changes-with-posture', 'only-off-the-middle'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { testSwapAtAmplifier: 'moves-left' },
@@ -106,6 +121,8 @@ testCause(aim, {
     },
   ],
   cannotTell: [
+    { name: 'nobody stood up', facts: {}, rule: 'changes-with-posture', asks: ['testPosture'] },
+    { name: 'seats not told', facts: {}, rule: 'only-off-the-middle', asks: ['troubleSeats'] },
     {
       name: 'left and center not swapped',
       facts: {},

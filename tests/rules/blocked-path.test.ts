@@ -20,6 +20,24 @@ testCause(blockedPath, {
   ],
   fires: [
     {
+      name: 'worse in the back row, as behind the row in front',
+      facts: { obstacle: 'seat-row', troubleSeats: 'back-row' },
+      rules: ['single-seat-trouble'],
+    },
+    {
+      name: 'the edge of a display that hangs into the line shades like a seat back',
+      facts: {
+        ...low,
+        obstacle: 'object',
+        obstacleFrom: 'above',
+        obstacleWidth: 1.4,
+        obstacleHeight: 0.4,
+        obstacleDistance: 0.1,
+        seating: 'single-seat',
+      },
+      rules: ['speech-in-the-shade'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { obstacle: 'seat-row', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -84,6 +102,30 @@ testCause(blockedPath, {
   ],
   silent: [
     {
+      name: 'sound goes around a narrow vase',
+      facts: {
+        ...low,
+        obstacle: 'object',
+        obstacleWidth: 0.06,
+        obstacleHeight: 1,
+        obstacleDistance: 0.5,
+        seating: 'single-seat',
+      },
+      rules: ['speech-in-the-shade'],
+    },
+    {
+      name: 'a door of open cloth takes next to nothing',
+      facts: {
+        ...low,
+        obstacle: 'object',
+        obstacleMake: 'cloth',
+        obstacleHeight: 1,
+        obstacleDistance: 0.03,
+        seating: 'single-seat',
+      },
+      rules: ['speech-in-the-shade'],
+    },
+    {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { obstacle: 'seat-row', testSwapAtAmplifier: 'moves-left' },
       rules: ['stays-in-its-place'],
@@ -133,6 +175,7 @@ testCause(blockedPath, {
       facts: {
         ...low,
         obstacle: 'object',
+        obstacleWidth: 1,
         obstacleHeight: 0.2,
         obstacleDistance: 1.5,
         seating: 'single-seat',
@@ -166,6 +209,12 @@ testCause(blockedPath, {
     },
   ],
   cannotTell: [
+    {
+      name: 'how wide the object is decides',
+      facts: { ...low, obstacle: 'object', obstacleHeight: 1, obstacleDistance: 0.5, seating: 'single-seat' },
+      rule: 'speech-in-the-shade',
+      asks: ['obstacleWidth'],
+    },
     {
       name: 'left and center not swapped',
       facts: { obstacle: 'seat-row' },

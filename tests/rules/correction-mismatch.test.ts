@@ -38,6 +38,16 @@ testCause(correctionMismatch, {
   ],
   fires: [
     {
+      name: 'bypassed with noise from a file the match is no better',
+      facts: { equalization: 'automatic', testNoiseEach: 'alike', noiseFrom: 'file', testEqBypass: 'same' },
+      rules: ['no-better-bypassed', 'alike-through-it'],
+    },
+    {
+      name: 'a voice boost bends the tone with every equalizer off',
+      facts: { equalization: 'none', voiceBoost: 'on', toneAcrossPan: 'brighter' },
+      rules: ['is-on', 'tone-steps-across'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -79,6 +89,16 @@ testCause(correctionMismatch, {
     },
   ],
   silent: [
+    {
+      name: 'the noise of the receiver passes by the correction, so that alike and same prove nothing',
+      facts: {
+        equalization: 'automatic',
+        testNoiseEach: 'alike',
+        noiseFrom: 'receiver',
+        testEqBypass: 'same',
+      },
+      rules: ['no-better-bypassed', 'alike-through-it'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -128,6 +148,18 @@ testCause(correctionMismatch, {
     },
   ],
   cannotTell: [
+    {
+      name: 'where the noise came from is not told',
+      facts: { equalization: 'automatic', testNoiseEach: 'alike', testEqBypass: 'same' },
+      rule: 'no-better-bypassed',
+      asks: ['noiseFrom'],
+    },
+    {
+      name: 'nor whether it passed through',
+      facts: { equalization: 'automatic', testNoiseEach: 'alike' },
+      rule: 'alike-through-it',
+      asks: ['noiseFrom'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

@@ -14,6 +14,11 @@ testCause(height, {
   ],
   fires: [
     {
+      name: 'with the center set to none the voice comes up',
+      facts: { testPhantom: 'gone' },
+      rules: ['gone-without-center'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -45,6 +50,11 @@ testCause(height, {
     },
   ],
   silent: [
+    {
+      name: 'a voice that stays low without the center does not come from it',
+      facts: { testPhantom: 'same' },
+      rules: ['gone-without-center'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -82,6 +92,7 @@ testCause(height, {
     },
   ],
   cannotTell: [
+    { name: 'center not set to none', facts: {}, rule: 'gone-without-center', asks: ['testPhantom'] },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

@@ -12,6 +12,23 @@ testCause(nearSurface, {
   ],
   fires: [
     {
+      name: 'hung flat on the wall, a box made to stand free has its low voice lifted',
+      facts: {
+        centerPlacement: 'wall',
+        wallDistance: 0.2,
+        equalization: 'none',
+        toneAcrossPan: 'boxier',
+        testMainInPlace: 'wrong',
+        testBesideMain: 'alike',
+      },
+      rules: ['walls-lift-the-low-voice', 'boxy-pan', 'main-wrong-there-too', 'alike-beside-a-main'],
+    },
+    {
+      name: 'high up the ceiling is the nearest surface, and its hole lies in the voice',
+      facts: { ...room, centerTweeterHeight: 2.1, ceilingHeight: 2.4 },
+      rules: ['another-pitch-than-the-mains'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -49,6 +66,32 @@ testCause(nearSurface, {
     },
   ],
   silent: [
+    {
+      name: 'half a meter from the wall the low voice is not lifted',
+      facts: {
+        centerPlacement: 'stand',
+        wallDistance: 0.5,
+        toneAcrossPan: 'no-change',
+        testMainInPlace: 'right',
+        testBesideMain: 'differs',
+      },
+      rules: ['walls-lift-the-low-voice', 'boxy-pan', 'main-wrong-there-too', 'alike-beside-a-main'],
+    },
+    {
+      name: 'what a wall lifts, an automatic correction run in this state takes back',
+      facts: {
+        centerPlacement: 'wall',
+        wallDistance: 0.2,
+        equalization: 'automatic',
+        correctionState: 'as-now',
+      },
+      rules: ['walls-lift-the-low-voice'],
+    },
+    {
+      name: 'a hole lower than that of the mains harms less than theirs',
+      facts: { ...room, centerTweeterHeight: 1.6 },
+      rules: ['another-pitch-than-the-mains'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { testSwapAtAmplifier: 'moves-left' },
@@ -92,6 +135,15 @@ testCause(nearSurface, {
   ],
   cannotTell: [
     {
+      name: 'the distance to the wall is open',
+      facts: { centerPlacement: 'wall' },
+      rule: 'walls-lift-the-low-voice',
+      asks: ['wallDistance'],
+    },
+    { name: 'no pan heard', facts: {}, rule: 'boxy-pan', asks: ['toneAcrossPan'] },
+    { name: 'no main in its place', facts: {}, rule: 'main-wrong-there-too', asks: ['testMainInPlace'] },
+    { name: 'not stood beside a main', facts: {}, rule: 'alike-beside-a-main', asks: ['testBesideMain'] },
+    {
       name: 'left and center not swapped',
       facts: {},
       rule: 'stays-in-its-place',
@@ -134,6 +186,13 @@ testCause(nearSurface, {
   ],
   boundary: [
     {
+      name: 'a rise of 3 dB of the low voice is clear',
+      rule: 'walls-lift-the-low-voice',
+      derived: { wallRiseDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
       name: 'only a ripple above the usual counts',
       rule: 'floor-ripple',
       derived: { floorRippleDb: 18 },
@@ -143,7 +202,7 @@ testCause(nearSurface, {
     {
       name: 'two thirds of an octave apart is clear',
       rule: 'another-pitch-than-the-mains',
-      derived: { floorNullRatio: 1.6 },
+      derived: { surfaceNullRatio: 1.6 },
       at: 'yes',
       below: 'no',
     },

@@ -5,6 +5,11 @@ testCause(offMidline, {
   firstPosts: [{ complaints: ['voice-pulled-aside'], facts: { centerSideOffset: '0.4 m' } }],
   fires: [
     {
+      name: 'a wall beside one main only leans the front to its side',
+      facts: { sideWalls: 'one-side' },
+      rules: ['wall-on-one-side'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -32,6 +37,16 @@ testCause(offMidline, {
   ],
   silent: [
     {
+      name: 'walls alike on both sides lean nothing',
+      facts: { sideWalls: 'both' },
+      rules: ['wall-on-one-side'],
+    },
+    {
+      name: 'right under a picture that hangs off the middle a center is in its place',
+      facts: { centerSideOffset: 0.5, pictureSideOffset: 0.5, seatDistance: 3 },
+      rules: ['seen-from-the-seat'],
+    },
+    {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { testSwapAtAmplifier: 'moves-left' },
       rules: ['stays-in-its-place'],
@@ -58,6 +73,7 @@ testCause(offMidline, {
     },
   ],
   cannotTell: [
+    { name: 'walls not told', facts: {}, rule: 'wall-on-one-side', asks: ['sideWalls'] },
     {
       name: 'left and center not swapped',
       facts: {},

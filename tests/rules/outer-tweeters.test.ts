@@ -18,6 +18,18 @@ testCause(outerTweeters, {
   ],
   fires: [
     {
+      name: 'two whole boxes side by side cost words at the end of a near sofa',
+      facts: {
+        centerLayout: 'paired-boxes',
+        centerDriverSpacing: 0.45,
+        centerTweeterSpacing: 0.45,
+        seatDistance: 2.4,
+        seatCount: 3,
+        seatSpacing: 0.65,
+      },
+      rules: ['speech-lost-at-worst-seat'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerLayout: 'tweeter-mid-mid-tweeter', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -83,6 +95,18 @@ testCause(outerTweeters, {
   ],
   silent: [
     {
+      name: 'on the line between them no word is lost',
+      facts: {
+        centerLayout: 'paired-boxes',
+        centerDriverSpacing: 0.45,
+        centerTweeterSpacing: 0.45,
+        seatDistance: 3,
+        seating: 'single-seat',
+        mainSeatOffset: 0,
+      },
+      rules: ['speech-lost-at-worst-seat'],
+    },
+    {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { centerLayout: 'tweeter-mid-mid-tweeter', testSwapAtAmplifier: 'moves-left' },
       rules: ['stays-in-its-place'],
@@ -137,6 +161,12 @@ testCause(outerTweeters, {
   ],
   cannotTell: [
     {
+      name: 'layout told by its tweeters, its kind not',
+      facts: { centerTweeterSpacing: 0.45 },
+      rule: 'speech-lost-at-worst-seat',
+      asks: ['centerLayout'],
+    },
+    {
       name: 'left and center not swapped',
       facts: { centerLayout: 'tweeter-mid-mid-tweeter' },
       rule: 'stays-in-its-place',
@@ -182,6 +212,14 @@ testCause(outerTweeters, {
     { name: 'nobody has listened close up', facts: outer, rule: 'good-close-up', asks: ['testNearCenter'] },
   ],
   boundary: [
+    {
+      name: 'two decibels of speech are clear',
+      rule: 'speech-lost-at-worst-seat',
+      facts: { centerLayout: 'paired-boxes' },
+      derived: { layoutSpeechLossDb: 2 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a treble hole of 4 dB is clear',
       rule: 'treble-dip-at-worst-seat',

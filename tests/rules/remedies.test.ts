@@ -5,16 +5,15 @@ import { aim } from '../../src/rules/causes/aim.js';
 import { cabinetBay } from '../../src/rules/causes/cabinet-bay.js';
 import { delay } from '../../src/rules/causes/delay.js';
 import { driverLayout } from '../../src/rules/causes/driver-layout.js';
-import { height } from '../../src/rules/causes/height.js';
 import { level } from '../../src/rules/causes/level.js';
 import { routing } from '../../src/rules/causes/routing.js';
+import { setBack } from '../../src/rules/causes/set-back.js';
 import { viewOf } from '../../src/rules/derived/view.js';
-import { verdictOf } from '../../src/rules/plain.js';
+import { offered as offeredTo } from '../../src/rules/gain.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';
 
 function offered(cause: Cause, facts: TestFacts): string[] {
-  const view = viewOf(bookOf(facts));
-  return cause.remedies.filter((r) => !r.when || verdictOf(r.when, view).truth !== 'no').map((r) => r.id);
+  return offeredTo(cause, viewOf(bookOf(facts))).map(({ id }) => id);
 }
 
 describe('level', () => {
@@ -78,18 +77,45 @@ describe('cabinet-bay', () => {
 });
 
 describe('a tilt', () => {
-  const wedges = { height: 'tilt-meanwhile', aim: 'wedge' } as const;
-  it.each([height, aim])('comes from a wedge under the box, and on a wall from the mount: $id', (cause) => {
-    const wedge = wedges[cause.id as keyof typeof wedges];
-    const onWall = offered(cause, { centerPlacement: 'wall' });
+  it('comes from a wedge under the box, and on a wall from the mount', () => {
+    const onWall = offered(aim, { centerPlacement: 'wall' });
     expect(onWall).toContain('tilt-on-wall');
-    expect(onWall).not.toContain(wedge);
-    const mount = cause.remedies.find((r) => r.id === 'tilt-on-wall');
-    expect(mount?.cautions).toContain('lifting');
+    expect(onWall).not.toContain('wedge');
+    expect(aim.remedies.find((r) => r.id === 'tilt-on-wall')?.cautions).toContain('lifting');
     for (const facts of [{ centerPlacement: 'shelf-top' }, {}] as const) {
-      expect(offered(cause, facts)[0]).toBe(wedge);
-      expect(offered(cause, facts)).not.toContain('tilt-on-wall');
+      expect(offered(aim, facts)[0]).toBe('wedge');
+      expect(offered(aim, facts)).not.toContain('tilt-on-wall');
     }
+  });
+  it('is not offered where the box points at the ears already', () => {
+    const level = {
+      centerLayout: 'vertical-two-way',
+      centerTweeterHeight: 1.05,
+      earHeight: 1.05,
+      centerTilt: 0,
+    } as const;
+    expect(offered(aim, { ...level, seatDistance: 3 })).not.toContain('wedge');
+    expect(offered(aim, { ...level, centerTweeterHeight: 0.3, seatDistance: 2 })).toContain('wedge');
+  });
+});
+
+describe('set-back', () => {
+  const shelf = {
+    centerPlacement: 'shelf-top',
+    earHeight: 1.05,
+    seatDistance: 3,
+    shelfSetback: 0.3,
+  } as const;
+  it('is not mended by blocks under the box, which make the wave no smaller', () => {
+    for (const aboveM of [0.1, 0.15, 0.18])
+      expect(
+        offered(setBack, { ...shelf, centerAboveShelf: aboveM, centerTweeterHeight: 0.5 + aboveM }),
+      ).not.toContain('raise-and-tilt');
+  });
+  it('has nothing to pull forward at the edge', () => {
+    const flush = { ...shelf, shelfSetback: 0, centerAboveShelf: 0.1, centerTweeterHeight: 0.6 } as const;
+    expect(offered(setBack, flush)).not.toContain('pull-forward');
+    expect(offered(setBack, { ...flush, shelfSetback: 0.3 })[0]).toBe('pull-forward');
   });
 });
 

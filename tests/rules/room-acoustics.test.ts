@@ -4,6 +4,12 @@ import { testCause } from '../support/testCause.js';
 testCause(roomAcoustics, {
   firstPosts: [{ complaints: ['voice-unclear-everywhere'], facts: { backgroundNoise: 'loud' } }],
   fires: [
+    { name: 'a clap that flutters colors s and t', facts: { clapRing: 'flutter' }, rules: ['flutters'] },
+    {
+      name: 'far away a room that rings a little long drowns what it leaves clear close by',
+      facts: { reverberationTime: 700, seatDistance: 7 },
+      rules: ['voice-comes-late'],
+    },
     {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
@@ -12,7 +18,7 @@ testCause(roomAcoustics, {
     {
       name: 'a room that rings for more than a second drowns speech',
       facts: { reverberationTime: 1200 },
-      rules: ['room-rings'],
+      rules: ['voice-comes-late'],
     },
     {
       name: 'a clearly noisy room covers words at any level',
@@ -37,6 +43,12 @@ testCause(roomAcoustics, {
   ],
   silent: [
     {
+      name: 'close to the loudspeaker the direct voice outweighs the same ring',
+      facts: { reverberationTime: 700, seatDistance: 1.8, clapRing: 'some' },
+      rules: ['voice-comes-late', 'flutters'],
+    },
+    { name: 'a flutter is no long ring', facts: { clapRing: 'flutter' }, rules: ['voice-comes-late'] },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -44,7 +56,7 @@ testCause(roomAcoustics, {
     {
       name: 'a dry and quiet room is innocent',
       facts: { reverberationTime: 350, backgroundNoise: 'quiet' },
-      rules: ['room-rings', 'noise-covers-speech'],
+      rules: ['voice-comes-late', 'noise-covers-speech'],
     },
     {
       name: 'some hum does not cover loud speech',
@@ -63,6 +75,7 @@ testCause(roomAcoustics, {
     },
   ],
   cannotTell: [
+    { name: 'nobody clapped', facts: {}, rule: 'flutters', asks: ['clapRing'] },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},
@@ -82,15 +95,15 @@ testCause(roomAcoustics, {
     {
       name: 'nobody clapped and nobody measured',
       facts: {},
-      rule: 'room-rings',
+      rule: 'voice-comes-late',
       asks: ['clapRing'],
     },
   ],
   boundary: [
     {
       name: 'speech suffers from the clear grade of ringing on',
-      rule: 'room-rings',
-      derived: { reverbClarityMs: 700 },
+      rule: 'voice-comes-late',
+      derived: { lateVoicePart: 0.33 },
       at: 'yes',
       below: 'no',
     },

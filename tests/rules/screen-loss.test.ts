@@ -22,6 +22,16 @@ testCause(screenLoss, {
   ],
   fires: [
     {
+      name: 'one meter away, the sheet still between, it is as dull',
+      facts: { screenKind: 'perforated', testNearCenter: 'still-bad' },
+      rules: ['as-dull-near-by'],
+    },
+    {
+      name: 'a sheet dulls every seat alike, so trouble at the end seats speaks against it',
+      facts: { screenKind: 'perforated', troubleSeats: 'off-middle' },
+      rules: ['only-off-the-middle'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -66,6 +76,24 @@ testCause(screenLoss, {
     },
   ],
   silent: [
+    {
+      name: 'good through the sheet one meter away, the sheet is innocent',
+      facts: { screenKind: 'perforated', testNearCenter: 'good-near', troubleSeats: 'everywhere' },
+      rules: ['as-dull-near-by', 'only-off-the-middle'],
+    },
+    {
+      name: 'what the sheet takes, a correction measured through it gives back',
+      facts: {
+        screenKind: 'perforated',
+        screenHoleDiameter: 0.001,
+        screenHolesPerArea: 59_200,
+        screenThickness: 0.0003,
+        equalization: 'automatic',
+        equalizationReach: 'all-alike',
+        correctionState: 'as-now',
+      },
+      rules: ['treble-lost'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: {
@@ -139,6 +167,18 @@ testCause(screenLoss, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody close up',
+      facts: { screenKind: 'perforated' },
+      rule: 'as-dull-near-by',
+      asks: ['testNearCenter'],
+    },
+    {
+      name: 'seats not told',
+      facts: { screenKind: 'perforated' },
+      rule: 'only-off-the-middle',
+      asks: ['troubleSeats'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: { screenKind: 'perforated', screenCovers: 'center-only' },

@@ -18,6 +18,11 @@ testCause(timbre, {
   ],
   fires: [
     {
+      name: 'what differs beside a main too is the box or its settings',
+      facts: { testBesideMain: 'differs' },
+      rules: ['unlike-beside-a-main'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -64,6 +69,11 @@ testCause(timbre, {
   ],
   silent: [
     {
+      name: 'horn mains with the matching horn center spread sound alike',
+      facts: { mainsKind: 'panel-or-horn', centerFamily: 'same-series', testBesideMain: 'alike' },
+      rules: ['other-way-of-radiating', 'unlike-beside-a-main'],
+    },
+    {
       name: 'noise that is softer and of the same tone shows no other family',
       facts: { testNoiseEach: 'softer' },
       rules: ['noise-differs'],
@@ -105,6 +115,7 @@ testCause(timbre, {
     },
   ],
   cannotTell: [
+    { name: 'not stood beside a main', facts: {}, rule: 'unlike-beside-a-main', asks: ['testBesideMain'] },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},
@@ -113,7 +124,12 @@ testCause(timbre, {
     },
     { name: 'family unknown', facts: {}, rule: 'not-the-same-box', asks: ['centerFamily'] },
     { name: 'series unknown', facts: {}, rule: 'other-family', asks: ['centerFamily'] },
-    { name: 'type of the mains unknown', facts: {}, rule: 'other-way-of-radiating', asks: ['mainsKind'] },
+    {
+      name: 'type of the mains unknown',
+      facts: {},
+      rule: 'other-way-of-radiating',
+      asks: ['mainsKind', 'centerFamily'],
+    },
     { name: 'sizes not compared', facts: {}, rule: 'much-smaller', asks: ['centerSizeAgainstMains'] },
     {
       name: 'without a curve of the center there is no measured difference',

@@ -7,6 +7,16 @@ testCause(twinCenters, {
   firstPosts: [{ complaints: ['hollow'], facts: { centerCount: 'two' } }],
   fires: [
     {
+      name: 'side by side under the picture they cancel along the row',
+      facts: { ...two, twinArrangement: 'side-by-side', twinSpacing: 1, seatDistance: 3, seatCount: 3 },
+      rules: ['dip-between-the-two'],
+    },
+    {
+      name: 'above each other, standing up changes the tone',
+      facts: { ...two, twinArrangement: 'above-below', testPosture: 'changes' },
+      rules: ['changes-with-posture'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { centerCount: 'two', whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -15,6 +25,7 @@ testCause(twinCenters, {
       name: 'boxes below and above the picture cancel at seats that are not level with their middle',
       facts: {
         ...two,
+        twinArrangement: 'above-below',
         centerTweeterHeight: 0.5,
         earHeight: 1.05,
         seatDistance: 2.5,
@@ -24,20 +35,15 @@ testCause(twinCenters, {
       rules: ['dip-between-the-two'],
     },
     {
-      name: 'hollow noise, steadier with one covered, different along the row, since the second box came',
+      name: 'hollow noise, steadier with one off, different along the row, since the second box came',
       facts: {
         ...two,
         testNoiseEach: 'phasey',
-        testCoverTweeter: 'steadier',
+        testOneCenterOff: 'steadier',
         testSitMiddle: 'clear-in-middle',
         lastChange: 'loudspeaker',
       },
-      rules: [
-        'hollow-noise',
-        'steadier-with-one-covered',
-        'differs-from-seat-to-seat',
-        'since-the-second-box',
-      ],
+      rules: ['hollow-noise', 'steadier-with-one-off', 'differs-from-seat-to-seat', 'since-the-second-box'],
     },
     {
       name: 'a silent box interferes with nothing',
@@ -52,6 +58,27 @@ testCause(twinCenters, {
   ],
   silent: [
     {
+      name: 'side by side they agree for one seat in the middle',
+      facts: {
+        ...two,
+        twinArrangement: 'side-by-side',
+        twinSpacing: 1,
+        seatDistance: 3,
+        seating: 'single-seat',
+      },
+      rules: ['dip-between-the-two'],
+    },
+    {
+      name: 'side by side, standing up tells nothing',
+      facts: { ...two, twinArrangement: 'side-by-side', testPosture: 'changes' },
+      rules: ['changes-with-posture'],
+    },
+    {
+      name: 'stacked and steady from standing to slouching',
+      facts: { ...two, twinArrangement: 'stacked', testPosture: 'same' },
+      rules: ['changes-with-posture'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { centerCount: 'two', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -62,18 +89,18 @@ testCause(twinCenters, {
       rules: ['dip-between-the-two', 'hollow-noise', 'since-the-second-box'],
     },
     {
-      name: 'noise alike, no change with one covered, the same along the row, all drivers play',
+      name: 'noise alike, no change with one off, the same along the row, all drivers play',
       facts: {
         ...two,
         testNoiseEach: 'alike',
-        testCoverTweeter: 'same',
+        testOneCenterOff: 'same',
         testSitMiddle: 'same-everywhere',
         lastChange: 'nothing',
         testEarToDrivers: 'all',
       },
       rules: [
         'hollow-noise',
-        'steadier-with-one-covered',
+        'steadier-with-one-off',
         'differs-from-seat-to-seat',
         'since-the-second-box',
         'one-stays-silent',
@@ -81,6 +108,18 @@ testCause(twinCenters, {
     },
   ],
   cannotTell: [
+    {
+      name: 'how the two stand is not told',
+      facts: { ...two, centerTweeterHeight: 0.9, displayMiddleHeight: 1.05 },
+      rule: 'dip-between-the-two',
+      asks: ['twinArrangement'],
+    },
+    {
+      name: 'nobody stood up',
+      facts: { ...two, twinArrangement: 'stacked' },
+      rule: 'changes-with-posture',
+      asks: ['testPosture'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: { centerCount: 'two' },
@@ -94,7 +133,7 @@ testCause(twinCenters, {
       asks: ['centerCount'],
     },
     { name: 'no noise compared', facts: two, rule: 'hollow-noise', asks: ['testNoiseEach'] },
-    { name: 'neither covered', facts: two, rule: 'steadier-with-one-covered', asks: ['testCoverTweeter'] },
+    { name: 'neither disconnected', facts: two, rule: 'steadier-with-one-off', asks: ['testOneCenterOff'] },
     { name: 'seats not compared', facts: two, rule: 'differs-from-seat-to-seat', asks: ['testSitMiddle'] },
     { name: 'last change not told', facts: two, rule: 'since-the-second-box', asks: ['lastChange'] },
     { name: 'no ear at the drivers', facts: two, rule: 'one-stays-silent', asks: ['testEarToDrivers'] },

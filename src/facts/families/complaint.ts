@@ -43,6 +43,7 @@ export const complaintFacts = family({
       'off-middle': 'at all seats off the middle, worse the farther aside',
       'middle-only': 'only in the middle seat',
       'one-seat': 'at one single seat, its neighbors are fine',
+      'back-row': 'worse in the back row',
       everywhere: 'the same at every seat',
     },
   },

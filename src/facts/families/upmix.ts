@@ -103,6 +103,18 @@ export const upmixFacts = family({
     typical: [0.2, 0.5, 0.8],
     assume: { value: 0.5, spread: 0.35, note: 'where the control is only on or off' },
   },
+  voiceLift: {
+    kind: 'choice',
+    family: 'upmix',
+    label: 'lift of the voice by the receiver',
+    ask: 'Does the receiver offer to lift the voice, by sharing it with height loudspeakers or with the mains?',
+    hint: 'It may be called lift or level of the voice.',
+    why: 'It raises a voice that comes from below the picture without moving a box.',
+    findOut: ['Look in the sound menu under dialog or voice.'],
+    minutes: 2,
+    usually: 'read',
+    choices: { none: 'no, there is none', off: 'yes, it is off', on: 'yes, it is on' },
+  },
   upmixAmbience: {
     kind: 'choice',
     family: 'upmix',

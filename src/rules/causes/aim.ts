@@ -6,7 +6,7 @@
  * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { atLeast, is, isNot, oneOf } from '../condition.js';
+import { atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -31,7 +31,7 @@ export const aim = defineCause({
   pictures: ['room-side'],
   groups: {
     'off-axis': 'same-quantity',
-    tilted: 'independent',
+    tilted: 'same-session',
     tone: 'same-session',
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
@@ -94,6 +94,22 @@ export const aim = defineCause({
     ),
     answers(
       {
+        id: 'changes-with-posture',
+        group: 'tilted',
+        says: {
+          yes: 'Standing up or sliding low changes the tone of the voice, as an axis that misses the ears would have it.',
+          no: 'Standing, sitting and slouching, the voice keeps its tone, so the height of the ears is not it.',
+          unknown: 'Nobody has stood up and slid low while a voice played.',
+        },
+        because: 'Ten seconds on the same spot change the vertical angle and hardly anything else.',
+        source: 'practice',
+      },
+      noneOf('testPosture', 'same'),
+      0.85,
+      0.25,
+    ),
+    answers(
+      {
         id: 'noise-duller-in-center',
         group: 'tone',
         says: {
@@ -143,6 +159,22 @@ export const aim = defineCause({
     ),
     answers(
       {
+        id: 'only-off-the-middle',
+        group: 'where-heard',
+        says: {
+          yes: 'It is worse at the seats off to the side; a wrong tilt is shared by the whole row.',
+          no: 'It is not worse at the seats off to the side, as a wrong tilt would have it.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
+        source: 'geometry',
+      },
+      is('troubleSeats', 'off-middle'),
+      0.12,
+      0.35,
+    ),
+    answers(
+      {
         id: 'bad-on-its-axis-too',
         group: 'near-by',
         says: {
@@ -187,12 +219,17 @@ export const aim = defineCause({
       because: 'Only the vertical angle changes when a listener stands up in one place.',
     },
   ],
-  confirm: [confirmedBy('testTilt', 'clearer'), confirmedBy('testNoiseEach', 'duller')],
+  confirm: [
+    confirmedBy('testPosture', 'better-higher', 'better-lower', 'changes'),
+    confirmedBy('testTilt', 'clearer'),
+    confirmedBy('testNoiseEach', 'duller'),
+  ],
   remedies: [
     {
       id: 'wedge',
       title: 'Tilt the center so that it points at the ears',
       when: is('hangsOnWall', 'no'),
+      gain: { of: 'aimDipDb', to: { centerTilt: { like: 'tiltToEarsDeg' } } },
       steps: [
         'Put rubber wedges under the front edge if the box is low, under the back edge if it is high.',
         'Sight along the top of the box: it should point at the ears of the main seat.',
@@ -201,7 +238,8 @@ export const aim = defineCause({
       minutes: 5,
       cost: 'free',
       reversible: true,
-      expect: 'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip of {aimDipDb} goes.',
+      expect:
+        'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip falls from {aimDipDb} to {after}.',
       verify: 'The voice is as clear seated as when you bend down (or stand up) into its axis.',
       cautions: ['thin-display'],
       changes: ['centerTilt', 'testTilt', 'testNoiseEach', 'toneAcrossPan'],
@@ -210,7 +248,7 @@ export const aim = defineCause({
     {
       id: 'turn-upside-down',
       title: 'Turn the box over so that its good side faces the ears',
-      when: isNot('centerLayout', 'coaxial'),
+      when: oneOf('centerLayout', 'vertical-two-way', 'nested-mid-tweeter-mid', 'woofer-mid-tweeter-woofer'),
       steps: [
         'Turn the box upside down and listen again.',
         'Keep the position in which the voice is fuller at the seat.',
@@ -229,6 +267,7 @@ export const aim = defineCause({
       id: 'tilt-on-wall',
       title: 'Tilt the center on its wall mount so that it points at the ears',
       when: is('hangsOnWall', 'yes'),
+      gain: { of: 'aimDipDb', to: { centerTilt: { like: 'tiltToEarsDeg' } } },
       steps: [
         'Look whether its mount tilts; if not, fit one that does and carries its weight.',
         'Sight along the top of the box: it should point at the ears of the main seat.',
@@ -237,7 +276,8 @@ export const aim = defineCause({
       minutes: 30,
       cost: 'low',
       reversible: true,
-      expect: 'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip of {aimDipDb} goes.',
+      expect:
+        'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip falls from {aimDipDb} to {after}.',
       verify: 'The voice is as clear seated as when you bend down (or stand up) into its axis.',
       cautions: ['lifting'],
       changes: ['centerTilt', 'testTilt', 'testNoiseEach', 'toneAcrossPan'],
@@ -246,6 +286,7 @@ export const aim = defineCause({
     {
       id: 'raise-to-ears',
       title: 'Raise or lower the center toward ear height',
+      gain: { of: 'aimDipDb', to: { centerTweeterHeight: { like: 'earHeight' }, centerTilt: 0 } },
       steps: [
         'Use a firm stand or shelf.',
         'Aim for an axis that passes through the ears without a steep tilt.',

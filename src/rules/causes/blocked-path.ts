@@ -19,7 +19,7 @@ export const blockedPath = defineCause({
   story:
     'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
   notWhen:
-    'Wrongly blamed when one head is in front, which costs half a decibel at most, and when everything in the way is well below the line from the center to the ear.',
+    'Wrongly blamed when one head or a vase is in front, which costs half a decibel at most, for open cloth, and when everything in the way is well below the line from the center to the ear.',
   applies: isNot('obstacle', 'none'),
   // Something in the way of a seat: one system in five (judgement).
   appliesIn: 0.2,
@@ -53,10 +53,10 @@ export const blockedPath = defineCause({
         says: {
           yes: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; {limit} is clear.',
           no: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; it takes {limit} to be clear.',
-          unknown: 'The height and place of what is in the way are needed to compute its shade.',
+          unknown: 'The height, place and width of what is in the way are needed to compute its shade.',
         },
         because:
-          'Only a wide edge shades: at the line it already takes 5 dB, deeper in the shadow much more. A single head lets the sound around on all sides.',
+          'Only what is wider than the first zone around the line shades: at the line it already takes 5 dB, deeper in the shadow much more. Sound goes around a head or a vase, and through open cloth.',
         source: 'barrier',
       },
       'blockedSpeechLossDb',
@@ -83,16 +83,17 @@ export const blockedPath = defineCause({
         id: 'single-seat-trouble',
         group: 'where-heard',
         says: {
-          yes: 'It is heard at one seat and no other, as behind an obstacle.',
-          no: 'It is not confined to one seat.',
+          yes: 'It is heard at one seat or in the back row and nowhere else, as behind an obstacle.',
+          no: 'It is not confined to one seat or row.',
           unknown: 'It is not known at which seats the trouble is heard.',
         },
-        because: 'Only the seats behind the obstacle lose treble.',
+        because: 'Only the seats behind the obstacle lose treble. Where all sit behind it, all hear it.',
         source: 'geometry',
       },
-      is('troubleSeats', 'one-seat'),
-      0.4,
+      oneOf('troubleSeats', 'one-seat', 'back-row'),
+      0.6,
       0.12,
+      'for',
     ),
     answers(
       {
@@ -263,6 +264,7 @@ export const blockedPath = defineCause({
     {
       id: 'raise-center',
       title: 'Raise the center until the worst seat sees it',
+      gain: { of: 'blockedSpeechLossDb', to: { centerTweeterHeight: { by: 0.4 } } },
       steps: [
         'Raise it in steps, or move it above the picture and point it down at the ears.',
         'Check the line from the worst seat; it lacks {sightClearanceM} of clearance where this figure is negative.',
@@ -289,6 +291,7 @@ export const blockedPath = defineCause({
       id: 'raise-back-row',
       title: 'Raise the back row',
       when: isNot('seating', 'single-seat'),
+      gain: { of: 'blockedSpeechLossDb', to: { rowRiser: { by: 0.4 } } },
       steps: [
         'Build a firm riser under the second row.',
         'Behind a center below the picture it takes about half a meter; with a higher center a third of a meter.',

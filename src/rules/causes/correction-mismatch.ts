@@ -6,12 +6,17 @@
  * level; a narrow dip, which is far less audible than a peak of the same size.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, any, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+
+/** An equalization, and what bends the tone without being called one. */
+const SOMETHING_BENDS = is('correctionAtWork', 'yes');
+/** Only noise that a player plays is sure to pass through all that a film passes through. */
+const THROUGH_IT = is('noiseFrom', 'file');
 
 export const correctionMismatch = defineCause({
   id: 'correction-mismatch',
-  title: 'Equalization left center and mains unlike each other',
+  title: 'Equalization, or a boost, left center and mains unlike each other',
   severity: 'clear',
   priorDb: -12,
   story:
@@ -63,29 +68,48 @@ export const correctionMismatch = defineCause({
         group: 'before-after',
         says: {
           yes: 'With the equalization bypassed the voice matches better.',
-          no: 'Bypassing the equalization does not help the match, so it is not the cause.',
+          no: 'Bypassing the equalization does not help the match.',
           unknown: 'The equalization has not been bypassed for comparison.',
         },
-        because: 'Nothing else changes in that comparison.',
+        because: 'Nothing else changes in that comparison, as long as both are equally loud.',
         source: 'band-match',
       },
       is('testEqBypass', 'better'),
       0.92,
       0.06,
+      'for',
+    ),
+    answers(
+      {
+        id: 'no-better-bypassed',
+        group: 'before-after',
+        says: {
+          yes: 'Bypassed, with noise that passes through the equalization, the match is no better, so it is not the cause.',
+          no: 'The bypass has cleared the equalization of nothing.',
+          unknown: 'The equalization has not been bypassed with noise from a file.',
+        },
+        because:
+          'The noise of a setup menu often passes by the correction. Then a bypass changes nothing, and that proves nothing.',
+        source: 'practice',
+      },
+      any(is('testEqBypass', 'worse'), all(is('testEqBypass', 'same'), THROUGH_IT)),
+      0.06,
+      0.75,
+      'for',
     ),
     answers(
       {
         id: 'is-on',
         group: 'reach',
         says: {
-          yes: 'An equalization is on.',
-          no: 'No equalization is on, so none can make center and mains unlike.',
+          yes: 'Something bends the tone: an equalization, a voice boost, a tone control or a switch.',
+          no: 'No equalization, boost or tone control is on, so none can make center and mains unlike.',
           unknown: 'It is not known whether an equalization is on.',
         },
         because: 'What is not at work cannot be at fault.',
         source: 'practice',
       },
-      isNot('equalization', 'none'),
+      SOMETHING_BENDS,
       0.998,
       0.7,
       'against',
@@ -110,10 +134,10 @@ export const correctionMismatch = defineCause({
       {
         id: 'noise-differs',
         group: 'tone-heard',
-        applies: isNot('equalization', 'none'),
+        applies: SOMETHING_BENDS,
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise has no other color in the center than in the mains, so the equalization has left them alike.',
+          no: 'Steady noise has no other color in the center than in the mains.',
           unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',
@@ -122,12 +146,32 @@ export const correctionMismatch = defineCause({
       oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
       0.92,
       0.45,
+      'for',
+    ),
+    answers(
+      {
+        id: 'alike-through-it',
+        group: 'tone-heard',
+        applies: SOMETHING_BENDS,
+        says: {
+          yes: 'Noise from a file, which passes through the equalization, is alike in center and mains, so it has left them alike.',
+          no: 'Noise that passes through the equalization has not shown them alike.',
+          unknown: 'It is not known whether the noise passed through the equalization.',
+        },
+        because:
+          'The noise of a setup menu often passes by the correction and the sound modes: it tells the level, and the boxes.',
+        source: 'practice',
+      },
+      all(oneOf('testNoiseEach', 'alike', 'softer', 'louder'), THROUGH_IT),
+      0.08,
+      0.55,
+      'for',
     ),
     answers(
       {
         id: 'tone-steps-across',
         group: 'tone-heard',
-        applies: isNot('equalization', 'none'),
+        applies: SOMETHING_BENDS,
         says: {
           yes: 'A moving sound changes its tone as it passes the center.',
           no: 'A moving sound keeps its tone across the front.',
@@ -144,7 +188,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'measured-elsewhere',
         group: 'origin',
-        applies: isNot('equalization', 'none'),
+        applies: SOMETHING_BENDS,
         says: {
           yes: 'The equalization was measured away from the main seat, or things have moved since.',
           no: 'The equalization was measured at the main seat as it is now.',
@@ -162,7 +206,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'began-with-calibration',
         group: 'origin',
-        applies: isNot('equalization', 'none'),
+        applies: SOMETHING_BENDS,
         says: {
           yes: 'It began with a new automatic setup.',
           no: 'It did not begin with a new automatic setup.',
@@ -179,7 +223,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'follows-the-channel',
         group: 'exchange',
-        applies: isNot('equalization', 'none'),
+        applies: SOMETHING_BENDS,
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',
@@ -219,8 +263,26 @@ export const correctionMismatch = defineCause({
   ],
   remedies: [
     {
+      id: 'boost-off',
+      title: 'Switch voice boost, loudness and tone controls off',
+      when: any(is('voiceBoost', 'on'), is('toneControl', 'on')),
+      steps: [
+        'Photograph the sound pages and the back of powered boxes.',
+        'Switch off one after the other, the level kept the same, and listen to a voice that crosses the front.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'The step of tone between center and mains that the boost makes is gone.',
+      verify: 'A voice keeps its tone as it crosses the front.',
+      cautions: ['photograph-menu'],
+      changes: ['voiceBoost', 'toneControl', 'toneAcrossPan', 'testNoiseEach', 'responseCenter'],
+      cures: 0.7,
+    },
+    {
       id: 'bypass',
       title: 'Switch the equalization off and live with it for an evening',
+      when: isNot('equalization', 'none'),
       steps: [
         'Photograph the sound pages.',
         'Switch the equalization off, levels and distances unchanged.',
@@ -264,6 +326,7 @@ export const correctionMismatch = defineCause({
     {
       id: 'limit-its-range',
       title: 'Let it work on the bass only',
+      when: isNot('equalization', 'none'),
       steps: [
         'Look for an upper limit of the equalization.',
         'Set it to about 300 Hz for all three and listen again.',
@@ -287,6 +350,7 @@ export const correctionMismatch = defineCause({
     {
       id: 'measure-again',
       title: 'Run the automatic setup again with the microphone where heads are',
+      when: isNot('equalization', 'none'),
       steps: [
         'Photograph every page of the present settings.',
         'Put the microphone on a stand at ear height, first at the main seat, never on a cushion or table.',

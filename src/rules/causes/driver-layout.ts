@@ -21,6 +21,8 @@ export const driverLayout = defineCause({
     'Two cones of the center play the same part of the voice, one beside the other. In the middle both arrive together. At the outer seats one arrives later, and the middle of the voice cancels.',
   notWhen:
     'Wrongly blamed for a single seat straight in front, for a row far away, for outer cones that hand over to the middle low enough, and for any box whose voice drivers stand above each other or share one spot.',
+  inVain:
+    'A louder center raises the hole with the rest. Boosting the hole costs power and overdrives the middle seat. Turning the box toward the bad seat moves the hole to the other end of the row. A correction measured over several seats averages the hole and brightens the middle.',
   applies: is('layoutKind', 'shared-band-side-by-side'),
   // Cones side by side in the voice range: more than half of all centers (judgement).
   appliesIn: 0.6,
@@ -236,6 +238,7 @@ export const driverLayout = defineCause({
       id: 'sit-inside-its-angle',
       title: 'Bring the outer seats inside the angle that the center serves',
       when: above('seatAngleMaxDeg', { other: 'layoutFailDeg' }),
+      gain: { of: 'layoutDipDb', to: { seatDistance: { times: 1.3 } } },
       steps: [
         'Move the row back, or the outer seats toward the middle, as far as the room allows.',
         'Measure how far the outermost head is from the middle line and from the center.',
@@ -245,7 +248,7 @@ export const driverLayout = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The outermost seat is at {seatAngleMaxDeg} now; inside {layoutFailDeg} this center keeps its voice.',
+        'The outermost seat is at {seatAngleMaxDeg} now; inside {layoutFailDeg} this center keeps its voice. A third farther away the dip falls from {layoutDipDb} to {after}.',
       verify: 'Speech at the end seat is as clear as in the middle seat.',
       cautions: ['lifting'],
       changes: ['seatDistance', 'seatSpacing', 'tapedCenter', 'tapedMains', 'troubleSeats', 'testSitMiddle'],
@@ -264,6 +267,7 @@ export const driverLayout = defineCause({
         ),
         isNot('centerOrientation', 'upright'),
       ),
+      gain: { of: 'layoutDipDb', to: { centerOrientation: 'upright' } },
       steps: [
         'Stand the box on its end where the picture leaves room, and secure it.',
         'Point it at the ears: upright it cancels above and below its axis instead.',
@@ -273,7 +277,7 @@ export const driverLayout = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'Every seat of the row now hears the drivers equally far away; the {layoutDipDb} dip at the outer seat goes. Standing up or lying down costs voice instead.',
+        'Every seat of the row now hears the drivers equally far away; the {layoutDipDb} dip at the outer seat falls to {after}. Standing up or lying down costs voice instead.',
       verify: 'Walk along the row while somebody reads the news: the voice keeps its tone.',
       cautions: ['thin-display', 'lifting'],
       changes: ['centerOrientation', 'centerTweeterHeight', 'centerTilt', 'troubleSeats', 'testSitMiddle'],

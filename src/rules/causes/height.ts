@@ -5,7 +5,7 @@
  * Left out: the coloring by the outer ear that lets a bright voice seem higher than it is.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -18,7 +18,7 @@ export const height = defineCause({
   story:
     'The center sits well below or above the left and right loudspeakers and the picture. The voice comes from there, and whatever moves across the front sinks or climbs in the middle.',
   notWhen:
-    'Wrongly blamed for a few degrees, which the eye forgives, and for a voice that is merely dull: that is the aim of the box or the surface it lies on.',
+    'Wrongly blamed for a few degrees, which the eye forgives, and for a voice that is merely dull: that is the aim of the box or the surface it lies on. A wedge under the box turns its tone to the ears and leaves the voice where the box stands.',
   links: {
     'voice-low-or-high': 0.8,
     'image-collapses-to-center': 0.15,
@@ -32,6 +32,7 @@ export const height = defineCause({
     angle: 'same-quantity',
     'where-heard': 'same-quantity',
     lifted: 'independent',
+    silenced: 'independent',
     swapped: 'independent',
     person: 'independent',
   },
@@ -140,6 +141,23 @@ export const height = defineCause({
       0.8,
       0.15,
     ),
+    answers(
+      {
+        id: 'gone-without-center',
+        group: 'silenced',
+        says: {
+          yes: 'With the center set to none the voice came up to the height of the mains.',
+          no: 'With the center set to none the voice stayed where it was, so the height of the center is not it.',
+          unknown: 'Nobody has set the center to none for a moment.',
+        },
+        because:
+          'Left and right alone put the voice at their own height; what stays does not come from the center.',
+        source: 'practice',
+      },
+      is('testPhantom', 'gone'),
+      0.95,
+      0.45,
+    ),
     staysInPlace('swapped'),
     clearedByPerson('person'),
   ],
@@ -162,31 +180,51 @@ export const height = defineCause({
       because: 'How far is not told, so it is a hint only.',
     },
   ],
-  confirm: [confirmedBy('testLift', 'improves')],
+  confirm: [confirmedBy('testLift', 'improves'), confirmedBy('testPhantom', 'gone')],
   remedies: [
     {
-      id: 'tilt-meanwhile',
-      title: 'Tilt the center toward the ears as a first help',
-      when: is('hangsOnWall', 'no'),
+      id: 'do-without',
+      title: 'Set the center to none: one seat in the middle does not need it',
+      when: all(
+        is('seating', 'single-seat'),
+        noneOf('testPhantom', 'same', 'worse'),
+        isNot('centerMode', 'none'),
+      ),
       steps: [
-        'Put a wedge under the front edge if the box is low, under the back edge if it is high.',
-        'Secure it so that it cannot slide or tip.',
-        'Listen with eyes closed.',
+        'Photograph the loudspeaker page, then set the center to none.',
+        'Listen to a newscast with eyes closed, for a few evenings.',
       ],
-      minutes: 5,
+      minutes: 4,
       cost: 'free',
       reversible: true,
       expect:
-        'A clearer voice; its place moves little, because the sound still comes from where the box stands.',
+        'Left and right put the voice between them, at their height: {heightMismatchDeg} higher or lower than now. It holds for the middle seat alone.',
       verify: 'Point at the voice with eyes closed, before and after.',
-      cautions: ['thin-display'],
-      changes: ['centerTilt', 'testTilt', 'voiceDirection'],
-      cures: 0.2,
+      cautions: ['photograph-menu'],
+      changes: ['centerMode', 'testPhantom', 'voiceDirection'],
+      cures: 0.8,
+    },
+    {
+      id: 'lift-by-receiver',
+      title: 'Let the receiver lift the voice',
+      when: noneOf('voiceLift', 'none', 'on'),
+      steps: [
+        'Look in the sound menu for a setting that lifts or raises the voice.',
+        'Raise it step by step until the voice meets the picture, and stop before it thins.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'The voice rises toward the loudspeakers that share it, at some cost in tone and firmness.',
+      verify: 'Point at the voice with eyes closed, before and after.',
+      cautions: ['photograph-menu'],
+      changes: ['voiceLift', 'voiceDirection'],
+      cures: 0.4,
     },
     {
       id: 'share-with-mains',
       title: 'Let the mains carry part of the voice',
-      when: is('upmixCenterControl', 'present'),
+      when: all(is('upmixCenterControl', 'present'), isNot('playedContent', 'multichannel-film')),
       steps: [
         'Open the center setting of the upmix and switch spread on, or open it halfway.',
         'Listen in the main seat, then at the end of the row.',
@@ -202,27 +240,9 @@ export const height = defineCause({
       cures: 0.3,
     },
     {
-      id: 'tilt-on-wall',
-      title: 'Tilt the center on its wall mount toward the ears as a first help',
-      when: is('hangsOnWall', 'yes'),
-      steps: [
-        'Look whether its mount tilts; if not, fit one that does and carries its weight.',
-        'Point the face at the ears of the main seat and tighten the mount.',
-        'Listen with eyes closed.',
-      ],
-      minutes: 30,
-      cost: 'low',
-      reversible: true,
-      expect:
-        'A clearer voice; its place moves little, because the sound still comes from where the box hangs.',
-      verify: 'Point at the voice with eyes closed, before and after.',
-      cautions: ['lifting'],
-      changes: ['centerTilt', 'testTilt', 'voiceDirection'],
-      cures: 0.2,
-    },
-    {
       id: 'raise-or-lower',
       title: 'Bring the center to the height of the mains, as near the picture as possible',
+      gain: { of: 'heightApartDeg', to: { centerTweeterHeight: { like: 'mainsTweeterHeight' } } },
       steps: [
         'Use a firm stand or a raised shelf right under (or over) the picture.',
         'Keep at least half of the mismatch out: {heightMismatchDeg} now, under 10 degrees is the aim.',
@@ -232,7 +252,7 @@ export const height = defineCause({
       cost: 'low',
       reversible: true,
       expect:
-        'The height difference to the mains falls from {heightMismatchDeg} to under 10 degrees, and voices no longer dip in the middle.',
+        'The difference to mains or picture falls from {heightApartDeg} to {after} with the center as high as the mains, and voices no longer dip in the middle.',
       verify: 'Let a voice cross the front with eyes closed: it keeps its height.',
       cautions: ['thin-display', 'lifting', 'heat'],
       changes: [

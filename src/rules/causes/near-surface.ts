@@ -5,22 +5,23 @@
  * thick voice at every seat, one that changes when the box is lifted. A carpet does little: the nulls lie where
  * carpets reflect. Left out: furniture that breaks the path, and the ear's habit of hearing through a room.
  */
+import { placeNotBox } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, oneOf } from '../condition.js';
+import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { recordedReflection } from '../recorded.js';
 import { staysInPlace } from '../swap.js';
 
 export const nearSurface = defineCause({
   id: 'near-surface',
-  title: 'A floor or wall reflection colors the voice',
+  title: 'A floor, wall or ceiling close by colors the voice',
   severity: 'mild',
   // Present in every room, seldom the main trouble.
   priorDb: -12,
   story:
-    'The floor or a wall close to the center sends a second voice a moment after the first. At some pitches the two cancel, and for a low center these lie in the middle of the voice while those of the mains lie below it.',
+    'The floor, the ceiling or a wall close to the center sends a second voice a moment after the first. At some pitches the two cancel, and for a low center these lie in the middle of the voice while those of the mains lie below it. A wall close behind, or a corner, lifts the low voice.',
   notWhen:
-    'Wrongly blamed when center and mains stand at the same height over the same floor, for then all three are colored alike, and for a box right at the wall, whose null lies where it hardly radiates backward.',
+    'Wrongly blamed when center and mains stand at the same height over the same floor, for then all three are colored alike, and where an automatic correction has taken the rise of a wall back.',
   links: {
     'voice-changes-tone': 0.4,
     hollow: 0.3,
@@ -35,6 +36,8 @@ export const nearSurface = defineCause({
   groups: {
     floor: 'same-mechanism',
     wall: 'same-quantity',
+    rise: 'same-quantity',
+    exchanged: 'same-session',
     moved: 'same-session',
     tone: 'same-session',
     'near-by': 'independent',
@@ -66,18 +69,35 @@ export const nearSurface = defineCause({
         id: 'another-pitch-than-the-mains',
         group: 'floor',
         says: {
-          yes: 'The floor takes a hole out of the center near {floorNullHz} and out of the mains near {floorNullMainsHz}, so the two differ in tone.',
-          no: 'The floor takes its hole out of center and mains at nearly the same pitch, {floorNullHz} and {floorNullMainsHz}.',
-          unknown: 'The heights of center and mains are needed to compare their floor reflections.',
+          yes: 'The {nearestSurface} takes a hole out of the center near {surfaceNullHz}, the floor out of the mains near {floorNullMainsHz}, so the two differ in tone.',
+          no: 'The hole of the center from the {nearestSurface} lies no higher in the voice, near {surfaceNullHz}, than that of the mains near {floorNullMainsHz}.',
+          unknown: 'The heights of center and mains are needed to compare their reflections.',
         },
         because:
-          'Lowering a loudspeaker moves the floor hole up, from below the voice into the middle of it. Holes at the same pitch in all three are no mismatch.',
+          'Close to floor or ceiling the hole moves up, from below the voice into the middle of it. A hole lower than that of the mains harms less, and one at the same pitch is no mismatch.',
         source: 'floor-image',
       },
-      'floorNullRatio',
-      'floorNullRatio',
+      'surfaceNullRatio',
+      'surfaceNullRatio',
       // Every low center has it, and ears hear through a room: it seldom is the main trouble.
       { maxDb: 6 },
+    ),
+    deviates(
+      {
+        id: 'walls-lift-the-low-voice',
+        group: 'rise',
+        says: {
+          yes: 'The walls close to the center lift its low voice by {wallRiseDb}, and nothing takes that back; {limit} is clear.',
+          no: 'The walls close to the center lift its low voice by {wallRiseDb} only.',
+          unknown: 'The distance to the wall behind is needed to compute what it adds.',
+        },
+        because:
+          'A box made to stand free sends its low voice to all sides; a wall close behind sends that part forward in step, a corner twice.',
+        source: 'low-rise',
+      },
+      'wallRiseDb',
+      'bandDb',
+      { only: 'for', maxDb: 8 },
     ),
     deviates(
       {
@@ -150,6 +170,39 @@ export const nearSurface = defineCause({
     ),
     answers(
       {
+        id: 'boxy-pan',
+        group: 'tone',
+        says: {
+          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
+          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
+          unknown: 'It is not known what happens to a voice that crosses the front.',
+        },
+        because: 'Mains that stand free beside a center close to a wall or a corner differ in the low voice.',
+        source: 'practice',
+      },
+      is('toneAcrossPan', 'boxier'),
+      0.4,
+      0.2,
+    ),
+    answers(
+      {
+        id: 'main-wrong-there-too',
+        group: 'exchanged',
+        says: {
+          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
+          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
+          unknown: 'Nobody has put one of the mains into the place of the center.',
+        },
+        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
+        source: 'practice',
+      },
+      is('testMainInPlace', 'wrong'),
+      0.8,
+      0.25,
+    ),
+    placeNotBox('exchanged'),
+    answers(
+      {
         id: 'good-close-up',
         group: 'near-by',
         says: {
@@ -194,13 +247,71 @@ export const nearSurface = defineCause({
       because: 'Floor, wall and corner lift the low voice.',
     },
   ],
-  confirm: [confirmedBy('testLift', 'tone-only'), confirmedBy('testCoverShelf', 'clearer')],
+  confirm: [
+    confirmedBy('testLift', 'tone-only'),
+    confirmedBy('testCoverShelf', 'clearer'),
+    confirmedBy('testBesideMain', 'alike'),
+  ],
   remedies: [
+    {
+      id: 'boundary-switch',
+      title: 'Set the switch at the back of the center to wall',
+      when: all(atLeast('wallRiseDb', 'bandDb.noticeable'), is('boundarySwitch', 'free')),
+      steps: [
+        'Turn the volume down and look at the back of the box.',
+        'Move the switch or plug to wall or boundary.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Of the {wallRiseDb} that the walls add, some 3 to 5 dB go.',
+      verify: 'Steady noise from the center is closer to that of the mains.',
+      cautions: ['lifting'],
+      changes: ['boundarySwitch', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
+      cures: 0.6,
+    },
+    {
+      id: 'cut-the-low-voice',
+      title: 'Take the low voice of the center down by 3 to 5 dB',
+      when: atLeast('wallRiseDb', 'bandDb.noticeable'),
+      steps: [
+        'Photograph the tone or equalizer page of the center.',
+        'Lower everything below about 250 Hz by 3 to 5 dB: a low shelf, or the bass control of that channel.',
+        'Fill no hole: it eats power and stays a hole at the next seat.',
+      ],
+      minutes: 5,
+      cost: 'free',
+      reversible: true,
+      expect: 'The {wallRiseDb} that the walls add go.',
+      verify: 'A low male voice sounds as from the mains.',
+      cautions: ['photograph-menu'],
+      changes: ['equalization', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
+      cures: 0.6,
+    },
+    {
+      id: 'pull-from-wall',
+      title: 'Pull the center away from the wall',
+      gain: { of: 'wallRiseDb', to: { wallDistance: { by: 0.3 } } },
+      steps: [
+        'Pull it forward by a foot (30 cm) or more where furniture and picture allow, still under the picture.',
+        'Listen to a low male voice, then measure its distance again and enter it.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'The rise of the low voice falls from {wallRiseDb} to {after}.',
+      verify: 'A low male voice sounds as full as from the mains, not fuller.',
+      cautions: ['thin-display', 'lifting'],
+      changes: ['wallDistance', 'centerBehindMains', 'tapedCenter', 'testNoiseEach'],
+      cures: 0.5,
+    },
     {
       id: 'shift-from-wall',
       title: 'Change the distance to the wall behind',
+      // Close to the wall the hole leaves the voice, but the low voice rises: nothing for a voice that booms.
+      when: all(atLeast('wallDipDb', 'wallDipDb.noticeable'), noneOf('testNoiseEach', 'boxy')),
       steps: [
-        'Push the center close to the wall, or pull it well away: both move the hole out of the lower voice.',
+        'Move the center by a hand width toward the wall, or well away from it: both move the hole.',
         'Listen to a low male voice each time.',
         'Measure its distance again and enter it.',
       ],
@@ -208,31 +319,16 @@ export const nearSurface = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The hole near {wallNullHz} moves: up and away when close to the wall, down below the voice when far.',
+        'The hole near {wallNullHz} moves: up when closer, at the price of more bass, and down below the voice when far.',
       verify: 'A low male voice sounds as full as from the mains.',
       cautions: ['heat'],
       changes: ['wallDistance', 'centerBehindMains', 'tapedCenter', 'testNoiseEach'],
-      cures: 0.4,
-    },
-    {
-      id: 'equalize-the-rise',
-      title: 'Take the rise of the lower voice down, leave the hole alone',
-      steps: [
-        'With equalization by hand, lower the hump of the center, by no more than 5 dB.',
-        'Never fill the hole: it eats power and stays a hole at the next seat.',
-      ],
-      minutes: 20,
-      cost: 'free',
-      reversible: true,
-      expect: 'The boxy part goes; the hole remains and is heard less.',
-      verify: 'Steady noise from the center is closer to that of the mains.',
-      cautions: ['photograph-menu', 'test-noise'],
-      changes: ['equalization', 'responseCenter', 'testNoiseEach', 'toneAcrossPan'],
-      cures: 0.4,
+      cures: 0.3,
     },
     {
       id: 'raise-center',
-      title: 'Raise the center toward the height of the mains',
+      title: 'Bring the center toward the height of the mains',
+      gain: { of: 'surfaceNullRatio', to: { centerTweeterHeight: { like: 'mainsTweeterHeight' } } },
       steps: [
         'Use a firm stand or shelf; point the box at the ears.',
         'Compare steady noise from center and mains again.',
@@ -240,8 +336,7 @@ export const nearSurface = defineCause({
       minutes: 20,
       cost: 'low',
       reversible: true,
-      expect:
-        'The floor hole moves from {floorNullHz} toward {floorNullMainsHz}, where the mains have theirs.',
+      expect: 'The hole moves from {surfaceNullHz} toward {floorNullMainsHz}, where the mains have theirs.',
       verify: 'Steady noise changes less as it steps left, center, right.',
       cautions: ['thin-display', 'lifting'],
       changes: [

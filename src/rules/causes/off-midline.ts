@@ -1,7 +1,7 @@
 /**
  * The center stands to the side of the middle between the mains and of the line to the main seat. The voice comes
- * from there, away from the picture and from the phantom middle of the music. Its arrival hardly changes, a few
- * centimeters at most, so entries do not cure it; the place itself is heard.
+ * from there, away from the picture and from the phantom middle of the music. Where it stands
+ * far aside its arrival changes too, but entries do not cure that; the place itself is heard.
  * Left out: an asymmetrical room, which can pull an image aside with everything in its place.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
@@ -17,7 +17,7 @@ export const offMidline = defineCause({
   story:
     'The center is not on the line between the middle of the mains and the main seat. The voice comes from its side, while picture and phantom middle stay where they are.',
   notWhen:
-    'Wrongly blamed for a few centimeters, and for a pull that stays when the center is silent: then the mains, their wiring or the seat are to blame.',
+    'Wrongly blamed for a few centimeters, for a center right under a picture that hangs off the middle itself, and for a pull that stays when the center is silent: then the mains, their wiring or the seat are to blame.',
   links: {
     'voice-pulled-aside': 0.8,
     'voice-changes-tone': 0.1,
@@ -28,6 +28,7 @@ export const offMidline = defineCause({
     offset: 'same-quantity',
     'where-heard': 'same-quantity',
     silenced: 'independent',
+    room: 'independent',
     person: 'independent',
     swapped: 'independent',
   },
@@ -42,7 +43,7 @@ export const offMidline = defineCause({
           unknown: 'The sideways offset of the center is needed to see how far off the middle it is.',
         },
         because:
-          'The ear places a voice sideways to within some six degrees, and a picture hides less than that. The arrival changes by centimeters only.',
+          'The ear places a voice sideways to within some six degrees, and a picture hides less than that. Entries can right its arrival, not its place.',
         source: 'azimuth-blur',
       },
       'centerOffsetDeg',
@@ -103,6 +104,24 @@ export const offMidline = defineCause({
     ),
     answers(
       {
+        id: 'wall-on-one-side',
+        group: 'room',
+        says: {
+          yes: 'A wall stands close beside one of the mains only; that leans the front to its side, wherever the center stands.',
+          no: 'The walls beside the mains are alike on both sides.',
+          unknown: 'It is not known how the walls stand beside the mains.',
+        },
+        because:
+          'A strong reflection from one side alone draws a voice toward it and changes its tone there.',
+        source: 'practice',
+      },
+      is('sideWalls', 'one-side'),
+      0.25,
+      0.4,
+      'for',
+    ),
+    answers(
+      {
         id: 'straight-without-center',
         group: 'silenced',
         says: {
@@ -151,6 +170,7 @@ export const offMidline = defineCause({
     {
       id: 'move-to-middle',
       title: 'Move the center to the middle between the mains',
+      gain: { of: 'centerOffsetDeg', to: { centerSideOffset: 0 } },
       steps: [
         'Mark the middle between the two mains on the furniture or floor.',
         'Set the tweeter of the center on that mark; a lying box with its tweeter to one side goes by the tweeter.',
@@ -159,7 +179,7 @@ export const offMidline = defineCause({
       minutes: 10,
       cost: 'free',
       reversible: true,
-      expect: 'The offset of {centerOffsetDeg} goes, and the voice stands in the middle.',
+      expect: 'The offset falls from {centerOffsetDeg} to {after}, and the voice stands in the middle.',
       verify: 'Point at the voice with eyes closed, then at the middle of the picture.',
       cautions: ['thin-display', 'lifting'],
       changes: ['centerSideOffset', 'voiceDirection', 'tapedCenter', 'testPhantom'],

@@ -1,7 +1,8 @@
 /**
  * Two tweeters (or two complete boxes) some hand widths apart play the same treble. Their paths are equal on one
  * upright plane only; beside it the treble is full of narrow holes that move with the head.
- * The owner hears treble that swishes, thins or turns phasey; words suffer less, because a fine comb averages out.
+ * The owner hears treble that swishes, thins or turns phasey. Off the middle words suffer too: where the cones lie apart
+ * as well, as in two whole boxes, more than with a common pair beside one tweeter.
  * Left out: room reflections, which smear the comb, and the ear's own smoothing of very fine teeth.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
@@ -18,14 +19,14 @@ export const outerTweeters = defineCause({
   story:
     'The center has a tweeter at each end, or two boxes lie side by side. Only on the line exactly between them do both arrive together; everywhere else their treble interferes, and it changes with every inch of head movement.',
   notWhen:
-    'Wrongly blamed for words that cannot be understood: a fine comb takes sparkle and steadiness, but costs little speech. Two cones with a single tweeter between them are another matter.',
+    'Wrongly blamed for one listener exactly on the line between the two, and for a room that rings. Two cones with a single tweeter between them are another matter.',
   applies: is('layoutKind', 'outer-tweeters'),
   // Tweeters at both ends, or two boxes on their sides: one center in twenty (judgement).
   appliesIn: 0.05,
   links: {
     'swishes-with-head-movement': 0.7,
     'voice-changes-tone': 0.4,
-    'voice-unclear-off-side': 0.4,
+    'voice-unclear-off-side': 0.65,
     hollow: 0.4,
     dull: 0.3,
     harsh: 0.2,
@@ -57,6 +58,23 @@ export const outerTweeters = defineCause({
       },
       'tweeterDipDb',
       'dipDb',
+    ),
+    deviates(
+      {
+        id: 'speech-lost-at-worst-seat',
+        group: 'comb',
+        says: {
+          yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
+          no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}.',
+          unknown: 'The driver layout and the seats are needed to compute how much speech is lost.',
+        },
+        because:
+          'Two cones as far apart as their tweeters cancel in the middle of the voice, at smaller angles than a common pair.',
+        source: 'speech-index',
+      },
+      'layoutSpeechLossDb',
+      'speechLossDb',
+      { only: 'for' },
     ),
     deviates(
       {
@@ -190,7 +208,7 @@ export const outerTweeters = defineCause({
       cost: 'free',
       reversible: true,
       expect:
-        'The {tweeterDipDb} of holes in the treble at the outer seat go; up to 6 dB of treble level goes with them and can be given back in part.',
+        'The {tweeterDipDb} of holes in the treble at the outer seat go; up to 6 dB of treble level goes with them and can be given back in part. Two cones apart play on, and off the middle still cost some speech.',
       verify: 'The hiss of steady noise keeps its color while the head moves sideways.',
       cautions: ['domes', 'test-noise', 'tweeter-power'],
       changes: ['testCoverTweeter', 'testNoiseEach', 'testSitMiddle', 'toneAcrossPan'],
@@ -226,6 +244,7 @@ export const outerTweeters = defineCause({
       id: 'stand-upright',
       title: 'Stand the center on its end, middle at ear height',
       when: isNot('centerLayout', 'paired-boxes'),
+      gain: { of: 'tweeterDipDb', to: { centerOrientation: 'upright' } },
       steps: [
         'Stand the box on its end where the picture leaves room, and secure it.',
         'Bring its middle to ear height, or tilt it so that it points at the ears.',

@@ -1,11 +1,11 @@
 /**
  * Speech is drowned by the room or by noise, at every seat and from any loudspeaker: bare walls keep
  * syllables ringing, a fan or the street covers the soft ones. Near the center the direct voice wins and
- * is clear. Left out: single reflections (`near-surface`) and the modes of the bass; the ring after a clap
- * is a coarse stand-in for a measured reverberation time.
+ * is clear. How far away one sits decides with it. Left out: single reflections (`near-surface`) and
+ * the modes of the bass; the ring after a clap is a coarse stand-in for a measured reverberation time.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, atLeast, is, oneOf } from '../condition.js';
+import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { recordedClarity } from '../recorded.js';
 
@@ -34,6 +34,7 @@ export const roomAcoustics = defineCause({
   },
   groups: {
     ring: 'independent',
+    flutter: 'independent',
     noise: 'independent',
     near: 'same-quantity',
     seats: 'independent',
@@ -44,20 +45,38 @@ export const roomAcoustics = defineCause({
   rules: [
     deviates(
       {
-        id: 'room-rings',
+        id: 'voice-comes-late',
         group: 'ring',
         says: {
-          yes: 'The room rings for about {reverbClarityMs}, and from {limit} on speech clearly suffers.',
-          no: 'The room rings for about {reverbClarityMs} only, and up to {limit} speech stays clear.',
+          yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
+          no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
           unknown: 'It is not known how long the room rings.',
         },
         because:
-          'Ringing carries each syllable into the next; about half a second is usual in a furnished room.',
-        source: 'reverb-speech',
+          'What arrives within some 50 ms helps a voice, what comes later carries each syllable into the next. Near the loudspeaker the direct voice outweighs the ring.',
+        source: 'late-voice',
       },
-      'reverbClarityMs',
-      'reverberationMs',
+      'lateVoicePart',
+      'lateVoicePart',
       { maxDb: 12 },
+    ),
+    answers(
+      {
+        id: 'flutters',
+        group: 'flutter',
+        says: {
+          yes: 'A clap flutters between two bare walls, which adds a zing to s and t.',
+          no: 'A clap does not flutter.',
+          unknown: 'Nobody has clapped at the main seat yet.',
+        },
+        because:
+          'Two bare walls that face each other throw a sound to and fro; it colors a voice without drowning it.',
+        source: 'practice',
+      },
+      is('clapRing', 'flutter'),
+      0.25,
+      0.1,
+      'for',
     ),
     answers(
       {
@@ -184,6 +203,44 @@ export const roomAcoustics = defineCause({
       cures: 0.5,
     },
     {
+      id: 'voice-against-noise',
+      title: 'Lift soft words over the noise: night mode, voice boost, a step more volume',
+      when: all(
+        oneOf('backgroundNoise', 'some', 'loud'),
+        any(isNot('dynamicCompression', 'on'), isNot('voiceBoost', 'on')),
+      ),
+      steps: [
+        'Switch night mode (dynamic compression) on and raise the volume by a step.',
+        'Where that is not enough, try the voice boost of the receiver.',
+        'Switch them off again for music.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'Soft words come up against the noise; effects lose some of their size.',
+      verify: 'Whispered words of a film carry.',
+      cautions: ['hearing'],
+      changes: ['dynamicCompression', 'voiceBoost', 'listeningLevel'],
+      cures: 0.4,
+    },
+    {
+      id: 'break-the-flutter',
+      title: 'Hang something on one of the two bare walls',
+      when: is('clapRing', 'flutter'),
+      steps: [
+        'Clap while you walk, and find the pair of walls.',
+        'Hang a blanket or stand a shelf of books at one of the two.',
+      ],
+      minutes: 10,
+      cost: 'free',
+      reversible: true,
+      expect: 'The zing after a clap is gone; one wall of the pair is enough.',
+      verify: 'A clap at the main seat is dry.',
+      cautions: ['heat'],
+      changes: ['clapRing'],
+      cures: 0.6,
+    },
+    {
       id: 'soft-things-for-a-trial',
       title: 'Hang and lay soft things for one evening',
       steps: [
@@ -203,6 +260,7 @@ export const roomAcoustics = defineCause({
     {
       id: 'sit-nearer',
       title: 'Sit nearer, or bring the center nearer',
+      gain: { of: 'lateVoicePart', to: { seatDistance: { times: 0.5 } } },
       steps: [
         'Move the seats forward by a good step, or the front loudspeakers toward you.',
         'Run distances and levels again.',

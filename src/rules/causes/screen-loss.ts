@@ -6,7 +6,7 @@
  * the box, and the color of the back wave beyond its mean.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { below, is, not } from '../condition.js';
+import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -33,6 +33,8 @@ export const screenLoss = defineCause({
     loss: 'same-mechanism',
     'treble-heard': 'same-mechanism',
     exchange: 'same-session',
+    'near-by': 'independent',
+    'where-heard': 'independent',
     origin: 'independent',
     person: 'independent',
   },
@@ -140,6 +142,38 @@ export const screenLoss = defineCause({
     ),
     answers(
       {
+        id: 'as-dull-near-by',
+        group: 'near-by',
+        says: {
+          yes: 'One meter away, with the sheet still between, the voice is not right either, as the sheet would have it.',
+          no: 'One meter away, with the sheet still between, the voice is good: what the sheet takes it would take there too.',
+          unknown: 'Nobody has listened one meter in front of the center.',
+        },
+        because: 'A sheet takes the same treble at one meter as at the seat; room and angle do not.',
+        source: 'screen-sheet',
+      },
+      oneOf('testNearCenter', 'still-bad', 'better'),
+      0.85,
+      0.5,
+    ),
+    answers(
+      {
+        id: 'only-off-the-middle',
+        group: 'where-heard',
+        says: {
+          yes: 'It is worse at the seats off to the side, while a sheet dulls every seat alike.',
+          no: 'It is not worse at the seats off to the side, as a sheet would have it.',
+          unknown: 'It is not known at which seats the trouble is heard.',
+        },
+        because: 'The loss of a sheet hardly changes with the angle.',
+        source: 'screen-sheet',
+      },
+      is('troubleSeats', 'off-middle'),
+      0.15,
+      0.35,
+    ),
+    answers(
+      {
         id: 'began-with-screen',
         group: 'origin',
         says: {
@@ -188,6 +222,25 @@ export const screenLoss = defineCause({
   confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
   remedies: [
     {
+      id: 'correct-again',
+      title: 'Run the automatic correction again with the screen down',
+      when: all(is('equalization', 'automatic'), isNot('correctionState', 'as-now')),
+      steps: [
+        'Photograph the pages of the present settings.',
+        'Let the screen down, everything else as it is used, and run the automatic setup.',
+        'Set a treble that was raised by hand for the screen back to zero first: twice given back is harm.',
+      ],
+      minutes: 25,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The correction hears the sheet and gives back what it takes, up to its own limit of some 6 dB.',
+      verify: 'S sounds and breath are there, and noise steps from main to center without turning dull.',
+      cautions: ['photograph-menu', 'test-noise', 'tweeter-power'],
+      changes: ['correctionState', 'screenCompensation', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
+      cures: 0.75,
+    },
+    {
       id: 'hear-it-without',
       title: 'Hear it once without the screen',
       steps: [
@@ -207,7 +260,8 @@ export const screenLoss = defineCause({
     {
       id: 'give-treble-back',
       title: 'Give the treble back with a shelf, alike for all that stand behind the screen',
-      when: not(is('screenKind', 'solid')),
+      when: all(not(is('screenKind', 'solid')), atLeast('screenLossDb', 'trebleDb.noticeable')),
+      gain: { of: 'screenLossDb', to: { screenCompensation: { by: 3 } } },
       steps: [
         'Photograph the tone page of the center channel.',
         'Raise a high shelf by about the computed loss, at most 6 dB.',

@@ -44,36 +44,19 @@ export const setBack = defineCause({
   rules: [
     deviates(
       {
-        id: 'shelf-dip',
+        id: 'shelf-ripple',
         group: 'shelf',
         says: {
-          yes: 'The strip of shelf in front costs {shelfDipDb} in the voice range; {limit} is clearly audible.',
-          no: 'The strip of shelf in front costs {shelfDipDb}, a shallow wave; it takes {limit} to be clearly audible.',
+          yes: 'The strip of shelf in front lifts the voice by {shelfRiseDb} around 400 Hz and takes {shelfDipDb} out near {shelfDipHz}: {shelfRippleDb} from peak to dip, {limit} is clear.',
+          no: 'The strip of shelf in front makes {shelfRippleDb} from peak to dip, what a correction takes off the peak left out; it takes {limit} to be clear.',
           unknown: 'The set-back and the height of the center are needed to compute what the shelf does.',
         },
         because:
-          'Only the part of the shelf in front of the face reflects. A short strip scatters a little of the voice and cannot cancel it.',
+          'For long waves even a short shelf is a wall that the low part of the voice cannot spread through; for shorter ones it throws a weak copy to the ears. Both together are heard, not each alone.',
         source: 'shelf-strip',
       },
-      'shelfDipDb',
-      'dipDb',
-    ),
-    deviates(
-      {
-        id: 'shelf-rise',
-        group: 'shelf',
-        says: {
-          yes: 'The shelf in front lifts the voice by {shelfRiseDb} around 400 Hz; {limit} is clearly audible.',
-          no: 'The shelf in front lifts the voice by {shelfRiseDb} around 400 Hz, less than a clear {limit}.',
-          unknown: 'The set-back and the height of the center are needed to compute what the shelf does.',
-        },
-        because:
-          'For long waves even a short shelf is a wall that the low part of the voice cannot spread through, so it adds up.',
-        source: 'shelf-strip',
-      },
-      'shelfRiseDb',
-      'resonanceDb',
-      { maxDb: 6 },
+      'shelfRippleDb',
+      'shelfRippleDb',
     ),
     deviates(
       {
@@ -192,6 +175,7 @@ export const setBack = defineCause({
     {
       id: 'pull-forward',
       title: 'Pull the center to the front edge, a finger beyond it',
+      gain: { of: 'shelfRippleDb', to: { shelfSetback: 0 } },
       steps: [
         'Slide the box forward until its face is flush with the edge or a finger over it.',
         'Secure it so that it cannot tip.',
@@ -225,6 +209,11 @@ export const setBack = defineCause({
     {
       id: 'raise-and-tilt',
       title: 'Raise the box off the shelf and tilt it to the ears',
+      // By blocks as high as a hand is wide; on some shelves that makes the wave deeper.
+      gain: {
+        of: 'shelfRippleDb',
+        to: { centerAboveShelf: { by: 0.08 }, centerTweeterHeight: { by: 0.08 } },
+      },
       steps: [
         'Put firm blocks or a wedge under the front edge.',
         'Make sure that it cannot slide or tip.',
@@ -233,7 +222,7 @@ export const setBack = defineCause({
       minutes: 5,
       cost: 'low',
       reversible: true,
-      expect: 'Less treble meets the shelf; about half of the wave goes.',
+      expect: 'Less treble meets the shelf: the wave falls from {shelfRippleDb} to {after}.',
       verify: 'The voice is closer to that of the mains in steady noise.',
       cautions: ['thin-display'],
       changes: ['centerAboveShelf', 'centerTweeterHeight', 'centerTilt', 'toneAcrossPan', 'testTilt'],

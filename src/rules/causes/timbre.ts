@@ -4,8 +4,9 @@
  * from box to box. A real center is also a little unlike a phantom one (crosstalk between the ears), and
  * that is no fault. Left out: the place, which can make two equal boxes sound unlike.
  */
+import { boxNotPlace } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const timbre = defineCause({
@@ -38,7 +39,7 @@ export const timbre = defineCause({
     build: 'same-mechanism',
     'tone-heard': 'same-mechanism',
     'tone-measured': 'same-quantity',
-    exchange: 'independent',
+    exchange: 'same-session',
     where: 'same-session',
     person: 'independent',
   },
@@ -84,15 +85,15 @@ export const timbre = defineCause({
         id: 'other-way-of-radiating',
         group: 'build',
         says: {
-          yes: 'The mains are panels, horns or another special type, which spread sound unlike a common center.',
-          no: 'The mains spread sound much like a common center.',
-          unknown: 'The type of the mains is not known.',
+          yes: 'The mains are panels, horns or another special type, and the center is not made for them: it spreads sound unlike them.',
+          no: 'The mains spread sound much like the center does.',
+          unknown: 'The type of the mains is not known, or whether the center is made for them.',
         },
         because:
           'Two loudspeakers alike on their axis still differ in the room when one of them lights it otherwise.',
         source: 'practice',
       },
-      is('mainsKind', 'panel-or-horn'),
+      all(is('mainsKind', 'panel-or-horn'), noneOf('centerFamily', 'identical-box', 'same-series')),
       0.25,
       0.07,
       'for',
@@ -178,6 +179,7 @@ export const timbre = defineCause({
       0.9,
       0.25,
     ),
+    boxNotPlace('exchange'),
     answers(
       {
         id: 'stays-with-the-box',
@@ -257,6 +259,7 @@ export const timbre = defineCause({
   ],
   confirm: [
     confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+    confirmedBy('testBesideMain', 'differs'),
     confirmedBy('testMainInPlace', 'right'),
     confirmedBy('testSwapAtAmplifier', 'stays'),
   ],

@@ -5,7 +5,7 @@
  * which is why people keep them. Left out: boxes of different type, and reflections that smear the comb.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, oneOf } from '../condition.js';
+import { is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const twinCenters = defineCause({
@@ -47,7 +47,8 @@ export const twinCenters = defineCause({
         says: {
           yes: 'At the worst seat the two boxes cancel by {twinCenterDipDb}; {limit} is clearly audible.',
           no: 'At the worst seat the two boxes cancel by no more than {twinCenterDipDb}; it takes {limit} to be clearly audible.',
-          unknown: 'The places of the two boxes and the seats are needed to compute how they cancel.',
+          unknown:
+            'How the two boxes stand, how far apart, and the seats are needed to compute how they cancel.',
         },
         because:
           'The same voice from two places arrives twice. Where the paths differ by half a wave it cancels, at many pitches at once.',
@@ -74,19 +75,37 @@ export const twinCenters = defineCause({
     ),
     answers(
       {
-        id: 'steadier-with-one-covered',
+        id: 'steadier-with-one-off',
         group: 'head-movement',
         says: {
-          yes: 'With one of the two boxes covered the treble is steadier.',
-          no: 'With one of the two boxes covered the treble is no steadier.',
-          unknown: 'Nobody has covered one of the two boxes yet.',
+          yes: 'With one of the two boxes disconnected the voice is fuller and steadier.',
+          no: 'With one of the two boxes disconnected nothing changes but the level.',
+          unknown: 'Nobody has disconnected one of the two boxes yet.',
         },
-        because: 'With a single source left there is nothing to interfere.',
+        because:
+          'With a single source left there is nothing to interfere. Covering a tweeter is no such test: the rest of both boxes plays on.',
         source: 'comb',
       },
-      is('testCoverTweeter', 'steadier'),
-      0.85,
+      is('testOneCenterOff', 'steadier'),
+      0.88,
       0.08,
+    ),
+    answers(
+      {
+        id: 'changes-with-posture',
+        group: 'head-movement',
+        applies: oneOf('twinArrangement', 'above-below', 'stacked'),
+        says: {
+          yes: 'Standing up or sliding low changes the tone of the voice, as two boxes above each other would have it.',
+          no: 'Standing, sitting and slouching, the voice keeps its tone, though two boxes above each other would change it.',
+          unknown: 'Nobody has stood up and slid low while a voice played.',
+        },
+        because: 'Between two boxes above each other the paths differ with the height of the ears.',
+        source: 'comb',
+      },
+      noneOf('testPosture', 'same'),
+      0.85,
+      0.25,
     ),
     answers(
       {
@@ -152,11 +171,12 @@ export const twinCenters = defineCause({
       because: 'Of two boxes above each other the nearer one changes with the height of the ear.',
     },
   ],
-  confirm: [confirmedBy('testCoverTweeter', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
+  confirm: [confirmedBy('testOneCenterOff', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
   remedies: [
     {
       id: 'use-one',
       title: 'Disconnect one of the two and keep the better placed one',
+      gain: { of: 'twinCenterDipDb', to: { centerCount: 'one' } },
       steps: [
         'Switch the power off.',
         'Disconnect the box that is farther from ear height or from the picture, and insulate its wires.',
@@ -180,13 +200,14 @@ export const twinCenters = defineCause({
         'voiceDirection',
         'testNoiseEach',
         'testSitMiddle',
-        'testCoverTweeter',
+        'testOneCenterOff',
       ],
       cures: 0.9,
     },
     {
       id: 'close-together',
       title: 'Put the two boxes together, drivers above each other',
+      gain: { of: 'twinCenterDipDb', to: { twinArrangement: 'stacked', twinSpacing: 0.2 } },
       steps: [
         'Switch the power off before you move them.',
         'Stack them tweeter to tweeter, one upside down, and secure them.',
@@ -195,10 +216,19 @@ export const twinCenters = defineCause({
       minutes: 20,
       cost: 'free',
       reversible: true,
-      expect: 'The row hears both equally far away; people who stand up still hear the two cancel.',
+      expect:
+        'The row hears both equally far away: {twinCenterDipDb} falls to {after}. People who stand up still hear the two cancel.',
       verify: 'Steady noise keeps its color along the row.',
       cautions: ['power-off-wires', 'lifting', 'thin-display'],
-      changes: ['centerTweeterHeight', 'centerTilt', 'tapedCenter', 'testNoiseEach', 'testSitMiddle'],
+      changes: [
+        'twinArrangement',
+        'twinSpacing',
+        'centerTweeterHeight',
+        'centerTilt',
+        'tapedCenter',
+        'testNoiseEach',
+        'testSitMiddle',
+      ],
       cures: 0.5,
     },
     {

@@ -1,10 +1,18 @@
 /** What an open bay of furniture does to the center, as it is and with the face flush. */
-import { bay, bayResponse, recess } from '../../acoustics/bay.js';
+import { bay, bayResponse, flushGainDb, recess } from '../../acoustics/bay.js';
 import { derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
+import { CORRECTION_FACTS, LOW_RISE_FACTS, LOW_VOICE_HZ, lowRiseLeftDb, riseLeftDb } from './correction.js';
 import { requireCenter } from './places.js';
 
-const MOUTH_FACTS = ['centerCount', 'centerPlacement', 'bayWidth', 'bayHeight', 'bayRecess'] as const;
+const MOUTH_FACTS = [
+  'centerCount',
+  'centerPlacement',
+  'bayWidth',
+  'bayHeight',
+  'bayRecess',
+  ...CORRECTION_FACTS,
+] as const;
 const BAY_FACTS = [
   ...MOUTH_FACTS,
   'bayGap',
@@ -61,7 +69,8 @@ function gapPeak(r: Reader<BayFact>, elsewhere: { readonly recessM?: number } = 
   if (filling === 'sealed') return 0;
   const input = { ...r.from(bayInput), ...elsewhere };
   r.doubt(BAY_DOUBT);
-  return bayResponse({ ...input, stuffingPaSPerM2: filling === 'filled' ? LOOSE_FILLING : 0 }).peakDb;
+  const { peakDb } = bayResponse({ ...input, stuffingPaSPerM2: filling === 'filled' ? LOOSE_FILLING : 0 });
+  return riseLeftDb(r, peakDb);
 }
 const bayPeak = (r: Reader<BayFact>): number => gapPeak(r);
 /** A flush face has no tunnel before it, so what is left is the gaps. */
@@ -85,7 +94,18 @@ function flushGain(r: Reader<BayFact>): number {
 function mouth(r: Reader<(typeof MOUTH_FACTS)[number]>) {
   requireBay(r);
   const [recessM, mouthWidthM, mouthHeightM] = r.numbers('bayRecess', 'bayWidth', 'bayHeight');
-  return recess({ recessM, mouthWidthM, mouthHeightM });
+  const found = recess({ recessM, mouthWidthM, mouthHeightM });
+  return { ...found, peakDb: riseLeftDb(r, found.peakDb) };
+}
+
+const FRONT_FACTS = ['centerCount', 'centerPlacement', 'bayRecess', ...LOW_RISE_FACTS] as const;
+/** A face as far back as this still has the furniture front for its baffle, m. Our own choice. */
+const FLUSH_WITHIN_M = 0.05;
+function frontRise(r: Reader<(typeof FRONT_FACTS)[number]>): number {
+  requireBay(r);
+  if (r.number('bayRecess') > FLUSH_WITHIN_M) return 0;
+  const riseDb = LOW_VOICE_HZ.reduce((sum, hz) => sum + flushGainDb(hz), 0) / LOW_VOICE_HZ.length;
+  return lowRiseLeftDb(r, riseDb);
 }
 
 export const bayOfFurniture = {
@@ -100,15 +120,15 @@ export const bayOfFurniture = {
     bayPeak,
   ),
   cavityPeakDb: derive(number('dB', 'the larger of the peaks of bay and recess'), BAY_FACTS, cavityPeak),
-  cavityFlushPeakDb: derive(
-    number('dB', 'the same with the face of the box flush with the furniture front'),
-    BAY_FACTS,
-    flushPeak,
-  ),
   flushGainDb: derive(
     number('dB', 'what a flush face takes off the larger peak of bay and recess (0 where it adds)'),
     BAY_FACTS,
     flushGain,
+  ),
+  frontRiseDb: derive(
+    number('dB', 'rise of the low voice, 100 to 200 Hz, from a face flush with the furniture front'),
+    FRONT_FACTS,
+    frontRise,
   ),
   recessResonanceHz: derive(
     number('Hz', 'resonance of the recess in front of the box'),

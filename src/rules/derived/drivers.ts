@@ -68,7 +68,10 @@ export function drivers(r: Reader<DriverFact>): readonly Driver[] {
       lowCrossoverHz: usual.lowCrossoverHz === 0 ? 0 : r.number('centerLowCrossover'),
       midRadiusM: midRadiusM(r, layout),
     }),
-    r.choice('centerOrientation'),
+    // A box with its drivers above each other, told to stand upright, stands as it was meant.
+    layout === 'vertical-two-way' && r.choice('centerOrientation') === 'upright'
+      ? 'level'
+      : r.choice('centerOrientation'),
     layout === 'two-and-a-half-way' ? r.choice('fullRangeMidSide') : 'right',
   );
 }
@@ -79,12 +82,13 @@ function given<T extends Readonly<Record<string, number>>>(values: T): Partial<T
 }
 
 /** Only the dome's size matters here: boxes are taken as small sources. */
-export function twinBoxes(spacingM: number): readonly Driver[] {
-  const box = { xM: 0, radiusM: PISTON_RADIUS_M.dome, weight: 0.5 };
-  return [
-    { ...box, zM: -spacingM / 2 },
-    { ...box, zM: spacingM / 2 },
-  ];
+export function twinBoxes(spacingM: number, way: 'beside' | 'above'): readonly Driver[] {
+  return [-spacingM / 2, spacingM / 2].map((offsetM) => ({
+    xM: way === 'beside' ? offsetM : 0,
+    zM: way === 'above' ? offsetM : 0,
+    radiusM: PISTON_RADIUS_M.dome,
+    weight: 0.5,
+  }));
 }
 
 /** True when left and right hear the same: every driver has its twin on the other side. */

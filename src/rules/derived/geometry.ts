@@ -116,15 +116,25 @@ export const geometry = {
     },
   ),
   centerOffsetDeg: derive(
-    number('deg', 'sideways offset of the center from the middle, seen from the main seat'),
-    [...BEARING_FACTS, 'centerCount'],
+    number('deg', 'sideways offset of the center from the middle (or the picture), seen from the main seat'),
+    [...BEARING_FACTS, 'centerCount', 'pictureSideOffset', 'playedContent'],
     (r) => {
       requireCenter(r);
       // That most centers stand in the middle is in the prior already; only a told place is evidence.
       if (r.toldNumber('centerSideOffset') === undefined) return r.stop('centerSideOffset');
       const { seat, azimuthDeg: ofSeat, aheadM } = r.from(mainBearing);
-      return Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM, distanceM: aheadM }));
+      const offDeg = (sideM: number): number =>
+        Math.abs(ofSeat - azimuthDeg({ offsetM: seat.xM - sideM, distanceM: aheadM }));
+      const pictureM = r.toldNumber('pictureSideOffset');
+      // Right under its picture a voice is where it belongs, wherever the mains have their middle.
+      if (pictureM === undefined || r.toldChoice('playedContent') === 'two-channel-music') return offDeg(0);
+      return Math.min(offDeg(0), offDeg(pictureM));
     },
+  ),
+  tiltToEarsDeg: derive(
+    number('deg', 'tilt up that points the center at the ears of the main seat (negative: down)'),
+    HEIGHT_FACTS,
+    (r) => -r.from(centerElevation),
   ),
   aimErrorDeg: derive(
     number('deg', 'angle between the axis of the center and the ears, vertically'),

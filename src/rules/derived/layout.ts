@@ -87,8 +87,8 @@ function layoutKind(r: Reader<(typeof KIND_FACTS)[number]>) {
     return upright ? 'vertical' : 'outer-tweeters';
   const layout = r.choice('centerLayout');
   if (layout === 'coaxial' || layout === 'full-range') return 'point';
-  if (layout === 'vertical-two-way') return upright ? 'shared-band-side-by-side' : 'vertical';
-  if (upright) return 'vertical';
+  // A box whose drivers stand above each other is upright in both words; on its side it is another layout.
+  if (layout === 'vertical-two-way' || upright) return 'vertical';
   return SIDE_BY_SIDE[layout] === 'tweeters' ? 'outer-tweeters' : 'shared-band-side-by-side';
 }
 
@@ -112,21 +112,51 @@ function beside(bearing: Bearing, swayM: number): Bearing {
   return { ...bearing, offsetM, azimuthDeg, distanceM: Math.hypot(offsetM, bearing.aheadM) };
 }
 
-const TWIN_FACTS = [...BEARING_FACTS, 'centerCount', 'centerTweeterHeight', 'displayMiddleHeight'] as const;
+const TWIN_FACTS = [
+  ...BEARING_FACTS,
+  'centerCount',
+  'twinArrangement',
+  'twinSpacing',
+  'centerTweeterHeight',
+  'displayMiddleHeight',
+] as const;
 /** Two boxes are not both within this of the middle of the picture, m: a box is that high itself. Our own choice. */
 const LEAST_TWIN_SPACING_M = 0.3;
+/** Where nobody told, m: two common boxes end to end, and two stacked. Common practice, no source. */
+const BESIDE = { value: 0.6, spread: 0.4 } as const;
+const STACKED = { value: 0.2, spread: 0.2 } as const;
 
-/** One below and one above the picture, at equal distances from its middle. */
-function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): number {
+/** Where the two are: a list of drivers around their middle, and how high that is. */
+function twins(r: Reader<(typeof TWIN_FACTS)[number]>) {
+  const arrangement = r.choice('twinArrangement');
+  if (arrangement === 'side-by-side')
+    return { box: twinBoxes(r.numberOr('twinSpacing', BESIDE), 'beside'), middleM: undefined };
+  const firstM = r.number('centerTweeterHeight');
+  if (arrangement === 'stacked')
+    return { box: twinBoxes(r.numberOr('twinSpacing', STACKED), 'above'), middleM: firstM };
+  const pictureM = r.number('displayMiddleHeight');
+  // One below and one above the picture, at equal distances from its middle unless told otherwise.
+  const spacingM = r.toldNumber('twinSpacing') ?? 2 * Math.abs(firstM - pictureM);
+  const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, spacingM), 'above');
+  return { box, middleM: firstM + (Math.sign(pictureM - firstM) * spacingM) / 2 };
+}
+
+interface TwinDip {
+  readonly dipDb: number;
+  readonly dipHz: number | null;
+}
+function twinCenterDip(r: Reader<(typeof TWIN_FACTS)[number]>): TwinDip {
   const count = r.choice('centerCount');
   if (count === 'none') return r.stop();
-  if (count === 'one') return 0;
-  const [firstM, middleM] = r.numbers('centerTweeterHeight', 'displayMiddleHeight');
-  const box = twinBoxes(Math.max(LEAST_TWIN_SPACING_M, 2 * Math.abs(firstM - middleM)));
-  return r.worst(r.from(bearings), ({ seat, azimuthDeg, distanceM }) => {
-    const elevationDeg = (Math.atan2(headAt(r, seat).earHeightM - middleM, distanceM) * 180) / Math.PI;
-    return heardDepthDb(offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.sketchGrid()).dipDb);
-  }).badness;
+  if (count === 'one') return { dipDb: 0, dipHz: null };
+  const { box, middleM } = r.from(twins);
+  const at = ({ seat, azimuthDeg, distanceM }: Bearing): TwinDip => {
+    const riseM = middleM === undefined ? 0 : headAt(r, seat).earHeightM - middleM;
+    const elevationDeg = (Math.atan2(riseM, distanceM) * 180) / Math.PI;
+    const found = offAxis({ drivers: box, azimuthDeg, elevationDeg, distanceM }, r.sketchGrid());
+    return { dipDb: heardDepthDb(found.dipDb), dipHz: found.dipHz };
+  };
+  return at(r.worst(r.from(bearings), (bearing) => at(bearing).dipDb).item);
 }
 
 const AIM_FACTS = [...LAYOUT_FACTS, 'centerTweeterHeight', 'centerTilt'] as const;
@@ -224,7 +254,7 @@ export const layout = {
   twinCenterDipDb: derive(
     number('dB', 'deepest dip at the worst seat from two center boxes with one signal'),
     TWIN_FACTS,
-    twinCenterDip,
+    (r) => r.from(twinCenterDip).dipDb,
   ),
   aimDipDb: derive(
     number('dB', 'deepest dip because the ears are above or below the axis'),

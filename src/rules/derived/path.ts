@@ -2,20 +2,26 @@
 import {
   barrierLossAtSeat,
   headLossAtSeat,
+  objectLossAtSeat,
   type SightlineInput,
   sightline,
 } from '../../acoustics/barrier.js';
 import { HEAD_TOP_ABOVE_EAR_M } from '../../acoustics/head.js';
 import { tableEffect } from '../../acoustics/shelf.js';
+import { SPEECH_BANDS_HZ, speechLoss } from '../../acoustics/speech.js';
 import { derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import { BEARING_FACTS, bearings, headAt, mainBearing, mainHead, requireCenter } from './places.js';
+import { clothLossDb } from './tone.js';
 
 const PATH_FACTS = [
   ...BEARING_FACTS,
   'centerCount',
   'centerTweeterHeight',
   'obstacle',
+  'obstacleMake',
+  'obstacleFrom',
+  'obstacleWidth',
   'obstacleHeight',
   'obstacleDistance',
 ] as const;
@@ -23,8 +29,8 @@ type PathFact = (typeof PATH_FACTS)[number];
 
 interface Crossing {
   readonly line: SightlineInput;
-  /** A single head lets sound pass around it, a wide edge does not. */
-  readonly wide: boolean;
+  /** A single head lets sound pass around it, a wide edge does not; an object does by its width, m. */
+  readonly what: 'head' | 'edge' | { readonly widthM: number };
 }
 
 /**
@@ -69,16 +75,41 @@ function crossings(r: Reader<PathFact>): readonly Crossing[] {
     if (!before) return [];
     const headTopM = headAt(r, before).earHeightM + (wide ? 0 : HEAD_TOP_ABOVE_EAR_M);
     const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: seat.yM + behindM };
-    return [{ line: { ...ends, headDistanceM: before.yM + behindM, headTopM }, wide }];
+    return [
+      { line: { ...ends, headDistanceM: before.yM + behindM, headTopM }, what: wide ? 'edge' : 'head' },
+    ];
   });
   if (obstacle === undefined) return rows.length > 0 ? rows : r.stop('obstacle');
   if (obstacle === 'seat-row' && r.toldNumber('obstacleHeight') === undefined && rows.length > 0) return rows;
   const [headTopM, headDistanceM] = r.numbers('obstacleHeight', 'obstacleDistance');
+  const what = obstacle === 'object' ? { widthM: r.number('obstacleWidth') } : 'edge';
+  const hangs = obstacle === 'object' && r.choice('obstacleFrom') === 'above';
   return r.from(bearings).flatMap(({ seat, aheadM }): Crossing[] => {
     if (headDistanceM >= aheadM) return [];
     const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: aheadM };
-    return [{ line: { ...ends, headDistanceM, headTopM }, wide: true }];
+    const line = { ...ends, headDistanceM, headTopM };
+    return [{ line: hangs ? upsideDown(line) : line, what }];
   });
+}
+
+/** What hangs into the line is what stands in it, seen upside down. */
+function upsideDown(line: SightlineInput): SightlineInput {
+  const { sourceHeightM, earHeightM, headTopM } = line;
+  const topM = Math.max(sourceHeightM, earHeightM, headTopM);
+  return {
+    ...line,
+    sourceHeightM: topM - sourceHeightM,
+    earHeightM: topM - earHeightM,
+    headTopM: topM - headTopM,
+  };
+}
+
+/** Cloth that air goes through, as a grille or a cabinet door of fabric, Pa s/m. From memory: a fine weave. */
+const CLOTH_PA_S_PER_M = 40;
+/** Speech lost in it. */
+function clothLoss(): number {
+  const bandLossDb = clothLossDb(CLOTH_PA_S_PER_M, SPEECH_BANDS_HZ);
+  return Math.max(0, speechLoss({ bandLossDb }).lossDb);
 }
 
 /** Coffee tables: depth and width of the top, m. Common practice, no source. */
@@ -122,10 +153,14 @@ export const path = {
     number('dB', 'speech lost behind what is in the way, at the worst seat'),
     PATH_FACTS,
     (r) => {
+      if (r.toldChoice('obstacle') === 'object' && r.toldChoice('obstacleMake') === 'cloth')
+        return clothLoss();
       const found = r.from(crossings);
       if (found.length === 0) return 0;
-      const loss = ({ line, wide }: Crossing): number =>
-        (wide ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb;
+      const loss = ({ line, what }: Crossing): number =>
+        typeof what === 'object'
+          ? objectLossAtSeat({ ...line, ...what }).speechLossDb
+          : (what === 'edge' ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb;
       return Math.max(0, r.worst(found, loss).badness);
     },
   ),

@@ -1,8 +1,9 @@
 /** What floor, shelf and wall do to the center. */
 import { heardDepthDb } from '../../acoustics/holes.js';
-import { bounceRipple, floorBounce, frontWall } from '../../acoustics/reflection.js';
+import { bounceRipple, floorBounce, frontWall, nearbyWallsDb } from '../../acoustics/reflection.js';
 import { shelfEffect, shelfSpecular } from '../../acoustics/shelf.js';
 import { choice, derive, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
+import { CORRECTION_FACTS, LOW_RISE_FACTS, LOW_VOICE_HZ, lowRiseLeftDb, riseLeftDb } from './correction.js';
 import { BEARING_FACTS, mainBearing, mainHead, requireCenter } from './places.js';
 
 /** A null above this is none, Hz: the end of hearing, textbook. */
@@ -21,6 +22,28 @@ function centerBounce(r: Reader<(typeof BOUNCE_FACTS)[number]>) {
 const centerNullHz = (r: Reader<(typeof BOUNCE_FACTS)[number]>): number | undefined =>
   heard(floorBounce(r.from(centerBounce)).firstNullHz);
 
+const CEILING_FACTS = [...BOUNCE_FACTS, 'ceilingHeight'] as const;
+/** The ceiling is a floor upside down. */
+function ceilingNullHz(r: Reader<(typeof CEILING_FACTS)[number]>): number | undefined {
+  const { sourceHeightM, earHeightM, distanceM } = r.from(centerBounce);
+  const ceilingM = r.number('ceilingHeight');
+  const below = (heightM: number): number => Math.max(0, ceilingM - heightM);
+  return heard(
+    floorBounce({ sourceHeightM: below(sourceHeightM), earHeightM: below(earHeightM), distanceM })
+      .firstNullHz,
+  );
+}
+/** A center is high where the ceiling is nearer to it than the floor by half. Our own choice. */
+const NEAR_CEILING = 0.5;
+
+function nearestSurface(r: Reader<(typeof CEILING_FACTS)[number]>): 'floor' | 'ceiling' {
+  const sourceM = r.from(centerBounce).sourceHeightM;
+  const ceilingM = r.toldNumber('ceilingHeight');
+  return ceilingM !== undefined && ceilingM - sourceM < NEAR_CEILING * sourceM ? 'ceiling' : 'floor';
+}
+const surfaceNullHz = (r: Reader<(typeof CEILING_FACTS)[number]>): number | undefined =>
+  r.from(r.from(nearestSurface) === 'ceiling' ? ceilingNullHz : centerNullHz);
+
 const MAINS_BOUNCE_FACTS = [...SEAT_FACTS, 'mainsBase', 'mainsTweeterHeight'] as const;
 /** Of the nearer main. */
 function mainsNullHz(r: Reader<(typeof MAINS_BOUNCE_FACTS)[number]>): number | undefined {
@@ -32,6 +55,9 @@ function mainsNullHz(r: Reader<(typeof MAINS_BOUNCE_FACTS)[number]>): number | u
 
 /** A thin rug does little at the frequencies of the null: it counts as a bare floor (acoustic model, 2b). */
 const COVER = { bare: 'bare', rug: 'bare', carpet: 'carpet' } as const;
+
+/** A hole shallower than this has no frequency worth naming, dB. Our own choice. */
+const NAMED_DIP_DB = 0.5;
 
 const SHELF_FACTS = [
   ...BEARING_FACTS,
@@ -87,6 +113,20 @@ function wall(r: Reader<(typeof WALL_FACTS)[number]>): { nullHz: number | undefi
   return { nullHz: firstNullHz, dipDb: heardDepthDb(nullDepthDb) };
 }
 
+const RISE_FACTS = [...WALL_FACTS, ...LOW_RISE_FACTS, 'sideWallDistance'] as const;
+/** Wall behind and, where told, the side wall; a center in a bay or behind a screen has no such wall of its own. */
+function wallRise(r: Reader<(typeof RISE_FACTS)[number]>): number {
+  requireCenter(r);
+  if (r.toldChoice('centerPlacement') === 'bay') return r.stop();
+  const riseDb = nearbyWallsDb({
+    wallDistanceM: r.number('wallDistance'),
+    sideWallDistanceM: r.toldNumber('sideWallDistance'),
+    listeningDistanceM: r.from(mainBearing).distanceM,
+    frequenciesHz: LOW_VOICE_HZ,
+  });
+  return lowRiseLeftDb(r, Math.max(0, riseDb));
+}
+
 export const placement = {
   // Nobody leaves out that the box hangs, so what is not told counts as standing.
   hangsOnWall: derive(
@@ -112,17 +152,37 @@ export const placement = {
     MAINS_BOUNCE_FACTS,
     (r) => r.from(mainsNullHz),
   ),
-  floorNullRatio: derive(
-    number('1', 'first floor nulls of center and mains, the higher over the lower'),
-    [...BOUNCE_FACTS, ...MAINS_BOUNCE_FACTS],
+  surfaceNullHz: derive(
+    number('Hz', 'first null of the center from the floor, or from the ceiling where that is nearer'),
+    CEILING_FACTS,
+    (r) => r.from(surfaceNullHz),
+  ),
+  surfaceNullRatio: derive(
+    number('1', 'that null of the center over the floor null of the mains'),
+    [...CEILING_FACTS, ...MAINS_BOUNCE_FACTS],
     (r) => {
-      const nulls = [r.from(centerNullHz), r.from(mainsNullHz)];
-      const [lower, higher] = nulls.map((hz) => hz ?? 0).sort((a, b) => a - b);
-      return lower && higher ? higher / lower : undefined;
+      const [centerHz, mainsHz] = [r.from(surfaceNullHz), r.from(mainsNullHz)];
+      return centerHz && mainsHz ? centerHz / mainsHz : undefined;
     },
   ),
   shelfDipDb: derive(number('dB', 'dip from the strip of shelf in front of the center'), SHELF_FACTS, (r) =>
     heardDepthDb(r.from(shelf).dipDb),
+  ),
+  shelfDipHz: derive(
+    number('Hz', 'deepest hole from the strip of shelf in front of the center'),
+    SHELF_FACTS,
+    (r) => (r.from(shelf).dipDb <= -NAMED_DIP_DB ? r.from(shelf).dipHz : undefined),
+  ),
+  shelfRippleDb: derive(
+    number(
+      'dB',
+      'from the rise to the dip that the shelf makes, what a correction takes off the rise left out',
+    ),
+    [...SHELF_FACTS, ...CORRECTION_FACTS],
+    (r) => {
+      const { dipDb, riseDb } = r.from(shelf);
+      return heardDepthDb(dipDb) + riseLeftDb(r, riseDb);
+    },
   ),
   shelfReach: derive(
     number('1', 'bare shelf in front over the way to the spot where it mirrors the voice to the ears'),
@@ -135,9 +195,24 @@ export const placement = {
     },
   ),
   shelfRiseDb: derive(
-    number('dB', 'rise around 400 Hz from the shelf'),
-    SHELF_FACTS,
-    (r) => r.from(shelf).riseDb,
+    number('dB', 'rise around 400 Hz from the shelf, less what a correction takes off'),
+    [...SHELF_FACTS, ...CORRECTION_FACTS],
+    (r) => riseLeftDb(r, r.from(shelf).riseDb),
+  ),
+  wallRiseDb: derive(
+    number('dB', 'rise of the low voice, 100 to 200 Hz, from the walls close to the center'),
+    RISE_FACTS,
+    wallRise,
+  ),
+  ceilingNullHz: derive(
+    number('Hz', 'first null of the ceiling reflection of the center'),
+    CEILING_FACTS,
+    (r) => r.from(ceilingNullHz),
+  ),
+  nearestSurface: derive(
+    choice('surface nearest to the center, up or down', ['floor', 'ceiling'] as const),
+    CEILING_FACTS,
+    (r) => r.from(nearestSurface),
   ),
   wallNullHz: derive(
     number('Hz', 'first null from the wall behind the center'),

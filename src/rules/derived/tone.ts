@@ -3,6 +3,7 @@ import type { Response } from '../../acoustics/response.js';
 import { massLawDb, type Screen, screen } from '../../acoustics/screen.js';
 import { thirdOctaveDifferences } from '../../acoustics/tonal.js';
 import { choice, derive, number, type Reader } from '../../compute/reader.js';
+import { CORRECTION_FACTS, lossLeftDb } from './correction.js';
 
 const NOW = ['responseLeft', 'responseCenter', 'responseRight'] as const;
 const BEFORE = ['responseLeftBefore', 'responseCenterBefore', 'responseRightBefore'] as const;
@@ -59,10 +60,17 @@ export function lossOf(
 ): (frequenciesHz: readonly number[]) => number[] {
   if (kind === 'solid')
     return (hz) => hz.map((frequencyHz) => massLawDb({ massKgM2: SOLID_KG_M2, frequencyHz }));
-  const sheet: Screen =
-    kind === 'woven' ? { kind, flowResistance: r.number('screenFlowResistance'), ...WEAVE } : perforated(r);
+  if (kind === 'woven') {
+    const flowResistance = r.number('screenFlowResistance');
+    return (frequenciesHz) => clothLossDb(flowResistance, frequenciesHz);
+  }
+  const sheet = perforated(r);
   return (frequenciesHz) => screen({ ...sheet, frequenciesHz }).lossDb;
 }
+
+/** Loss through a cloth of this flow resistance, Pa s/m, dB, positive. */
+export const clothLossDb = (flowResistance: number, frequenciesHz: readonly number[]): number[] =>
+  screen({ kind: 'woven', flowResistance, ...WEAVE, frequenciesHz }).lossDb;
 
 function perforated(r: Reader<(typeof SHEET_FACTS)[number]>): Screen {
   const [holeDiameterM, holesPerM2, thicknessM] = r.numbers(
@@ -73,17 +81,28 @@ function perforated(r: Reader<(typeof SHEET_FACTS)[number]>): Screen {
   return { kind: 'perforated', holeDiameterM, holesPerM2, thicknessM };
 }
 
-const SCREEN_FACTS = [...SHEET_FACTS, 'screenCompensation'] as const;
-/** Loss not given back; negative where more was given back than lost. */
+const SCREEN_FACTS = [...SHEET_FACTS, ...CORRECTION_FACTS, 'screenCompensation'] as const;
+/** Loss not given back by hand or by a correction; negative where more was given back than lost. */
 function screenNet(r: Reader<(typeof SCREEN_FACTS)[number]>): number {
-  const lossDb = r.from(sheetLoss);
-  return r.choice('screenKind') === 'none' ? 0 : lossDb - r.number('screenCompensation');
+  if (r.choice('screenKind') === 'none') return 0;
+  return lossLeftDb(r, r.from(sheetLoss)) - r.number('screenCompensation');
 }
 
 const rms = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
 export const tone = {
+  correctionAtWork: derive(
+    choice('equalization, boost or tone control at work', ['yes', 'no'] as const),
+    ['equalization', 'voiceBoost', 'toneControl'],
+    (r) => {
+      if (r.toldChoice('voiceBoost') === 'on' || r.toldChoice('toneControl') === 'on') return 'yes';
+      if (r.choice('equalization') !== 'none') return 'yes';
+      // Who has no equalizer on seldom has another; that nobody told of one weighs as an assumption.
+      r.choiceOr('voiceBoost', 'off');
+      return 'no';
+    },
+  ),
   screenInFront: derive(
     choice('screen in front of the center', ['yes', 'no'] as const),
     ['screenKind', 'centerPlacement'],

@@ -125,7 +125,12 @@ describe('driver layout', () => {
     });
   });
   it('two boxes with one signal cancel for whoever is nearer to one of them', () => {
-    const twins = { ...SOFA, displayMiddleHeight: 1.2, centerTweeterHeight: 0.6 } as const;
+    const twins = {
+      ...SOFA,
+      twinArrangement: 'above-below',
+      displayMiddleHeight: 1.2,
+      centerTweeterHeight: 0.6,
+    } as const;
     expect(numberOf('twinCenterDipDb', { ...twins, centerCount: 'two', earHeight: 1.2 })).toBeLessThan(
       0.3, // what is left is the beaming of small sources seen from the side
     );
@@ -406,13 +411,12 @@ describe('surfaces', () => {
   });
   it('pulled flush, open gaps with air behind the box sing louder than before', () => {
     const recessed = { ...bay, bayRecess: 0.1 } as const;
-    expect(numberOf('cavityFlushPeakDb', recessed)).toBeGreaterThan(numberOf('cavityPeakDb', recessed));
-    expect(numberOf('cavityFlushPeakDb', recessed)).toBe(numberOf('bayPeakDb', bay));
+    expect(numberOf('bayPeakDb', bay)).toBeGreaterThan(numberOf('cavityPeakDb', recessed));
     expect(numberOf('flushGainDb', recessed)).toBe(0);
   });
   it('pulled flush, filled gaps lose the whole note of the recess', () => {
     const filled = { ...bay, bayRecess: 0.1, bayStuffing: 'filled' } as const;
-    const left = numberOf('cavityFlushPeakDb', filled);
+    const left = numberOf('cavityPeakDb', { ...filled, bayRecess: 0 });
     expect(numberOf('flushGainDb', filled)).toBeCloseTo(4.8 - left, 1);
     expect(numberOf('flushGainDb', { ...filled, bayRecess: 0 })).toBe(0);
   });
