@@ -1,5 +1,5 @@
 /** `center-audit facts`: all facts a case can hold, or the JSON Schema of a case file. */
-import { type Block, heading, table } from '../explain/document.js';
+import { type Block, bullets, heading } from '../explain/document.js';
 import { documentText } from '../explain/document-text.js';
 import { capital, idText } from '../explain/words.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
@@ -29,14 +29,14 @@ function forPrograms(id: FactId): object {
   return { id, ...spec, askedWhen: askedWhen ?? null, assume: assume ?? null };
 }
 
+/** One layout at every width: an id and its unit differ too much in length for columns. */
 function factBlocks(): Block[] {
   return FAMILIES.flatMap((family) => [
     heading(2, capital(idText(family))),
-    table(
-      ['fact', 'what it is', 'value'],
+    bullets(
       FACT_IDS.filter((id) => factSpec(id).family === family).map((id) => {
         const spec = factSpec(id);
-        return [id, spec.label, valueWords(spec)];
+        return [{ strong: id }, `: ${spec.label} (${valueWords(spec)})`];
       }),
     ),
   ]);

@@ -78,7 +78,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .addOption(formatOption(FORMATS))
     .option('--json', 'the same as --format json; one line a case where there are several')
     .option('--output <FILE>', 'write to a file; a case is never overwritten')
-    .option('--long', 'in text: all steps, how to find out, assumptions, sources and words')
+    .option('--long', 'all parts: evidence, how to find out, assumptions, sources')
     .option('--summary', 'a table of the causes over all cases instead of their reports')
     .addOption(
       new Option('--jobs <N>', 'worker threads; without it as many as help').argParser(
@@ -269,7 +269,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
 const collected = (word: string, before: readonly string[] = []): string[] => [...before, word];
 
 function formatOption(formats: readonly string[]): Option {
-  const option = new Option('--format <FORMAT>', `how to print it (${formats.join(', ')}; default: text)`);
+  const option = new Option('--format <FORMAT>', 'how to print it; text when left out');
   option.argChoices = [...formats];
   return option.argParser(oneOf('--format', formats));
 }

@@ -18,11 +18,12 @@ Exit codes:
   ${EXIT.done}    done
   ${EXIT.fault}    a fault inside the program
   ${EXIT.input}    the input or the usage is wrong
-  ${EXIT.needsInterview}    the case is sound, but an interview is needed and there is no terminal to hold it
+  ${EXIT.needsInterview}    an interview is needed, and there is no terminal
   ${EXIT.interrupted}  interrupted`;
 
 /** Optional parts in capitals stand for what a person puts there. */
-export const HELP: Partial<Help> = { showGlobalOptions: true };
+// On a narrow terminal a description still wraps at words instead of being cut by the edge.
+export const HELP: Partial<Help> = { showGlobalOptions: true, minWidthToWrap: 16 };
 
 /** Text that commander writes to standard output is help or a version; nothing else may end there. */
 export function isHelp(error: CommanderError): boolean {

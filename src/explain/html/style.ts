@@ -124,8 +124,6 @@ const PLOTS = `
 .c-mark.c-0 { fill: var(--c0); } .c-mark.c-1 { fill: var(--c1); } .c-mark.c-2 { fill: var(--c2); } .c-mark.c-3 { fill: var(--c3); }
 .c-plot .c-name.c-0 { fill: var(--c0); } .c-plot .c-name.c-1 { fill: var(--c1); } .c-plot .c-name.c-2 { fill: var(--c2); } .c-plot .c-name.c-3 { fill: var(--c3); }
 .c-bar { fill: var(--card); stroke: var(--c0); stroke-width: 1.5; } .c-bar-center { fill: var(--c0); }
-.c-step { stroke-width: 1.2; } .c-for { fill: var(--c0); stroke: var(--c0); } .c-against { fill: var(--card); stroke: var(--c1); stroke-width: 1.8; } .c-total { fill: var(--ink); stroke: var(--ink); }
-.c-tie { stroke: var(--soft); stroke-dasharray: 2 2; }
 .c-room { fill: none; } .c-sight { stroke: var(--soft); } .c-axis { stroke: var(--c0); stroke-width: 1.3; } .c-bounce { stroke: var(--c1); stroke-width: 1.6; } .c-floor { stroke: var(--ink); stroke-width: 1.5; }
 .c-picture { stroke: var(--ink); stroke-width: 5; } .c-obstacle { stroke: var(--c1); stroke-width: 6; }
 .c-speaker { fill: var(--card); stroke: var(--ink); stroke-width: 1.6; } .c-speaker-center { fill: var(--c0); stroke: var(--c0); }

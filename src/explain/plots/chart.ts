@@ -96,17 +96,4 @@ export interface RoomChart extends ChartBase {
   readonly scaleBar: { readonly lengthM: number; readonly text: string };
 }
 
-export interface BalanceChart extends ChartBase {
-  readonly kind: 'balance';
-  readonly x: Axis;
-  /** Each step begins where the one before ended; the last one is the total and begins at zero. */
-  readonly steps: readonly {
-    readonly label: string;
-    readonly from: number;
-    readonly to: number;
-    readonly text: string;
-    readonly total: boolean;
-  }[];
-}
-
-export type Chart = LineChart | BarChart | RoomChart | BalanceChart;
+export type Chart = LineChart | BarChart | RoomChart;

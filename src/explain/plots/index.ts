@@ -2,7 +2,6 @@
 import type { Audit } from '../../reasoning/audit.js';
 import type { Report } from '../report-types.js';
 import { arrivalChart, combChart } from './arrivals.js';
-import { balanceChart } from './balance.js';
 import type { Chart } from './chart.js';
 import { knownIn } from './known.js';
 import { offAxisChart } from './off-axis.js';
@@ -13,7 +12,7 @@ import { toneChart } from './tone.js';
 
 export type { Chart } from './chart.js';
 
-/** @param report of the same audit: its words, units and balance are those of the page around the charts */
+/** @param report of the same audit: its words and units are those of the page around the charts */
 export function buildCharts({ book, view }: Audit, report: Report): readonly Chart[] {
   const ask = knownIn(book);
   const charts = [
@@ -25,7 +24,6 @@ export function buildCharts({ book, view }: Audit, report: Report): readonly Cha
     stageChart(ask, view, report),
     screenChart(ask, view, report),
     toneChart(ask),
-    balanceChart(report),
   ];
   return charts.filter((chart) => chart !== undefined);
 }

@@ -1,13 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadCases } from '../../../eval/load-cases.js';
 import { valueAt } from '../../../src/explain/plots/axes.js';
-import type {
-  BalanceChart,
-  BarChart,
-  Chart,
-  LineChart,
-  RoomChart,
-} from '../../../src/explain/plots/chart.js';
+import type { BarChart, Chart, LineChart, RoomChart } from '../../../src/explain/plots/chart.js';
 import { drawChart } from '../../../src/explain/plots/svg/index.js';
 import { told } from '../../../src/facts/book.js';
 import { calcJson } from '../../support/calc.js';
@@ -172,22 +166,6 @@ describe('other curves are what the calculators say', () => {
       const ripple = Math.max(...levels) - Math.min(...levels);
       expect(chart.says).toContain(` ${Number(ripple.toFixed(1))} dB from peak to dip as set now`);
       expect(chart.curves[0]?.points.length).toBeGreaterThan(700);
-    });
-  });
-});
-
-describe('the balance adds up', () => {
-  it('exactly, and to the tenth as printed', () => {
-    each<BalanceChart>('balance', ({ steps }, { report }) => {
-      const parts = steps.filter(({ total }) => !total);
-      const total = steps.at(-1);
-      parts.forEach((step, i) => {
-        expect(step.from).toBe(parts[i - 1]?.to ?? 0);
-      });
-      expect(parts.at(-1)?.to).toBeCloseTo(report.causes[0]?.decibans ?? Number.NaN, 9);
-      expect(total?.to).toBe(report.causes[0]?.decibans);
-      const tenths = (text: string): number => Math.round(Number(text.replace('−', '-')) * 10);
-      expect(parts.reduce((sum, { text }) => sum + tenths(text), 0)).toBe(tenths(total?.text ?? ''));
     });
   });
 });

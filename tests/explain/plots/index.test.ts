@@ -40,7 +40,6 @@ describe('the charts', () => {
       'stage',
       'screen',
       'tone',
-      'balance',
     ]);
     for (const chart of charts) expect(drawChart(chart)).toContain(`<title id="${chart.id}-title">`);
   });

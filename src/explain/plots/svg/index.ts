@@ -1,6 +1,6 @@
 /** From chart data to markup. */
 import type { Chart } from '../chart.js';
-import { drawBalance, drawBars } from './bars.js';
+import { drawBars } from './bars.js';
 import { drawLines } from './lines.js';
 import { drawRoom } from './room.js';
 
@@ -14,7 +14,5 @@ export function drawChart(chart: Chart): string {
       return drawBars(chart);
     case 'room':
       return drawRoom(chart);
-    case 'balance':
-      return drawBalance(chart);
   }
 }

@@ -1,8 +1,8 @@
-/** Bars as long as their values, named and told beside them; a balance whose steps follow on each other. */
+/** Bars as long as their values, named and told beside them. */
 import { describe, expect, it } from 'vitest';
 import { linearAxis } from '../../../../src/explain/plots/axes.js';
-import type { BalanceChart, BarChart } from '../../../../src/explain/plots/chart.js';
-import { drawBalance, drawBars } from '../../../../src/explain/plots/svg/bars.js';
+import type { BarChart } from '../../../../src/explain/plots/chart.js';
+import { drawBars } from '../../../../src/explain/plots/svg/bars.js';
 import { elementsOf, extentOf, textAt, textsOf, withClass } from '../elements.js';
 
 const base = { title: 'Title', says: 'Says.', notes: [], table: { caption: '', head: [], rows: [] } };
@@ -65,67 +65,5 @@ describe('bars', () => {
     expect(limit?.is).toMatchObject({ x1: '194', x2: '194', y1: '18', y2: '93' });
     expect(textAt(svg, 'heard from here').is).toMatchObject({ x: '194', y: '12' });
     expect(rects(svg)[0]?.at('y')).toBe(36);
-  });
-});
-
-const step = (label: string, from: number, to: number, total = false): BalanceChart['steps'][number] => ({
-  label,
-  from,
-  to,
-  text: `${to - from}`,
-  total,
-});
-const balance = (steps: BalanceChart['steps'], from = -10, to = 10): string =>
-  drawBalance({ ...base, kind: 'balance', id: 'balance', x: linearAxis('decibans', from, to, 5), steps });
-const STEPS = [step('before', 0, -5), step('heard', -5, 8), step('told', 8, 8), step('together', 0, 8, true)];
-
-describe('a balance', () => {
-  it('has a bar from where the step before ended, in its own color for, against and in total', () => {
-    const drawn = rects(balance(STEPS));
-    expect(drawn.map(({ at }) => [at('x'), at('width')])).toEqual([
-      [107, 93],
-      [107, 241.8],
-      [348.8, 1.5],
-      [200, 148.8],
-    ]);
-    expect(drawn.map(({ is }) => is.class)).toEqual([
-      'c-step c-against',
-      'c-step c-for',
-      'c-step c-for',
-      'c-step c-total',
-    ]);
-    expect(drawn.map(({ at }) => at('y'))).toEqual([38, 72, 106, 140]);
-  });
-  it('ties each step to the next, but not the last one to the total', () => {
-    expect(withClass(balance(STEPS), 'c-tie').map(({ is }) => [is.x1, is.x2, is.y1, is.y2])).toEqual([
-      ['107', '107', '38', '82'],
-      ['348.8', '348.8', '72', '116'],
-    ]);
-  });
-  it('tells each step above its bar, at the left, with its figure at the right; the total stands out', () => {
-    const svg = balance(STEPS);
-    expect(['before', 'heard', 'told', 'together'].map((name) => textAt(svg, name).at('y'))).toEqual([
-      33, 67, 101, 135,
-    ]);
-    expect(textAt(svg, '13').is).toMatchObject({ x: '400', y: '67', 'text-anchor': 'end', class: 'c-value' });
-    expect(textAt(svg, '8').is).toMatchObject({ y: '135', class: 'c-strong' });
-    expect([textAt(svg, 'together').is.class, textAt(svg, 'before').is.class]).toEqual([
-      'c-strong',
-      'c-value',
-    ]);
-    expect(heightOf(svg)).toBe(20 + 4 * 34 + 38);
-  });
-  it('leaves the figure free beside a long name', () => {
-    const [name] = textsOf(balance([step('x'.repeat(90), 0, 5)])).filter(({ text }) => text.endsWith('…'));
-    expect(name && extentOf(name)[1]).toBeLessThanOrEqual(360);
-    expect(name && extentOf(name)[1]).toBeGreaterThan(330);
-  });
-  it('marks the even chance at zero from top to bottom, its words never off the page', () => {
-    const [words, svg] = ['as likely as not', balance(STEPS)];
-    expect(withClass(svg, 'c-zero')[0]?.is).toMatchObject({ x1: '200', x2: '200', y1: '20', y2: '156' });
-    expect(textAt(svg, words).is).toMatchObject({ x: '200', y: '13', 'text-anchor': 'middle' });
-    expect(textAt(svg, 'decibans').at('x')).toBe(200);
-    expect(extentOf(textAt(balance(STEPS, 0, 10), words))[0]).toBe(0);
-    expect(extentOf(textAt(balance(STEPS, -10, 0), words))[1]).toBe(400);
   });
 });
