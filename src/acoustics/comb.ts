@@ -124,6 +124,8 @@ export type SharedCombInput = Triple<Point> & {
   readonly centerGain: number;
   /** Amplitude of the shared content from each main, at the main seat. */
   readonly sideGain: number;
+  /** The one whose two wires are crossed: its sound is taken away from that of the others. */
+  readonly reversed?: keyof Triple<number>;
   readonly speedOfSound?: number;
   readonly points?: number;
 };
@@ -154,7 +156,7 @@ function raysAt(input: SharedCombInput, nominal: number): Ray[] {
     const here = positive(`distance from ${channel} to seat`, distanceM(input[channel], input.seat));
     const main = distanceM(input[channel], input.mainSeat ?? input.seat);
     return {
-      amplitude: ((gain / nominal) * main) / here,
+      amplitude: ((channel === input.reversed ? -1 : 1) * (gain / nominal) * main) / here,
       timeS: here / speed + finite(`delaysMs.${channel}`, input.delaysMs[channel]) / 1000,
     };
   };

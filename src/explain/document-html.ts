@@ -10,6 +10,7 @@ import type { Chart } from './plots/chart.js';
 import { drawChart, drawRange } from './plots/svg/index.js';
 import type { RangeBar } from './report-types.js';
 import { capital } from './words.js';
+import { unbroken } from './wrap.js';
 
 export type Markup = string;
 
@@ -18,6 +19,9 @@ export interface HtmlDocument {
   /** What folds stands open from the beginning, and so is printed too. */
   readonly open?: boolean;
 }
+
+/** Words of the page: escaped, figures unbroken. */
+const textHtml = (text: string): Markup => escapeHtml(unbroken(text));
 
 export function documentHtml(blocks: readonly Block[], options: HtmlDocument = {}): Markup {
   return `${blocks.map((block) => blockHtml(block, options)).join('\n')}\n`;
@@ -65,7 +69,7 @@ function lineHtml(line: Line, options: HtmlDocument): Markup {
 }
 
 function pieceHtml(piece: Inline, { linkTo }: HtmlDocument): Markup {
-  const text = escapeHtml(pieceText(piece));
+  const text = textHtml(pieceText(piece));
   if (typeof piece === 'string') return text;
   if ('strong' in piece) return text === '' ? '' : `<strong>${text}</strong>`;
   if ('code' in piece) return `<code>${text}</code>`;
@@ -108,7 +112,7 @@ function tableHtml({ head, rows, caption }: Extract<Block, { kind: 'table' }>): 
     .map((cell) => (cell === '' ? '<td></td>' : `<th scope="col">${escapeHtml(cell)}</th>`))
     .join('');
   const body = rows.map(([first = '', ...rest]) => {
-    const cells = rest.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('');
+    const cells = rest.map((cell) => `<td>${textHtml(cell)}</td>`).join('');
     return `<tr><th scope="row">${escapeHtml(first)}</th>${cells}</tr>`;
   });
   const named = caption === undefined ? '' : `<caption>${escapeHtml(caption)}</caption>`;
@@ -146,7 +150,7 @@ function figureHtml(chart: Chart, options: HtmlDocument): Markup {
   };
   return [
     `<figure id="figure-${chart.id}">`,
-    `<figcaption><strong>${escapeHtml(chart.title)}</strong> ${escapeHtml(chart.says)}</figcaption>`,
+    `<figcaption><strong>${escapeHtml(chart.title)}</strong> ${textHtml(chart.says)}</figcaption>`,
     drawChart(chart),
     blockHtml(numbers, options),
     '</figure>',

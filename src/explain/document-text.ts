@@ -15,7 +15,7 @@ import {
 } from './document.js';
 import type { RangeBar } from './report-types.js';
 import type { TextOptions } from './terminal.js';
-import { hanging, padded, widthOf, wrapped } from './wrap.js';
+import { hanging, padded, unbroken, widthOf, wrapped } from './wrap.js';
 
 interface Pen {
   readonly options: TextOptions;
@@ -27,7 +27,7 @@ export function documentText(blocks: readonly Block[], options: TextOptions): st
   const colors = pc.createColors(options.color);
   const pen: Pen = { options, bold: colors.bold, dim: colors.dim };
   return `${apart(blocks, pen)
-    .map((line) => line.trimEnd())
+    .map((line) => line.replaceAll('\u00a0', ' ').trimEnd())
     .join('\n')}\n`;
 }
 
@@ -135,7 +135,8 @@ const ASCII_TWINS: Readonly<Record<string, string>> = {
 };
 /** Typographic marks in plain letters where only those can be shown; a stranger's letters stay. */
 function plainFor(text: string, pen: Pen): string {
-  return pen.options.ascii ? text.replace(/[“”’°–—−…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : text;
+  const whole = unbroken(text);
+  return pen.options.ascii ? whole.replace(/[“”’°–—−…]/g, (mark) => ASCII_TWINS[mark] ?? mark) : whole;
 }
 
 function itemLines(item: Item, number: number, style: ListStyle, pen: Pen): string[] {

@@ -132,3 +132,7 @@ export function hanging(first: string, text: string, width: number): string[] {
   const indent = widthOf(first);
   return wrapped(text, width - indent).map((line, i) => (i === 0 ? first : ' '.repeat(indent)) + line);
 }
+
+/** A figure stays with its unit and its side: the space between them does not break. */
+export const unbroken = (text: string): string =>
+  text.replace(/([\d°]) (?=(?:dB|ms|k?Hz|mm|cm|m|ft|in|minutes?|left|right)\b)/g, '$1\u00a0');

@@ -29,7 +29,8 @@ function formatLength(valueM: number, { units, written, both }: FormatOptions): 
   const metric = metricLength(valueM);
   const imperial = imperialLength(valueM, written === 'small-length');
   const [first, second] = units === 'metric' ? [metric, imperial] : [imperial, metric];
-  return both === false ? first : `${first} (${second})`;
+  // Nothing is nothing in either system.
+  return both === false || /^0 /.test(first) ? first : `${first} (${second})`;
 }
 
 /** Meters to the centimeter, centimeters to the millimeter, small things in millimeters. */

@@ -4,19 +4,33 @@ export const OPEN_ALL = `for (const each of document.querySelectorAll('details')
 
 export const SCROLL_WIDTH = 'document.documentElement.scrollWidth';
 
-/** Names of a drawing that leave it, or that cover one another. */
+/** Names of a drawing that leave it, cover one another, stand on a line or are too small to read. */
 export const NAMES_AT_FAULT = `(() => {
   const SLACK = 3;
+  const SMALLEST_PX = 11;
+  const LINES = 'path.c-line, line.c-limit, path.c-room, line.c-picture, line.c-obstacle';
   const found = [];
   for (const svg of document.querySelectorAll('svg.c-plot')) {
     const frame = svg.viewBox.baseVal;
+    const scale = svg.getBoundingClientRect().width / frame.width;
     const of = svg.querySelector('title').textContent;
-    const texts = [...svg.querySelectorAll('text')].map((text) => ({ words: text.textContent, box: text.getBBox() }));
-    texts.forEach(({ words, box }, i) => {
+    // Where a name has a plate, the lines stop at it.
+    const texts = [...svg.querySelectorAll('text')].map((text) => ({
+      words: text.textContent,
+      box: text.getBBox(),
+      px: parseFloat(getComputedStyle(text).fontSize) * scale,
+      plated: text.previousElementSibling?.classList.contains('c-plate') ?? false,
+    }));
+    const lines = [...svg.querySelectorAll(LINES)].map((line) =>
+      Array.from({ length: Math.ceil(line.getTotalLength() / 1.5) }, (_, i) => line.getPointAtLength(1.5 * i)));
+    texts.forEach(({ words, box, px, plated }, i) => {
+      if (px < SMALLEST_PX) found.push(of + ': “' + words + '” is ' + px.toFixed(1) + ' px');
       const out =
         box.x < -SLACK || box.x + box.width > frame.width + SLACK ||
         box.y < -SLACK || box.y + box.height > frame.height + SLACK;
       if (out) found.push(of + ': “' + words + '” leaves the drawing');
+      const on = (p) => p.x > box.x + 1 && p.x < box.x + box.width - 1 && p.y > box.y + SLACK && p.y < box.y + box.height - SLACK;
+      if (!plated && lines.some((points) => points.filter(on).length > 1)) found.push(of + ': “' + words + '” on a line');
       for (const other of texts.slice(i + 1)) {
         const across = Math.min(box.x + box.width, other.box.x + other.box.width) - Math.max(box.x, other.box.x);
         const down = Math.min(box.y + box.height, other.box.y + other.box.height) - Math.max(box.y, other.box.y);

@@ -57,6 +57,7 @@ const LAYOUT = `
 .top strong { color: var(--ink); }
 main { max-width: 74rem; margin: 0 auto; padding: .6rem 1rem 2rem; display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; }
 main > section, .prose { background: var(--card); border: 1px solid var(--rule); border-radius: 10px; padding: 1.1rem 1.15rem; min-width: 0; }
+@media (max-width: 30rem) { main { padding-inline: .5rem; } main > section, .prose { padding-inline: .8rem; } }
 .prose { max-width: 52rem; margin-inline: auto; width: 100%; }
 .prose h2 { margin-top: 1.6rem; }
 .prose h3 { margin-top: 1.2rem; }
@@ -102,9 +103,6 @@ const REPORT = `
 .plan li:has(input:checked) .body { display: none; }
 .told td:last-child { color: var(--soft); }
 figure { margin: 1rem 0; min-width: 0; }
-.two { columns: 2 21rem; column-gap: 2.25rem; }
-.two figure { margin: 0 0 1.75rem; }
-@media screen { .two figure { break-inside: avoid; } }
 figcaption { margin-bottom: .5rem; max-width: 70ch; }
 figcaption strong { display: block; }
 .c-plot { display: block; width: 100%; max-width: 36rem; height: auto; }
@@ -112,7 +110,7 @@ figcaption strong { display: block; }
 .range p { margin-bottom: .2rem; font-size: .92rem; }`;
 
 const PLOTS = `
-.c-plot text { font: 12px system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", sans-serif; fill: var(--soft); }
+.c-plot text { font: 13px system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "Liberation Sans", sans-serif; fill: var(--soft); }
 .c-plot .c-strong, .c-plot .c-value, .c-plot .c-word { fill: var(--ink); }
 .c-plot .c-strong, .c-plot .c-name { font-weight: 600; }
 .c-plot .c-name, .c-plot .c-limit-text, .c-plot .c-strong, .c-plot .c-value { paint-order: stroke; stroke: var(--card); stroke-width: 3px; stroke-linejoin: round; }
@@ -128,6 +126,7 @@ const PLOTS = `
 .c-picture { stroke: var(--ink); stroke-width: 5; } .c-obstacle { stroke: var(--c1); stroke-width: 6; }
 .c-speaker { fill: var(--card); stroke: var(--ink); stroke-width: 1.6; } .c-speaker-center { fill: var(--c0); stroke: var(--c0); }
 .c-seat { fill: var(--card); stroke: var(--ink); stroke-width: 1.6; } .c-seat-main { fill: var(--ink); }
+.c-plate { fill: var(--card); }
 .c-scale { fill: none; stroke: var(--ink); stroke-width: 1.3; }
 .c-good { fill: var(--good-bg); stroke: var(--good); } .c-borderline { fill: var(--mid-bg); stroke: var(--mid); } .c-poor { fill: var(--poor-bg); stroke: var(--poor); }
 .c-marker { fill: var(--ink); stroke: var(--ink); stroke-width: 2; }`;
@@ -139,10 +138,8 @@ const PAPER = `
   body { background: none; }
   .toc, .skip { display: none; }
   main { display: block; padding: 0; }
-  .two { columns: auto; }
   main > section, .prose { border: 0; padding: 0; margin-bottom: 1.4rem; border-radius: 0; }
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
-  .two figure { margin-bottom: 1.2rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
   .c-plot, .callout, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
   .plan .head, caption { break-after: avoid; }

@@ -87,7 +87,15 @@ export function niceStep(length: number): number {
   return [1, 2, 5, 10].map((n) => n * decade).find((step) => length / step <= 6) ?? 10 * decade;
 }
 
-/** The direct sound of what center and mains share, as set now and with arrivals made equal. */
+/** Which of the three is told to be connected the wrong way round; of the mains either one, where it is not told. */
+function crossed(r: Reader<FactId>): 'left' | 'center' | 'right' | undefined {
+  const marks = r.toldChoice('polarityMarks');
+  if (marks === 'center-crossed' || r.toldChoice('testPolarity') === 'fuller-swapped') return 'center';
+  if (marks !== 'main-crossed') return undefined;
+  return r.toldChoice('faultyMain') === 'right' ? 'right' : 'left';
+}
+
+/** The direct sound of what center and mains share: as set now, with arrivals made equal, and with wires put right. */
 const combAtMainSeat = (r: Reader<FactId>) => {
   const { side, center } = r.from(voiceGains);
   if (side === 0 || center === 0) return r.stop();
@@ -97,7 +105,9 @@ const combAtMainSeat = (r: Reader<FactId>) => {
   const now = r.from(arrivalAtMainSeat);
   if (Math.max(...Object.values(afterFirst(now))) > LONGEST_COMB_MS) return r.stop();
   const equal = { left: byDistance.centerMinusLeftMs, center: 0, right: byDistance.centerMinusRightMs };
-  const shared = { ...places, seat, centerGain: center, sideGain: side };
+  const reversed = crossed(r);
+  const right = { ...places, seat, centerGain: center, sideGain: side };
+  const shared = reversed === undefined ? right : { ...right, reversed };
   return {
     now: sharedCombAtSeat({
       ...shared,
@@ -108,26 +118,36 @@ const combAtMainSeat = (r: Reader<FactId>) => {
       },
     }),
     equal: sharedCombAtSeat({ ...shared, delaysMs: equal }),
+    uncrossed: reversed === undefined ? undefined : sharedCombAtSeat({ ...right, delaysMs: equal }),
   };
 };
 
 export function combChart(ask: Ask, report: Report): LineChart | undefined {
   const known = ask(combAtMainSeat);
   if (!known) return undefined;
-  const { now, equal } = known.value;
+  const { now, equal, uncrossed } = known.value;
   const curve = (name: string, { curve: { frequencyHz, smoothedDb } }: typeof now) => ({
     name,
     points: pairsBetween(frequencyHz, smoothedDb, FROM_HZ, TO_HZ),
     marked: false,
   });
-  const curves = [curve('as set now', now), curve('arrivals equal', equal)];
+  const curves = [
+    curve('as set now', now),
+    curve('arrivals equal', equal),
+    ...(uncrossed ? [curve('wires right too', uncrossed)] : []),
+  ];
+  const ripple = ({ ripplePeakToPeakDb }: typeof now): string =>
+    quantityText(ripplePeakToPeakDb, 'dB', 'metric');
+  const wires = uncrossed
+    ? ` The crossed wires stay: only once they are put right too does it vary by ${ripple(uncrossed)}.`
+    : '';
   const levels = curves.flatMap(({ points: all }) => all.map(([, level]) => level));
   const main = report.seats.find((seat) => seat.main)?.name ?? 'main seat';
   return {
     kind: 'lines',
     id: 'comb',
     title: 'What this does to a voice that center and mains share',
-    says: `At the seat “${main}” the shared voice varies by ${quantityText(now.ripplePeakToPeakDb, 'dB', 'metric')} from peak to dip as set now, and by ${quantityText(equal.ripplePeakToPeakDb, 'dB', 'metric')} once all three arrive together.`,
+    says: `At the seat “${main}” the shared voice varies by ${ripple(now)} from peak to dip as set now, and by ${ripple(equal)} once all three arrive together.${wires}`,
     notes: [
       'Direct sound at one ear, smoothed to a third octave from 1,200 points; the room fills the holes a little.',
       ...assumedNotes(report.units, known),

@@ -64,7 +64,7 @@ export function offAxisChart(ask: Ask, report: Report): LineChart | undefined {
     y: levelAxis('level against straight ahead (dB)', [lowest], { step: 3, atLeast: [-9, 3] }),
     curves,
     thresholds: [
-      { at: -LIMITS.dipDb.clear, name: 'clearly heard' },
+      { at: -LIMITS.dipDb.clear, name: 'clear' },
       { at: -LIMITS.dipDb.severe, name: 'severe' },
     ],
     table: {

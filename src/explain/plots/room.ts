@@ -62,8 +62,8 @@ export function planChart(ask: Ask, book: FactBook, report: Report): RoomChart |
           {
             kind: 'line',
             role: 'axis',
-            points: [center, [center[0], farthestM + 0.3]],
-            name: 'axis of the center',
+            points: [center, [center[0], farthestM]],
+            name: '',
           },
           ...heads.map(
             ({ xM, yM }): RoomItem => ({ kind: 'line', role: 'sight', points: [center, [xM, yM]], name: '' }),
@@ -84,7 +84,10 @@ export function planChart(ask: Ask, book: FactBook, report: Report): RoomChart |
     title: 'The room from above',
     view: 'above',
     says: planSays(report, places, azimuthsDeg, withCenter),
-    notes: ['To scale, facing the picture.', ...assumedNotes(report.units, known)],
+    notes: [
+      `To scale, facing the picture.${withCenter ? ' Dashed: the axis of the center.' : ''}`,
+      ...assumedNotes(report.units, known),
+    ],
     items,
     scaleBar: SCALE_BARS[report.units],
     table: {

@@ -63,7 +63,7 @@ export function toneChart(ask: Ask): LineChart | undefined {
     y: levelAxis('center against mains (dB)', levels, { step: 3, atLeast: [-6, 6] }),
     curves,
     thresholds: [
-      { at: band, name: 'clearly another tone' },
+      { at: band, name: 'clear' },
       { at: -band, name: '' },
     ],
     table: {

@@ -1,8 +1,8 @@
 /** The comb of a voice that center and mains share: as set now, and with arrivals made equal. */
 import { describe, expect, it } from 'vitest';
 import { sharedCombAtSeat } from '../../../src/acoustics/comb.js';
-import { sharedContent } from '../../../src/acoustics/upmix.js';
 import { combChart } from '../../../src/explain/plots/arrivals.js';
+import { voiceGains } from '../../../src/rules/derived/sharing.js';
 import type { TestFacts } from '../../support/causeClaims.js';
 import { answering, reportOf, system } from './small.js';
 
@@ -67,7 +67,7 @@ describe('the comb', () => {
   });
   it('follows from delays as they are entered, whichever of the three they hold up', () => {
     const facts: TestFacts = { ...UPMIX, delayLeft: 0.4, delayCenter: 0, delayRight: 1 };
-    const { sideGain, centerGain } = sharedContent({ extraction: 0.5 });
+    const { side: sideGain = 0, center: centerGain = 0 } = system(facts).ask(voiceGains)?.value ?? {};
     const { curve } = sharedCombAtSeat({
       ...{ left: [-1.3, 0, 1], center: [0, 0, 0.6], right: [1.3, 0, 1], seat: [0, 3, 1.05] },
       ...{ sideGain, centerGain, delaysMs: { left: 0.4, center: 0, right: 1 } },
@@ -75,6 +75,21 @@ describe('the comb', () => {
     const [now] = combChart(system(facts).ask, reportOf({ seats: ['sofa'] }))?.curves ?? [];
     const hz = now?.points[50]?.[0] ?? 0;
     expect(now?.points[50]?.[1]).toBeCloseTo(curve.smoothedDb[[...curve.frequencyHz].indexOf(hz)] ?? 99, 6);
+  });
+  it('does not add up once arrivals are equal where wires are told to be crossed, until these are put right too', () => {
+    const chart = combOf({ ...entered(TRUE_M.center + 0.3), polarityMarks: 'center-crossed' });
+    expect(chart?.curves.map(({ name }) => name)).toEqual([
+      'as set now',
+      'arrivals equal',
+      'wires right too',
+    ]);
+    const at = (i: number, hz: number) => chart?.curves[i]?.points.find(([f]) => f >= hz)?.[1] ?? 0;
+    // In opposite polarity and in step the shared voice is weaker; in the same polarity it is whole.
+    expect(at(1, 500)).toBeLessThan(at(2, 500) - 3);
+    expect(chart?.says).toContain('crossed wires stay');
+    const main = combOf({ ...entered(TRUE_M.center), polarityMarks: 'main-crossed', faultyMain: 'right' });
+    expect(main?.curves).toHaveLength(3);
+    expect(combOf({ ...entered(TRUE_M.center), polarityMarks: 'all-match' })?.curves).toHaveLength(2);
   });
   it('is left out where one plays the voice alone, or one is so late that it is an echo', () => {
     expect(combOf({ ...entered(3), upmixUse: 'off' })).toBeUndefined();

@@ -37,7 +37,7 @@ describe('the stage', () => {
       ['a fifth of spread (advised)', false],
     ]);
     expect(chart?.says).toBe(
-      `The upmix as it is keeps ${percent(1)} % of the width of two channels; with a fifth of spread ${percent(0.8)} %.`,
+      `The upmix as it is keeps ${percent(1)}% of the width of two channels; with a fifth of spread ${percent(0.8)}%.`,
     );
     const heard = chart?.curves.map(({ points }) => points.find(([x]) => x === 20)?.[1] ?? 0) ?? [];
     expect(heard[0]).toBeGreaterThan(heard[2] ?? 0);
@@ -46,13 +46,13 @@ describe('the stage', () => {
   it('of a single seat is advised half of the spread', () => {
     const chart = chartOf({ seating: 'single-seat' });
     expect(chart?.curves.at(-1)?.name).toBe('half spread (advised)');
-    expect(chart?.says).toContain(`; with half spread ${percent(0.5)} %.`);
+    expect(chart?.says).toContain(`; with half spread ${percent(0.5)}%.`);
   });
   it('has no advice where the control is missing, or where now is as wide or wider', () => {
     const two = ['two channels straight', 'upmix now'];
     expect(namesOf({ upmixCenterControl: 'none' })).toEqual(two);
     expect(chartOf({ upmixCenterControl: 'none' })?.says).toBe(
-      `The upmix as it is keeps ${percent(1)} % of the width of two channels.`,
+      `The upmix as it is keeps ${percent(1)}% of the width of two channels.`,
     );
     const spread = { upmixCommonPart: 'shares', centerSpread: 'on', upmixCenterControl: 'present' } as const;
     expect(namesOf({ ...spread, centerSpreadAmount: 0.1 })).toHaveLength(3);

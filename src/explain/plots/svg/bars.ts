@@ -33,13 +33,20 @@ export function drawBars({ id, title, says, x: axis, groups, thresholds }: BarCh
             width: Math.max(1, end - x(0)),
             height: BAR,
           }),
-          label(bar.text, { x: end + 5, y: middle, className: 'c-value' }),
+          label(bar.text, { x: WIDTH, y: middle, anchor: 'end', className: 'c-value' }),
         ];
       }),
     ];
   });
+  // The line of a limit stops at the names of the groups.
   const limits = thresholds.flatMap(({ at, name }) => [
-    line(x(at), top, x(at), bottom, { class: 'c-limit', 'stroke-dasharray': '5 3' }),
+    ...groups.map(({ bars }, i) => {
+      const from = top + heights.slice(0, i).reduce((sum, height) => sum + height, 0) + GROUP_HEAD;
+      return line(x(at), from - 2, x(at), from + bars.length * BAR_STEP, {
+        class: 'c-limit',
+        'stroke-dasharray': '5 3',
+      });
+    }),
     label(`${name} from here`, { x: x(at), y: top - 6, className: 'c-text c-limit-text' }),
   ]);
   const parts = [...xAxis(axis, x, frame), ...limits, ...rows];

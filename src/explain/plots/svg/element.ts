@@ -34,7 +34,7 @@ export const line = (x1: number, y1: number, x2: number, y2: number, attributes:
 /** Width of a drawing, in units of which a phone shows about 0.85 and a wide page 1.3 as a pixel. */
 export const WIDTH = 400;
 /** Average width of a letter at the size of the drawings, units. System fonts differ; this errs to the wide side. */
-const LETTER = 7.5;
+const LETTER = 7.9;
 export const textWidth = (text: string): number => Array.from(text).length * LETTER;
 
 /** Cut to a width, with an ellipsis. */

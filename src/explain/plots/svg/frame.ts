@@ -1,8 +1,7 @@
 /** Axes, grid and named thresholds of a plot, drawn over d3 scales. */
 import { scaleLinear, scaleLog } from 'd3-scale';
 import type { Axis, Threshold } from '../chart.js';
-import { el, label, line, textWidth } from './element.js';
-import { type Box, holds } from './place-labels.js';
+import { el, label, line } from './element.js';
 
 export interface Frame {
   readonly left: number;
@@ -51,53 +50,21 @@ export function yAxis(axis: Axis, y: Scale, { left, right, top }: Frame): string
 export const zeroLine = (axis: Axis, y: Scale, { left, right }: Frame): string[] =>
   axis.from <= 0 && axis.to >= 0 ? [line(left, y(0), right, y(0), { class: 'c-zero' })] : [];
 
-export interface Drawn {
-  readonly parts: readonly string[];
-  /** Where the names stand, so that nothing else is put there. */
-  readonly taken: readonly Box[];
-}
-
-/**
- * Thresholds across the plot, those within the axis only. Their names stand at the end of the line where fewer
- * points of the curves are.
- */
-export function thresholdLines(
+/** Thresholds across the plot, those within the axis only, named right of it. */
+export const thresholdLines = (
   list: readonly Threshold[],
   axis: Axis,
   y: Scale,
   { left, right }: Frame,
-  curves: readonly (readonly (readonly [x: number, y: number])[])[],
-): Drawn {
-  const inside = list.filter(({ at }) => at >= axis.from && at <= axis.to);
-  const names = inside
-    .filter(({ name }) => name !== '')
-    .map(({ at, name }) => {
-      const box = { y: y(at) - 15, width: textWidth(name), height: 14 };
-      const ends: Box[] = [
-        { ...box, x: left + 4 },
-        { ...box, x: right - 4 - box.width },
-      ];
-      const covered = ends.map((end) => curves.flat().filter(([a, b]) => holds(end, a, b)).length);
-      const best = (covered[1] ?? 0) < (covered[0] ?? 0) ? 1 : 0;
-      return { name, box: ends[best] as Box, anchor: best === 0 ? ('start' as const) : ('end' as const) };
-    });
-  return {
-    parts: [
-      ...inside.map(({ at }) =>
-        line(left, y(at), right, y(at), { class: 'c-limit', 'stroke-dasharray': '5 3' }),
-      ),
-      ...names.map(({ name, box, anchor }) =>
-        label(name, {
-          x: anchor === 'start' ? box.x : right - 4,
-          y: box.y + 11,
-          anchor,
-          className: 'c-text c-limit-text',
-        }),
-      ),
-    ],
-    taken: names.map(({ box }) => box),
-  };
-}
+): string[] =>
+  list
+    .filter(({ at }) => at >= axis.from && at <= axis.to)
+    .flatMap(({ at, name }) => [
+      line(left, y(at), right, y(at), { class: 'c-limit', 'stroke-dasharray': '5 3' }),
+      ...(name === ''
+        ? []
+        : [label(name, { x: right + GAP, y: y(at) + HALF_LETTER, className: 'c-text c-limit-text' })]),
+    ]);
 
 /** Keeps curves inside the plot. */
 export function clip(id: string, { left, right, top, bottom }: Frame): string {

@@ -1,10 +1,10 @@
 /** The room to scale: one factor for both directions. */
 import type { RoomChart, RoomItem, XY } from '../chart.js';
+import { type Box, boxOf, crosses, overlap, type Segment } from './boxes.js';
 import { drawing, el, fitting, label, line, px, type TextAt, textWidth, WIDTH } from './element.js';
-import { type Box, overlap } from './place-labels.js';
 
 /** Space around the places for their names. */
-const MARGIN = { above: { x: 34, top: 40, bottom: 44 }, side: { x: 24, top: 26, bottom: 34 } } as const;
+const MARGIN = { above: { x: 34, top: 40, bottom: 56 }, side: { x: 56, top: 26, bottom: 34 } } as const;
 /** No taller than this, so that a phone shows it at once. */
 const TALLEST = 380;
 
@@ -32,7 +32,15 @@ export function drawRoom({ id, title, says, view, items, scaleBar }: RoomChart):
     title,
     says,
     height: page.height,
-    parts: [...drawn.flatMap(({ shapes }) => shapes), ...placed(names), ...scaleBarParts(scaleBar, page)],
+    parts: [
+      ...drawn.flatMap(({ shapes }) => shapes),
+      ...placed(
+        names,
+        items.flatMap((item) => segmentsOf(item, page)),
+        scaleBox(scaleBar, page),
+      ),
+      ...scaleBarParts(scaleBar, page),
+    ],
   });
 }
 
@@ -47,22 +55,35 @@ interface Drawn {
   readonly names: readonly Name[];
 }
 
-/** Each name at the first of its places that is free of the others, or at its best one where none is. */
-function placed(names: readonly Name[]): string[] {
-  const boxes: Box[] = [];
+/** Each name at the first of its places that is free of the others and of every line, or at the freest one. */
+function placed(names: readonly Name[], lines: readonly Segment[], taken: Box): string[] {
+  const boxes: Box[] = [taken];
   return names.flatMap(({ text, places }) => {
-    const free = places.find((at) => !boxes.some((box) => overlap(box, boxOf(text, at))));
-    const at = free ?? places[0];
-    if (at === undefined) return [];
-    boxes.push(boxOf(text, at));
-    return [label(text, at)];
+    const inside = places.filter((at) => isInside(boxOf(text, at)));
+    const costs = (inside.length > 0 ? inside : places).map((at) => {
+      const box = boxOf(text, at);
+      const onNames = boxes.filter((other) => overlap(box, other)).length;
+      return { at, box, cost: ON_A_NAME * onNames + lines.filter((each) => crosses(box, each)).length };
+    });
+    const best = costs.reduce<(typeof costs)[number] | undefined>(
+      (found, each) => (found === undefined || each.cost < found.cost ? each : found),
+      undefined,
+    );
+    if (best === undefined) return [];
+    boxes.push(best.box);
+    // Where every place lies on a line, the line stops at the name.
+    return [...(best.cost > 0 ? [el('rect', { class: 'c-plate', ...best.box })] : []), label(text, best.at)];
   });
 }
 
-function boxOf(text: string, { x, y, anchor = 'start' }: TextAt): Box {
-  const width = textWidth(text);
-  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
-  return { x: left, y: y - 11, width, height: 14 };
+/** A name on another is worse than any number of lines through it. */
+const ON_A_NAME = 1000;
+const isInside = ({ x, width }: Box): boolean => x >= 0 && x + width <= WIDTH;
+
+/** The lines that an item draws. */
+function segmentsOf(item: RoomItem, { x, y }: Page): Segment[] {
+  const points = pointsOf(item).map(([a, b]) => [x(a), y(b)] as const);
+  return points.slice(1).map((to, i): Segment => [points[i] as readonly [number, number], to]);
 }
 
 function pageFor(view: RoomChart['view'], items: readonly RoomItem[]): Page {
@@ -111,11 +132,12 @@ const DASH_OF_ROLE: Readonly<Record<Of<'line'>['role'], string | undefined>> = {
 function roomLine({ role, points, name }: Of<'line'>, { x, y }: Page): Drawn {
   const written = points.map(([a, b], i) => `${i === 0 ? 'M' : 'L'}${px(x(a))},${px(y(b))}`).join('');
   const path = el('path', { class: `c-room c-${role}`, 'stroke-dasharray': DASH_OF_ROLE[role], d: written });
-  const last = points.at(-1);
-  const at = role === 'axis' ? last : role === 'bounce' ? points[1] : undefined;
+  const at = role === 'bounce' ? points[1] : undefined;
   if (name === '' || at === undefined) return { shapes: [path], names: [] };
-  const below = y(at[1]) + (role === 'axis' ? 30 : 14);
-  return { shapes: [path], names: [{ text: name, places: [{ x: x(at[0]), y: below, anchor: 'middle' }] }] };
+  return {
+    shapes: [path],
+    names: [{ text: name, places: [{ x: x(at[0]), y: y(at[1]) + 15, anchor: 'middle' }] }],
+  };
 }
 
 function picture({ from, to, name }: Of<'picture'>, { x, y }: Page, view: RoomChart['view']): Drawn {
@@ -144,6 +166,9 @@ function obstacle({ from, to, name }: Of<'obstacle'>, { x, y }: Page): Drawn {
     { x: left - 7, y: top + 14, anchor: 'end' },
     { x: left + 7, y: top + 14 },
     { x: left - 7, y: top + 30, anchor: 'end' },
+    { x: left + 7, y: y(from[1]) - 6 },
+    { x: left - 7, y: y(from[1]) - 6, anchor: 'end' },
+    { x: left, y: y(from[1]) + 15, anchor: 'middle' },
   ];
   return {
     shapes: [line(x(from[0]), y(from[1]), left, top, { class: 'c-obstacle' })],
@@ -171,12 +196,13 @@ function speakerSide({ at, name, center }: Of<'loudspeaker'>, { x, y }: Page): D
   const [left, top] = [x(at[0]), y(at[1])];
   const box = { class: speakerClass(center), x: left - 9, y: top - 6, width: 10, height: 12 };
   const [above, below] = [
-    { x: left + 6, y: top - 9, className: 'c-strong' },
-    { x: left + 6, y: top + 17, className: 'c-strong' },
+    { x: left + 6, y: top - 10, className: 'c-strong' },
+    { x: left + 6, y: top + 19, className: 'c-strong' },
   ];
+  const before = { x: left - 14, y: top + 4, anchor: 'end' as const, className: 'c-strong' };
   return {
     shapes: [el('rect', box)],
-    names: [{ text: name, places: center ? [below, above] : [above, below] }],
+    names: [{ text: name, places: center ? [before, below, above] : [above, below, before] }],
   };
 }
 
@@ -205,12 +231,12 @@ function seat(
     names: [
       {
         text,
-        places: bases.map((base) => ({
-          x: inPage(left, text),
-          y: base,
-          anchor: 'middle' as const,
-          className: 'c-strong',
-        })),
+        places: [
+          ...bases.map((base) => ({ x: inPage(left, text), y: base, anchor: 'middle' as const })),
+          { x: left + HEAD + 5, y: top + 4 },
+          { x: left - HEAD - 5, y: top + 4, anchor: 'end' as const },
+          { x: inPage(left, text), y: top - HEAD - 6, anchor: 'middle' as const },
+        ].map((at) => ({ ...at, className: 'c-strong' })),
       },
     ],
   });
@@ -228,8 +254,14 @@ function seat(
   return named(text, top + HEAD + (lower ? 28 : 14), top + HEAD + 28);
 }
 
+const SCALE_START = 4;
+function scaleBox({ lengthM, text }: RoomChart['scaleBar'], { pxPerM, height }: Page): Box {
+  const width = lengthM * pxPerM + 5 + textWidth(text);
+  return { x: SCALE_START, y: height - 18, width, height: 18 };
+}
+
 function scaleBarParts({ lengthM, text }: RoomChart['scaleBar'], { pxPerM, height }: Page): string[] {
-  const [start, y] = [4, height - 6];
+  const [start, y] = [SCALE_START, height - 6];
   const end = start + lengthM * pxPerM;
   return [
     el('path', {

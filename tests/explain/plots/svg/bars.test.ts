@@ -31,10 +31,10 @@ describe('bars', () => {
     expect(drawn.map(({ is }) => is.x)).toEqual(['48', '48', '48']);
     expect(drawn.map(({ is }) => is.width)).toEqual(['1', '292', '146']);
   });
-  it('have their channel before them and their value right behind', () => {
+  it('have their channel before them and their value in a column of its own', () => {
     const svg = bars({});
     expect(textAt(svg, 'center').is).toMatchObject({ x: '42', 'text-anchor': 'end' });
-    expect(textAt(svg, '2 ms').is).toMatchObject({ x: '345', class: 'c-value' });
+    expect(textAt(svg, '2 ms').is).toMatchObject({ x: '400', 'text-anchor': 'end' });
     rects(svg).forEach((rect, i) => {
       const value = textAt(svg, ['0 ms', '2 ms', '1 ms'][i] ?? '');
       expect(value.at('y') - rect.at('y') - 11 / 2).toBe(4);
@@ -59,10 +59,10 @@ describe('bars', () => {
     );
     expect(name && extentOf(name)[1]).toBeLessThanOrEqual(380);
   });
-  it('are crossed by a threshold where it says, with its name above', () => {
+  it('are crossed by a threshold where it says, short of the names of the seats, with its own name above', () => {
     const svg = bars({ thresholds: [{ at: 1, name: 'heard' }] });
     const [limit] = withClass(svg, 'c-limit');
-    expect(limit?.is).toMatchObject({ x1: '194', x2: '194', y1: '18', y2: '93' });
+    expect(limit?.is).toMatchObject({ x1: '194', x2: '194', y1: '34', y2: '87' });
     expect(textAt(svg, 'heard from here').is).toMatchObject({ x: '194', y: '12' });
     expect(rects(svg)[0]?.at('y')).toBe(36);
   });

@@ -3,8 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { linearAxis } from '../../../../src/explain/plots/axes.js';
 import type { Curve, LineChart } from '../../../../src/explain/plots/chart.js';
 import { drawLines } from '../../../../src/explain/plots/svg/lines.js';
-import { overlap } from '../../../../src/explain/plots/svg/place-labels.js';
-import { elementsOf, extentOf, textAt, withClass } from '../elements.js';
+import { elementsOf, extentOf, textAt, textsOf, withClass } from '../elements.js';
 
 const curve = (name: string, ...levels: readonly number[]): Curve => ({
   name,
@@ -47,36 +46,41 @@ describe('curves', () => {
       ['c-mark c-1', '392', '26'],
     ]);
   });
-  it('differ by dashes, and have a name in their own color', () => {
+  it('differ by dashes, and have a name in their own color beside a piece of their line', () => {
     const svg = draw([curve('upper', 8, 8, 8), curve('lower', -8, -8, -8)]);
-    expect(withClass(svg, 'c-line').map(({ is }) => is['stroke-dasharray'])).toEqual([undefined, '7 4']);
+    const dashes = withClass(svg, 'c-line').map(({ tag, is }) => [tag, is['stroke-dasharray']]);
+    expect(dashes).toEqual([
+      ['path', undefined],
+      ['path', '7 4'],
+      ['line', undefined],
+      ['line', '7 4'],
+    ]);
     expect(withClass(svg, 'c-name').map(({ is, text }) => [text, is.class])).toEqual([
       ['upper', 'c-name c-0'],
       ['lower', 'c-name c-1'],
     ]);
-    expect(textAt(svg, 'upper').at('y')).toBeLessThan(textAt(svg, 'lower').at('y'));
   });
-  it('have names of less than half the plot', () => {
-    const [name] = withClass(draw([curve('x'.repeat(60), 0, 0, 0)]), 'c-name');
-    const [left, right] = name ? extentOf(name) : [0, 0];
-    expect(name?.text.endsWith('…')).toBe(true);
-    expect(right - left).toBeLessThan((392 - 34) / 2);
+  it('have their names below the plot, in as many rows as these need, never beyond the drawing', () => {
+    const long = ['first '.repeat(5), 'second '.repeat(5), 'x'.repeat(80)].map((name) => curve(name, 0, 0));
+    const names = withClass(draw(long), 'c-name');
+    expect(new Set(names.map(({ at }) => at('y'))).size).toBe(3);
+    for (const name of names) {
+      expect(name.at('y')).toBeGreaterThan(230 + 31);
+      expect(extentOf(name)[1]).toBeLessThanOrEqual(400);
+    }
+    expect(names[2]?.text.endsWith('…')).toBe(true);
   });
-  it('have no name on the name of a threshold', () => {
-    const svg = draw([curve('one', 1, 1, 1), curve('two', 1, 1, 1)], [{ at: 0, name: 'clearly heard' }]);
-    const box = (text: string) => {
-      const found = textAt(svg, text);
-      const [left, right] = extentOf(found);
-      return { x: left, width: right - left, y: found.at('y') - 11, height: 14 };
-    };
-    expect(overlap(box('one'), box('clearly heard'))).toBe(false);
-    expect(overlap(box('two'), box('clearly heard'))).toBe(false);
-    expect(overlap(box('one'), box('two'))).toBe(false);
+  it('leave room at the right for the names of limits, and only then', () => {
+    const svg = draw([curve('one', 1, 1, 1)], [{ at: 0, name: 'severe' }]);
+    const [limit] = withClass(svg, 'c-limit');
+    expect(textAt(svg, 'severe').at('x')).toBeGreaterThan(limit?.at('x2') ?? 400);
+    expect(Math.max(...textsOf(svg).map((text) => extentOf(text)[1]))).toBeLessThanOrEqual(400);
+    expect(withClass(draw([curve('one', 1)], [{ at: 0, name: '' }]), 'c-limit')[0]?.is.x2).toBe('392');
   });
-  it('stand over both axes and the line at zero, in a drawing of one size', () => {
+  it('stand over both axes and the line at zero, in a drawing that ends with the names', () => {
     const svg = draw([curve('now', 0, 0)]);
     expect([textAt(svg, 'place').at('y'), textAt(svg, 'level (dB)').at('x')]).toEqual([261, 0]);
     expect(withClass(svg, 'c-zero')[0]?.is).toMatchObject({ y1: '128', x1: '34', x2: '392' });
-    expect(svg).toContain('viewBox="0 0 400 268"');
+    expect(svg).toContain('viewBox="0 0 400 292"');
   });
 });
