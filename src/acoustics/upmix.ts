@@ -183,6 +183,31 @@ const PRECEDENCE_DB_PER_MS = 17.3;
 /** Most that lateness costs, dB. Our own constant (heuristic). */
 const PRECEDENCE_CAP_DB = 18;
 
+/** Direct sound of one loudspeaker at a seat: where it stands from there, its power, when it arrives. */
+export interface ImageRay {
+  readonly acrossM: number;
+  readonly aheadM: number;
+  readonly strength: number;
+  readonly timeMs: number;
+}
+
+/** Direction of the image as a vector, across and ahead: energies, of which later ones count less. */
+export function precedenceImage(rays: readonly ImageRay[]): {
+  readonly across: number;
+  readonly ahead: number;
+} {
+  const first = Math.min(...rays.map(({ timeMs }) => timeMs));
+  let across = 0;
+  let ahead = 0;
+  for (const { acrossM, aheadM, strength, timeMs } of rays) {
+    const costDb = Math.min(PRECEDENCE_DB_PER_MS * (timeMs - first), PRECEDENCE_CAP_DB);
+    const weight = (strength * 10 ** (-costDb / 10)) / Math.hypot(acrossM, aheadM);
+    across += weight * acrossM;
+    ahead += weight * aheadM;
+  }
+  return { across, ahead };
+}
+
 /**
  * Position of the image on the line of the loudspeakers, m from the center, right positive (a position), for a
  * seat off the middle; levels and delays are right in the middle seat. Precedence-weighted energy vector seen from
@@ -216,19 +241,12 @@ export function offSeatImage(
       // Levels and delays are right in the middle seat: each loudspeaker counts relative to its distance there.
       return {
         xM,
-        meters,
         strength: ((gain * middle) / meters) ** 2,
         timeMs: ((meters - middle) / speed) * 1000,
       };
     });
-  const first = Math.min(...rays.map(({ timeMs }) => timeMs));
-  let across = 0;
-  let ahead = 0;
-  for (const { xM, meters, strength, timeMs } of rays) {
-    const costDb = Math.min(PRECEDENCE_DB_PER_MS * (timeMs - first), PRECEDENCE_CAP_DB);
-    const weight = strength * 10 ** (-costDb / 10);
-    across += (weight * (xM - seatXM)) / meters;
-    ahead += (weight * distanceM) / meters;
-  }
+  const { across, ahead } = precedenceImage(
+    rays.map(({ xM, ...ray }) => ({ ...ray, acrossM: xM - seatXM, aheadM: distanceM })),
+  );
   return { imageM: ahead === 0 ? 0 : seatXM + (distanceM * across) / ahead };
 }

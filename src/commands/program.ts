@@ -196,6 +196,25 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(await run(io, paths, { ...globals(), ...options }));
     });
 
+  printing('settings', 'the numbers to type into the menu, for all seats', 'settings case.json', [
+    'settings case.json --main',
+    "settings case.json --weights 'middle=3' 'left end=1'",
+  ])
+    .addArgument(asCase())
+    .option('--main', 'for the main seat alone')
+    .option('--equal', 'all seats count alike')
+    .option('--weights <SEAT=N...>', 'how much each seat counts; those not named count nothing')
+    .addOption(
+      new Option(
+        '--processor-speed <M/S>',
+        'speed of sound that the processor reckons with (default: 343.2)',
+      ).argParser(wholeNumber('--processor-speed', 300, 400)),
+    )
+    .action(async (path: string, options) => {
+      const { run } = await import('./settings.js');
+      done(await run(io, path, { ...globals(), ...options }));
+    });
+
   const calc = printing('calc', 'one acoustic calculation', 'calc', [
     'calc comb delayMs=1',
     'calc floor-bounce --help',
