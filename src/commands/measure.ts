@@ -7,12 +7,12 @@ import { documentText } from '../explain/document-text.js';
 import { measurementBlocks, type NamedMeasurement } from '../explain/measurement/words.js';
 import { textOptions } from '../explain/terminal.js';
 import { factText } from '../explain/words.js';
-import { type Seat, withAnswer } from '../facts/book.js';
+import type { Seat } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { seatsOf } from '../facts/seats.js';
 import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
-import { contradicted, measuredFacts } from '../recording/facts.js';
+import { withMeasurement } from '../recording/facts.js';
 import { DEMO_TAKE, record } from '../recording/invented.js';
 import type { Measured } from '../recording/measure.js';
 import { LEAST_RATE_HZ, measure } from '../recording/measure.js';
@@ -134,28 +134,18 @@ function seatNamed({ name: caseName, book }: LoadedCase, name: string): Seat {
 function intoCase(name: string, path: string, results: readonly Result[]): Block[] {
   const lines: string[] = [];
   const clashes: string[] = [];
+  const day = new Date().toISOString().slice(0, 10);
   changeCase(path, (told) =>
-    results.reduce((book, { file, seat, measurement }) => {
-      const main = seat === null || (seatsOf(book).seats.find((each) => each.name === seat)?.main ?? true);
-      const facts = measuredFacts(measurement, main);
-      if (facts.length === 0) return book;
+    results.reduce((book, result) => {
+      const { book: changed, facts, clashes: found } = withMeasurement(book, result, day);
       const worded = (id: FactId, value: number | string): string => factText(id, value, book.units);
-      for (const { id, told, measured } of contradicted(book, facts)) {
+      for (const { id, told, measured } of found) {
         clashes.push(
           `${factSpec(id).label}: told ${worded(id, told)}, measured ${worded(id, measured)}. The measurement counts now.`,
         );
       }
       for (const { id, value } of facts) lines.push(`${factSpec(id).label}: ${worded(id, value)}`);
-      const note = noteOf(
-        file,
-        seat,
-        facts.map(({ id }) => id),
-      );
-      const changed = facts.reduce(
-        (all, { id, value }) => withAnswer(all, id, { value, how: 'measured' }),
-        book,
-      );
-      return { ...changed, notes: [...changed.notes, note] };
+      return changed;
     }, told),
   );
   if (lines.length === 0) return [paragraph(`Nothing was written into ${name}: no value can be trusted.`)];
@@ -166,9 +156,6 @@ function intoCase(name: string, path: string, results: readonly Result[]): Block
     paragraph('Next: ', { code: `center-audit audit ${name}` }),
   ];
 }
-
-const noteOf = (file: string, seat: string | null, ids: readonly string[]): string =>
-  `Measured on ${new Date().toISOString().slice(0, 10)} from ${file}${seat === null ? '' : ` at “${seat}”`}: ${ids.join(', ')}.`;
 
 const demoBlocks = (): Block[] => [
   paragraph(

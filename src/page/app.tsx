@@ -7,6 +7,7 @@ import { FileBar } from './file-bar.js';
 import { Hearing } from './hearing.js';
 import { Outcome } from './outcome.js';
 import { type Ask, type Change, isNoChange, type PageView, type RoomView } from './protocol.js';
+import { Recording } from './recording.js';
 import { Room } from './room.js';
 import { Shortlist } from './shortlist.js';
 
@@ -78,6 +79,7 @@ export function App({ client }: { readonly client: Client }) {
         <Shortlist view={view} />
         <Answers view={view} act={act} />
         <Hearing client={client} room={view.room} change={change} act={act} />
+        <Recording client={client} room={view.room} act={act} />
         <Outcome client={client} view={view} />
       </main>
       <footer class="c-foot">

@@ -3,6 +3,10 @@
  * Pure but for the clock that is handed in, so it runs in a worker and in a test alike.
  */
 import { confidenceText } from '../explain/confidence.js';
+import type { Block } from '../explain/document.js';
+import { documentHtml } from '../explain/document-html.js';
+import { recordingCharts } from '../explain/measurement/charts.js';
+import { measurementBlocks } from '../explain/measurement/words.js';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../facts/book.js';
 import { readCase, writeCase } from '../facts/case-file.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
@@ -13,9 +17,12 @@ import { begin, reply, stepBack } from '../interview/conversation.js';
 import { promptOf, reviewed, reviewLine } from '../interview/screens.js';
 import { bookOf, push, type State, say, type Topic, top, withBook } from '../interview/state.js';
 import { titleOf } from '../interview/why.js';
-import { quoted } from '../lib/sanitize.js';
+import { plainLine, quoted } from '../lib/sanitize.js';
 import { auditSync } from '../reasoning/audit.js';
 import { next } from '../reasoning/next.js';
+import { withMeasurement } from '../recording/facts.js';
+import { measure } from '../recording/measure.js';
+import { playFile } from '../recording/play-file.js';
 import { documentOf } from './documents.js';
 import { heardAt } from './heard.js';
 import type { Ask, Change, PageView, Reply, ReplyTo } from './protocol.js';
@@ -64,6 +71,17 @@ export function createEngine(now: () => number): Engine {
     keep: ({ change }) => to(kept(state, change)),
     hear: ({ seat, change }) => heardAt(changed(bookOf(state), change), seat),
     remark: ({ seat, matches }) => to(remarked(state, seat, matches)),
+    measure: ({ samples, rateHz, file, seat }) => {
+      const place = seatsOf(bookOf(state)).seats[seat]?.name ?? null;
+      const result = { file: plainLine(file), seat: place, ...measure(samples, rateHz) };
+      const { book } = withMeasurement(bookOf(state), result, dayOf(now()));
+      state = withBook({ ...state, said: [] }, book);
+      const figures = recordingCharts(result.measurement, result.traces).map(
+        (chart): Block => ({ kind: 'figure', chart }),
+      );
+      return { html: documentHtml([...measurementBlocks(result).map(deeper), ...figures]) };
+    },
+    signal: () => Uint8Array.from(playFile('stereo')),
     write: ({ kind }) =>
       kind === 'case' ? writeCase(bookOf(state)) : documentOf(kind, state.audit, dayOf(now())),
   };
@@ -143,6 +161,9 @@ function kept(state: State, change: Change): State {
   const next = withBook({ ...state, said: [], draft: '' }, changed(bookOf(state), change));
   return say(next, 'The room is taken over as you moved it; what was only moved by eye counts as a guess.');
 }
+
+/** Headings of a document of its own, below those of the page. */
+const deeper = (block: Block): Block => (block.kind === 'heading' ? { ...block, level: 3 } : block);
 
 const dayOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 

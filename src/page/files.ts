@@ -14,8 +14,8 @@ export function fileName(title: string, ending: string): string {
   return `${plain === '' ? 'center-audit' : plain}.${ending}`;
 }
 
-export function download(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+export function download(name: string, content: string | Uint8Array<ArrayBuffer>, type: string): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

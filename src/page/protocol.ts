@@ -114,6 +114,15 @@ export type Ask =
   | { readonly do: 'keep'; readonly change: Change }
   | { readonly do: 'hear'; readonly seat: number; readonly change: Change }
   | { readonly do: 'remark'; readonly seat: string; readonly matches: boolean }
+  | {
+      readonly do: 'measure';
+      readonly samples: Float32Array;
+      readonly rateHz: number;
+      readonly file: string;
+      readonly seat: number;
+    }
+  /** The test file as WAV bytes. */
+  | { readonly do: 'signal' }
   | { readonly do: 'write'; readonly kind: DocumentKind };
 
 /** What each request is answered with. */
@@ -127,6 +136,9 @@ export interface Reply {
   readonly keep: PageView;
   readonly hear: Heard;
   readonly remark: PageView;
+  /** What was measured, as finished markup; what can be trusted stands in the case. */
+  readonly measure: { readonly html: string };
+  readonly signal: Uint8Array<ArrayBuffer>;
   readonly write: string;
 }
 export type ReplyTo<A extends Ask> = Reply[A['do']];

@@ -1,6 +1,7 @@
 /** What a trusted measurement says in facts of a case. */
-import { type FactBook, told } from '../facts/book.js';
+import { type FactBook, told, withAnswer } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
+import { seatsOf } from '../facts/seats.js';
 import type { Measurement } from './measurement.js';
 
 /** A stereo recording holds both channels in the center: an upmix that keeps the power plays it so much louder, dB. */
@@ -56,6 +57,39 @@ function polarityChoice({ polarity: { left, center, right, undecided } }: Measur
   if (center === -1 && right === -1) return 'left-inverted';
   if (center === -1) return 'center-inverted';
   return right === -1 ? 'right-inverted' : 'alike';
+}
+
+export interface TakenIn {
+  readonly book: FactBook;
+  readonly facts: readonly MeasuredFact[];
+  readonly clashes: ReturnType<typeof contradicted>;
+}
+
+/**
+ * A book with what one recording tells: the facts as measured, and a note with their source.
+ * @param seat its name; null where the recording was made at the main seat or nobody said
+ * @param day as in 2031-05-17
+ */
+export function withMeasurement(
+  book: FactBook,
+  {
+    file,
+    seat,
+    measurement,
+  }: { readonly file: string; readonly seat: string | null; readonly measurement: Measurement },
+  day: string,
+): TakenIn {
+  const main = seat === null || (seatsOf(book).seats.find((each) => each.name === seat)?.main ?? true);
+  const facts = measuredFacts(measurement, main);
+  if (facts.length === 0) return { book, facts, clashes: [] };
+  const clashes = contradicted(book, facts);
+  const at = seat === null ? '' : ` at “${seat}”`;
+  const note = `Measured on ${day} from ${file}${at}: ${facts.map(({ id }) => id).join(', ')}.`;
+  const answered = facts.reduce(
+    (all, { id, value }) => withAnswer(all, id, { value, how: 'measured' }),
+    book,
+  );
+  return { book: { ...answered, notes: [...answered.notes, note] }, facts, clashes };
 }
 
 /** Facts that the case told otherwise: what was told, and what the recording says. */
