@@ -84,7 +84,7 @@ describe('words', () => {
     expect(bad).toEqual([]);
   });
   it('name only variables that exist', () => {
-    const names = [...FACT_IDS, ...DERIVED_IDS, 'limit', 'after'] as string[];
+    const names = [...FACT_IDS, ...DERIVED_IDS, 'limit', 'after', 'range'] as string[];
     const texts = [
       ...rules.flatMap(({ rule }) => Object.values(rule.says)),
       ...remedies.flatMap(({ remedy }) => [remedy.title, remedy.expect, remedy.verify, ...remedy.steps]),

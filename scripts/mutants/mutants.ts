@@ -80,7 +80,11 @@ function ruleChanges(rule: Rule): Change<Rule>[] {
   const gates = gateChanges(rule.applies).map((change) => ({ ...change, to: gated(rule, change.to) }));
   return [
     ...gates,
-    ...(weigh.kind === 'deviation' ? deviationChanges(rule, weigh) : answerChanges(rule, weigh)),
+    ...(weigh.kind === 'deviation'
+      ? deviationChanges(rule, weigh)
+      : weigh.kind === 'answer'
+        ? answerChanges(rule, weigh)
+        : []),
   ];
 }
 

@@ -82,7 +82,12 @@ function saidBy(rule: Rule, item: Evidence, view: View, units: UnitSystem): stri
 }
 
 /** `{limit}`: the threshold of a deviation, or the first limit of the table that the condition compares with. */
-export function fillingOf(rule: Rule, item: Pick<Evidence, 'threshold' | 'leaves' | 'unit'>): Filling {
+export function fillingOf(
+  rule: Rule,
+  item: Pick<Evidence, 'threshold' | 'leaves' | 'unit' | 'range'>,
+): Filling {
+  if (rule.weigh.kind === 'match' && item.range)
+    return { range: { ends: item.range, unit: unitOf(rule.weigh.of) } };
   if (rule.weigh.kind === 'deviation' && item.threshold !== undefined) {
     return { limit: { value: item.threshold, unit: unitOf(rule.weigh.of) } };
   }

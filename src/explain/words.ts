@@ -17,6 +17,8 @@ export interface Filling {
   readonly limit?: Quantity;
   /** What a remedy leaves of the value it makes smaller. */
   readonly after?: Quantity;
+  /** Where a mechanism puts what was measured. */
+  readonly range?: { readonly ends: readonly [low: number, high: number]; readonly unit: Unit };
 }
 interface Quantity {
   readonly value: number;
@@ -58,6 +60,10 @@ function filled(
   gap: (name: string) => string,
 ): string {
   return template.replace(BRACES, (_, name: string) => {
+    if (name === 'range') {
+      const { ends, unit } = filling.range ?? {};
+      return ends && unit ? ends.map((end) => quantityText(end, unit, units)).join(' to ') : gap(name);
+    }
     if (name === 'limit' || name === 'after') {
       const given = filling[name];
       return given ? quantityText(given.value, given.unit, units) : gap(name);

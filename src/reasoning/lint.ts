@@ -110,6 +110,7 @@ function lintRule(cause: Cause, rule: Rule): Problem[] {
 
 /** Can any outcome of the rule lower the cause? */
 function canLower({ weigh }: Rule): boolean {
+  if (weigh.kind === 'match') return true;
   if (weigh.kind === 'deviation') return weigh.only !== 'for';
   const given = weigh.only === 'against' ? 0 : givenDb(weigh.tp, weigh.fp, 'measured');
   const absent = weigh.only === 'for' ? 0 : absentDb(weigh.tp, weigh.fp, 'measured');

@@ -26,10 +26,13 @@ function ruleReach(audit: Audit, rule: Rule, item: Evidence): Reach {
   const { weigh } = rule;
   const how = open.every((id) => factSpec(id).usually === 'measured') ? 'measured' : 'read';
   const ends =
-    weigh.kind === 'answer'
-      ? [givenDb(weigh.tp, weigh.fp, how), absentDb(weigh.tp, weigh.fp, how)]
-      : [-1, 1].map((sign) => sign * Math.min(CLAMP_DB, capDb(how), weigh.maxDb ?? CLAMP_DB));
-  const ups = ends.filter((db) => weigh.only === undefined || (weigh.only === 'for' ? db > 0 : db < 0));
+    weigh.kind === 'match'
+      ? [-capDb(how), capDb(how)]
+      : weigh.kind === 'answer'
+        ? [givenDb(weigh.tp, weigh.fp, how), absentDb(weigh.tp, weigh.fp, how)]
+        : [-1, 1].map((sign) => sign * Math.min(CLAMP_DB, capDb(how), weigh.maxDb ?? CLAMP_DB));
+  const only = weigh.kind === 'match' ? undefined : weigh.only;
+  const ups = ends.filter((db) => only === undefined || (only === 'for' ? db > 0 : db < 0));
   const all = [...ups, item.decibans, 0];
   return { leastDb: Math.min(...all), mostDb: Math.max(...all) };
 }

@@ -61,7 +61,16 @@ export interface AnswerWeight {
   /** Set to 'for' when the opposite answer says nothing, to 'against' when only the opposite speaks. */
   readonly only?: 'for' | 'against';
 }
-export type Weigh = Deviation | AnswerWeight;
+/**
+ * The weight comes from a told frequency against the one that a mechanism makes in this very case: for the cause where
+ * they agree within what both may be off, against it where they do not.
+ */
+export interface Match {
+  readonly kind: 'match';
+  readonly of: NumberVar;
+  readonly with: DerivedNumberId;
+}
+export type Weigh = Deviation | AnswerWeight | Match;
 
 /**
  * The three outcomes in words. Templates may name any variable of the rule in braces: `{layoutDipDb}` or
@@ -266,5 +275,6 @@ export function answers<const G extends string>(
 
 export function ruleVariables(rule: Rule): VarId[] {
   const weigh = rule.weigh;
+  if (weigh.kind === 'match') return [weigh.of, weigh.with];
   return weigh.kind === 'deviation' ? [weigh.of, ...(weigh.heard ? [weigh.heard] : [])] : [];
 }

@@ -36,6 +36,8 @@ export interface Evidence extends Trace {
   readonly threshold?: number;
   readonly ratio?: number;
   readonly unit?: Unit;
+  /** Of a match: where the mechanism puts it, within what its inputs may be off. */
+  readonly range?: readonly [low: number, high: number];
   /** Asked facts it rests on. */
   readonly facts: readonly FactId[];
   readonly assumed: readonly FactId[];

@@ -1,13 +1,21 @@
 /** From a trace to a line of evidence: the weight is computed from the facts at that moment. */
 import type { FactId } from '../facts/catalog.js';
 import { HOWS, type How } from '../facts/spec.js';
-import type { AnswerWeight, Cause, Deviation, Rule } from './cause.js';
+import type { AnswerWeight, Cause, Deviation, Match, Rule } from './cause.js';
 import { type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Evidence, Trace } from './evidence.js';
 import { limitValue } from './plain.js';
 import { siblingsOf } from './siblings.js';
 import type { Reading, View } from './view.js';
-import { absentDb, deviationDb, deviationRatio, givenDb, sharedAmongDb } from './weight.js';
+import {
+  absentDb,
+  deviationDb,
+  deviationRatio,
+  givenDb,
+  MATCH_DOUBT,
+  matchDb,
+  sharedAmongDb,
+} from './weight.js';
 
 const NONE: readonly FactId[] = [];
 
@@ -21,9 +29,39 @@ export function weigh(rule: Rule, trace: Trace, view: View, siblings = 0): Evide
 function weighed(rule: Rule, trace: Trace, view: View): Evidence {
   if (trace.outcome !== 'yes' && trace.outcome !== 'no')
     return { ...trace, decibans: 0, facts: NONE, assumed: NONE };
+  if (rule.weigh.kind === 'match') return weighMatch(rule.weigh, trace, view);
   return rule.weigh.kind === 'deviation'
     ? weighDeviation(rule.weigh, trace, view)
     : weighAnswer(rule, rule.weigh, trace, view);
+}
+
+/** The condition only sees to it that both frequencies are known: how far they are apart decides what is said. */
+function weighMatch(match: Match, trace: Trace, view: View): Evidence {
+  const rests = [view.read(match.of), view.read(match.with)] as const;
+  const [told, made] = rests;
+  const value = told.value as number;
+  const threshold = made.value as number;
+  const ratio = value / threshold;
+  const how = weakest(rests);
+  const decibans = matchDb(Math.abs(Math.log(ratio)), Math.hypot(told.spread, made.spread), how);
+  const off = Math.exp(made.spread + MATCH_DOUBT / 2);
+  const { cause, rule, leaves, open, gateOpen } = trace;
+  return {
+    cause,
+    rule,
+    leaves,
+    open,
+    ...(gateOpen === undefined ? {} : { gateOpen }),
+    outcome: decibans > 0 ? 'yes' : 'no',
+    decibans,
+    value,
+    threshold,
+    ratio,
+    unit: told.unit,
+    range: [threshold / off, threshold * off],
+    facts: factsOf(rests),
+    assumed: assumedIn(rests),
+  };
 }
 
 export function evidenceOf(causes: readonly Cause[], traces: readonly Trace[], view: View): Evidence[] {

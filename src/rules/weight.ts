@@ -104,3 +104,21 @@ export function sharedAmongDb(db: number, siblings: number): number {
   const ratio = 10 ** (db / 10);
   return db - decibans(1 - q + q * ratio);
 }
+
+/** Width of the range in which a told hole or peak may lie by chance, as a natural logarithm: 80 Hz to 8 kHz. */
+const CHANCE_RANGE = Math.log(8000 / 80);
+/** Chance that a hole or peak that somebody measured is the one of the cause, if the cause is true (judgment). */
+const IS_THE_ONE = 0.7;
+/** What models and reading a curve leave open, log-sd: half a third octave. Our own estimate. */
+export const MATCH_DOUBT = 0.115;
+
+/**
+ * Decibans of a told frequency that is off a computed one by `offLn` (natural logarithm of their ratio, 0 or more),
+ * both together uncertain by `spread`: a normal curve about the computed one against an even chance over six octaves
+ * and more. Bounded by the cap of the weakest answer behind the two.
+ */
+export function matchDb(offLn: number, spread: number, how: How): number {
+  const sd = Math.hypot(spread, MATCH_DOUBT);
+  const density = Math.exp(-((offLn / sd) ** 2) / 2) / (sd * Math.sqrt(2 * Math.PI));
+  return within(decibans(IS_THE_ONE * CHANCE_RANGE * density + 1 - IS_THE_ONE), capDb(how));
+}

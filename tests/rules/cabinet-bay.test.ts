@@ -24,6 +24,11 @@ testCause(cabinetBay, {
   ],
   fires: [
     {
+      name: 'a peak measured where the gaps sing is the bay',
+      facts: { ...bay, bayRecess: 0, measuredPeakHz: 112 },
+      rules: ['measured-peak'],
+    },
+    {
       name: 'flush with the furniture front and uncorrected, the low voice rises though no cavity sings',
       facts: { ...bay, bayRecess: 0, bayStuffing: 'sealed', equalization: 'none' },
       rules: ['front-rise'],
@@ -76,6 +81,11 @@ testCause(cabinetBay, {
     },
   ],
   silent: [
+    {
+      name: 'a peak two octaves above is not',
+      facts: { ...bay, bayRecess: 0, measuredPeakHz: 450 },
+      rules: ['measured-peak'],
+    },
     {
       name: 'flush and closed, with the rise taken back by an automatic correction, a bay is the best place',
       facts: {
@@ -175,6 +185,12 @@ testCause(cabinetBay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no peak measured',
+      facts: { ...bay, bayRecess: 0 },
+      rule: 'measured-peak',
+      asks: ['measuredPeakHz'],
+    },
     {
       name: 'without the recess the front is open',
       facts: { centerPlacement: 'bay' },

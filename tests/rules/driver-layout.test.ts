@@ -37,6 +37,19 @@ testCause(driverLayout, {
   ],
   fires: [
     {
+      name: 'a hole measured at the end seat where this layout puts one is the layout',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        seatDistance: 2.4,
+        seatCount: 3,
+        seatSpacing: 0.65,
+        measuredHoleSeat: 'side',
+        measuredHoleHz: 2100,
+      },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -85,6 +98,19 @@ testCause(driverLayout, {
     },
   ],
   silent: [
+    {
+      name: 'a hole in the low voice is not the layout',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        seatDistance: 2.4,
+        seatCount: 3,
+        seatSpacing: 0.65,
+        measuredHoleSeat: 'side',
+        measuredHoleHz: 250,
+      },
+      rules: ['measured-hole'],
+    },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
       facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'moves-left' },
@@ -158,6 +184,19 @@ testCause(driverLayout, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        seatDistance: 2.4,
+        seatCount: 3,
+        seatSpacing: 0.65,
+        measuredHoleSeat: 'side',
+      },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     {
       name: 'left and center not swapped',
       facts: { centerLayout: 'mid-tweeter-mid' },

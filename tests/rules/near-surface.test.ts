@@ -12,6 +12,11 @@ testCause(nearSurface, {
   ],
   fires: [
     {
+      name: 'a hole measured where the floor puts one is the floor',
+      facts: { ...room, centerTweeterHeight: 0.55, measuredHoleHz: 480, measuredHoleDb: 9 },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'hung flat on the wall, a box made to stand free has its low voice lifted',
       facts: {
         centerPlacement: 'wall',
@@ -66,6 +71,11 @@ testCause(nearSurface, {
     },
   ],
   silent: [
+    {
+      name: 'a hole an octave above is not the floor',
+      facts: { ...room, centerTweeterHeight: 0.55, measuredHoleHz: 1000, measuredHoleDb: 9 },
+      rules: ['measured-hole'],
+    },
     {
       name: 'half a meter from the wall the low voice is not lifted',
       facts: {
@@ -134,6 +144,12 @@ testCause(nearSurface, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: { ...room, centerTweeterHeight: 0.55 },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     {
       name: 'the distance to the wall is open',
       facts: { centerPlacement: 'wall' },

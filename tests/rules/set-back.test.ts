@@ -20,6 +20,11 @@ testCause(setBack, {
   ],
   fires: [
     {
+      name: 'a hole measured where the strip puts one is the strip',
+      facts: { ...shelf, shelfSetback: 0.3, measuredHoleHz: 2500 },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'thirty centimeters of set-back: a rise and a dip just under their limits are plain together',
       facts: { ...shelf, shelfSetback: 0.3 },
       rules: ['shelf-ripple'],
@@ -57,6 +62,11 @@ testCause(setBack, {
     },
   ],
   silent: [
+    {
+      name: 'a hole in the low voice is not the strip',
+      facts: { ...shelf, shelfSetback: 0.3, measuredHoleHz: 400 },
+      rules: ['measured-hole'],
+    },
     {
       name: 'an automatic correction run in this state has taken the rise',
       facts: {
@@ -123,6 +133,12 @@ testCause(setBack, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: { ...shelf, shelfSetback: 0.3 },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: { centerPlacement: 'shelf-top' },

@@ -7,6 +7,18 @@ testCause(twinCenters, {
   firstPosts: [{ complaints: ['hollow'], facts: { centerCount: 'two' } }],
   fires: [
     {
+      name: 'a hole where the pair puts its deepest is the pair',
+      facts: {
+        ...two,
+        twinArrangement: 'side-by-side',
+        twinSpacing: 1,
+        seatDistance: 3,
+        seatCount: 3,
+        measuredHoleHz: 860,
+      },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'side by side under the picture they cancel along the row',
       facts: { ...two, twinArrangement: 'side-by-side', twinSpacing: 1, seatDistance: 3, seatCount: 3 },
       rules: ['dip-between-the-two'],
@@ -58,6 +70,18 @@ testCause(twinCenters, {
   ],
   silent: [
     {
+      name: 'a hole three octaves above is not',
+      facts: {
+        ...two,
+        twinArrangement: 'side-by-side',
+        twinSpacing: 1,
+        seatDistance: 3,
+        seatCount: 3,
+        measuredHoleHz: 7600,
+      },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'side by side they agree for one seat in the middle',
       facts: {
         ...two,
@@ -108,6 +132,12 @@ testCause(twinCenters, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: { ...two, twinArrangement: 'side-by-side', twinSpacing: 1, seatDistance: 3, seatCount: 3 },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     {
       name: 'how the two stand is not told',
       facts: { ...two, centerTweeterHeight: 0.9, displayMiddleHeight: 1.05 },

@@ -198,6 +198,13 @@ const groupText = (cause: Cause, rule: Rule): string =>
   `${capital(idText(rule.group))}, ${GROUP_NOTES[cause.groups[rule.group] ?? 'independent']}.`;
 
 function weightBlocks({ weigh }: Rule): Block[] {
+  if (weigh.kind === 'match')
+    return [
+      paragraph(`Told: ${variableLabel(weigh.of)}. Computed: ${variableLabel(weigh.with)}.`),
+      paragraph(
+        'Where both agree within what they may be off, it speaks for the cause, by some 10 decibans where both were measured; where they do not, against it by up to 5.',
+      ),
+    ];
   if (weigh.kind === 'deviation') {
     const bound = Math.min(CLAMP_DB, weigh.maxDb ?? CLAMP_DB);
     const ratio = weigh.lowIsBad ? 'limit / value' : 'value / limit';

@@ -10,6 +10,7 @@
 import { placeNotBox } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cause.js';
 import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -51,6 +52,7 @@ export const cabinetBay = defineCause({
     exchanged: 'same-session',
     'where-heard': 'independent',
     person: 'independent',
+    measured: 'independent',
   },
   rules: [
     deviates(
@@ -193,6 +195,7 @@ export const cabinetBay = defineCause({
     ),
     placeNotBox('exchanged'),
     staysInPlace('exchanged'),
+    measuredAt('measured', 'peak', { what: 'the bay', at: 'bayNoteHz', source: 'bay-resonator' }),
     clearedByPerson('person'),
   ],
   // Pulled forward, only a bay with a deep recess gets better: that is its first remedy, and no test for all.

@@ -8,6 +8,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, is, isNot, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -44,6 +45,7 @@ export const driverLayout = defineCause({
     'near-by': 'independent',
     history: 'independent',
     person: 'independent',
+    measured: 'independent',
     swapped: 'independent',
   },
   rules: [
@@ -183,10 +185,23 @@ export const driverLayout = defineCause({
       0.2,
       'for',
     ),
+    measuredAt('measured', 'hole', {
+      what: 'the layout of its drivers',
+      at: 'layoutHoleHz',
+      source: 'interference',
+    }),
     clearedByPerson('person', 'word'),
     staysInPlace('swapped'),
   ],
   telltales: [
+    {
+      id: 'hole-follows-the-seat',
+      when: is('holeFollows', 'seat'),
+      telling: 'telling',
+      says: 'The measured hole moves from seat to seat along the row.',
+      otherwise: 'The measured hole does not move along the row.',
+      because: 'The angle of the seat sets where two drivers cancel.',
+    },
     {
       id: 'two-cones-in-sight',
       when: is('conesSeen', 'two-side-by-side'),

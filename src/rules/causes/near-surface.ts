@@ -8,6 +8,7 @@
 import { placeNotBox } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 import { recordedReflection } from '../recorded.js';
 import { staysInPlace } from '../swap.js';
@@ -44,6 +45,7 @@ export const nearSurface = defineCause({
     'where-heard': 'independent',
     recorded: 'independent',
     person: 'independent',
+    measured: 'independent',
     swapped: 'independent',
   },
   rules: [
@@ -234,10 +236,23 @@ export const nearSurface = defineCause({
       0.35,
     ),
     recordedReflection('recorded'),
+    measuredAt('measured', 'hole', {
+      what: 'the nearest surface',
+      at: 'surfaceHoleHz',
+      source: 'floor-image',
+    }),
     clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
   telltales: [
+    {
+      id: 'hole-follows-the-box',
+      when: oneOf('holeFollows', 'box', 'cover'),
+      telling: 'telling',
+      says: 'The measured hole moves with the place of the box, or shrinks under something soft.',
+      otherwise: 'The measured hole moves neither with the box nor under something soft.',
+      because: 'A reflection off a surface has its pitch from the distance to it.',
+    },
     {
       id: 'deep-voices-worst',
       when: is('whichVoices', 'low'),

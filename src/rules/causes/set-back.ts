@@ -6,7 +6,8 @@
  * box; an ordinary set-back is mild. Left out: the finite width of the shelf.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is } from '../condition.js';
+import { is, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -40,6 +41,7 @@ export const setBack = defineCause({
     exchanged: 'same-session',
     'where-heard': 'independent',
     person: 'independent',
+    measured: 'independent',
   },
   rules: [
     deviates(
@@ -158,9 +160,18 @@ export const setBack = defineCause({
       0.35,
     ),
     staysInPlace('exchanged'),
+    measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfDipHz', source: 'shelf-strip' }),
     clearedByPerson('person'),
   ],
   telltales: [
+    {
+      id: 'hole-follows-the-box',
+      when: oneOf('holeFollows', 'box', 'cover'),
+      telling: 'telling',
+      says: 'The measured hole moves with the place of the box, or shrinks under something soft.',
+      otherwise: 'The measured hole moves neither with the box nor under something soft.',
+      because: 'The strip in front makes it, and the strip goes with the place of the box.',
+    },
     {
       id: 'furniture-moved',
       when: is('changedExactly', 'furniture-center'),

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 
 export const twinCenters = defineCause({
@@ -38,6 +39,7 @@ export const twinCenters = defineCause({
     history: 'independent',
     drivers: 'independent',
     person: 'independent',
+    measured: 'independent',
   },
   rules: [
     deviates(
@@ -159,6 +161,7 @@ export const twinCenters = defineCause({
       0.12,
       'for',
     ),
+    measuredAt('measured', 'hole', { what: 'the pair', at: 'twinCenterDipHz', source: 'comb' }),
     clearedByPerson('person'),
   ],
   telltales: [

@@ -141,3 +141,11 @@ export const bayOfFurniture = {
     (r) => r.from(mouth).peakDb,
   ),
 };
+
+/** Both notes of the bay, Hz, where they exist. */
+export const BAY_NOTE_FACTS = BAY_FACTS;
+export function bayNotesHz(r: Reader<BayFact>): readonly (number | undefined)[] {
+  const gapsHz = r.choice('bayStuffing') === 'sealed' ? undefined : bay(r.from(bayInput)).resonanceHz;
+  const recessM = r.toldNumber('bayRecess');
+  return [gapsHz ?? undefined, recessM ? (r.from(mouth).resonanceHz ?? undefined) : undefined];
+}

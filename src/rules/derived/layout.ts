@@ -65,6 +65,12 @@ function worstSeat(r: Reader<LayoutFact>): SeatDip {
   return at(r.worst(r.from(bearings), (bearing) => at(bearing).dipDb).item);
 }
 
+/** At the seat where somebody measured: the worst one where that was off to the side. */
+export function layoutHoleHz(r: Reader<LayoutFact | 'measuredHoleSeat'>): number | undefined {
+  if (r.choice('measuredHoleSeat') === 'side') return r.from(worstSeat).dipHz;
+  return dipAt(r.from(boxOf), r.from(mainBearing), r.sketchGrid()).dipHz;
+}
+
 type Apart = 'tweeters' | 'shared-band' | 'none';
 /** What lies side by side in a box that lies as its maker meant it. */
 const SIDE_BY_SIDE: Record<string, Apart> = {
@@ -255,6 +261,11 @@ export const layout = {
     number('dB', 'deepest dip at the worst seat from two center boxes with one signal'),
     TWIN_FACTS,
     (r) => r.from(twinCenterDip).dipDb,
+  ),
+  twinCenterDipHz: derive(
+    number('Hz', 'frequency of that dip'),
+    TWIN_FACTS,
+    (r) => r.from(twinCenterDip).dipHz ?? undefined,
   ),
   aimDipDb: derive(
     number('dB', 'deepest dip because the ears are above or below the axis'),

@@ -127,6 +127,15 @@ function wallRise(r: Reader<(typeof RISE_FACTS)[number]>): number {
   return lowRiseLeftDb(r, Math.max(0, riseDb));
 }
 
+export const SURFACE_HOLE_FACTS = [...CEILING_FACTS, ...WALL_FACTS] as const;
+/** Of floor or ceiling, and of the wall behind where its distance was told, Hz. */
+export function surfaceHolesHz(
+  r: Reader<(typeof SURFACE_HOLE_FACTS)[number]>,
+): readonly (number | undefined)[] {
+  const wallHz = r.toldNumber('wallDistance') === undefined ? undefined : r.from(wall).nullHz;
+  return [r.from(surfaceNullHz), wallHz];
+}
+
 export const placement = {
   // Nobody leaves out that the box hangs, so what is not told counts as standing.
   hangsOnWall: derive(

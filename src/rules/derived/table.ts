@@ -17,6 +17,7 @@ import { recording } from './recording.js';
 import { room } from './room.js';
 import { sharing } from './sharing.js';
 import { time } from './time.js';
+import { told } from './told.js';
 import { tone } from './tone.js';
 import { trouble } from './trouble.js';
 
@@ -36,6 +37,7 @@ export const DERIVED = {
   ...recording,
   ...room,
   ...trouble,
+  ...told,
 } as const satisfies Record<string, DerivedMeta & Derivation>;
 
 export type DerivedId = keyof typeof DERIVED;
