@@ -1,5 +1,7 @@
 import type { Table } from './claim.js';
 import { LAYOUT_CLAIMS } from './layout.js';
+import { PLACE_CLAIMS } from './place.js';
+import { TONE_CLAIMS } from './tone.js';
 
 /** Every table of claims. */
-export const TABLES: readonly Table[] = [LAYOUT_CLAIMS];
+export const TABLES: readonly Table[] = [LAYOUT_CLAIMS, PLACE_CLAIMS, TONE_CLAIMS];

@@ -246,6 +246,15 @@ export const nearSurface = defineCause({
   ],
   telltales: [
     {
+      id: 'hole-stays',
+      when: is('holeFollows', 'nothing'),
+      telling: 'telling',
+      speaks: 'against',
+      says: 'Nothing moves the measured hole, neither box nor seat nor cover.',
+      otherwise: 'Something moves the measured hole.',
+      because: 'A hole made by a surface changes its pitch with every hand width of the box.',
+    },
+    {
       id: 'hole-follows-the-box',
       when: oneOf('holeFollows', 'box', 'cover'),
       telling: 'telling',

@@ -74,7 +74,7 @@ export const roomAcoustics = defineCause({
         source: 'practice',
       },
       is('clapRing', 'flutter'),
-      0.25,
+      0.15,
       0.1,
       'for',
     ),

@@ -142,10 +142,15 @@ export const bayOfFurniture = {
   ),
 };
 
+/** A lip less deep than this has no note, m: it is where the table of recess peaks begins. */
+const LEAST_RECESS_M = 0.02;
 /** Both notes of the bay, Hz, where they exist. */
 export const BAY_NOTE_FACTS = BAY_FACTS;
 export function bayNotesHz(r: Reader<BayFact>): readonly (number | undefined)[] {
   const gapsHz = r.choice('bayStuffing') === 'sealed' ? undefined : bay(r.from(bayInput)).resonanceHz;
   const recessM = r.toldNumber('bayRecess');
-  return [gapsHz ?? undefined, recessM ? (r.from(mouth).resonanceHz ?? undefined) : undefined];
+  return [
+    gapsHz ?? undefined,
+    recessM !== undefined && recessM >= LEAST_RECESS_M ? (r.from(mouth).resonanceHz ?? undefined) : undefined,
+  ];
 }
