@@ -37,7 +37,18 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'lib',
     'disk',
   ],
-  page: ['interview', 'explain', 'recording', 'reasoning', 'rules', 'compute', 'facts', 'acoustics', 'lib'],
+  page: [
+    'settings',
+    'interview',
+    'explain',
+    'recording',
+    'reasoning',
+    'rules',
+    'compute',
+    'facts',
+    'acoustics',
+    'lib',
+  ],
   '.': ['commands'],
 };
 

@@ -75,6 +75,7 @@ export function App({ client }: { readonly client: Client }) {
           change={change}
           move={setChange}
           keep={keep}
+          client={client}
         />
         <Shortlist view={view} />
         <Answers view={view} act={act} />

@@ -7,6 +7,7 @@ import type { Block } from '../explain/document.js';
 import { documentHtml } from '../explain/document-html.js';
 import { recordingCharts } from '../explain/measurement/charts.js';
 import { measurementBlocks } from '../explain/measurement/words.js';
+import { settingsBlocks } from '../explain/settings-words.js';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../facts/book.js';
 import { readCase, writeCase } from '../facts/case-file.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
@@ -23,6 +24,8 @@ import { next } from '../reasoning/next.js';
 import { withMeasurement } from '../recording/facts.js';
 import { measure } from '../recording/measure.js';
 import { playFile } from '../recording/play-file.js';
+import { type Sheet, settingsFor } from '../settings/sheet.js';
+import { metersOf } from '../settings/system.js';
 import { documentOf } from './documents.js';
 import { heardAt } from './heard.js';
 import type { Ask, Change, PageView, Reply, ReplyTo } from './protocol.js';
@@ -80,6 +83,14 @@ export function createEngine(now: () => number): Engine {
         (chart): Block => ({ kind: 'figure', chart }),
       );
       return { html: documentHtml([...measurementBlocks(result).map(deeper), ...figures]) };
+    },
+    settings: ({ change }) => {
+      const book = changed(bookOf(state), change);
+      const sheet = settingsFor(book);
+      return {
+        html: documentHtml(settingsBlocks(sheet, book.units).map(deeper)),
+        entries: { ...change, facts: { ...change.facts, ...entriesOf(sheet) } },
+      };
     },
     signal: () => Uint8Array.from(playFile('stereo')),
     write: ({ kind }) =>
@@ -164,6 +175,17 @@ function kept(state: State, change: Change): State {
 
 /** Headings of a document of its own, below those of the page. */
 const deeper = (block: Block): Block => (block.kind === 'heading' ? { ...block, level: 3 } : block);
+
+/** The entries of a sheet as facts; SI. */
+function entriesOf({ entries: { left, center, right, unit } }: Sheet): NonNullable<Change['facts']> {
+  return unit === 'ms'
+    ? { delayLeft: left, delayCenter: center, delayRight: right }
+    : {
+        enteredLeft: metersOf(left, unit),
+        enteredCenter: metersOf(center, unit),
+        enteredRight: metersOf(right, unit),
+      };
+}
 
 const dayOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 

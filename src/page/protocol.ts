@@ -121,6 +121,8 @@ export type Ask =
       readonly file: string;
       readonly seat: number;
     }
+  /** The best compromise over all seats, as the room stands with the change. */
+  | { readonly do: 'settings'; readonly change: Change }
   /** The test file as WAV bytes. */
   | { readonly do: 'signal' }
   | { readonly do: 'write'; readonly kind: DocumentKind };
@@ -138,6 +140,8 @@ export interface Reply {
   readonly remark: PageView;
   /** What was measured, as finished markup; what can be trusted stands in the case. */
   readonly measure: { readonly html: string };
+  /** The sheet as finished markup, and its entries as a change to try. */
+  readonly settings: { readonly html: string; readonly entries: Change };
   readonly signal: Uint8Array<ArrayBuffer>;
   readonly write: string;
 }

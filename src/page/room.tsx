@@ -1,7 +1,9 @@
 /** The room to scale, from above and from the side; what is moved is heard about at once and taken over or dropped. */
+import { useState } from 'preact/hooks';
 import type { FactId } from '../facts/catalog.js';
+import type { Client } from './client.js';
 import { Drawing, type Place } from './drawing.js';
-import { type Change, isNoChange, type RoomKnob, type RoomView } from './protocol.js';
+import { type Change, isNoChange, type Reply, type RoomKnob, type RoomView } from './protocol.js';
 
 interface Props {
   readonly asIs: RoomView;
@@ -10,9 +12,10 @@ interface Props {
   readonly change: Change;
   readonly move: (change: Change) => void;
   readonly keep: () => void;
+  readonly client: Client;
 }
 
-export function Room({ asIs, tried, change, move, keep }: Props) {
+export function Room({ asIs, tried, change, move, keep, client }: Props) {
   const set = (facts: NonNullable<Change['facts']>): void =>
     move({ ...change, facts: { ...change.facts, ...facts } });
   const moved = overlaid(asIs, change);
@@ -52,6 +55,7 @@ export function Room({ asIs, tried, change, move, keep }: Props) {
           ))}
         </fieldset>
       )}
+      <Compromise key={asIs.leader.title} client={client} change={change} move={move} />
       {isMoved && (
         <p class="c-ways" role="group" aria-label="What to do with the moved room">
           {tried && (
@@ -68,6 +72,43 @@ export function Room({ asIs, tried, change, move, keep }: Props) {
         </p>
       )}
     </section>
+  );
+}
+
+interface CompromiseProps {
+  readonly client: Client;
+  readonly change: Change;
+  readonly move: (change: Change) => void;
+}
+
+/** The numbers to type into the menu for all seats at once, and their price at each. */
+function Compromise({ client, change, move }: CompromiseProps) {
+  const [sheet, setSheet] = useState<Reply['settings']>();
+  const [trouble, setTrouble] = useState('');
+  const find = async (): Promise<void> => {
+    try {
+      setSheet(await client.ask({ do: 'settings', change }));
+      setTrouble('');
+    } catch (error) {
+      setTrouble(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return (
+    <>
+      <p class="c-ways">
+        <button type="button" onClick={find}>
+          The best compromise over all seats
+        </button>
+        {sheet && (
+          <button type="button" onClick={() => move(sheet.entries)}>
+            Try its entries here
+          </button>
+        )}
+      </p>
+      {trouble !== '' && <p role="alert">{trouble}</p>}
+      {/* Written and escaped by the same writer as every report. */}
+      {sheet && <div class="c-sheet" dangerouslySetInnerHTML={{ __html: sheet.html }} />}
+    </>
   );
 }
 

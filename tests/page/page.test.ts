@@ -248,6 +248,23 @@ describe('the room', () => {
   );
 });
 
+describe('the best compromise', () => {
+  it(
+    'is one button, and its entries can be tried in the room',
+    async () => {
+      await browsing.open(async ({ page, complaints }) => {
+        await openCase(page, 'demo.json', demo);
+        await page.getByRole('button', { name: 'The best compromise over all seats' }).click();
+        await until(page, "document.querySelector('.c-sheet') !== null");
+        await page.getByRole('button', { name: 'Try its entries here' }).click();
+        await until(page, "document.querySelectorAll('.c-room-panel table').length >= 2");
+        expect(complaints).toEqual([]);
+      });
+    },
+    LONG_MS,
+  );
+});
+
 describe('on every screen', () => {
   it.each([
     ['a phone, light', PHONE, 'light'],
