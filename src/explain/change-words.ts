@@ -1,4 +1,4 @@
-/** `try` and `compare` in words: side by side, only what changed, and last the seamless switch. */
+/** `try` and `compare` in words: the one line that matters, then only what changed, side by side. */
 import type { Audit } from '../reasoning/audit.js';
 import { type CauseFate, type Changes, changesOf, type Fate, MOVED_FROM } from './changes.js';
 import {
@@ -13,7 +13,7 @@ import {
 } from './document.js';
 import { documentText } from './document-text.js';
 import { PLAIN_TEXT, type TextOptions } from './terminal.js';
-import { capital, listText, named, sentence } from './words.js';
+import { capital, listText, plural, sentence } from './words.js';
 
 export interface ChangeReport extends Changes {
   readonly format: 'center-audit/try' | 'center-audit/compare';
@@ -31,58 +31,55 @@ export const compareReport = (before: Audit, after: Audit): ChangeReport => ({
   ...changesOf(before, after),
 });
 
-export function tryBlocks(changes: ChangeReport): Block[] {
-  const moved = changes.causes.filter(
-    (cause) => cause.fate !== 'unchanged' && Math.abs(cause.after - cause.before) >= MOVED_FROM,
-  );
-  return withoutEmpty([
-    heading(1, 'What would change'),
-    ...factTable(changes),
-    heading(2, 'Causes that move'),
-    { kind: 'list', style: 'bullet', items: moved.map(movedItem) },
-    ...(moved.length === 0 ? [paragraph('No cause moves by as much as people would notice.')] : []),
-    ...seatTableOf(changes),
-    heading(2, 'Verdict'),
-    ...verdictBlocks(changes),
-    seamlessBlock(changes),
-  ]);
-}
+export const tryBlocks = (changes: ChangeReport): Block[] => changeBlocks('What would change', changes);
+export const compareBlocks = (changes: ChangeReport): Block[] => changeBlocks('Before and after', changes);
 
-export const FATES: Readonly<Record<Fate, string>> = {
-  fixed: 'Fixed',
-  better: 'Better',
-  worse: 'Worse',
-  new: 'New',
-  unchanged: 'Unchanged',
-  unknown: 'Cannot be told in one of the two',
+/** In the order of the page; what did not move is counted, not named. */
+export const FATES: Readonly<Record<Exclude<Fate, 'unchanged' | 'unknown'>, string>> = {
+  fixed: 'Put right',
+  new: 'Newly in question',
+  better: 'Less likely',
+  worse: 'More likely',
 };
 
-export function compareBlocks(changes: ChangeReport): Block[] {
+/** The one line that matters, then what was told, what is heard, the seats, and the causes that move. */
+function changeBlocks(title: string, changes: ChangeReport): Block[] {
   const { fixed, unchanged, new: appeared } = changes.complaints;
   return withoutEmpty([
-    heading(1, 'Before and after'),
+    heading(1, title),
+    paragraph({ strong: changes.summary }),
     ...factTable(changes),
     heading(2, 'What is heard'),
     bullets([
-      ...fixed.map((title) => `Fixed: ${title}.`),
-      ...unchanged.map((title) => `Unchanged: ${title}.`),
-      ...appeared.map((title) => `New: ${title}.`),
+      ...fixed.map((complaint) => `Gone: ${complaint}.`),
+      ...(fixed.length + appeared.length > 0 ? unchanged.map((complaint) => `Still: ${complaint}.`) : []),
+      ...appeared.map((complaint) => `New: ${complaint}.`),
     ]),
-    ...(Object.keys(FATES) as Fate[]).flatMap((fate) => fateBlocks(changes, fate)),
     ...seatTableOf(changes),
-    heading(2, 'Verdict'),
-    ...verdictBlocks(changes),
-    seamlessBlock(changes),
+    ...(Object.keys(FATES) as (keyof typeof FATES)[]).flatMap((fate) => fateBlocks(changes, fate)),
+    heading(2, 'The rest'),
+    paragraph(restText(changes)),
+    ...seamlessBlocks(changes),
   ]);
 }
 
-/** Causes of one fate; those that hardly move and were never in question are only named. */
-function fateBlocks(changes: ChangeReport, fate: Fate): Block[] {
-  const list = changes.causes.filter((cause) => cause.fate === fate);
-  if (list.length === 0) return [];
-  if (fate === 'unchanged' || fate === 'unknown')
-    return [heading(2, FATES[fate]), paragraph(`${listText(list.map((cause) => named(cause.title)))}.`)];
-  return [heading(2, FATES[fate]), { kind: 'list', style: 'bullet', items: list.map(movedItem) }];
+/** Causes of one fate whose figure moves by as much as people would notice. */
+function fateBlocks(changes: ChangeReport, fate: keyof typeof FATES): Block[] {
+  const moved = changes.causes.filter(
+    (cause) => cause.fate === fate && Math.abs(cause.after - cause.before) >= MOVED_FROM,
+  );
+  return [heading(2, FATES[fate]), { kind: 'list', style: 'bullet', items: moved.map(movedItem) }];
+}
+
+function restText({ causes }: ChangeReport): string {
+  const count = (fate: Fate): number => causes.filter((cause) => cause.fate === fate).length;
+  const parts = [
+    ...(count('unchanged') > 0 ? [`${plural(count('unchanged'), 'cause')} as likely as before`] : []),
+    ...(count('unknown') > 0
+      ? [`${plural(count('unknown'), 'cause')} that cannot be told in one of the two`]
+      : []),
+  ];
+  return parts.length === 0 ? '' : sentence(listText(parts));
 }
 
 function movedItem(cause: CauseFate): Item {
@@ -118,24 +115,18 @@ function seatTableOf({ seats }: ChangeReport): Block[] {
   return [heading(2, 'At the seats'), table(['seat', '', 'before', 'after'], rows)];
 }
 
-function verdictBlocks({ verdict }: ChangeReport): Block[] {
-  const { before, after, sameLeader } = verdict;
-  return [
-    paragraph(
-      sameLeader ? 'The same cause comes first. ' : 'Another cause comes first. ',
-      `Before: ${before}. After: ${after}.`,
-    ),
-  ];
-}
-
 const PASSES: Readonly<Record<string, string>> = { true: 'passes', false: 'fails', null: 'cannot be told' };
 
-function seamlessBlock({ seamless }: ChangeReport): Block {
+/** Told only where the change moves it. */
+function seamlessBlocks({ seamless }: ChangeReport): Block[] {
   const { before, after, text } = seamless;
-  return paragraph(
-    { strong: 'Seamless switch: ' },
-    `${PASSES[String(before)]} before, ${PASSES[String(after)]} after. ${sentence(text)}`,
-  );
+  if (before === after) return [];
+  return [
+    paragraph(
+      { strong: 'Seamless switch: ' },
+      `${PASSES[String(before)]} before, ${PASSES[String(after)]} after. ${sentence(text)}`,
+    ),
+  ];
 }
 
 const shown = (blocks: Block[], options: Partial<TextOptions>): string =>

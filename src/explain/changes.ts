@@ -6,12 +6,14 @@ import type { Audit } from '../reasoning/audit.js';
 import { compare } from '../reasoning/compare.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import { confidenceText } from './confidence.js';
+import { settledBy } from './report.js';
 import { reportCauses } from './report-causes.js';
 import { reportSeats } from './report-open.js';
 import type { ReportCause, ReportSeat } from './report-types.js';
+import { solvedText } from './report-verdict.js';
 import { seamlessSwitch } from './seamless.js';
 import { angleText, arrivalText } from './seat-table.js';
-import { answerText, quantityText } from './words.js';
+import { answerText, named, quantityText } from './words.js';
 
 export interface BeforeAfter {
   readonly label: string;
@@ -43,6 +45,8 @@ export interface Changes {
   };
   /** Numbers of a seat that changed. */
   readonly seats: readonly { readonly seat: string; readonly values: readonly BeforeAfter[] }[];
+  /** The one line that matters. */
+  readonly summary: string;
   readonly verdict: { readonly before: string; readonly after: string; readonly sameLeader: boolean };
   readonly seamless: {
     readonly before: boolean | null;
@@ -83,6 +87,7 @@ export function changesOf(before: Audit, after: Audit): Changes {
       new: titles(found.complaints.appeared),
     },
     seats: seatChanges(reportSeats(before), reportSeats(after)),
+    summary: summaryOf(after, was.get(found.leaders.before), now),
     verdict: {
       before: leaderWords(was.get(found.leaders.before)),
       after: leaderWords(now.find((cause) => cause.id === found.leaders.after)),
@@ -96,6 +101,21 @@ function factWords({ book }: Audit, fact: FactId): string {
   const answer = book.answers.get(fact);
   if (!answer) return 'not asked';
   return answerText(book, fact) ?? 'not known';
+}
+
+/** Solved, put right, replaced or still there: what the change did to what came first. */
+function summaryOf(after: Audit, then: ReportCause | undefined, now: readonly ReportCause[]): string {
+  const solvedBy = settledBy(after);
+  if (solvedBy) return `${solvedText(solvedBy)}.`;
+  const [leader] = now;
+  const same = now.find((cause) => cause.id === then?.id);
+  if (!leader || !then || !same) return 'Nothing comes first.';
+  const moved = `${then.confidence} before, ${same.confidence} after`;
+  if (leader.id !== then.id)
+    return `${fateWord(then, same) === 'fixed' ? `${named(then.title)} is put right (${moved}).` : `${named(then.title)} comes first no more (${moved}).`} Next in line: ${named(leader.title)}, ${leader.confidence}.`;
+  if (Math.abs(same.probability - then.probability) < MOVED_FROM)
+    return `Nothing that people would notice changes: ${named(same.title)} still comes first, ${same.confidence}.`;
+  return `${named(same.title)} still comes first: ${moved}.`;
 }
 
 const leaderWords = (cause: ReportCause | undefined): string =>
@@ -115,16 +135,22 @@ function fateOf(before: ReportCause, after: ReportCause): CauseFate {
   };
 }
 
+/** Evidence of its own that moves by less is the same evidence, decibans. */
+const OWN_MOVED_DB = 0.5;
+
+/**
+ * A cause is fixed or new only by evidence of its own. What rises because a cure leaves the complaint to the others to
+ * explain is no new fault, and what falls because another explains it better was not put right.
+ */
 function fateWord(before: ReportCause, after: ReportCause): Fate {
-  const known = (cause: ReportCause): boolean => cause.verdict !== 'cannot-tell';
+  if (before.verdict === 'cannot-tell' || after.verdict === 'cannot-tell') return 'unknown';
   const [p, q] = [before.probability, after.probability];
-  if (known(before) && known(after)) {
-    if (p >= IN_QUESTION_FROM && q < IN_QUESTION_FROM) return 'fixed';
-    if (p < IN_QUESTION_FROM && q >= IN_QUESTION_FROM) return 'new';
-    if (Math.abs(q - p) < MOVED_FROM) return 'unchanged';
-    return q < p ? 'better' : 'worse';
-  }
-  return 'unknown';
+  const ownDb = ({ decibans, sharedDb }: ReportCause): number => decibans - sharedDb;
+  const ownMoved = ownDb(after) - ownDb(before);
+  if (p >= IN_QUESTION_FROM && q < IN_QUESTION_FROM && ownMoved <= -OWN_MOVED_DB) return 'fixed';
+  if (p < IN_QUESTION_FROM && q >= IN_QUESTION_FROM && ownMoved >= OWN_MOVED_DB) return 'new';
+  if (Math.abs(q - p) < MOVED_FROM) return 'unchanged';
+  return q < p ? 'better' : 'worse';
 }
 
 /** Computed values of the same rule in both audits, where people would read another number. */

@@ -40,7 +40,7 @@ export function reportVerdict(
 }
 
 /** The state of today leads every headline. */
-const solvedText = (by: readonly string[]): string =>
+export const solvedText = (by: readonly string[]): string =>
   by.length === 0 ? 'Solved' : `Solved: ${listText(by)}`;
 
 /** What tells the first contender from most of the others, then most for the minute; nothing once it is decided. */

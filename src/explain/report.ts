@@ -121,7 +121,7 @@ function reportTrials(audit: Titled): ReportTrial[] {
 }
 
 /** What settled the trouble and still stands; null while it is not gone. */
-function settledBy(audit: Titled): readonly string[] | null {
+export function settledBy(audit: Titled): readonly string[] | null {
   const { trials, solved } = audit.book;
   const cures = trials.filter(({ outcome, stays }) => outcome === 'gone' && stays === true);
   const isSolved = solved ?? cures.length > 0;

@@ -186,7 +186,6 @@ export const PICTURES = [
   'stage',
   'screen',
   'tone',
-  'balance',
 ] as const;
 export type Picture = (typeof PICTURES)[number];
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { changesOf } from '../../src/explain/changes.js';
 import type { FactBook } from '../../src/facts/book.js';
 import { COMPLAINTS, type ComplaintId } from '../../src/facts/complaints.js';
+import { is } from '../../src/rules/condition.js';
 import { DERIVED } from '../../src/rules/derived/table.js';
 import { causeOf } from '../../src/rules/index.js';
 import { LIMITS } from '../../src/rules/limits.js';
@@ -21,7 +22,30 @@ const fate = (p: number, q: number): string | undefined => changesOf(at(p), at(q
 describe('a cause', () => {
   it('is fixed or new when it leaves or enters the range in question: from one in five on', () => {
     expect([fate(0.3, 0.1), fate(0.1, 0.3)]).toEqual(['fixed', 'new']);
-    expect([fate(0.2, 0.19), fate(0.19, 0.2)]).toEqual(['fixed', 'new']);
+    expect([fate(0.23, 0.19), fate(0.19, 0.23)]).toEqual(['fixed', 'new']);
+  });
+  it('is no new fault where it only takes over the complaint that another no longer explains', () => {
+    const pair = (tape: 'off' | 'agrees') =>
+      auditOf(
+        [
+          small('delay', {
+            links: { hollow: 0.9 },
+            rules: [ruleOn('one', whenTest('off'), { tp: 0.95, fp: 0.02 })],
+          }),
+          small('level', {
+            priorDb: db(0.1),
+            links: { hollow: 0.9 },
+            rules: [ruleOn('two', is('testLift', 'same'))],
+          }),
+        ],
+        { testTape: tape, testLift: 'improves' },
+        { complaints: ['hollow'] },
+      );
+    const changes = changesOf(pair('off'), pair('agrees'));
+    const of = (id: string) => changes.causes.find(({ cause }) => cause === id);
+    expect(of('level')?.after).toBeGreaterThan(0.2);
+    expect(of('level')?.fate).toBe('worse');
+    expect(changes.summary).toMatch(/“.+” (is put right|comes first no more|still comes first)/);
   });
   it('is better or worse where it stays on one side, and unchanged where people read the same figure', () => {
     expect([fate(0.6, 0.4), fate(0.4, 0.6)]).toEqual(['better', 'worse']);

@@ -75,7 +75,6 @@ footer { max-width: 74rem; margin: 0 auto; padding: 0 1rem 2rem; color: var(--so
 
 const REPORT = `
 .verdict { border-top: 5px solid var(--accent); }
-.sure { display: grid; max-width: 26rem; gap: .3rem; margin: .2rem 0 .7rem; font-weight: 600; }
 .meter { display: block; width: 100%; height: .6rem; border-radius: .3rem; }
 .track { fill: var(--track); } .fill { fill: var(--accent); }
 .callout { background: var(--accent-soft); border-radius: 8px; padding: .8rem 1rem; margin: .9rem 0; }
@@ -88,20 +87,15 @@ const REPORT = `
 .rank .meter { grid-column: 1 / -1; height: .5rem; }
 .rank .how { color: var(--soft); font-size: .92rem; }
 @media (min-width: 40rem) { .rank li { grid-template-columns: minmax(0, 1fr) auto; } }
-.cause { border-top: 1px solid var(--rule); padding-top: 1.1rem; margin-top: 1.1rem; }
-.cause:first-of-type { border-top: 0; padding-top: 0; margin-top: .4rem; }
-.weight { color: var(--soft); font-size: .88rem; }
 .plan { list-style: none; padding: 0; counter-reset: step; }
 .plan > li { max-width: none; border-top: 1px solid var(--rule); padding: .9rem 0 .5rem; margin: 0; }
 .plan > li:first-child { border-top: 0; padding-top: .2rem; }
 .plan .head { display: grid; grid-template-columns: auto 1fr; gap: .15rem .7rem; align-items: start; }
 .plan input { width: 1.3rem; height: 1.3rem; margin: .1rem 0 0; accent-color: var(--accent); }
 .plan label { font-weight: 600; cursor: pointer; max-width: 66ch; }
-.plan .effort { grid-column: 2; color: var(--soft); font-size: .9rem; margin: 0; }
 .plan .body { padding-left: 2rem; margin-top: .4rem; }
 .plan input:checked + label { text-decoration: line-through; color: var(--soft); }
 .plan li:has(input:checked) .body { display: none; }
-.told td:last-child { color: var(--soft); }
 figure { margin: 1rem 0; min-width: 0; }
 figcaption { margin-bottom: .5rem; max-width: 70ch; }
 figcaption strong { display: block; }
@@ -153,6 +147,8 @@ const PAPER = `
   figure th, figure td { padding: .05rem .6rem .05rem 0; }
   .callout, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   details:not([open]) { display: none; }
+  /* A heading over nothing but what is folded has nothing to say on paper. */
+  main > section:not(:has(> :not(h2, details:not([open])))) { display: none; }
   summary { color: var(--soft); list-style: none; }
   .scroll { overflow: visible; }
   a { color: inherit; }
