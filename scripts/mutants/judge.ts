@@ -6,7 +6,7 @@ import { type Audit, auditSync, complaintsOf } from '../../src/reasoning/audit.j
 import { type Ranking, rankOwn } from '../../src/reasoning/rank.js';
 import { ownScore } from '../../src/reasoning/score.js';
 import { TEMPERATURE } from '../../src/reasoning/temperature.js';
-import { triedDb } from '../../src/reasoning/tried.js';
+import { trialsDb } from '../../src/reasoning/trials.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { Evidence } from '../../src/rules/evidence.js';
 import { traceRule } from '../../src/rules/plain.js';
@@ -68,7 +68,7 @@ function withCause(
   const evidence = mutant.rules.map((rule) =>
     weigh(rule, traceRule(mutant, rule, audit.view), audit.view, siblings.get(rule)),
   );
-  const own = ownScore(mutant, evidence, TEMPERATURE, triedDb(audit.book, mutant));
+  const own = ownScore(mutant, evidence, TEMPERATURE, trialsDb(audit.book, mutant, causes));
   const before = audit.own[place];
   const linked = isDeepStrictEqual(audit.causes[place]?.links, mutant.links);
   if (linked && own.ownDb === before?.ownDb && own.applies === before.applies) return { evidence };

@@ -8,7 +8,7 @@ import { type CaseWarning, decodeCase, MAX_CASE_BYTES, readCase } from '../facts
 import type { ReadResponse } from '../facts/responses.js';
 import { nearest } from '../lib/nearest.js';
 import { plainLine } from '../lib/sanitize.js';
-import { remedyId } from '../reasoning/tried.js';
+import { remedyId } from '../reasoning/trials.js';
 import { CAUSES } from '../rules/index.js';
 import { inFile } from './failure.js';
 import type { Io } from './io.js';

@@ -4,9 +4,9 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Audit } from '../reasoning/audit.js';
 import { curesWord } from '../reasoning/plan.js';
 import type { Ranked, Ranking } from '../reasoning/rank.js';
-import { GATE_GROUP, type GroupLine, TRIED_GROUP } from '../reasoning/score.js';
+import { GATE_GROUP, type GroupLine, TRIAL_GROUP } from '../reasoning/score.js';
 import { confirmed } from '../reasoning/suspects.js';
-import { isTried } from '../reasoning/tried.js';
+import { isForbidden, isTried } from '../reasoning/trials.js';
 import type { Cause, Confirm, Kinship, Remedy } from '../rules/cause.js';
 import { SEVERITIES } from '../rules/cause.js';
 import { CAUTIONS } from '../rules/cautions.js';
@@ -86,8 +86,7 @@ const KINSHIP_NOTES: Readonly<Record<Kinship, string>> = {
 function reportGroup(cause: Cause, line: GroupLine): ReportGroup {
   const own = { id: line.group, decibans: line.decibans, rules: line.evidence.map((item) => item.rule) };
   if (line.group === GATE_GROUP) return { ...own, title: 'does not arise in this system', note: '' };
-  if (line.group === TRIED_GROUP)
-    return { ...own, title: 'a remedy for it was carried out and did not help', note: '' };
+  if (line.group === TRIAL_GROUP) return { ...own, title: 'what was tried, and what it did', note: '' };
   const note = line.evidence.length > 1 ? KINSHIP_NOTES[cause.groups[line.group] ?? 'independent'] : '';
   return { ...own, title: idText(line.group), note };
 }
@@ -106,10 +105,10 @@ function reportConfirm({ book }: Audit, confirm: Confirm): ReportConfirm {
   };
 }
 
-/** A remedy in words; none where it is settled that it does not suit the system. */
+/** A remedy in words; none where it does not suit the system or must not be done. */
 function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): ReportRemedy[] {
   const { truth: suits, after } = offerOf(remedy, view);
-  if (suits === 'no') return [];
+  if (suits === 'no' || isForbidden(book, remedy)) return [];
   const filling =
     remedy.gain && after !== undefined ? { after: { value: after, unit: DERIVED[remedy.gain.of].unit } } : {};
   return [

@@ -12,7 +12,7 @@ import { complaintShares } from '../reasoning/complaint-shares.js';
 import { probabilityText } from '../reasoning/decibans.js';
 import { next } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
-import { remedyId } from '../reasoning/tried.js';
+import { remedyId, solvedBy } from '../reasoning/trials.js';
 import { SEVERITIES } from '../rules/cause.js';
 import { SOURCES, type SourceId } from '../rules/sources.js';
 import { glossaryFor } from './glossary.js';
@@ -44,12 +44,12 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
   const causes = reportCauses(audit);
   const separators = separatorsOf(audit, causes);
   const steps = reportPlan(planned, causes, separators, ranking.undecided);
-  const solvedBy = settledBy(audit);
+  const settled = settledBy(audit);
   const shown = causes.filter((cause) => cause.place !== 'aside');
   return {
     format: 'center-audit/report',
     version: 1,
-    verdict: reportVerdict(audit, causes, steps, separators, solvedBy),
+    verdict: reportVerdict(audit, causes, steps, separators, settled),
     causes,
     plan: steps,
     seats: reportSeats(audit).map((seat) => ({ ...seat, name: plainLine(seat.name) })),
@@ -67,7 +67,7 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
     told: reportTold(audit),
     notHeard: book.absentComplaints.map((id) => ({ id, title: COMPLAINTS[id].title })),
     trials: reportTrials(audit),
-    solvedBy,
+    solvedBy: settled,
     seatsAssumed: seatsAssumed(audit),
     next: reportNext(proposed),
     planMinutes: { thisOrder: planned.minutes, checklist: planned.checklistMinutes },
@@ -122,10 +122,8 @@ function reportTrials(audit: Titled): ReportTrial[] {
 
 /** What settled the trouble and still stands; null while it is not gone. */
 export function settledBy(audit: Titled): readonly string[] | null {
-  const { trials, solved } = audit.book;
-  const cures = trials.filter(({ outcome, stays }) => outcome === 'gone' && stays === true);
-  const isSolved = solved ?? cures.length > 0;
-  return isSolved ? cures.map((trial) => trialTitle(audit, trial)) : null;
+  const solved = solvedBy(audit.book);
+  return solved ? solved.trials.map((trial) => trialTitle(audit, trial)) : null;
 }
 
 function trialTitle({ causes }: Titled, { act }: Trial): string {

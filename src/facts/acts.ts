@@ -99,8 +99,23 @@ export const ACTS = {
   'ears-raised': { done: 'ears raised', passing: true },
   'ears-lowered': { done: 'ears lowered', passing: true },
   'obstacle-removed': { done: 'what stood in the way taken away' },
-  'screen-removed': { done: 'screen taken away', passing: true },
-  'one-center-disconnected': { done: 'one of two centers disconnected' },
+  'screen-removed': {
+    done: 'screen taken away',
+    passing: true,
+    mirror: mirrors(
+      'screenAgainst',
+      { gone: 'clearer-up', better: 'clearer-up', same: 'same' },
+      { 'clearer-up': 'better', same: 'same' },
+    ),
+  },
+  'one-center-disconnected': {
+    done: 'one of two centers disconnected',
+    mirror: mirrors(
+      'testOneCenterOff',
+      { gone: 'steadier', better: 'steadier', same: 'same' },
+      { steadier: 'better', same: 'same' },
+    ),
+  },
   'ambience-changed': { done: 'size of the ambience changed' },
   'spread-on': {
     done: 'center spread switched on',
@@ -118,6 +133,9 @@ export const ACTS = {
   'other-listening-mode': { done: 'another listening mode chosen' },
   'size-changed': { done: 'large or small changed in the menu' },
   'crossover-changed': { done: 'bass crossover changed' },
+  'subwoofer-turned-down': { done: 'subwoofer turned down' },
+  'subwoofer-off': { done: 'subwoofer switched off', passing: true },
+  'surrounds-off': { done: 'surround and height loudspeakers switched off', passing: true },
   'subwoofer-polarity-turned': {
     done: 'polarity of the subwoofer turned',
     mirror: mirrors(
@@ -142,6 +160,7 @@ export const ACTS = {
     passing: true,
     mirror: mirrors('testOtherSource', { gone: 'gone', same: 'same' }, { gone: 'gone', same: 'same' }),
   },
+  'channels-put-right': { done: 'loudspeaker cables put on the right outputs' },
   'channels-swapped': {
     done: 'left and center swapped at the amplifier',
     passing: true,

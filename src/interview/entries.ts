@@ -1,7 +1,7 @@
 /** Answers to numbered screens that are no facts: contradictions, offers, remedies, how a number was found. */
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { HOWS } from '../facts/spec.js';
-import { afterRemedy, changedBy } from '../reasoning/tried.js';
+import { afterRemedy, changedBy } from '../reasoning/trials.js';
 import { forget, give } from './answers.js';
 import { accept, addNote, after, complete, refuse } from './complete.js';
 import { advance, atResult, MORE_QUESTIONS } from './flow.js';

@@ -19,14 +19,17 @@ import { type EvidenceByCause, evidenceByCause, type Ranking, type RankOptions, 
 import { ruleIndex } from './rule-index.js';
 import { type Complaints, type OwnScore, ownScore } from './score.js';
 import { TEMPERATURE } from './temperature.js';
-import { triedDb } from './tried.js';
+import { bookAsHeard, trialsDb } from './trials.js';
 
 export interface AuditOptions extends RankOptions {
   readonly causes?: readonly Cause[];
 }
 
 export interface Audit {
+  /** As told. */
   readonly book: FactBook;
+  /** As the trouble was heard, with tests told as acts: what rules and questions go by. */
+  readonly heard: FactBook;
   readonly view: View;
   readonly causes: readonly Cause[];
   readonly byCause: EvidenceByCause;
@@ -63,7 +66,7 @@ export function auditSync(book: FactBook, previous?: Audit, options: AuditOption
 
 export async function audit(book: FactBook, options: AuditOptions = {}): Promise<Audit> {
   const causes = options.causes ?? CAUSES;
-  const view = viewOf(book);
+  const view = viewOf(bookAsHeard(book, causes));
   const evidence = evidenceOf(causes, await evaluate(causes, view), view);
   return assemble(book, view, causes, evidenceByCause(causes, evidence), options);
 }
@@ -75,7 +78,7 @@ export function allEvidence(audit: Audit): Evidence[] {
 
 function fullAudit(book: FactBook, options: AuditOptions): Audit {
   const causes = options.causes ?? CAUSES;
-  const view = viewOf(book);
+  const view = viewOf(bookAsHeard(book, causes));
   const byCause = new Map(
     causes.map((cause) => [cause.id, [...evidenceFor(causes, cause, view, cause.rules.keys()).values()]]),
   );
@@ -91,10 +94,11 @@ function assemble(
 ): Audit {
   const temperature = options.temperature ?? TEMPERATURE;
   const own = causes.map((cause) =>
-    ownScore(cause, byCause.get(cause.id) ?? [], temperature, triedDb(book, cause)),
+    ownScore(cause, byCause.get(cause.id) ?? [], temperature, trialsDb(book, cause, causes)),
   );
   const ranking = rankOwn(causes, byCause, own, complaintsOf(book), options);
-  return { book, view, causes, byCause, own, ranking, options, foreseen: new Map() };
+  const heard = bookAsHeard(book, causes);
+  return { book, heard, view, causes, byCause, own, ranking, options, foreseen: new Map() };
 }
 
 /** What rules say differently after a change of answers: place of the cause -> place of the rule -> evidence. */
@@ -114,11 +118,12 @@ export function changesFrom(
   book: FactBook,
   { dress = (view) => view, skip = () => false }: Shortcuts = {},
 ): { readonly changed: readonly FactId[]; readonly view: View; readonly changes: Changes } | undefined {
-  const before = audit.book;
-  if (before.seats !== book.seats || before.responses !== book.responses || before.trials !== book.trials)
+  const before = audit.heard;
+  const heard = bookAsHeard(book, audit.causes);
+  if (before.seats !== heard.seats || before.responses !== heard.responses || before.trials !== heard.trials)
     return undefined;
-  const changed = changedFacts(before, book);
-  const view = dress(viewOf(book, { view: audit.view, changed }));
+  const changed = changedFacts(before, heard);
+  const view = dress(viewOf(heard, { view: audit.view, changed }));
   const { rulesOf } = ruleIndex(audit.causes);
   const touched = new Map<number, Set<number>>();
   for (const id of changed)
@@ -144,7 +149,7 @@ export function mergedEvidence(audit: Audit, place: number, changes: Changes): r
 export function rescored(audit: Audit, place: number, evidence: readonly Evidence[]): OwnScore {
   const cause = audit.causes[place] as Cause;
   const temperature = audit.options.temperature ?? TEMPERATURE;
-  return ownScore(cause, evidence, temperature, triedDb(audit.book, cause));
+  return ownScore(cause, evidence, temperature, trialsDb(audit.book, cause, audit.causes));
 }
 
 function completed(
@@ -163,7 +168,7 @@ function completed(
   const { neighbors } = ruleIndex(audit.causes);
   const holds = (fact: FactId): boolean => !changed.some((id) => neighbors.get(id)?.has(fact));
   const foreseen = new Map([...audit.foreseen].filter(([fact]) => holds(fact)));
-  return { ...audit, book, view, byCause, own, ranking, foreseen };
+  return { ...audit, book, heard: bookAsHeard(book, audit.causes), view, byCause, own, ranking, foreseen };
 }
 
 /** Evidence of some rules of a cause, all given by place. */

@@ -40,7 +40,7 @@ export function blockQuestion(audit: Audit): Asked | undefined {
 function openOf(audit: Audit, cause: Cause): FactId[] {
   const { block } = cause;
   if (!block) return [];
-  const { book } = audit;
+  const { heard: book } = audit;
   const place = audit.causes.indexOf(cause);
   const evidence = audit.byCause.get(cause.id) ?? [];
   const inGroup = [...cause.rules.keys()].filter((rule) => cause.rules[rule]?.group === block.group);
@@ -59,7 +59,7 @@ const settles = (item: Evidence | undefined): boolean =>
   item !== undefined && item.assumed.length === 0 && Math.abs(item.decibans) >= SETTLED_FROM_DB;
 
 /** All that the rule waits for belongs to the block and can still be asked; nothing was answered with "I don't know". */
-const canBeHad = ({ book }: Audit, block: Block, item: Evidence | undefined): boolean =>
+const canBeHad = ({ heard: book }: Audit, block: Block, item: Evidence | undefined): boolean =>
   item !== undefined &&
   (item.outcome === 'unknown' || item.assumed.length > 0) &&
   item.open.every((id) => block.facts.includes(id) && canBeAsked(book, id));

@@ -89,7 +89,7 @@ function interact(audit: Audit, a: FactId, b: FactId): boolean {
 
 /** The flip, if auditing again with these answers makes another cause lead. */
 function verified(audit: Audit, trials: readonly Trial[]): Flip | undefined {
-  const book = trials.reduce((b: FactBook, t) => withAnswer(b, t.change.fact, t.answer), audit.book);
+  const book = trials.reduce((b: FactBook, t) => withAnswer(b, t.change.fact, t.answer), audit.heard);
   const { ranking } = auditSync(book, audit);
   if (ranking.leader === audit.ranking.leader) return undefined;
   const before = ranking.causes.find((r) => r.cause === audit.ranking.leader);

@@ -61,7 +61,7 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   const candidates = once(() =>
     candidatesOf(
       audit,
-      openFacts(audit.book).filter((id) => !(options.questionsOnly && isTest(id))),
+      openFacts(audit.heard).filter((id) => !(options.questionsOnly && isTest(id))),
     ),
   );
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
@@ -155,8 +155,8 @@ function lastFamily({ book }: Audit): Family | undefined {
 }
 
 function nextOfAll(audit: Audit, minutesLeft: number): Next {
-  const questions = openFacts(audit.book).filter((id) => !isTest(id));
-  const remaining = FACT_IDS.filter((id) => !isTest(id) && canBeAsked(audit.book, id));
+  const questions = openFacts(audit.heard).filter((id) => !isTest(id));
+  const remaining = FACT_IDS.filter((id) => !isTest(id) && canBeAsked(audit.heard, id));
   const base = { candidates: [], mayFollowAtMost: Math.max(0, remaining.length - 1) };
   const [fact] = questions;
   if (fact === undefined)
@@ -176,7 +176,7 @@ function nextOfAll(audit: Audit, minutesLeft: number): Next {
 export function questionsLeft(audit: Audit): number {
   const index = ruleIndex(audit.causes);
   return FACT_IDS.filter((id) => {
-    if (isTest(id) || !canBeAsked(audit.book, id)) return false;
+    if (isTest(id) || !canBeAsked(audit.heard, id)) return false;
     return (index.causesOf.get(id) ?? []).some((place) => audit.own[place]?.applies);
   }).length;
 }

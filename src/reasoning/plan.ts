@@ -7,7 +7,7 @@ import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
 import { type Next, type NextOptions, next } from './next.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
-import { isTried, outdatedAnswers } from './tried.js';
+import { isForbidden, isTried, outdatedAnswers, solvedBy } from './trials.js';
 import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
 
 export interface PlanStep {
@@ -48,7 +48,7 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
     const [remedy] = openRemedies(audit, cause);
     return {
       p: p[i] ?? 0,
-      confirmMinutes: confirmMinutes(audit.book, cause),
+      confirmMinutes: confirmMinutes(audit.heard, cause),
       repairMinutes: remedy?.minutes ?? cause.remedies[0].minutes,
       checkMinutes: CHECK_MINUTES,
     };
@@ -64,7 +64,8 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
     (a, b) => (suspects[a]?.confirmMinutes ?? 0) - (suspects[b]?.confirmMinutes ?? 0) || a - b,
   );
   return {
-    steps: inOrder(audit, proposed, dedupe(steps)),
+    // What is solved needs no step: whoever goes on may undo the cure.
+    steps: solvedBy(audit.book) ? [] : inOrder(audit, proposed, dedupe(steps)),
     askAgain: outdatedAnswers(audit.book, audit.causes),
     minutes: repairMinutes(suspects, order, OTHER_MINUTES),
     checklistMinutes: repairMinutes(suspects, given, OTHER_MINUTES),
@@ -74,7 +75,9 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
 
 /** Remedies that apply or may apply and were not tried, in the order of the cause file. */
 export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
-  return offered(cause, audit.view).filter((remedy) => !isTried(audit.book, cause, remedy));
+  return offered(cause, audit.view).filter(
+    (remedy) => !isTried(audit.book, cause, remedy) && !isForbidden(audit.book, remedy),
+  );
 }
 
 /** How often a remedy cures its cause, in a word: the chances are judgment and no finer than that. */
@@ -97,7 +100,7 @@ function extentOf(audit: Audit, place: number): Extent {
   if (ranked.verdict === 'cannot-tell') return contenders.includes(cause.id) ? 'test' : 'none';
   if (ranked.verdict === 'likely' || ranked.verdict === 'possible') return 'whole';
   if (ranked.probability >= TREATED_FROM) return 'start';
-  const test = cheapestTest(audit.book, cause)?.test;
+  const test = cheapestTest(audit.heard, cause)?.test;
   const quick = test !== undefined && factSpec(test).minutes <= QUICK_TEST_MINUTES;
   return cause.severity === 'broken' && quick ? 'test' : 'none';
 }
@@ -112,7 +115,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
   const open = openRemedies(audit, cause);
   const first = open[0];
   const remedies = extent === 'whole' ? open : extent === 'start' ? open.slice(0, 1).filter(isFree) : [];
-  const test = cheapestTest(audit.book, cause);
+  const test = cheapestTest(audit.heard, cause);
   const needed =
     test !== undefined &&
     (remedies.length === 0 ||

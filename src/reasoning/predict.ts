@@ -51,9 +51,9 @@ function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
   const middle = answers[Math.floor(answers.length / 2)];
   const isNumber = factSpec(id).kind === 'number';
   const skip = (now: Evidence): boolean => cannotMove(now, id);
-  const typical = isNumber && middle && changesFrom(audit, withAnswer(audit.book, id, middle), { skip });
+  const typical = isNumber && middle && changesFrom(audit, withAnswer(audit.heard, id, middle), { skip });
   const found = answers.flatMap((answer): Foreseen[] => {
-    const after = withAnswer(audit.book, id, answer);
+    const after = withAnswer(audit.heard, id, answer);
     const step =
       typical && answer === middle
         ? typical

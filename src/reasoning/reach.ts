@@ -16,7 +16,7 @@ export interface Reach {
 /** Facts that could still be asked and that this rule waits for, or uses a default of. */
 function askable(audit: Audit, item: Evidence): FactId[] {
   const facts = item.outcome === 'unknown' ? item.open : [...item.open, ...item.assumed];
-  return facts.filter((id) => canBeAsked(audit.book, id));
+  return facts.filter((id) => canBeAsked(audit.heard, id));
 }
 
 /** The least and the most that a rule can come to weigh. */

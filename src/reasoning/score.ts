@@ -42,8 +42,8 @@ export interface Score {
 export const NOT_APPLICABLE_DB = -60;
 /** The group line under which that is written. */
 export const GATE_GROUP = 'applies';
-/** The group line of remedies that were carried out and did not help. */
-export const TRIED_GROUP = 'tried';
+/** The group line of what was done and what it did. */
+export const TRIAL_GROUP = 'trial';
 
 /** The groups of one cause, strongest first; groups that say nothing are left out. */
 export function groupLines(
@@ -96,12 +96,13 @@ export function ownScore(
   cause: Cause,
   evidence: readonly Evidence[],
   temperature: number,
-  triedDb = 0,
+  trialsDb = 0,
 ): OwnScore {
   const applies = causeApplies(cause, evidence);
-  const tried = triedDb === 0 ? [] : [{ group: TRIED_GROUP, decibans: triedDb / temperature, evidence: [] }];
+  const trials =
+    trialsDb === 0 ? [] : [{ group: TRIAL_GROUP, decibans: trialsDb / temperature, evidence: [] }];
   const groups = applies
-    ? [...groupLines(cause, evidence, temperature), ...tried]
+    ? [...groupLines(cause, evidence, temperature), ...trials]
     : [{ group: GATE_GROUP, decibans: NOT_APPLICABLE_DB, evidence: [] }];
   const priorDb = cause.priorDb + (applies ? gateDb(cause, evidence) : 0);
   const ownDb = groups.reduce((sum, line) => sum + line.decibans, priorDb);

@@ -20,7 +20,7 @@ const LEAST_DB = 1;
 export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
   const place = (id: CauseId): number => audit.causes.findIndex((cause) => cause.id === id);
   const [i, j] = [place(a), place(b)];
-  return openFacts(audit.book)
+  return openFacts(audit.heard)
     .filter((fact) => movablePlaces(audit, fact).some((moved) => moved === i || moved === j))
     .flatMap((fact): Separator[] => {
       const hypotheses = hypothesesOf(audit, fact);

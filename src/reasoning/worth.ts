@@ -45,7 +45,7 @@ export interface Outset {
 
 export function outsetOf(audit: Audit): Outset {
   const p = faultProbabilities(audit);
-  const confirm = audit.causes.map((cause) => confirmMinutes(audit.book, cause));
+  const confirm = audit.causes.map((cause) => confirmMinutes(audit.heard, cause));
   const now = minutesToFind(p, confirm);
   const known = new Map<string, number>();
   const mostSaved = (places: readonly number[]): number => {
@@ -85,8 +85,8 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
 }
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
-  const known = knownChance(outset.audit.book, fact);
-  const price = priceMinutes(outset.audit.book, fact, known);
+  const known = knownChance(outset.audit.heard, fact);
+  const price = priceMinutes(outset.audit.heard, fact, known);
   // No answer saves more than knowing for certain; cheap, and spares looking into questions that cannot pay.
   if (!bundle && !isTest(fact) && known * outset.mostSaved(movablePlaces(outset.audit, fact)) <= price)
     return undefined;
@@ -146,17 +146,17 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
     const best = new Map<FactId, Share>();
     (audit.byCause.get(cause.id) ?? []).forEach((item, place) => {
       const rule = cause.rules[place];
-      const open = item.open.filter((id) => canBeAsked(audit.book, id));
+      const open = item.open.filter((id) => canBeAsked(audit.heard, id));
       if (!rule || item.outcome !== 'unknown' || open.length < item.open.length) return;
       if (open.length < 2 || open.length > MOST_TOGETHER) return;
-      const minutes = open.reduce((sum, id) => sum + priceMinutes(audit.book, id), 0);
+      const minutes = open.reduce((sum, id) => sum + priceMinutes(audit.heard, id), 0);
       if (mostSaved <= minutes) return;
       const { savesMinutes, upDb, downDb } = bundleWorth(outset, i, rule, open);
-      const known = Math.min(...open.map((id) => knownChance(audit.book, id)));
+      const known = Math.min(...open.map((id) => knownChance(audit.heard, id)));
       if (known * savesMinutes <= minutes) return;
       for (const id of open) {
-        if (!facts.has(id) || !makesSense(audit.book, id)) continue;
-        const part = (savesMinutes * priceMinutes(audit.book, id)) / minutes;
+        if (!facts.has(id) || !makesSense(audit.heard, id)) continue;
+        const part = (savesMinutes * priceMinutes(audit.heard, id)) / minutes;
         if (part <= (best.get(id)?.savesMinutes ?? 0)) continue;
         const together = open.filter((other) => other !== id);
         best.set(id, { savesMinutes: part, known, moves: [{ cause: cause.id, upDb, downDb }], together });

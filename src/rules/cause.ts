@@ -1,6 +1,8 @@
 /** What a cause is: one file of data with its rules, confirming tests and remedies. */
 import type { Choice, ChoiceFactId, FactId, NumberFactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
+import type { ConstraintId } from '../facts/constraints.js';
+import { actRules, type CuringAct } from './acts-cure.js';
 import type { CauseId } from './cause-ids.js';
 import type { CautionId } from './cautions.js';
 import {
@@ -138,6 +140,10 @@ export interface Gain {
 export type Cost = 'free' | 'low' | 'medium' | 'high';
 export interface Remedy {
   readonly id: string;
+  /** The act that it is, when owners do it as well without being told: doing it says what the remedy would. */
+  readonly act?: CuringAct;
+  /** Not proposed where one of these must not be done; what costs something needs a purchase anyway. */
+  readonly forbiddenBy?: readonly ConstraintId[];
   readonly title: string;
   /** Shown only where this holds (or is unknown). */
   readonly when?: Condition;
@@ -214,6 +220,8 @@ export interface Cause {
   readonly block?: Block;
   readonly rules: readonly [Rule, ...Rule[]];
   readonly confirm: readonly [Confirm, ...Confirm[]];
+  /** Acts that are no remedy of it, with how surely they cure it, 0 to 1: they tell of the cause all the same. */
+  readonly acts?: Readonly<Partial<Record<CuringAct, number>>>;
   /** In order: free and reversible first. */
   readonly remedies: readonly [Remedy, ...Remedy[]];
 }
@@ -227,7 +235,8 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   readonly rules: readonly [Rule & { group: keyof G & string }, ...(Rule & { group: keyof G & string })[]];
   readonly telltales?: readonly Telltale<keyof G & string>[];
 }): Cause {
-  const remarks = telltales.map(remarkRule);
+  const told = telltales.map(remarkRule);
+  const remarks = [...told, ...actRules(cause, [...cause.rules, ...told])];
   const own = remarks.filter(({ group }) => !Object.hasOwn(cause.groups, group));
   const groups = Object.fromEntries(own.map(({ group }) => [group, 'same-quantity' as const]));
   return { ...cause, groups: { ...cause.groups, ...groups }, rules: [...cause.rules, ...remarks] };

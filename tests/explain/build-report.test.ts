@@ -116,9 +116,10 @@ describe('what was told', () => {
       );
     expect(ended('gone', true).verdict).toMatchObject({ headline: 'Solved: Turn it', first: null });
     expect(ended('gone', true).solvedBy).toEqual(['Turn it']);
-    // Gone for a moment, or only better, is not solved.
-    for (const open of [ended('gone'), ended('gone', false), ended('better', true)])
-      expect(open.solvedBy).toBeNull();
+    // What was carried out counts as standing unless it is told otherwise.
+    expect(ended('gone').solvedBy).toEqual(['Turn it']);
+    // Undone again, or only better, is not solved.
+    for (const open of [ended('gone', false), ended('better', true)]) expect(open.solvedBy).toBeNull();
     expect(built(causes, {}, { solved: true }).verdict.headline).toBe('Solved');
   });
   it('is followed by a plan with its minutes, in this order and as a checklist', () => {

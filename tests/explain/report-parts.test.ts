@@ -64,7 +64,7 @@ describe('a cause in the report', () => {
       auditOf([small('delay', { remedies: [mend('x')] })], {}, { trials: inVain('delay/x') }),
     );
     expect(tried.groups[0]).toMatchObject({
-      title: 'a remedy for it was carried out and did not help',
+      title: 'what was tried, and what it did',
       rules: [],
     });
     expect(tried.remedies[0]?.tried).toBe(true);

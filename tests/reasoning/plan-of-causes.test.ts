@@ -174,13 +174,16 @@ describe('the minutes of a plan', () => {
     const one = at('delay', 0.5, {
       remedies: [mend('x', { cures: 0.5 }), mend('y', { minutes: 30 })],
     });
-    // Odds of one halved by the remedy in vain: 1/3. Trial of the first ten minutes still clears the cause.
-    expect(planOf([one], {}, { trials: inVain('delay/x') }).minutes).toBeCloseTo(
-      15 + (2 / 3) * 60 + (1 / 3) * 32,
-      9,
-    );
+    // No change by a remedy that cures every second time, against one that hits by luck; two of one evening repeat
+    // each other. Trial of the first ten minutes still clears the cause.
+    const weightDb = 10 * Math.log10(0.385 / 0.6265);
+    const minutes = (db: number, repair: number): number => {
+      const p = 1 / (1 + 10 ** (-db / 10));
+      return 15 + (1 - p) * 60 + p * repair;
+    };
+    expect(planOf([one], {}, { trials: inVain('delay/x') }).minutes).toBeCloseTo(minutes(weightDb, 32), 9);
     expect(planOf([one], {}, { trials: inVain('delay/x', 'delay/y') }).minutes).toBeCloseTo(
-      15 + (2 / 3) * 60 + (1 / 3) * 12,
+      minutes((2 * weightDb) / 1.3, 12),
       9,
     );
   });

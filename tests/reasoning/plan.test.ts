@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { isFree, plan } from '../../src/reasoning/plan.js';
-import { afterRemedy, outdatedAnswers, triedDb } from '../../src/reasoning/tried.js';
+import { afterRemedy, outdatedAnswers, trialsDb } from '../../src/reasoning/trials.js';
 import { causeOf } from '../../src/rules/index.js';
 import { inVain } from '../support/trials.js';
 import { anyBook } from './books.js';
@@ -89,10 +89,12 @@ describe('a remedy that was tried and did not help', () => {
     expect(after.answers.has('centerFamily')).toBe(true);
   });
   it('speaks against its cause by the chance that it would have helped', () => {
-    expect(triedDb(after, cause)).toBeLessThan(-3);
-    const sheet = auditSync(after).ranking.causes.find((c) => c.cause === 'delay');
-    expect(sheet?.groups.find((g) => g.group === 'tried')?.decibans).toBeCloseTo(
-      triedDb(after, cause) / auditSync(after).ranking.temperature,
+    const audit = auditSync(after);
+    const weight = trialsDb(after, cause, audit.causes);
+    expect(weight).toBeLessThan(-3);
+    const sheet = audit.ranking.causes.find((c) => c.cause === 'delay');
+    expect(sheet?.groups.find((g) => g.group === 'trial')?.decibans).toBeCloseTo(
+      weight / audit.ranking.temperature,
       9,
     );
   });

@@ -200,7 +200,7 @@ describe('the balance sheet', () => {
   });
   it('names no rule behind a remedy tried in vain or a gate that is shut', () => {
     const gated = { ...A, applies: is('centerCount', 'two') };
-    expect(ownScore(A, [], 1, -6).groups).toEqual([{ group: 'tried', decibans: -6, evidence: [] }]);
+    expect(ownScore(A, [], 1, -6).groups).toEqual([{ group: 'trial', decibans: -6, evidence: [] }]);
     expect(ownScore(gated, [says('delay', 'one', 0, 'not-applicable')], 1).groups).toEqual([
       { group: 'applies', decibans: -60, evidence: [] },
     ]);

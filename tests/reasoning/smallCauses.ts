@@ -24,13 +24,13 @@ export const whenTest = (value: Choice<'testTape'>): Condition => is('testTape',
 
 /** Free, ten minutes, a half chance of a cure, no condition. */
 export const mend = (id: string, changes: Partial<Remedy> = {}): Remedy => {
-  const { when: _, ...first } = causeOf('delay').remedies[0];
+  const { when: _, act: __, forbiddenBy: ___, ...first } = causeOf('delay').remedies[0];
   return { ...first, id, minutes: 10, cost: 'free', reversible: true, cures: 0.5, changes: [], ...changes };
 };
 
 /** A cause at even odds with one rule about the tape check, no complaint, no test and a remedy of its own. */
 export const small = (id: CauseId, changes: Partial<Cause> = {}): Cause => {
-  const { applies: _, appliesIn: __, ...bare } = causeOf(id);
+  const { applies: _, appliesIn: __, acts: ___, ...bare } = causeOf(id);
   return {
     ...bare,
     priorDb: 0,

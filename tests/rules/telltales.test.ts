@@ -14,7 +14,9 @@ import { weigh } from '../../src/rules/weigh.js';
 import { bookOf } from '../support/causeClaims.js';
 
 const telltales = CAUSES.flatMap((cause) =>
-  cause.rules.filter((rule) => rule.remark).map((rule) => ({ id: `${cause.id}/${rule.id}`, cause, rule })),
+  cause.rules
+    .filter((rule) => rule.remark && !rule.id.startsWith('act-'))
+    .map((rule) => ({ id: `${cause.id}/${rule.id}`, cause, rule })),
 );
 
 /** Numbers that make a computed remark true, and others that make it false. */

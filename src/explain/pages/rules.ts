@@ -5,7 +5,7 @@ import { COMPLAINTS, type ComplaintId } from '../../facts/complaints.js';
 import { HOWS } from '../../facts/spec.js';
 import { curesWord } from '../../reasoning/plan.js';
 import { variablesOfRule } from '../../reasoning/rule-index.js';
-import { remedyId } from '../../reasoning/tried.js';
+import { remedyId } from '../../reasoning/trials.js';
 import type { Cause, Remedy, Rule } from '../../rules/cause.js';
 import { SEVERITIES } from '../../rules/cause.js';
 import { CAUTIONS } from '../../rules/cautions.js';

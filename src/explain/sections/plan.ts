@@ -9,7 +9,7 @@ const STEPS_SHOWN = 3;
 export function planBlocks(report: Report): Block[] {
   const { plan, askAgain, verdict } = report;
   const items = plan.map((step, i) => stepItem(step, i, verdict.undecided));
-  if (report.solvedBy) return [details('If it comes back', itemList(items, 'check'))];
+  if (report.solvedBy) return [];
   const rest = items.slice(STEPS_SHOWN);
   const labels = listText(askAgain.map(({ label }) => label));
   return [

@@ -224,9 +224,17 @@ export const aim = defineCause({
     confirmedBy('testTilt', 'clearer'),
     confirmedBy('testNoiseEach', 'duller'),
   ],
+  acts: {
+    'center-lowered': 0.5,
+    'ears-lowered': 0.7,
+    'ears-raised': 0.7,
+    'center-set-to-none': 0.8,
+    'center-exchanged': 0.3,
+  },
   remedies: [
     {
       id: 'wedge',
+      act: 'center-tilted',
       title: 'Tilt the center so that it points at the ears',
       when: is('hangsOnWall', 'no'),
       gain: { of: 'aimDipDb', to: { centerTilt: { like: 'tiltToEarsDeg' } } },
@@ -247,6 +255,7 @@ export const aim = defineCause({
     },
     {
       id: 'turn-upside-down',
+      act: 'center-turned-over',
       title: 'Turn the box over so that its good side faces the ears',
       when: oneOf('centerLayout', 'vertical-two-way', 'nested-mid-tweeter-mid', 'woofer-mid-tweeter-woofer'),
       steps: [
@@ -265,6 +274,8 @@ export const aim = defineCause({
     },
     {
       id: 'tilt-on-wall',
+      forbiddenBy: ['no-holes'],
+      act: 'center-tilted',
       title: 'Tilt the center on its wall mount so that it points at the ears',
       when: is('hangsOnWall', 'yes'),
       gain: { of: 'aimDipDb', to: { centerTilt: { like: 'tiltToEarsDeg' } } },
@@ -285,6 +296,8 @@ export const aim = defineCause({
     },
     {
       id: 'raise-to-ears',
+      forbiddenBy: ['cannot-stay-raised', 'center-stays'],
+      act: 'center-raised',
       title: 'Raise or lower the center toward ear height',
       gain: { of: 'aimDipDb', to: { centerTweeterHeight: { like: 'earHeight' }, centerTilt: 0 } },
       steps: [

@@ -149,9 +149,11 @@ export const ambienceSetting = defineCause({
     },
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
+  acts: { 'spread-changed': 0.2, 'center-set-to-none': 0.8 },
   remedies: [
     {
       id: 'size-up',
+      act: 'ambience-changed',
       title: 'Set the size one step larger',
       steps: [
         'Play a singer in the middle with the mode on.',
@@ -171,6 +173,7 @@ export const ambienceSetting = defineCause({
     },
     {
       id: 'mode-without-ambience',
+      act: 'other-listening-mode',
       title: 'Use an upmix without ambience, with its center opened',
       steps: [
         'Step to a plain upmix and look for its center setting.',
@@ -197,6 +200,7 @@ export const ambienceSetting = defineCause({
     },
     {
       id: 'mode-off-for-music',
+      act: 'upmix-off',
       title: 'Switch the mode off for music',
       steps: ['Choose plain two-channel playback for the music inputs.'],
       minutes: 2,

@@ -304,6 +304,12 @@ export const bassManagement = defineCause({
     confirmedBy('testNoiseEach', 'thin', 'boxy'),
     confirmedBy('testSwapAtAmplifier', 'moves-left', 'gone'),
   ],
+  acts: {
+    'subwoofer-polarity-turned': 0.5,
+    'subwoofer-off': 0.4,
+    'subwoofer-turned-down': 0.3,
+    'correction-run-again': 0.3,
+  },
   remedies: [
     {
       id: 'hear-what-is-normal',
@@ -324,6 +330,7 @@ export const bassManagement = defineCause({
     },
     {
       id: 'set-small',
+      act: 'size-changed',
       title: 'Set the center to small, with a crossover that fits it',
       when: is('centerBassSize', 'large'),
       steps: [
@@ -362,6 +369,7 @@ export const bassManagement = defineCause({
     },
     {
       id: 'raise-crossover',
+      act: 'crossover-changed',
       title: 'Raise the crossover away from the low limit of the box',
       when: any(
         atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
@@ -384,6 +392,7 @@ export const bassManagement = defineCause({
     },
     {
       id: 'lower-crossover',
+      act: 'crossover-changed',
       title: 'Lower the crossover until the voice leaves the subwoofer',
       when: atLeast('subReachHz', 'subLocalHz.noticeable'),
       steps: [
@@ -402,6 +411,7 @@ export const bassManagement = defineCause({
     },
     {
       id: 'same-crossovers',
+      act: 'crossover-changed',
       title: 'Give center and mains crossovers that are close together',
       when: atLeast('crossoverGapHz', 'crossoverGapHz.noticeable'),
       steps: [

@@ -218,9 +218,12 @@ export const blockedPath = defineCause({
     },
   ],
   confirm: [confirmedBy('testLift', 'improves', 'tone-only'), confirmedBy('testNearCenter', 'good-near')],
+  acts: { 'ears-raised': 0.7, 'seat-moved-to-middle': 0.2, 'center-set-to-none': 0.7 },
   remedies: [
     {
       id: 'clear-the-line',
+      forbiddenBy: ['furniture-stays'],
+      act: 'obstacle-removed',
       title: 'Take what is in the way out of the line',
       when: oneOf('obstacle', 'table', 'object'),
       steps: [
@@ -246,6 +249,7 @@ export const blockedPath = defineCause({
     },
     {
       id: 'cover-table',
+      act: 'surface-covered',
       title: 'Lay a thick cloth on the table',
       when: is('obstacle', 'table'),
       steps: [
@@ -263,6 +267,8 @@ export const blockedPath = defineCause({
     },
     {
       id: 'raise-center',
+      forbiddenBy: ['cannot-stay-raised', 'center-stays'],
+      act: 'center-raised',
       title: 'Raise the center until the worst seat sees it',
       gain: { of: 'blockedSpeechLossDb', to: { centerTweeterHeight: { by: 0.4 } } },
       steps: [
@@ -289,6 +295,8 @@ export const blockedPath = defineCause({
     },
     {
       id: 'raise-back-row',
+      forbiddenBy: ['seats-stay'],
+      act: 'ears-raised',
       title: 'Raise the back row',
       when: isNot('seating', 'single-seat'),
       gain: { of: 'blockedSpeechLossDb', to: { rowRiser: { by: 0.4 } } },

@@ -230,9 +230,12 @@ export const cabinetBay = defineCause({
     confirmedBy('testBesideMain', 'alike'),
     confirmedBy('testMainInPlace', 'wrong'),
   ],
+  acts: { 'center-set-to-none': 0.8, 'surface-covered': 0.3 },
   remedies: [
     {
       id: 'pull-forward',
+      forbiddenBy: ['center-stays'],
+      act: 'center-pulled-forward',
       title: 'Pull the center forward until its face is flush or a little proud',
       gain: { of: 'cavityPeakDb', to: { bayRecess: 0 } },
       steps: [
@@ -308,6 +311,8 @@ export const cabinetBay = defineCause({
     },
     {
       id: 'move-out',
+      forbiddenBy: ['center-stays', 'furniture-stays'],
+      act: 'center-taken-out',
       title: 'Move the center out of the bay, onto the top or a stand',
       steps: [
         'Set it on top of the furniture with its face at the front edge, or on a low stand in front.',

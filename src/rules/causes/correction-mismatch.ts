@@ -261,6 +261,7 @@ export const correctionMismatch = defineCause({
     confirmedBy('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
+  acts: { 'center-set-to-none': 0.5 },
   remedies: [
     {
       id: 'boost-off',
@@ -281,6 +282,7 @@ export const correctionMismatch = defineCause({
     },
     {
       id: 'bypass',
+      act: 'equalization-bypassed',
       title: 'Switch the equalization off and live with it for an evening',
       when: isNot('equalization', 'none'),
       steps: [
@@ -349,6 +351,7 @@ export const correctionMismatch = defineCause({
     },
     {
       id: 'measure-again',
+      act: 'correction-run-again',
       title: 'Run the automatic setup again with the microphone where heads are',
       when: isNot('equalization', 'none'),
       steps: [

@@ -322,9 +322,16 @@ export const delay = defineCause({
     },
     confirmedBy('testPhantom', 'gone'),
   ],
+  acts: {
+    'equalization-bypassed': 0.1,
+    'center-set-to-none': 0.8,
+    'center-unplugged': 0.7,
+    'other-listening-mode': 0.3,
+  },
   remedies: [
     {
       id: 'correct-unit',
+      act: 'entry-corrected',
       title: 'Type the center distance in the unit of the menu',
       when: WRONG_UNIT,
       steps: [
@@ -383,6 +390,7 @@ export const delay = defineCause({
     },
     {
       id: 'enter-the-longest',
+      act: 'entry-corrected',
       title: 'Enter the longest distance that the menu takes for the center',
       when: BEYOND_THE_MENU,
       steps: [
@@ -402,6 +410,7 @@ export const delay = defineCause({
     },
     {
       id: 'enter-taped-distances',
+      act: 'entry-corrected',
       title: 'Tape all three distances and enter them',
       when: all(
         atMost('neededEntryM', 'menuEntryM'),
@@ -429,6 +438,7 @@ export const delay = defineCause({
     },
     {
       id: 'run-setup-again',
+      act: 'correction-run-again',
       title: 'Run the automatic setup again, first position at the main seat',
       steps: [
         'Photograph every page of the present settings.',

@@ -169,6 +169,7 @@ export const doublePlayback = defineCause({
   remedies: [
     {
       id: 'mute-display-for-good',
+      act: 'display-muted',
       title: 'Switch the loudspeakers of the display off',
       steps: [
         'Open the sound menu of the display.',

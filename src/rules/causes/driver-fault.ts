@@ -213,6 +213,7 @@ export const driverFault = defineCause({
     confirmedBy('testEarToDrivers', 'silent', 'rattles'),
     confirmedBy('testSwapAtAmplifier', 'stays', 'gone'),
   ],
+  acts: { 'center-set-to-none': 0.8, 'center-unplugged': 0.5 },
   remedies: [
     {
       id: 'tighten-terminals',
@@ -241,6 +242,7 @@ export const driverFault = defineCause({
     },
     {
       id: 'try-another-cable',
+      act: 'cable-exchanged',
       title: 'Put another cable on the center',
       steps: [
         'Switch the power off.',
@@ -258,6 +260,7 @@ export const driverFault = defineCause({
     },
     {
       id: 'repair-driver',
+      act: 'center-exchanged',
       title: 'Have the driver repaired or replaced',
       when: noneOf('driversHeard', 'all'),
       steps: [

@@ -229,9 +229,11 @@ export const driverLayout = defineCause({
     },
   ],
   confirm: [confirmedBy('testSitMiddle', 'clear-in-middle'), confirmedBy('testSwapSeats', 'stays-with-seat')],
+  acts: { 'seat-moved-back': 0.3, 'center-set-to-none': 0.7, 'center-unplugged': 0.3 },
   remedies: [
     {
       id: 'turn-over',
+      act: 'center-turned-over',
       title: 'Turn the center over so that its full-range cone serves the poorer side',
       when: is('centerLayout', 'two-and-a-half-way'),
       steps: [
@@ -251,6 +253,8 @@ export const driverLayout = defineCause({
     },
     {
       id: 'sit-inside-its-angle',
+      forbiddenBy: ['seats-stay'],
+      act: 'seat-moved-to-middle',
       title: 'Bring the outer seats inside the angle that the center serves',
       when: above('seatAngleMaxDeg', { other: 'layoutFailDeg' }),
       gain: { of: 'layoutDipDb', to: { seatDistance: { times: 1.3 } } },
@@ -271,6 +275,8 @@ export const driverLayout = defineCause({
     },
     {
       id: 'stand-upright',
+      forbiddenBy: ['center-stays', 'cannot-stay-raised'],
+      act: 'center-stood-upright',
       title: 'Stand the center on its end, tweeter level with the ears',
       when: all(
         oneOf(
@@ -300,6 +306,7 @@ export const driverLayout = defineCause({
     },
     {
       id: 'replace-layout',
+      act: 'center-exchanged',
       title: 'Change to a center whose voice drivers stand above each other or share one spot',
       steps: [
         'Look for a tweeter above a mid between the outer cones, a tweeter inside a cone, or a third upright main.',

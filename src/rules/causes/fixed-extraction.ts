@@ -142,9 +142,11 @@ export const fixedExtraction = defineCause({
     },
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
+  acts: { 'spread-on': 0.1, 'center-set-to-none': 0.85 },
   remedies: [
     {
       id: 'another-mode',
+      act: 'other-listening-mode',
       title: 'Use an upmix with a center setting for music',
       steps: [
         'Play a singer in the middle and step through the listening modes.',
@@ -172,6 +174,7 @@ export const fixedExtraction = defineCause({
     },
     {
       id: 'music-in-two-channels',
+      act: 'upmix-off',
       title: 'Play two-channel music in two channels, films as before',
       steps: [
         'Choose plain two-channel playback for music inputs.',
@@ -189,6 +192,7 @@ export const fixedExtraction = defineCause({
     },
     {
       id: 'lower-center-for-music',
+      act: 'center-turned-down',
       title: 'Turn the center down for music only',
       when: isNot('seating', 'single-seat'),
       steps: [

@@ -181,9 +181,17 @@ export const height = defineCause({
     },
   ],
   confirm: [confirmedBy('testLift', 'improves'), confirmedBy('testPhantom', 'gone')],
+  acts: {
+    'center-lowered': 0.7,
+    'center-taken-out': 0.3,
+    'ears-lowered': 0.3,
+    'ears-raised': 0.3,
+    'center-set-to-none': 0.8,
+  },
   remedies: [
     {
       id: 'do-without',
+      act: 'center-set-to-none',
       title: 'Set the center to none: one seat in the middle does not need it',
       when: all(
         is('seating', 'single-seat'),
@@ -241,6 +249,8 @@ export const height = defineCause({
     },
     {
       id: 'raise-or-lower',
+      forbiddenBy: ['cannot-stay-raised', 'center-stays'],
+      act: 'center-raised',
       title: 'Bring the center to the height of the mains, as near the picture as possible',
       gain: { of: 'heightApartDeg', to: { centerTweeterHeight: { like: 'mainsTweeterHeight' } } },
       steps: [
@@ -267,6 +277,7 @@ export const height = defineCause({
     },
     {
       id: 'lower-the-picture',
+      forbiddenBy: ['screen-stays'],
       title: 'Lower the picture, or the mains, toward the center',
       steps: [
         'Where the center cannot move, bring picture and center closer together instead.',

@@ -243,6 +243,7 @@ export const level = defineCause({
     confirmedBy('testPhantom', 'gone'),
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
+  acts: { 'center-turned-down': 0.6, 'center-set-to-none': 0.4, 'night-mode-changed': 0.1 },
   remedies: [
     {
       id: 'trim-to-the-mains',
@@ -273,6 +274,7 @@ export const level = defineCause({
     },
     {
       id: 'boost-off',
+      act: 'voice-boost-changed',
       title: 'Switch the voice boost off',
       // Where the center is too soft, a boost is what still helps.
       when: all(is('voiceBoost', 'on'), isNot('centerLoudness', 'softer')),
@@ -291,6 +293,7 @@ export const level = defineCause({
     },
     {
       id: 'taste-trim',
+      act: 'center-turned-up',
       title: 'Raise the voice by taste, in small steps',
       when: is('voiceLoudness', 'equal'),
       steps: [
@@ -309,6 +312,7 @@ export const level = defineCause({
     },
     {
       id: 'setup-at-main-seat',
+      act: 'correction-run-again',
       title: 'Run the automatic setup again at the main seat',
       when: oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
       steps: [

@@ -107,9 +107,11 @@ export const listener = defineCause({
     },
   ],
   confirm: [confirmedBy('testSwapSeats', 'goes-with-person')],
+  acts: { 'other-person-listened': 0.8 },
   remedies: [
     {
       id: 'set-it-for-that-person',
+      act: 'center-turned-up',
       title: 'Set the voice so that it suits that person',
       steps: [
         'Let the person hold the remote and play plain speech.',

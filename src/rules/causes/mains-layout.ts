@@ -265,6 +265,7 @@ export const mainsLayout = defineCause({
     },
   ],
   confirm: [confirmedBy('testPhantom', 'same', 'worse'), confirmedBy('testSitMiddle', 'clear-in-middle')],
+  acts: { 'seat-moved-back': 0.3 },
   remedies: [
     {
       id: 'let-center-hold-voice',
@@ -296,6 +297,8 @@ export const mainsLayout = defineCause({
     },
     {
       id: 'main-seat-to-middle',
+      forbiddenBy: ['seats-stay'],
+      act: 'seat-moved-to-middle',
       title: 'Move the main seat to the middle',
       when: all(atLeast('mainSeatPullDeg', 'pullDeg.noticeable'), MAIN_SEAT_COUNTS),
       steps: [
@@ -348,6 +351,8 @@ export const mainsLayout = defineCause({
     },
     {
       id: 'reshape-triangle',
+      forbiddenBy: ['mains-stay'],
+      act: 'mains-moved-closer',
       title: 'Bring left and right to about the distance of the seat',
       when: any(atLeast('mainsBaseDeg', 'baseWideDeg'), atMost('mainsBaseDeg', 'baseNarrowDeg')),
       steps: [
@@ -374,6 +379,8 @@ export const mainsLayout = defineCause({
     },
     {
       id: 'turn-mains-across',
+      forbiddenBy: ['mains-stay'],
+      act: 'mains-toed-in',
       title: 'Turn left and right so that they cross in front of the middle seat',
       steps: [
         'Turn each main inward until you see its outer side from the middle seat.',

@@ -276,6 +276,7 @@ export const nearSurface = defineCause({
     confirmedBy('testCoverShelf', 'clearer'),
     confirmedBy('testBesideMain', 'alike'),
   ],
+  acts: { 'center-taken-out': 0.4, 'center-set-to-none': 0.7, 'seat-moved-back': 0.2 },
   remedies: [
     {
       id: 'boundary-switch',
@@ -331,6 +332,7 @@ export const nearSurface = defineCause({
     },
     {
       id: 'shift-from-wall',
+      forbiddenBy: ['center-stays'],
       title: 'Change the distance to the wall behind',
       // Close to the wall the hole leaves the voice, but the low voice rises: nothing for a voice that booms.
       when: all(atLeast('wallDipDb', 'wallDipDb.noticeable'), noneOf('testNoiseEach', 'boxy')),
@@ -351,6 +353,8 @@ export const nearSurface = defineCause({
     },
     {
       id: 'raise-center',
+      forbiddenBy: ['cannot-stay-raised', 'center-stays'],
+      act: 'center-raised',
       title: 'Bring the center toward the height of the mains',
       gain: { of: 'surfaceNullRatio', to: { centerTweeterHeight: { like: 'mainsTweeterHeight' } } },
       steps: [
@@ -375,6 +379,7 @@ export const nearSurface = defineCause({
     },
     {
       id: 'soften-floor',
+      act: 'surface-covered',
       title: 'Lay a thick rug where the floor mirrors the center',
       steps: [
         'Let somebody slide a mirror along the floor until you see the center in it from your seat.',

@@ -166,9 +166,12 @@ export const offMidline = defineCause({
     },
   ],
   confirm: [confirmedBy('testPhantom', 'gone')],
+  acts: { 'center-unplugged': 0.5 },
   remedies: [
     {
       id: 'move-to-middle',
+      forbiddenBy: ['center-stays'],
+      act: 'center-moved-to-midline',
       title: 'Move the center to the middle between the mains',
       gain: { of: 'centerOffsetDeg', to: { centerSideOffset: 0 } },
       steps: [
@@ -187,6 +190,7 @@ export const offMidline = defineCause({
     },
     {
       id: 'move-the-rest',
+      forbiddenBy: ['mains-stay'],
       title: 'Move mains, picture or main seat so that their middle meets the center',
       steps: [
         'Where the center cannot move, shift both mains sideways by the same amount, or the main seat.',
@@ -211,6 +215,7 @@ export const offMidline = defineCause({
     },
     {
       id: 'do-without',
+      act: 'center-set-to-none',
       title: 'Set the center to none where it can only stand far to the side',
       steps: [
         'Photograph the loudspeaker page.',

@@ -194,6 +194,7 @@ export const outerTweeters = defineCause({
     confirmedBy('testSitMiddle', 'clear-in-middle'),
     confirmedBy('testNoiseEach', 'phasey'),
   ],
+  acts: { 'center-set-to-none': 0.7, 'seat-moved-to-middle': 0.3 },
   remedies: [
     {
       id: 'cover-one',
@@ -216,6 +217,7 @@ export const outerTweeters = defineCause({
     },
     {
       id: 'use-one-box',
+      act: 'one-center-disconnected',
       title: 'Use only one of the two boxes, standing upright in the middle',
       when: is('centerLayout', 'paired-boxes'),
       steps: [
@@ -242,6 +244,8 @@ export const outerTweeters = defineCause({
     },
     {
       id: 'stand-upright',
+      forbiddenBy: ['center-stays', 'cannot-stay-raised'],
+      act: 'center-stood-upright',
       title: 'Stand the center on its end, middle at ear height',
       when: isNot('centerLayout', 'paired-boxes'),
       gain: { of: 'tweeterDipDb', to: { centerOrientation: 'upright' } },
@@ -262,6 +266,7 @@ export const outerTweeters = defineCause({
     },
     {
       id: 'replace-layout',
+      act: 'center-exchanged',
       title: 'Change to a center with a single tweeter',
       steps: [
         'Look for one tweeter above a mid, or inside a cone.',

@@ -194,9 +194,16 @@ export const overload = defineCause({
     },
   ],
   confirm: [confirmedBy('testNearCenter', 'good-near', 'better'), confirmedBy('testEarToDrivers', 'all')],
+  acts: {
+    'crossover-changed': 0.4,
+    'center-turned-down': 0.4,
+    'amplifier-exchanged': 0.4,
+    'center-set-to-none': 0.5,
+  },
   remedies: [
     {
       id: 'send-bass-to-subwoofer',
+      act: 'size-changed',
       title: 'Set the center to small and cross it over higher',
       when: all(
         noneOf('subwoofer', 'none'),
@@ -259,6 +266,7 @@ export const overload = defineCause({
     },
     {
       id: 'stronger-box-or-amplifier',
+      act: 'center-exchanged',
       title: 'Use a larger center or a stronger amplifier for it',
       steps: [
         'First try a main in the place of the center: if it stays clean, the box was the limit; if not, the amplifier is.',

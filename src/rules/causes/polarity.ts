@@ -211,6 +211,7 @@ export const polarity = defineCause({
     },
   ],
   confirm: [confirmedBy('testPolarity', 'fuller-swapped'), confirmedBy('testUnplugged', 'voice-full')],
+  acts: { 'center-unplugged': 0.8, 'center-set-to-none': 0.8, 'cable-exchanged': 0.4 },
   remedies: [
     {
       id: 'distances-first',
@@ -232,6 +233,7 @@ export const polarity = defineCause({
     },
     {
       id: 'uncross',
+      act: 'polarity-swapped',
       title: 'Put the wires right at the loudspeaker that is crossed',
       when: below('delayErrorMs', 'delayMs.severe'),
       steps: [

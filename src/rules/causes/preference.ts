@@ -123,9 +123,11 @@ export const preference = defineCause({
     },
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testPhantom', 'gone', 'same')],
+  acts: { 'other-listening-mode': 0.2 },
   remedies: [
     {
       id: 'play-music-in-two-channels',
+      act: 'upmix-off',
       title: 'Play music in two channels and keep the center for films',
       steps: [
         'Put plain two-channel playback on a key of the remote, or as the default for music sources.',
@@ -160,6 +162,7 @@ export const preference = defineCause({
     },
     {
       id: 'try-shared-middle',
+      act: 'spread-on',
       title: 'Try a middle that is shared by all three',
       when: is('upmixCenterControl', 'present'),
       steps: [

@@ -202,9 +202,11 @@ export const programme = defineCause({
     },
   ],
   confirm: [confirmedBy('testOtherSource', 'gone'), confirmedBy('testPhantom', 'same')],
+  acts: { 'other-listening-mode': 0.1 },
   remedies: [
     {
       id: 'compress-dynamics',
+      act: 'night-mode-changed',
       title: 'Switch on night mode or dynamic compression for such titles',
       when: noneOf('dynamicCompression', 'on'),
       steps: [
@@ -223,6 +225,7 @@ export const programme = defineCause({
     },
     {
       id: 'choose-other-track',
+      act: 'source-exchanged',
       title: 'Choose another sound track or version',
       steps: [
         'Open the audio menu of the title and try each track of your language.',
@@ -240,6 +243,7 @@ export const programme = defineCause({
     },
     {
       id: 'raise-center-for-film',
+      act: 'center-turned-up',
       title: 'Raise the center by 2 to 3 dB for such titles only',
       steps: [
         'Note the present level of the center.',

@@ -183,6 +183,7 @@ export const roomAcoustics = defineCause({
     },
   ],
   confirm: [confirmedBy('testNearCenter', 'good-near'), confirmedBy('testPhantom', 'same', 'worse')],
+  acts: { 'surface-covered': 0.3, 'seat-moved-back': 0.05, 'headphones-tried': 0.8 },
   remedies: [
     {
       id: 'quiet-the-noise',
@@ -242,6 +243,7 @@ export const roomAcoustics = defineCause({
     },
     {
       id: 'soft-things-for-a-trial',
+      act: 'room-treated',
       title: 'Hang and lay soft things for one evening',
       steps: [
         'Lay a thick rug or blankets on the bare floor between seat and loudspeakers.',
@@ -259,6 +261,7 @@ export const roomAcoustics = defineCause({
     },
     {
       id: 'sit-nearer',
+      forbiddenBy: ['seats-stay'],
       title: 'Sit nearer, or bring the center nearer',
       gain: { of: 'lateVoicePart', to: { seatDistance: { times: 0.5 } } },
       steps: [
@@ -276,6 +279,7 @@ export const roomAcoustics = defineCause({
     },
     {
       id: 'furnish-for-good',
+      act: 'room-treated',
       title: 'Furnish the room for speech',
       when: atLeast('reverbClarityMs', 'reverberationMs.noticeable'),
       steps: [

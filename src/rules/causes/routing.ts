@@ -283,6 +283,7 @@ export const routing = defineCause({
     confirmedBy('testOtherSource', 'gone'),
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
+  acts: { 'cable-exchanged': 0.3, 'amplifier-exchanged': 0.3, 'center-set-to-none': 0.4 },
   remedies: [
     {
       id: 'set-center-present',
@@ -304,6 +305,7 @@ export const routing = defineCause({
     },
     {
       id: 'pass-sound-on-unchanged',
+      act: 'source-exchanged',
       title: 'Let player and display pass the sound on unchanged',
       when: is('sourceFormat', 'two-channel'),
       steps: [
@@ -324,6 +326,7 @@ export const routing = defineCause({
     },
     {
       id: 'use-upmix-for-two-channels',
+      act: 'other-listening-mode',
       title: 'Use an upmix for speech that comes in two channels',
       when: all(is('sourceFormat', 'two-channel'), is('upmixUse', 'off')),
       steps: [
@@ -350,6 +353,7 @@ export const routing = defineCause({
     },
     {
       id: 'put-channels-right',
+      act: 'channels-put-right',
       title: 'Put the loudspeaker cables on the right outputs',
       when: oneOf('channelCheck', 'swapped', 'silent', 'several-at-once'),
       steps: [

@@ -220,6 +220,7 @@ export const screenLoss = defineCause({
     },
   ],
   confirm: [confirmedBy('testNoiseEach', 'duller'), confirmedBy('testMainInPlace', 'wrong')],
+  acts: { 'center-set-to-none': 0.6, 'center-taken-out': 0.3 },
   remedies: [
     {
       id: 'correct-again',
@@ -242,6 +243,7 @@ export const screenLoss = defineCause({
     },
     {
       id: 'hear-it-without',
+      act: 'screen-removed',
       title: 'Hear it once without the screen',
       steps: [
         'Roll the screen up or take it off, or lift the center in front of it for five minutes.',
@@ -299,6 +301,7 @@ export const screenLoss = defineCause({
     },
     {
       id: 'move-out',
+      forbiddenBy: ['center-stays'],
       title: 'Move the center out from behind a solid screen',
       when: is('screenKind', 'solid'),
       steps: [
@@ -328,6 +331,7 @@ export const screenLoss = defineCause({
     },
     {
       id: 'other-cloth',
+      forbiddenBy: ['screen-stays'],
       title: 'Change to a more open cloth, or bring all three behind the same one',
       steps: [
         'Ask for the measured loss at 8 and 16 kHz, or for hole size and count, not for the open area.',

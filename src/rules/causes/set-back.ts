@@ -182,9 +182,12 @@ export const setBack = defineCause({
     },
   ],
   confirm: [confirmedBy('testPullForward', 'clearer'), confirmedBy('testCoverShelf', 'clearer')],
+  acts: { 'center-set-to-none': 0.8, 'center-taken-out': 0.6 },
   remedies: [
     {
       id: 'pull-forward',
+      forbiddenBy: ['center-stays'],
+      act: 'center-pulled-forward',
       title: 'Pull the center to the front edge, a finger beyond it',
       gain: { of: 'shelfRippleDb', to: { shelfSetback: 0 } },
       steps: [
@@ -203,6 +206,7 @@ export const setBack = defineCause({
     },
     {
       id: 'cover-strip',
+      act: 'surface-covered',
       title: 'Lay something soft on the strip in front',
       steps: [
         'Lay thick felt or a folded blanket on the shelf in front of the center.',
@@ -219,6 +223,8 @@ export const setBack = defineCause({
     },
     {
       id: 'raise-and-tilt',
+      forbiddenBy: ['cannot-stay-raised', 'center-stays'],
+      act: 'center-raised',
       title: 'Raise the box off the shelf and tilt it to the ears',
       // By blocks as high as a hand is wide; on some shelves that makes the wave deeper.
       gain: {

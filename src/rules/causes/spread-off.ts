@@ -193,9 +193,16 @@ export const spreadOff = defineCause({
     confirmedBy('testUpmixOff', 'gone'),
     confirmedBy('testUnplugged', 'voice-gone'),
   ],
+  acts: {
+    'other-listening-mode': 0.6,
+    'center-turned-down': 0.3,
+    'center-set-to-none': 0.85,
+    'center-unplugged': 0.2,
+  },
   remedies: [
     {
       id: 'spread-for-one-seat',
+      act: 'spread-on',
       title: 'Switch center spread on, for the seat in the middle',
       when: is('seating', 'single-seat'),
       steps: [
@@ -216,6 +223,7 @@ export const spreadOff = defineCause({
     },
     {
       id: 'spread-for-a-row',
+      act: 'spread-changed',
       title: 'Open center spread a little, and know whom it serves',
       when: oneOf('seating', 'one-row', 'several-rows'),
       steps: [
@@ -237,6 +245,7 @@ export const spreadOff = defineCause({
     },
     {
       id: 'two-channels-for-music',
+      act: 'upmix-off',
       title: 'Play music for one listener in two channels, and keep the upmix for company',
       steps: [
         'Put plain two-channel playback on one key and the upmix on another.',

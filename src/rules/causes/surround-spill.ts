@@ -148,9 +148,11 @@ export const surroundSpill = defineCause({
     },
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-weaker', 'voice-full')],
+  acts: { 'upmix-off': 0.5 },
   remedies: [
     {
       id: 'leave-the-mode',
+      act: 'other-listening-mode',
       title: 'Choose a mode without ambience and without all-channel playback',
       steps: [
         'Play a newscast.',
@@ -175,6 +177,7 @@ export const surroundSpill = defineCause({
     },
     {
       id: 'try-without-surrounds',
+      act: 'surrounds-off',
       title: 'Set surrounds and heights to none for one film',
       steps: [
         'Photograph the loudspeaker page of the menu.',

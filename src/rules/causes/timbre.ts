@@ -263,6 +263,7 @@ export const timbre = defineCause({
     confirmedBy('testMainInPlace', 'right'),
     confirmedBy('testSwapAtAmplifier', 'stays'),
   ],
+  acts: { 'center-set-to-none': 0.8, 'equalization-bypassed': 0.1, 'correction-run-again': 0.2 },
   remedies: [
     {
       id: 'know-what-is-normal',
@@ -311,6 +312,7 @@ export const timbre = defineCause({
     },
     {
       id: 'place-alike',
+      forbiddenBy: ['center-stays'],
       title: 'Give the center surroundings like those of the mains',
       steps: [
         'Bring its face flush with the edge of what it stands on, at or near the height of the mains.',
@@ -335,6 +337,7 @@ export const timbre = defineCause({
     },
     {
       id: 'matching-center',
+      act: 'center-exchanged',
       title: 'Replace the center by one of the family of the mains, or by a third main',
       when: noneOf('centerFamily', 'same-series'),
       steps: [

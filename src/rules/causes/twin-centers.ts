@@ -175,9 +175,11 @@ export const twinCenters = defineCause({
     },
   ],
   confirm: [confirmedBy('testOneCenterOff', 'steadier'), confirmedBy('testNoiseEach', 'phasey')],
+  acts: { 'seat-moved-to-middle': 0.2, 'center-set-to-none': 0.8 },
   remedies: [
     {
       id: 'use-one',
+      act: 'one-center-disconnected',
       title: 'Disconnect one of the two and keep the better placed one',
       gain: { of: 'twinCenterDipDb', to: { centerCount: 'one' } },
       steps: [
@@ -209,6 +211,7 @@ export const twinCenters = defineCause({
     },
     {
       id: 'close-together',
+      forbiddenBy: ['center-stays'],
       title: 'Put the two boxes together, drivers above each other',
       gain: { of: 'twinCenterDipDb', to: { twinArrangement: 'stacked', twinSpacing: 0.2 } },
       steps: [
@@ -236,6 +239,7 @@ export const twinCenters = defineCause({
     },
     {
       id: 'one-larger-center',
+      act: 'center-exchanged',
       title: 'Replace the pair by one center that matches the mains',
       steps: [
         'Choose a box with its voice drivers above each other or in one spot.',

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RemedyRef } from '../../src/facts/acts.js';
 import { EMPTY_BOOK } from '../../src/facts/book.js';
-import { afterRemedy, isTried, outdatedAnswers, remedyId, triedDb } from '../../src/reasoning/tried.js';
+import { afterRemedy, isTried, outdatedAnswers, remedyId, trialsDb } from '../../src/reasoning/trials.js';
 import { bookOf } from '../support/causeClaims.js';
 import { inVain } from '../support/trials.js';
 import { mend, small } from './smallCauses.js';
@@ -20,16 +20,13 @@ describe('a remedy tried in vain', () => {
     expect(isTried(triedOf('delay/half'), cause, half)).toBe(true);
     expect(isTried(triedOf('delay/half'), other, half)).toBe(false);
   });
-  it('speaks against its cause by the chance that the cause outlives it; nothing tried says nothing', () => {
-    expect(triedDb(EMPTY_BOOK, cause)).toBe(0);
-    expect(triedDb(triedOf('level/half'), cause)).toBe(0);
-    expect(triedDb(triedOf('delay/half'), cause)).toBeCloseTo(10 * Math.log10(0.5), 12);
-  });
-  it('the surest one tried counts, once', () => {
-    expect(triedDb(triedOf('delay/tenth', 'delay/half'), cause)).toBeCloseTo(10 * Math.log10(0.5), 12);
-  });
-  it('is trusted no more than a memory: nine to one', () => {
-    expect(triedDb(triedOf('delay/sure'), cause)).toBeCloseTo(10 * Math.log10(0.1 / 0.9), 12);
+  it('speaks against its cause, the more the surer it would have cured it; nothing tried says nothing', () => {
+    const db = (...acts: RemedyRef[]) => trialsDb(triedOf(...acts), cause, [cause, other]);
+    expect(db()).toBe(0);
+    // P(same | half cured) over P(same | by luck): 0.385 to 0.6265.
+    expect(db('delay/half')).toBeCloseTo(10 * Math.log10(0.385 / 0.6265), 12);
+    expect(db('delay/sure')).toBeLessThan(db('delay/half'));
+    expect(Math.abs(db('level/half'))).toBeLessThan(1);
   });
   it('makes answers stale that it may have changed: those told, each once', () => {
     const told = bookOf({ testTape: 'off', testPhantom: 'gone' });
