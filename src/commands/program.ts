@@ -146,6 +146,26 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(await run(io, path, changes, { ...globals(), ...options }));
     });
 
+  printing('set', 'change a case and keep it', "set case.json seatDistance='3.2 m'", [
+    'set case.json trial=center-tilted:gone:stays solved=yes',
+    'set case.json complaints=+dull constraints=no-purchase',
+    'set case.json seats.1.xM=0.4 before.enteredCenter=3.0',
+  ])
+    .argument('<CASE>', 'a case file')
+    .argument('<FACT=VALUE...>', 'also trial=ACT:OUTCOME, complaints, constraints, solved, title; ? forgets')
+    .action(async (path: string, changes: string[], options) => {
+      const { run } = await import('./set.js');
+      done(await run(io, path, changes, { ...globals(), ...options }));
+    });
+
+  printing('cases', 'the saved cases of this machine', 'cases', ['cases open 1', 'cases remove interview-2'])
+    .addArgument(new Argument('[VERB]', 'open or remove').argParser(oneOf('VERB', ['open', 'remove'])))
+    .argument('[NAME]', 'its number in the list, file name, or how its title begins')
+    .action(async (verb: 'open' | 'remove' | undefined, name: string | undefined, options) => {
+      const { run } = await import('./cases.js');
+      done(await run(io, verb, name, { ...globals(), ...options }));
+    });
+
   printing('compare', 'two audits of the same system side by side', 'compare before.json after.json')
     .argument('<BEFORE>', 'the earlier case file')
     .argument('<AFTER>', 'the later case file')

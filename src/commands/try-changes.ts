@@ -1,4 +1,4 @@
-/** `FACT=VALUE` words put into a book: facts as they are typed at a prompt, and places of seats. */
+/** `FACT=VALUE` words put into a book: facts as they are typed at a prompt, places of seats, trials and lists. */
 import { parseAnswer } from '../facts/answer.js';
 import { type FactBook, type Seat, withAnswer } from '../facts/book.js';
 import type { Findings } from '../facts/case-error.js';
@@ -9,6 +9,7 @@ import { seatsOf } from '../facts/seats.js';
 import { nearest } from '../lib/nearest.js';
 import { quoted } from '../lib/sanitize.js';
 import { type Problem, UserError } from '../lib/user-error.js';
+import { FORGET, LIST_PATHS, listChange } from './change-lists.js';
 
 export interface Changed {
   readonly book: FactBook;
@@ -16,7 +17,6 @@ export interface Changed {
   readonly echoes: readonly string[];
 }
 
-const FORGET = '?';
 const SEAT_KEYS = Object.keys(SEAT_RANGES);
 
 /** All changes at once. Throws a UserError with everything that is wrong with them. */
@@ -24,16 +24,24 @@ export function withChanges(
   before: FactBook,
   words: readonly string[],
   readResponse?: ReadResponse,
+  command: 'try' | 'set' = 'try',
 ): Changed {
   const problems: Problem[] = [];
   const echoes: string[] = [];
   const book = words.reduce((current, word) => {
     const cut = word.indexOf('=');
     if (cut < 1) {
-      problems.push({ where: 'try', what: `${quoted(word)} is no FACT=VALUE`, ...ACCEPTED });
+      problems.push({ where: command, what: `${quoted(word)} is no FACT=VALUE`, ...ACCEPTED });
       return current;
     }
     const [path, value] = [word.slice(0, cut).trim(), word.slice(cut + 1).trim()];
+    const list = listChange(path);
+    const found = list?.(current, value, path);
+    if (found && 'book' in found) return found.book;
+    if (found) {
+      problems.push(found.problem);
+      return current;
+    }
     const change = path.startsWith('seats.') ? changeSeat : changeFact;
     const result = change(current, path, value);
     if ('problems' in result) {
@@ -62,7 +70,7 @@ type Result = Changed | { readonly problems: readonly Problem[] };
 
 function changeFact(book: FactBook, path: string, value: string): Result {
   if (!isFactId(path)) {
-    const near = nearest(path, FACT_IDS);
+    const near = nearest(path, [...FACT_IDS, ...LIST_PATHS]);
     const what = `there is no fact ${quoted(path)}${near === undefined ? '' : `; did you mean ${near}?`}`;
     return { problems: [{ where: 'try', what, ...ACCEPTED }] };
   }
