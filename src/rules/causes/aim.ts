@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
 export const aim = defineCause({
@@ -157,21 +158,10 @@ export const aim = defineCause({
       0.12,
       0.35,
     ),
-    answers(
-      {
-        id: 'only-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is worse at the seats off to the side; a wrong tilt is shared by the whole row.',
-          no: 'It is not worse at the seats off to the side, as a wrong tilt would have it.',
-          unknown: 'It is not known at which seats the trouble is heard.',
-        },
-        because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
-        source: 'geometry',
-      },
-      is('troubleSeats', 'off-middle'),
-      0.12,
-      0.35,
+    alikeAlongTheRow(
+      'where-heard',
+      'a wrong tilt',
+      'All heads of a row are about equally high, so a vertical angle harms them alike.',
     ),
     answers(
       {

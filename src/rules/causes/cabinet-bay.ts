@@ -7,18 +7,17 @@
  * a port at the back, close to a panel. The note is good to some 20 percent, the peak to its order.
  */
 
-import { placeNotBox } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cause.js';
 import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
+import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
+import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
 /** Computed for this very bay: a flush face takes a clear part of its note away. In some it adds to it instead. */
 const FLUSH_HELPS = atLeast('flushGainDb', 'resonanceDb.noticeable');
 const FILLING_HELPS: Remedy['gain'] = { of: 'bayPeakDb', to: { bayStuffing: 'filled' } };
-/** The furniture front as a baffle: the low voice rises. */
-const FRONT_LIFTS = atLeast('frontRiseDb', 'bandDb.noticeable');
 
 export const cabinetBay = defineCause({
   id: 'cabinet-bay',
@@ -161,37 +160,11 @@ export const cabinetBay = defineCause({
       0.12,
       'against',
     ),
-    answers(
-      {
-        id: 'main-wrong-there-too',
-        group: 'exchanged',
-        says: {
-          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
-          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
-          unknown: 'Nobody has put one of the mains into the place of the center.',
-        },
-        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
-        source: 'practice',
-      },
-      is('testMainInPlace', 'wrong'),
-      0.85,
-      0.2,
-    ),
-    answers(
-      {
-        id: 'only-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is worse at the seats off to the side, while a bay colors every seat alike.',
-          no: 'It is not worse at the seats off to the side, as a bay would have it.',
-          unknown: 'It is not known at which seats the trouble is heard.',
-        },
-        because: 'The wave of the lower voice is far longer than the sofa, so all seats hear the same note.',
-        source: 'bay-resonator',
-      },
-      is('troubleSeats', 'off-middle'),
-      0.12,
-      0.35,
+    mainWrongThereToo('exchanged', 0.85, 0.2),
+    alikeAlongTheRow(
+      'where-heard',
+      'a bay',
+      'The wave of the lower voice is far longer than the sofa, so all seats hear the same note.',
     ),
     placeNotBox('exchanged'),
     staysInPlace('exchanged'),
@@ -273,42 +246,7 @@ export const cabinetBay = defineCause({
       changes: ['bayStuffing', 'testNoiseEach', 'toneAcrossPan', 'testPullForward'],
       cures: 0.7,
     },
-    {
-      id: 'boundary-switch',
-      title: 'Set the switch at the back of the center to wall or furniture',
-      when: all(FRONT_LIFTS, is('boundarySwitch', 'free')),
-      steps: [
-        'Turn the volume down and look at the back of the box.',
-        'Move the switch or plug to wall, boundary or furniture.',
-      ],
-      minutes: 2,
-      cost: 'free',
-      reversible: true,
-      expect: 'Of the {frontRiseDb} that the furniture front adds, some 3 to 5 dB go.',
-      verify: 'Steady noise from the center is closer to that of the mains.',
-      cautions: ['lifting'],
-      changes: ['boundarySwitch', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
-      cures: 0.7,
-    },
-    {
-      id: 'cut-the-low-voice',
-      title: 'Take the low voice of the center down by 3 to 5 dB for a trial',
-      when: FRONT_LIFTS,
-      steps: [
-        'Photograph the tone or equalizer page of the center.',
-        'Lower everything below about 250 Hz by 3 to 5 dB: a low shelf, or the bass control of that channel.',
-        'Where an automatic correction is there, run it again with the center where it stands instead of both.',
-      ],
-      minutes: 5,
-      cost: 'free',
-      reversible: true,
-      expect:
-        'The {frontRiseDb} that the furniture front adds go; a note of the cavity stays and is heard alone.',
-      verify: 'A low male voice sounds as from the mains.',
-      cautions: ['photograph-menu'],
-      changes: ['equalization', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
-      cures: 0.65,
-    },
+    ...lowRiseRemedies('frontRiseDb', { by: 'furniture fronts', at: 'furniture' }),
     {
       id: 'move-out',
       forbiddenBy: ['center-stays', 'furniture-stays'],

@@ -5,11 +5,12 @@
  * thick voice at every seat, one that changes when the box is lifted. A carpet does little: the nulls lie where
  * carpets reflect. Left out: furniture that breaks the path, and the ear's habit of hearing through a room.
  */
-import { placeNotBox } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
+import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { recordedReflection } from '../recorded.js';
 import { staysInPlace } from '../swap.js';
 
@@ -186,22 +187,7 @@ export const nearSurface = defineCause({
       0.4,
       0.2,
     ),
-    answers(
-      {
-        id: 'main-wrong-there-too',
-        group: 'exchanged',
-        says: {
-          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
-          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
-          unknown: 'Nobody has put one of the mains into the place of the center.',
-        },
-        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
-        source: 'practice',
-      },
-      is('testMainInPlace', 'wrong'),
-      0.8,
-      0.25,
-    ),
+    mainWrongThereToo('exchanged', 0.8, 0.25),
     placeNotBox('exchanged'),
     answers(
       {
@@ -219,21 +205,10 @@ export const nearSurface = defineCause({
       0.88,
       0.6,
     ),
-    answers(
-      {
-        id: 'only-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is worse at the seats off to the side, while floor and wall color a row alike.',
-          no: 'It is not worse at the seats off to the side, as floor or wall would have it.',
-          unknown: 'It is not known at which seats the trouble is heard.',
-        },
-        because: 'Heights and the wall behind are the same for all seats of a row.',
-        source: 'geometry',
-      },
-      is('troubleSeats', 'off-middle'),
-      0.15,
-      0.35,
+    alikeAlongTheRow(
+      'where-heard',
+      'a floor or a wall',
+      'Heights and the wall behind are the same for all seats of a row.',
     ),
     recordedReflection('recorded'),
     measuredAt('measured', 'hole', {
@@ -278,41 +253,7 @@ export const nearSurface = defineCause({
   ],
   acts: { 'center-taken-out': 0.4, 'center-set-to-none': 0.7, 'seat-moved-back': 0.2 },
   remedies: [
-    {
-      id: 'boundary-switch',
-      title: 'Set the switch at the back of the center to wall',
-      when: all(atLeast('wallRiseDb', 'bandDb.noticeable'), is('boundarySwitch', 'free')),
-      steps: [
-        'Turn the volume down and look at the back of the box.',
-        'Move the switch or plug to wall or boundary.',
-      ],
-      minutes: 2,
-      cost: 'free',
-      reversible: true,
-      expect: 'Of the {wallRiseDb} that the walls add, some 3 to 5 dB go.',
-      verify: 'Steady noise from the center is closer to that of the mains.',
-      cautions: ['lifting'],
-      changes: ['boundarySwitch', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
-      cures: 0.6,
-    },
-    {
-      id: 'cut-the-low-voice',
-      title: 'Take the low voice of the center down by 3 to 5 dB',
-      when: atLeast('wallRiseDb', 'bandDb.noticeable'),
-      steps: [
-        'Photograph the tone or equalizer page of the center.',
-        'Lower everything below about 250 Hz by 3 to 5 dB: a low shelf, or the bass control of that channel.',
-        'Fill no hole: it eats power and stays a hole at the next seat.',
-      ],
-      minutes: 5,
-      cost: 'free',
-      reversible: true,
-      expect: 'The {wallRiseDb} that the walls add go.',
-      verify: 'A low male voice sounds as from the mains.',
-      cautions: ['photograph-menu'],
-      changes: ['equalization', 'testNoiseEach', 'toneAcrossPan', 'responseCenter'],
-      cures: 0.6,
-    },
+    ...lowRiseRemedies('wallRiseDb', { by: 'the walls', at: 'wall' }),
     {
       id: 'pull-from-wall',
       title: 'Pull the center away from the wall',

@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
 export const screenLoss = defineCause({
@@ -156,22 +157,7 @@ export const screenLoss = defineCause({
       0.85,
       0.5,
     ),
-    answers(
-      {
-        id: 'only-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is worse at the seats off to the side, while a sheet dulls every seat alike.',
-          no: 'It is not worse at the seats off to the side, as a sheet would have it.',
-          unknown: 'It is not known at which seats the trouble is heard.',
-        },
-        because: 'The loss of a sheet hardly changes with the angle.',
-        source: 'screen-sheet',
-      },
-      is('troubleSeats', 'off-middle'),
-      0.15,
-      0.35,
-    ),
+    alikeAlongTheRow('where-heard', 'a sheet', 'The loss of a sheet hardly changes with the angle.'),
     answers(
       {
         id: 'began-with-screen',

@@ -9,6 +9,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
+import { alikeAlongTheRow, mainWrongThereToo } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
 export const setBack = defineCause({
@@ -127,37 +128,11 @@ export const setBack = defineCause({
       0.5,
       0.2,
     ),
-    answers(
-      {
-        id: 'main-wrong-there-too',
-        group: 'exchanged',
-        says: {
-          yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
-          no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
-          unknown: 'Nobody has put one of the mains into the place of the center.',
-        },
-        because: 'A loudspeaker known to be good that turns bad in a place names the place.',
-        source: 'practice',
-      },
-      is('testMainInPlace', 'wrong'),
-      0.75,
-      0.2,
-    ),
-    answers(
-      {
-        id: 'only-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is worse at the seats off to the side, while a shelf colors every seat alike.',
-          no: 'It is not worse at the seats off to the side, as a shelf would have it.',
-          unknown: 'It is not known at which seats the trouble is heard.',
-        },
-        because: 'The height of the box and of the ears decides, and that is the same along a row.',
-        source: 'geometry',
-      },
-      is('troubleSeats', 'off-middle'),
-      0.15,
-      0.35,
+    mainWrongThereToo('exchanged', 0.75, 0.2),
+    alikeAlongTheRow(
+      'where-heard',
+      'a shelf',
+      'The height of the box and of the ears decides, and that is the same along a row.',
     ),
     staysInPlace('exchanged'),
     measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfDipHz', source: 'shelf-strip' }),

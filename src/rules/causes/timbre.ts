@@ -4,10 +4,10 @@
  * from box to box. A real center is also a little unlike a phantom one (crosstalk between the ears), and
  * that is no fault. Left out: the place, which can make two equal boxes sound unlike.
  */
-import { boxNotPlace } from '../beside.js';
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
+import { boxNotPlace } from '../place-or-box.js';
 
 export const timbre = defineCause({
   id: 'timbre',

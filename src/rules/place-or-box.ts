@@ -1,0 +1,104 @@
+/**
+ * What tells the place of the center from its box. A main put in its place shares the place; the center carried beside a
+ * main shares that one's, which can be done with towers too. And what a place does, a row hears alike. One rule each, so
+ * that all causes say it alike.
+ */
+import { answers, type Rule } from './cause.js';
+import { is } from './condition.js';
+
+/** Chance that both sound alike there where the place is the cause, and for the other causes together (judgement). */
+const ALIKE = { byPlace: 0.85, otherwise: 0.3 } as const;
+/** Chance that they still differ there where box or settings are the cause, and for the others (judgement). */
+const UNLIKE = { byBox: 0.85, otherwise: 0.25 } as const;
+
+/** Alike there names the place; unlike there clears it. */
+export function placeNotBox<const G extends string>(group: G): Rule & { readonly group: G } {
+  return answers(
+    {
+      id: 'alike-beside-a-main',
+      group,
+      says: {
+        yes: 'Beside a main, at the same height, the center sounds like it: the place of the center makes the difference.',
+        no: 'Beside a main, at the same height, the center sounds as unlike as before, so its place is not what makes it.',
+        unknown: 'The center has not been stood beside a main.',
+      },
+      because:
+        'With the place shared only box and channel can differ; what is gone there was made by the place.',
+      source: 'practice',
+    },
+    is('testBesideMain', 'alike'),
+    ALIKE.byPlace,
+    ALIKE.otherwise,
+  );
+}
+
+/** Unlike there names box or settings; alike there clears them. */
+export function boxNotPlace<const G extends string>(group: G): Rule & { readonly group: G } {
+  return answers(
+    {
+      id: 'unlike-beside-a-main',
+      group,
+      says: {
+        yes: 'Beside a main, at the same height, the center sounds as unlike as before: the box or its settings make the difference.',
+        no: 'Beside a main, at the same height, the center sounds like it, so neither the box nor its settings are to blame.',
+        unknown: 'The center has not been stood beside a main.',
+      },
+      because: 'With the place shared only box and channel can differ.',
+      source: 'practice',
+    },
+    is('testBesideMain', 'differs'),
+    UNLIKE.byBox,
+    UNLIKE.otherwise,
+  );
+}
+
+/** A main in the place of the center: a good box that turns bad there names the place. The rates are of the cause. */
+export function mainWrongThereToo<const G extends string>(
+  group: G,
+  tp: number,
+  fp: number,
+): Rule & { readonly group: G } {
+  return answers(
+    {
+      id: 'main-wrong-there-too',
+      group,
+      says: {
+        yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
+        no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
+        unknown: 'Nobody has put one of the mains into the place of the center.',
+      },
+      because: 'A loudspeaker known to be good that turns bad in a place names the place.',
+      source: 'practice',
+    },
+    is('testMainInPlace', 'wrong'),
+    tp,
+    fp,
+  );
+}
+
+/** Chance that the trouble is told of the seats off to the side alone, with such a cause and without (judgment). */
+const ASIDE = { withCause: 0.14, otherwise: 0.35 } as const;
+
+/** What colors every seat of a row alike is not heard at its ends alone. `what` as it stands in a sentence. */
+export function alikeAlongTheRow<const G extends string>(
+  group: G,
+  what: string,
+  because: string,
+): Rule & { readonly group: G } {
+  return answers(
+    {
+      id: 'only-off-the-middle',
+      group,
+      says: {
+        yes: `It is worse at the seats off to the side, while ${what} would be heard alike along the row.`,
+        no: `It is not worse at the seats off to the side, as ${what} would have it.`,
+        unknown: 'It is not known at which seats the trouble is heard.',
+      },
+      because,
+      source: 'geometry',
+    },
+    is('troubleSeats', 'off-middle'),
+    ASIDE.withCause,
+    ASIDE.otherwise,
+  );
+}
