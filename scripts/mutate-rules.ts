@@ -25,7 +25,7 @@ for (const cause of causes) {
     process.exit(1);
   }
   const judge = judgeOf(cause, tests, known);
-  judged.push(...mutantsOf(cause).map((mutant) => ({ mutant, seenBy: judge(mutant.cause) })));
+  judged.push(...mutantsOf(cause).map((mutant) => ({ mutant, seenBy: judge(mutant.cause, mutant.kind) })));
 }
 
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`;
@@ -50,5 +50,8 @@ console.log(`\n${'of'.padEnd(22)}mutants   seen ${WITNESSES.join('  ')}`);
 console.log(groupedBy(({ kind }) => kind).join('\n'));
 console.log(groupedBy(({ cause }) => cause.id).join('\n'));
 console.log(row('all', judged));
+const weights = judged.filter(({ mutant }) => mutant.kind === 'weight');
+const without = weights.filter(({ seenBy }) => seenBy.some((witness) => witness !== 'golden'));
+console.log(`weights noticed with golden files left out: ${percent(without.length, weights.length)}`);
 const noticed = 1 - survivors.length / judged.length;
 process.exitCode = noticed >= LEAST_NOTICED ? 0 : 1;

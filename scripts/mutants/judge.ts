@@ -9,15 +9,19 @@ import { TEMPERATURE } from '../../src/reasoning/temperature.js';
 import { trialsDb } from '../../src/reasoning/trials.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { Evidence } from '../../src/rules/evidence.js';
+import { CAUSES } from '../../src/rules/index.js';
 import { traceRule } from '../../src/rules/plain.js';
 import { siblingsOf } from '../../src/rules/siblings.js';
 import { weigh } from '../../src/rules/weigh.js';
+import { causesOf, faultsOf } from '../../tests/claims/claim.js';
+import { TABLES } from '../../tests/claims/tables.js';
 import { type CauseTests, type Claim, claimsOf, weightsOf } from '../../tests/support/causeClaims.js';
 import { causeLines, ruleLines } from '../../tests/support/goldenEvidence.js';
+import type { Kind } from './leaf.js';
 
-export const WITNESSES = ['claims', 'cases', 'golden'] as const;
+export const WITNESSES = ['claims', 'trade', 'cases', 'golden'] as const;
 export type Witness = (typeof WITNESSES)[number];
-export type Judge = (mutant: Cause) => Witness[];
+export type Judge = (mutant: Cause, kind?: Kind) => Witness[];
 
 interface Known {
   readonly shipped: ShippedCase;
@@ -34,10 +38,16 @@ export function judgeOf(cause: Cause, tests: CauseTests, known: readonly Known[]
   const claims = claimsOf(tests);
   const weights = weightsOf(tests);
   const ownWeights = weights(cause);
-  return (mutant) => {
+  const rows = TABLES.flatMap((table) => Object.values(table).flat()).filter((row) =>
+    causesOf(row).includes(cause.id),
+  );
+  return (mutant, kind) => {
     const found = new Set<Witness>();
     if (!isDeepStrictEqual(weights(mutant), ownWeights)) found.add('golden');
     if (!claims.every((claim) => holds(claim, mutant))) found.add('claims');
+    // The costly witness is asked about weights alone.
+    const causes = CAUSES.map((each) => (each.id === mutant.id ? mutant : each));
+    if (kind === 'weight' && rows.some((row) => faultsOf(row, causes).length > 0)) found.add('trade');
     for (const { shipped, audit } of known) {
       const { evidence, ranking } = withCause(audit, mutant);
       if (!ranking) continue;

@@ -27,7 +27,13 @@ export type Case = Facts & {
 /** Audits a case, and the same case told otherwise, by the causes on trial. */
 type Try = (change?: Case) => Audit;
 /** What is wrong, in words; undefined where the claim holds. */
-export type Claim = (audit: Try) => string | undefined;
+type Check = (audit: Try) => string | undefined;
+/** A check and the causes that it is about: only their mutants can make it fail for a reason. */
+export interface Claim {
+  readonly about: readonly CauseId[];
+  readonly check: Check;
+}
+const claim = (about: readonly CauseId[], check: Check): Claim => ({ about, check });
 export type Row = readonly [name: string, told: Case, ...claims: Claim[]];
 export type Table = Readonly<Record<string, readonly Row[]>>;
 
@@ -43,11 +49,13 @@ export function bookOf({ complaints = [], absentComplaints = [], ...facts }: Cas
   return readCase(JSON.stringify(file)).book;
 }
 
+export const causesOf = ([, , ...claims]: Row): CauseId[] => claims.flatMap(({ about }) => about);
+
 /** Everything that is wrong with a row, by the given causes or by those of the program. */
 export function faultsOf([, told, ...claims]: Row, causes?: readonly Cause[]): string[] {
   const audited = (change: Case = {}): Audit =>
     auditSync(bookOf({ ...told, ...change }), undefined, causes ? { causes } : {});
-  return claims.flatMap((claim) => claim(audited) ?? []);
+  return claims.flatMap(({ check }) => check(audited) ?? []);
 }
 
 const ranked = (audit: Audit, id: CauseId): Ranked => {
@@ -63,29 +71,28 @@ const shortlist = (audit: Audit): string =>
     .join(', ');
 
 /** This cause stands first. */
-export const leads =
-  (id: CauseId): Claim =>
-  (audit) =>
-    audit().ranking.leader === id ? undefined : `${id} does not lead: ${shortlist(audit())}`;
+export const leads = (id: CauseId): Claim =>
+  claim([id], (audit) =>
+    audit().ranking.leader === id ? undefined : `${id} does not lead: ${shortlist(audit())}`,
+  );
 
 /** Each cause is more probable than the next. */
-export const outweighs =
-  (...ids: readonly [CauseId, CauseId, ...CauseId[]]): Claim =>
-  (audit) => {
+export const outweighs = (...ids: readonly [CauseId, CauseId, ...CauseId[]]): Claim =>
+  claim(ids, (audit) => {
     const ps = ids.map((id) => ranked(audit(), id).probability);
     return ps.every((p, i) => i === 0 || (ps[i - 1] as number) > p)
       ? undefined
       : ids.map((id, i) => `${id} ${percent(ps[i] as number)}`).join(' does not outweigh ');
-  };
+  });
 
 const verdict =
   (words: readonly Ranked['verdict'][]) =>
   (...ids: readonly [CauseId, ...CauseId[]]): Claim =>
-  (audit) => {
-    const wrong = ids.map((id) => ranked(audit(), id)).filter((r) => !words.includes(r.verdict));
-    if (wrong.length === 0) return undefined;
-    return wrong.map((r) => `${r.cause} is ${r.verdict} (${percent(r.probability)})`).join(', ');
-  };
+    claim(ids, (audit) => {
+      const wrong = ids.map((id) => ranked(audit(), id)).filter((r) => !words.includes(r.verdict));
+      if (wrong.length === 0) return undefined;
+      return wrong.map((r) => `${r.cause} is ${r.verdict} (${percent(r.probability)})`).join(', ');
+    });
 /** At least 70 %. */
 export const likely = verdict(['likely']);
 /** Below 20 %, or not there at all: not what an adviser would act on. */
@@ -94,46 +101,42 @@ export const unlikely = verdict(['unlikely', 'ruled-out', 'cannot-tell', 'not-ap
 export const ruledOut = verdict(['ruled-out', 'not-applicable']);
 export const notApplicable = verdict(['not-applicable']);
 
-export const undecided: Claim = (audit) =>
-  audit().ranking.undecided ? undefined : `decided for ${shortlist(audit())}`;
+export const undecided: Claim = claim([], (audit) =>
+  audit().ranking.undecided ? undefined : `decided for ${shortlist(audit())}`,
+);
 
 /** A probability that is not above this, 0 to 1: where a share of doubt must stay. */
-export const atMost =
-  (id: CauseId, most: number): Claim =>
-  (audit) => {
+export const atMost = (id: CauseId, most: number): Claim =>
+  claim([id], (audit) => {
     const p = ranked(audit(), id).probability;
     return p <= most ? undefined : `${id} is at ${percent(p)}, above ${percent(most)}`;
-  };
+  });
 
 /** Remedies in the order in which they would be given; where a cause stands or falls is not asked. */
 const offered = (audit: Audit, id: CauseId): string[] =>
   openRemedies(audit, audit.causes.find((cause) => cause.id === id) as Cause).map((remedy) => remedy.id);
-export const offers =
-  (id: CauseId, ...remedies: readonly string[]): Claim =>
-  (audit) => {
+export const offers = (id: CauseId, ...remedies: readonly string[]): Claim =>
+  claim([id], (audit) => {
     const missing = remedies.filter((remedy) => !offered(audit(), id).includes(remedy));
     return missing.length === 0 ? undefined : `${id} does not offer ${missing.join(', ')}`;
-  };
-export const offersNot =
-  (id: CauseId, ...remedies: readonly string[]): Claim =>
-  (audit) => {
+  });
+export const offersNot = (id: CauseId, ...remedies: readonly string[]): Claim =>
+  claim([id], (audit) => {
     const there = remedies.filter((remedy) => offered(audit(), id).includes(remedy));
     return there.length === 0 ? undefined : `${id} offers ${there.join(', ')}`;
-  };
-export const offersFirst =
-  (id: CauseId, remedy: string): Claim =>
-  (audit) => {
+  });
+export const offersFirst = (id: CauseId, remedy: string): Claim =>
+  claim([id], (audit) => {
     const [first] = offered(audit(), id);
     return first === remedy ? undefined : `${id} offers ${first} before ${remedy}`;
-  };
+  });
 /** Stands among the first so many steps of the plan, as a test, a question or `cause/remedy`. */
-export const plans =
-  (step: string, within = 1): Claim =>
-  (audit) => {
+export const plans = (step: string, within = 1): Claim =>
+  claim([], (audit) => {
     const steps = plan(audit()).steps.slice(0, within);
     const names = steps.map(({ kind, id, cause }) => (kind === 'remedy' ? `${cause}/${id}` : id));
     return names.includes(step) ? undefined : `the plan begins ${names.join(', ')}`;
-  };
+  });
 
 /** Decibans of own evidence that a change of the telling moves a cause by. */
 function movedDb(audit: Try, id: CauseId, change: Case): number {
@@ -145,10 +148,10 @@ const HINT_DB = 1;
 const change =
   (words: string, holds: (db: number, leastDb: number) => boolean) =>
   (id: CauseId, told: Case, leastDb = HINT_DB): Claim =>
-  (audit) => {
-    const db = movedDb(audit, id, told);
-    return holds(db, leastDb) ? undefined : `${JSON.stringify(told)} ${words} ${id}: ${db.toFixed(1)} dB`;
-  };
+    claim([id], (audit) => {
+      const db = movedDb(audit, id, told);
+      return holds(db, leastDb) ? undefined : `${JSON.stringify(told)} ${words} ${id}: ${db.toFixed(1)} dB`;
+    });
 /** Told in addition, this speaks for the cause, by at least so many decibans. */
 export const raises = change('does not raise', (db, leastDb) => db >= leastDb);
 /** Told in addition, this speaks against the cause, by at least so many decibans. */
@@ -157,11 +160,10 @@ export const lowers = change('does not lower', (db, leastDb) => db <= -leastDb);
 export const leaves = change('moves', (db) => Math.abs(db) < HINT_DB / 2);
 
 /** Of two things that could be told, the first speaks more plainly of the cause, either way. */
-export const tellsMore =
-  (id: CauseId, more: Case, less: Case): Claim =>
-  (audit) => {
+export const tellsMore = (id: CauseId, more: Case, less: Case): Claim =>
+  claim([id], (audit) => {
     const [a, b] = [movedDb(audit, id, more), movedDb(audit, id, less)].map(Math.abs) as [number, number];
     return a > b
       ? undefined
       : `${JSON.stringify(more)} (${a.toFixed(1)} dB) tells no more of ${id} than ${JSON.stringify(less)} (${b.toFixed(1)} dB)`;
-  };
+  });
