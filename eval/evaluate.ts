@@ -1,7 +1,8 @@
 /**
  * npm run eval: how good the audit is, as a Markdown table. `--quick` for fewer draws, `--owners 5000` interviews
  * other owners than usual, from that seed on; `--stories [FILE]` replays stories only, `--trace S09` (or `all`) with
- * every step; `--reading` scores the reading of free words only; `--fit` prints the temperature fitted on owners that are not scored.
+ * every step; `--reading` scores the reading of free words only; `--recordings [SEEDS]` the
+ * measurement of recordings only; `--fit` prints the temperature fitted on owners that are not scored.
  */
 
 import { DIFFICULTIES } from '../src/facts/case-file.js';
@@ -13,6 +14,7 @@ import { mean, median } from './metrics.js';
 import { type Interview, interview, minutesToConfirm, questionnaire } from './policies.js';
 import { randomFrom } from './random.js';
 import { readingPart } from './reading-part.js';
+import { recordingsPart } from './recordings/table.js';
 import { disturbed, hiddenScores, leaderChanges, namesOf, scoreCase } from './score-cases.js';
 import { callOf, type Owner, simulateOwner } from './simulate.js';
 import { storiesPart } from './stories-part.js';
@@ -208,6 +210,11 @@ function optionOf(flag: string): string | undefined {
 function main(): void {
   if (process.argv.includes('--stories')) {
     console.log(storiesPart(optionOf('--stories'), optionOf('--trace')));
+    return;
+  }
+  if (process.argv.includes('--recordings')) {
+    const seeds = optionOf('--recordings');
+    console.log(recordingsPart(seeds === undefined ? undefined : Number(seeds)));
     return;
   }
   if (process.argv.includes('--reading')) {

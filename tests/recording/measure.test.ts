@@ -233,7 +233,7 @@ describe('a warning takes the values that it concerns, and no others', () => {
   });
 
   it('noise: arrival holds longest, level goes first', () => {
-    const m = told({ ...DEMO_TAKE, snrDb: 3 });
+    const m = told({ ...DEMO_TAKE, snrDb: -5 });
     expect(m.reasons).toEqual(['noisy']);
     noEnergies(m);
     expect(m.delayMs.centerMinusLeft).toBeCloseTo(1.6, 1);

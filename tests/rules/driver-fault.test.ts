@@ -5,6 +5,11 @@ testCause(driverFault, {
   firstPosts: [{ complaints: ['dull'], facts: { driversHeard: 'tweeter-silent' } }],
   fires: [
     {
+      name: 'a recording shows a center that distorts beside clean mains',
+      facts: { distortionCenter: 12, distortionMains: 0.5 },
+      rules: ['recording-shows-distortion'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -52,6 +57,11 @@ testCause(driverFault, {
       rules: ['noise-differs-from-mains'],
     },
     {
+      name: 'a recording shows all three alike clean',
+      facts: { distortionCenter: 0.6, distortionMains: 0.5 },
+      rules: ['recording-shows-distortion'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -95,6 +105,12 @@ testCause(driverFault, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nothing was recorded',
+      facts: {},
+      rule: 'recording-shows-distortion',
+      asks: ['distortionCenter'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

@@ -39,6 +39,11 @@ testCause(nearSurface, {
       rules: ['stays-in-its-place'],
     },
     {
+      name: 'a recording shows a strong reflection a hand width behind the center',
+      facts: { reflectionMeasuredMs: 1.2, reflectionMeasuredDb: -3 },
+      rules: ['recording-shows-reflection'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -113,6 +118,11 @@ testCause(nearSurface, {
       rules: ['stays-in-its-place'],
     },
     {
+      name: 'the strongest reflection that a recording shows is weak',
+      facts: { reflectionMeasuredMs: 1.2, reflectionMeasuredDb: -14 },
+      rules: ['recording-shows-reflection'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -164,6 +174,12 @@ testCause(nearSurface, {
       facts: {},
       rule: 'stays-in-its-place',
       asks: ['testSwapAtAmplifier'],
+    },
+    {
+      name: 'nothing was recorded',
+      facts: {},
+      rule: 'recording-shows-reflection',
+      asks: ['reflectionMeasuredMs', 'reflectionMeasuredDb'],
     },
     {
       name: 'nobody said whether it is one person alone',

@@ -10,6 +10,11 @@ testCause(polarity, {
   ],
   fires: [
     {
+      name: 'a recording shows the center reversed',
+      facts: { polarityMeasured: 'center-inverted' },
+      rules: ['recording-shows-polarity'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -50,6 +55,11 @@ testCause(polarity, {
     },
   ],
   silent: [
+    {
+      name: 'a recording shows all three alike',
+      facts: { polarityMeasured: 'alike' },
+      rules: ['recording-shows-polarity'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -102,6 +112,12 @@ testCause(polarity, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nothing was recorded',
+      facts: {},
+      rule: 'recording-shows-polarity',
+      asks: ['polarityMeasured'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

@@ -11,6 +11,11 @@ testCause(roomAcoustics, {
       rules: ['voice-comes-late'],
     },
     {
+      name: 'a recording shows more late sound than early',
+      facts: { clarityMeasuredDb: -2 },
+      rules: ['recording-shows-blur'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -49,6 +54,11 @@ testCause(roomAcoustics, {
     },
     { name: 'a flutter is no long ring', facts: { clapRing: 'flutter' }, rules: ['voice-comes-late'] },
     {
+      name: 'a recording shows a clear center',
+      facts: { clarityMeasuredDb: 8 },
+      rules: ['recording-shows-blur'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -76,6 +86,12 @@ testCause(roomAcoustics, {
   ],
   cannotTell: [
     { name: 'nobody clapped', facts: {}, rule: 'flutters', asks: ['clapRing'] },
+    {
+      name: 'nothing was recorded',
+      facts: {},
+      rule: 'recording-shows-blur',
+      asks: ['clarityMeasuredDb'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},
