@@ -107,7 +107,7 @@ function clarityChart({ clarity: { c50Db, d50 } }: Measurement): BarChart | unde
         ],
       },
     ],
-    thresholds: [{ at: 50, name: 'as much as what blurs' }],
+    thresholds: [{ at: 50, name: 'half' }],
     table: {
       caption: 'Clarity',
       head: ['measure', 'value'],
