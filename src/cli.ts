@@ -1,34 +1,22 @@
 #!/usr/bin/env node
-/** The program: real streams, signals and exit codes around the tree of commands. */
-import { failure } from './commands/failure.js';
-import { EXIT, type ExitCode } from './commands/io.js';
-import { processIo } from './commands/process-io.js';
-import { buildProgram, runProgram } from './commands/program.js';
+/**
+ * The door of the program: looks at the version of Node before anything is loaded that an older one could not even read,
+ * and lets Node keep compiled code where it can. So nothing here may be newer than the oldest Node that knows modules.
+ */
+import * as nodeModule from 'node:module';
 
-/** Set when the program is bundled. */
-declare const __VERSION__: string | undefined;
-const version = typeof __VERSION__ === 'string' ? __VERSION__ : '0.0.0-source';
+const OLDEST = [20, 19];
 
-const io = processIo();
-const finish = (code: ExitCode): void => {
-  process.exitCode = code;
-};
-
-// The reader of a pipe may leave early, as `head` does; that is no fault of ours.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? EXIT.done : EXIT.fault);
-});
-process.on('SIGINT', () => {
-  // An interview saves first and says how to go on.
-  if (process.listenerCount('SIGINT') > 1) return;
-  io.err('\nInterrupted.\n');
-  process.exit(EXIT.interrupted);
-});
-
-try {
-  await runProgram(buildProgram(io, version, finish), process.argv.slice(2));
-} catch (error) {
-  const { code, text } = failure(error, io.env);
-  io.err(text);
-  finish(code);
+const found = process.versions.node.split('.').map(Number);
+const isTooOld =
+  (found[0] ?? 0) < (OLDEST[0] ?? 0) || (found[0] === OLDEST[0] && (found[1] ?? 0) < (OLDEST[1] ?? 0));
+if (isTooOld) {
+  process.stderr.write(
+    `center-audit needs Node ${OLDEST.join('.')} or newer; this is Node ${process.versions.node}.\n`,
+  );
+  process.exitCode = 2;
+} else {
+  // Not there before Node 22.1; it keeps compiled code in a folder of its own and never fails loudly.
+  (nodeModule as { enableCompileCache?: () => void }).enableCompileCache?.();
+  import('./commands/main.js');
 }

@@ -16,6 +16,8 @@ import { formatOf, textFlags } from './options.js';
 export interface AuditOptions extends GlobalOptions {
   readonly format?: Format;
   readonly json?: boolean;
+  /** One line in, one line out. */
+  readonly jsonl?: boolean;
   readonly output?: string;
   readonly summary?: boolean;
   readonly long?: boolean;
@@ -24,7 +26,7 @@ export interface AuditOptions extends GlobalOptions {
 
 /** @param paths case files; `-` is standard input with one case or with JSON lines */
 export async function run(io: StreamIo, paths: readonly string[], options: AuditOptions): Promise<ExitCode> {
-  const format = formatOf<Format>(options);
+  const format = formatOf<Format>(options.jsonl ? { ...options, json: true } : options);
   if (format === 'html' && paths.length > 1 && !options.summary) throw onePage();
   if (paths.filter((path) => path === STDIN).length > 1) {
     throw new UserError({
@@ -51,7 +53,10 @@ export async function run(io: StreamIo, paths: readonly string[], options: Audit
   const summary = overall?.emptySummary();
   let printed = 0;
   try {
-    for await (const outcome of inOrder(tasksOf(io, paths), workers.start)) {
+    for await (const outcome of inOrder(
+      tasksOf(io, paths, options.jsonl ? 'lines' : format === 'json' ? 'filter' : 'any'),
+      workers.start,
+    )) {
       progress.count();
       codes.add(outcome.code);
       if (summary) overall?.addEntry(summary, outcome.entry);
@@ -89,13 +94,17 @@ function finish(io: StreamIo, sink: Sink, output: string | undefined, printed: n
   if (output !== undefined) io.err(`Written to ${plainLine(output)}.\n`);
 }
 
-async function* tasksOf(io: StreamIo, paths: readonly string[]): AsyncGenerator<Task> {
-  const several = paths.length > 1;
+async function* tasksOf(
+  io: StreamIo,
+  paths: readonly string[],
+  want: 'lines' | 'filter' | 'any',
+): AsyncGenerator<Task> {
+  const several = paths.length > 1 || want === 'lines';
   for (const path of paths) {
     if (path !== STDIN) yield { name: plainLine(path), path, several };
     else {
       tellWaiting(io);
-      for await (const task of casesOf(io.stdin(), STDIN_NAME))
+      for await (const task of casesOf(io.stdin(), STDIN_NAME, want))
         yield { ...task, several: several || task.several };
     }
   }

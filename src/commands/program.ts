@@ -77,6 +77,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   )
     .addOption(formatOption(FORMATS))
     .option('--json', 'the same as --format json; one line a case where there are several')
+    .option('--jsonl', 'JSON lines: each line in is a case, each gives one line out, also a broken one')
     .option('--output <FILE>', 'write to a file; a case is never overwritten')
     .option('--long', 'all parts: evidence, how to find out, assumptions, sources')
     .option('--summary', 'a table of the causes over all cases instead of their reports')

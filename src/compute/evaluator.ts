@@ -84,6 +84,15 @@ function usableResponse(book: FactBook, id: FileFactId): Response {
   return found;
 }
 
+/** Names and numbers of the acoustics as people say them: `speakerHeightM is 1.4742567` is “speaker height is 1.47 m”. */
+const inWords = (message: string): string =>
+  message.replace(
+    /\b([A-Za-z]+?)(M|Hz|Db|Deg|Ms)\b is (-?\d+(?:\.\d+)?)/g,
+    (_, name: string, unit: keyof typeof UNIT_NAMES, value: string) =>
+      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`).trim()} is ${Number(Number(value).toPrecision(3))} ${UNIT_NAMES[unit]}`,
+  );
+const UNIT_NAMES = { M: 'm', Hz: 'Hz', Db: 'dB', Deg: 'degrees', Ms: 'ms' } as const;
+
 interface Ledger {
   readonly reads: FactSet;
   readonly uses: Map<FactId, Use>;
@@ -129,7 +138,7 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
     } catch (error) {
       if (error instanceof Stop) return stop(error.missing);
       // The acoustics refuses what no room can have: a box wider than its bay, a seat in front of the mains.
-      if (error instanceof RangeError) return stop([], error.message);
+      if (error instanceof RangeError) return stop([], inWords(error.message));
       throw error;
     }
   };

@@ -87,9 +87,12 @@ export function codeOf(error: unknown): string | undefined {
 
 function nearMiss(path: string): string | undefined {
   try {
-    const names = readdirSync(dirname(path)).slice(0, MOST_NAMES);
-    const near = nearest(basename(path), names);
-    return near === undefined ? undefined : path.slice(0, path.length - basename(path).length) + near;
+    // A link that leads nowhere has the very name that was typed.
+    const names = readdirSync(dirname(path)).filter((name) => name !== basename(path));
+    const near = nearest(basename(path), names.slice(0, MOST_NAMES));
+    if (near === undefined) return undefined;
+    const meant = path.slice(0, path.length - basename(path).length) + near;
+    return meant.startsWith('-') ? `./${meant}` : meant;
   } catch {
     return undefined;
   }

@@ -4,6 +4,7 @@
  * and size, and where every value stood, so that later faults can point at a line.
  */
 import { printParseErrorCode, visit } from 'jsonc-parser';
+import { plainText, quoted } from './sanitize.js';
 
 export interface Place {
   readonly line: number;
@@ -38,7 +39,6 @@ export interface JsonLimits {
 }
 
 const REFUSED_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
-const KEY_SHOWN = 60;
 
 /** What may come next: where a fault stands, and what would be right there. */
 const EXPECTED = {
@@ -115,8 +115,7 @@ export function parseJson(text: string, limits: JsonLimits): JsonText {
     if (REFUSED_KEYS.has(key))
       throw new JsonFault(`the key "${key}" is not accepted`, place, 'the keys of a case file');
     if (Object.hasOwn(around.content, key)) {
-      const shown = JSON.stringify(key.slice(0, KEY_SHOWN));
-      throw new JsonFault(`the key ${shown} stands here a second time`, place, 'each key once');
+      throw new JsonFault(`the key ${quoted(key)} stands here a second time`, place, 'each key once');
     }
     counted(around, place);
     around.key = key;
@@ -174,6 +173,15 @@ function faultInside(code: string, text: string, end: number, place: Place): Jso
   return told && new JsonFault(told[0], place, told[1]);
 }
 
+/** A letter in quotes; one that steers a display or cannot be seen by its number. */
+function shownLetter(letter: number): string {
+  const text = String.fromCodePoint(letter);
+  if (text === '\n' || text === '\t') return JSON.stringify(text);
+  return plainText(`.${text}.`) === `.${text}.`
+    ? JSON.stringify(text)
+    : `U+${letter.toString(16).toUpperCase().padStart(4, '0')}`;
+}
+
 /** What stands where something else should. */
 function faultBetween(
   text: string,
@@ -185,7 +193,7 @@ function faultBetween(
   const { where, accepted } = EXPECTED[expected];
   const letter = text.codePointAt(offset);
   if (letter !== undefined) {
-    const what = `${JSON.stringify(String.fromCodePoint(letter))} stands ${where}`;
+    const what = `${shownLetter(letter)} stands ${where}`;
     return new JsonFault(
       what,
       place,

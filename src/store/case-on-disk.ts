@@ -36,7 +36,10 @@ export function caseOnDisk(name: string, place: string, found?: Uint8Array): Cas
     try {
       if (known !== undefined && !hasBackup) backUp(place);
       hasBackup = true;
-      writeWhole(place, text);
+      // Looked at once more when the new file is ready: an editor may have saved in the meantime.
+      writeWhole(place, text, () => {
+        if (!isKnown(place, known)) throw new Error(CHANGED);
+      });
     } catch (error) {
       return troubleText(name, error);
     }
@@ -76,8 +79,13 @@ function isGone(error: unknown): boolean {
  * The library writes once and does not look at how much was taken: on a disk that is nearly full half a file
  * would replace the whole one. So the new file is filled completely first, which fails with an error if it does not fit.
  */
-function writeWhole(path: string, text: string): void {
-  writeFileAtomic.sync(path, text, { tmpfileCreated: (file) => writeFileSync(file, text) });
+function writeWhole(path: string, text: string, check: () => void): void {
+  writeFileAtomic.sync(path, text, {
+    tmpfileCreated: (file) => {
+      writeFileSync(file, text);
+      check();
+    },
+  });
 }
 
 const TROUBLES: Readonly<Record<string, string>> = {

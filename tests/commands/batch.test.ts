@@ -187,7 +187,7 @@ describe('the summary', () => {
     });
     const text = summaryText(summary, PLAIN_TEXT);
     expect(text).toMatch(/3 cases audited, 2 decided, 1 still open\. 1 case could not be read\./);
-    expect(text).toMatch(/delay +2 \(67 %\)/);
+    expect(text).toMatch(/delay +2 \(67%\)/);
   });
 
   it('of nothing has no table', () => {

@@ -44,39 +44,56 @@ export async function* linesOf(chunks: AsyncIterable<Uint8Array>): AsyncGenerato
 /**
  * The cases of a stream: JSON lines, or one case written over as many lines as its author liked.
  * @param name of the stream, for messages
+ * @param want `lines` where it is said; `filter` where one line in shall be one line out, but a single case over
+ * several lines is understood as well; `any` where a single line is a single case
  */
-export async function* casesOf(chunks: AsyncIterable<Uint8Array>, name: string): AsyncGenerator<Task> {
+export async function* casesOf(
+  chunks: AsyncIterable<Uint8Array>,
+  name: string,
+  want: 'lines' | 'filter' | 'any' = 'any',
+): AsyncGenerator<Task> {
   const lines = linesOf(chunks);
-  const head: Line[] = [];
-  const written: Line[] = [];
-  let kind: 'lines' | 'whole' | undefined;
-  while (kind === undefined) {
-    const line = await lines.next();
-    if (line.done) kind = kindOf(written, true) ?? 'whole';
-    else {
-      head.push(line.value);
-      if (!isBlank(line.value)) {
-        written.push(line.value);
-        kind = kindOf(written, false);
-      }
-    }
-  }
+  const { head, kind } =
+    want === 'lines' ? { head: [], kind: 'lines' } : await begun(lines, want === 'filter');
   if (kind === 'whole') return yield { name, several: false, ...whole(await rest(head, lines)) };
-  for (const each of written) yield taskOf(each, name);
+  for (const each of head) if (!isBlank(each)) yield taskOf(each, name);
   for await (const each of lines) if (!isBlank(each)) yield taskOf(each, name);
 }
 
 /**
- * Told by the first lines that are not empty: JSON lines are whole objects, one of which may be broken. A single
- * case over several lines may hold a whole object in its second line (after `"facts":`), but goes on after it.
+ * Lines where the first is a whole object, and there are more or one in is one out. Any of them may be broken: else what is
+ * there is looked at as far as a single case can go. If it is no case as a whole, but one of its lines is, each begins
+ * like one, or the last is a whole object (which no single case ends with), they are lines.
  */
-function kindOf([first, second, third]: readonly Line[], isAll: boolean): 'lines' | 'whole' | undefined {
-  if (second === undefined) return undefined;
-  if (first !== undefined && isObject(first)) return 'lines';
-  if (!isObject(second)) return 'whole';
-  if (third === undefined) return isAll ? 'lines' : undefined;
-  return opensObject(third) ? 'lines' : 'whole';
+async function begun(
+  lines: AsyncGenerator<Line>,
+  isFilter: boolean,
+): Promise<{ readonly head: readonly Line[]; readonly kind: 'lines' | 'whole' }> {
+  const head: Line[] = [];
+  const written: Line[] = [];
+  let size = 0;
+  let startsWhole = false;
+  while (size <= MAX_CASE_BYTES) {
+    const { done, value: line } = await lines.next();
+    if (done) break;
+    head.push(line);
+    size += 'bytes' in line ? line.bytes.length + 1 : MAX_CASE_BYTES;
+    if (isBlank(line)) continue;
+    if (written.push(line) === 1) startsWhole = isObject(line);
+    if (startsWhole && (isFilter || written.length > 1)) return { head, kind: 'lines' };
+  }
+  if (written.length === 0 && isFilter) return { head, kind: 'lines' };
+  if (written.length < 2) return { head, kind: 'whole' };
+  const together = whole(head);
+  const isOne = 'bytes' in together && isObject({ number: 1, bytes: together.bytes });
+  const areLines = written.some(isCase) || written.every(opensObject) || isObject(written.at(-1) as Line);
+  return { head, kind: !isOne && areLines ? 'lines' : 'whole' };
 }
+
+/** A line that is a case by itself; a seat inside a case that is written over several lines is not. */
+const isCase = (line: Line): boolean =>
+  isObject(line) &&
+  /"(?:format|facts|complaints)"\s*:/.test(new TextDecoder().decode((line as { bytes: Uint8Array }).bytes));
 
 const isBlank = (line: Line): boolean =>
   'bytes' in line && line.bytes.every((byte) => byte === 0x20 || byte === 0x09 || byte === 0x0d);

@@ -1,12 +1,15 @@
 /** A file that appears only when it is whole: filled under a name of its own, which goes with the process. */
-import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { closeSync, fchmodSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import type { Guard, Sink } from './sink.js';
 
 /** Signals that end the process without an exit of its own. Ctrl-C is answered with one by the program. */
 const DEADLY = ['SIGTERM', 'SIGHUP'] as const;
 
-/** @param place where the file comes to lie; no link */
-export function partSink(place: string, guarded: Guard): Sink {
+/**
+ * @param place where the file comes to lie; no link
+ * @param mode permissions of the report that is replaced, which are kept
+ */
+export function partSink(place: string, guarded: Guard, mode?: number): Sink {
   const part = `${place}.${process.pid}.part`;
   const file = guarded(() => openSync(part, 'wx'));
   let open = true;
@@ -34,6 +37,7 @@ export function partSink(place: string, guarded: Guard): Sink {
     },
     keep: () => {
       step(() => {
+        if (mode !== undefined) fchmodSync(file, mode);
         fsyncSync(file);
         close();
         renameSync(part, place);

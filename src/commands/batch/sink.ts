@@ -43,7 +43,7 @@ export async function fileSink(io: StreamIo, path: string, cases: readonly strin
   if (there !== undefined) guarded(() => refuseCase(path, there, cases));
   if (there !== undefined && isSame(there, stdoutThere())) return stdoutSink(io);
   return there === undefined || there.isFile()
-    ? partSink(realPlace(path), guarded)
+    ? partSink(realPlace(path), guarded, there && there.mode & 0o7777)
     : directSink(path, there.isFIFO(), guarded);
 }
 
@@ -78,8 +78,9 @@ function refuseCase(path: string, there: Stats, cases: readonly string[]): void 
   };
   if (there.isDirectory()) refuse('this is a folder');
   if (!there.isFile()) return;
-  const isRead = cases.some((each) => isSame(there, statOf(each)));
-  if (isRead || looksLikeCase(path)) refuse('this is a case file, which is never overwritten');
+  if (cases.some((each) => isSame(there, statOf(each))))
+    refuse('this is a case file, which is never overwritten');
+  if (!isOurs(path)) refuse('this file is no report of this program, and nothing else is ever overwritten');
 }
 
 /** Also a path such as /dev/stdout means the file, pipe or terminal that the shell has opened already. */
@@ -89,15 +90,20 @@ const statOf = (path: string): Stats | undefined => quietly(() => statSync(path)
 
 const isSame = (a: Stats, b: Stats | undefined): boolean => a.ino === b?.ino && a.dev === b.dev;
 
-function looksLikeCase(path: string): boolean {
+/** How reports for people begin: a heading, a divider, a page with our title, a post with its marks. */
+const REPORT_BEGINS =
+  /^(?:#? ?Center loudspeaker audit|=== .* ===|Causes over all cases|[^{]*<title>(?:[^<]*: )?Center loudspeaker audit|[^{<]*\[(?:b|list|quote)\])/;
+
+/** A report of ours says so, or begins as one does; an empty file holds nothing that could be lost. */
+function isOurs(path: string): boolean {
   const file = openSync(path, 'r');
   try {
     const head = new Uint8Array(HEAD_BYTES);
     const text = Buffer.from(head.subarray(0, readSync(file, head))).toString('utf8');
     const [, format] = /"format"\s*:\s*"([^"]*)"/.exec(text) ?? [];
-    return format === undefined
-      ? /^\s*\{[\s\S]*"(?:facts|complaints)"\s*:/.test(text)
-      : format === CASE_FORMAT;
+    if (/^\s*\{/.test(text))
+      return format !== undefined && format !== CASE_FORMAT && format.startsWith('center-audit/');
+    return text === '' || REPORT_BEGINS.test(text);
   } finally {
     closeSync(file);
   }
