@@ -7,6 +7,8 @@ export const CASE_VERSION = 2;
 export const CASE_LIMITS = {
   titleLetters: 200,
   wordsLetters: 4000,
+  /** Free words that are read; a longer text is read to there. */
+  readLetters: 20_000,
   notes: 100,
   noteLetters: 2000,
   seats: 30,

@@ -2,9 +2,9 @@
  * The conversation as a pure machine: a state and a typed line give the next state. No terminal, no clock and
  * no file in here; whoever drives it shows `said` and the prompt, saves the book, and hands in what is typed.
  */
-import type { FactBook } from '../facts/book.js';
+import type { Answer, FactBook } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
-import { factSpec } from '../facts/catalog.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import { auditSync } from '../reasoning/audit.js';
 import { refuse } from './complete.js';
@@ -29,7 +29,7 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
     audit: auditSync(book),
     history: passed,
     redo: [],
-    parked: new Map(),
+    parked: new Map(Object.entries(before?.parked ?? {}) as [FactId, Answer][]),
     outdated: new Map(),
     put: new Set(before?.put ?? []),
     screens: [{ kind: 'result' }],
@@ -53,7 +53,7 @@ export function stepBack(state: State): State {
 /** One typed line. */
 export function reply(state: State, raw: string): State {
   const fresh: State = { ...state, said: [], draft: '' };
-  const typed = plainLine(raw.slice(0, 2 * CASE_LIMITS.wordsLetters));
+  const typed = plainLine(raw.slice(0, CASE_LIMITS.readLetters));
   if (typed === '') return enter(fresh);
   const screen = top(fresh);
   if (screen.kind === 'meant') return resolve(fresh, screen, typed);
@@ -64,7 +64,7 @@ export function reply(state: State, raw: string): State {
     return push(fresh, { kind: 'meant', typed: mark.key, mark: mark.action, answers });
   }
   const word = markWord(typed);
-  if (!word) return take(fresh, screen, typed);
+  if (!word) return take(fresh, screen, typed, raw);
   if (isFreeText(screen)) {
     const answers = [{ text: typed, label: `the word ${quoted(typed)} itself, as the text` }];
     return push(fresh, { kind: 'meant', typed: word.key, mark: word.action, answers });
@@ -76,12 +76,16 @@ export function reply(state: State, raw: string): State {
 const isFreeText = (screen: Screen): boolean =>
   screen.kind === 'note' || screen.kind === 'place' || (screen.kind === 'topic' && screen.topic === 'words');
 
+/** People shorten no, left and right to a letter; nobody shortens "woven" to w. */
+const SHORT_ANSWERS = new Set(['n', 'l', 'r']);
+
 /**
  * Answers that begin with the letter of a mark, where a beginning is enough for an answer. A first word that
  * several lines share ("from the picture", "from behind") stands for none of them.
  */
 function couldMean(state: State, screen: Screen, letter: string): { text: string; label: string }[] {
-  if (screen.kind === 'review' || screen.kind === 'result') return [];
+  if (screen.kind === 'review' || screen.kind === 'result' || screen.kind === 'understood') return [];
+  if (!SHORT_ANSWERS.has(letter)) return [];
   const entries = entriesOf(state, screen);
   const opens = (label: string): string => label.toLowerCase().split(/[^a-z]/, 1)[0] ?? '';
   const isOwn = (label: string): boolean =>

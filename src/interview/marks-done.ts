@@ -18,6 +18,7 @@ import {
   top,
   topicInHand,
 } from './state.js';
+import { keepUnderstood } from './understood.js';
 import { whyLines } from './why.js';
 
 export function act(state: State, action: MarkAction): State {
@@ -60,6 +61,8 @@ function unknown(state: State, screen: Screen): State {
     case 'review':
     case 'note':
     case 'place':
+      return after(pop(state));
+    case 'understood':
       return after(pop(state));
     case 'cured':
       return say(pop(state), 'Then listen for an evening and say so another time.');
@@ -112,6 +115,8 @@ export function enter(state: State): State {
     case 'note':
     case 'place':
       return after(pop(state));
+    case 'understood':
+      return keepUnderstood(state, screen);
     case 'result':
       return { ...state, ending: 'finished' };
     default:

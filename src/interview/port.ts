@@ -1,5 +1,6 @@
 /** The ports of a conversation: what it shows and what comes back, and where its case is kept. */
-import type { FactBook } from '../facts/book.js';
+import type { Answer, FactBook } from '../facts/book.js';
+import type { FactId } from '../facts/catalog.js';
 import type { Topic } from './state.js';
 
 /** One question as it is put. */
@@ -37,7 +38,11 @@ export interface Saved {
   readonly book: FactBook;
   readonly order: readonly Topic[];
   readonly put: readonly string[];
+  readonly parked?: Parked;
 }
+
+/** Answers set aside, since at present they do not apply. */
+export type Parked = Readonly<Partial<Record<FactId, Answer>>>;
 
 /** Where the case of an interview is kept. */
 export interface Keeper {
@@ -51,6 +56,8 @@ export interface Keeper {
 export interface Earlier {
   readonly order: readonly Topic[];
   readonly put: readonly string[];
+  /** Left out by records of an earlier version. */
+  readonly parked?: Parked;
 }
 
 /** An interview that was stopped before its end. */

@@ -5,6 +5,7 @@ import type { Answer } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
 import { type Family, HOWS } from '../facts/spec.js';
+import { takenText } from '../reading/words.js';
 import { isTest } from '../reasoning/hypotheses.js';
 import { earlier } from './answers.js';
 import { progress } from './flow.js';
@@ -83,6 +84,11 @@ export function entriesOf(state: State, screen: Screen): readonly Entry[] {
       return offers(state).map(({ id, label }) => ({ value: id, label }));
     case 'cured':
       return CURED;
+    case 'understood':
+      return screen.items.map((item, place) => ({
+        value: String(place + 1),
+        label: takenText(item, screen.reading.units ?? bookOf(state).units),
+      }));
     case 'note':
     case 'place':
       return [];
@@ -140,6 +146,14 @@ export function promptOf(state: State): Prompt {
       return { ...base, choices, ask: 'What now?', onEnter: 'ends the interview' };
     case 'cured':
       return { ...base, choices, ask: 'Play the same minute of speech again. Is the trouble gone?' };
+    case 'understood':
+      return {
+        ...base,
+        choices,
+        ask: screen.besides ? 'You also told this. Is it right?' : 'I understood this. Is it right?',
+        hint: 'Type the numbers of lines that are wrong (0: all), or say it again.',
+        onEnter: choices.length === 1 ? 'keeps it' : 'keeps all of it',
+      };
     case 'place':
       return {
         ...base,
@@ -172,7 +186,7 @@ function topicPrompt(state: State, topic: Topic): Omit<Prompt, 'choices' | 'draf
 const OPENING_PROMPTS = {
   words: {
     ask: 'In the owner’s own words: what is the trouble with the center loudspeaker?',
-    hint: 'Kept word for word.',
+    hint: 'Kept word for word, and read for what it tells.',
   },
   complaints: {
     ask: 'Which of these are heard? Type their numbers.',
@@ -184,7 +198,8 @@ const OPENING_PROMPTS = {
 function openingOnEnter(state: State, topic: Topic): string {
   const { words, complaints, units } = bookOf(state);
   if (topic === 'words') return words === undefined ? 'skips this' : 'keeps the words';
-  if (topic === 'complaints') return complaints.length === 0 ? '' : `keeps: ${complaints.join(', ')}`;
+  if (topic === 'complaints')
+    return complaints.length === 0 ? '' : `keeps: ${listText(complaints.map((id) => COMPLAINTS[id].title))}`;
   return state.history.includes('units') ? `keeps ${units}` : '';
 }
 

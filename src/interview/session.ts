@@ -91,7 +91,12 @@ function moved({ store }: Session, state: State): State {
 
 /** Saves; the first time that fails, another place is offered. After that it is tried again silently. */
 function saved({ store }: Session, state: State): State {
-  const trouble = store.save({ book: bookOf(state), order: state.history, put: [...state.put] });
+  const trouble = store.save({
+    book: bookOf(state),
+    order: state.history,
+    put: [...state.put],
+    parked: Object.fromEntries(state.parked),
+  });
   if (trouble === undefined) {
     const { trouble: before, ...rest } = state;
     return before === undefined ? state : say(rest, '= saved');

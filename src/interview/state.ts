@@ -3,6 +3,7 @@ import type { Answer, FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import { type ReadResponse, withResponses } from '../facts/responses.js';
 import type { Family } from '../facts/spec.js';
+import type { Reading, Taken } from '../reading/read.js';
 import { type Audit, auditSync } from '../reasoning/audit.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { MarkAction } from './marks.js';
@@ -39,6 +40,13 @@ export type Screen =
   | { readonly kind: 'result'; readonly over?: Topic }
   /** A remedy was carried out: is the trouble gone? */
   | { readonly kind: 'cured'; readonly cause: CauseId; readonly remedy: string }
+  /** What free words told; `besides`: besides the answer to a question. */
+  | {
+      readonly kind: 'understood';
+      readonly items: readonly Taken[];
+      readonly reading: Reading;
+      readonly besides: boolean;
+    }
   /** The case could not be saved where it belongs. */
   | { readonly kind: 'place' };
 

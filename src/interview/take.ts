@@ -2,19 +2,24 @@
 import { parseAnswer } from '../facts/answer.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
-import { COMPLAINT_IDS, isComplaintId } from '../facts/complaints.js';
+import { COMPLAINT_IDS, COMPLAINTS, isComplaintId } from '../facts/complaints.js';
 import { plainText } from '../lib/sanitize.js';
 import { problemText } from '../lib/user-error.js';
+import { answerIn } from '../reading/answer.js';
 import { accept, addNote, after, complete, edited, refuse } from './complete.js';
 import { takeEntry } from './entries.js';
-import { acceptedHere } from './screens.js';
+import { acceptedHere, entriesOf } from './screens.js';
 import { bookOf, pop, push, type Screen, type State, type Topic, withBook } from './state.js';
 import { matchEntry, typedNumbers } from './typed.js';
+import { offerReading, takeUnderstood } from './understood.js';
 
-export function take(state: State, screen: Screen, typed: string): State {
+/** @param raw the same with its line breaks */
+export function take(state: State, screen: Screen, typed: string, raw = typed): State {
   switch (screen.kind) {
     case 'topic':
-      return takeTopic(state, screen.topic, typed);
+      return takeTopic(state, screen.topic, typed, raw);
+    case 'understood':
+      return takeUnderstood(state, screen, typed);
     case 'note':
       return after(addNote(pop(state), screen.about, typed));
     case 'place':
@@ -24,23 +29,26 @@ export function take(state: State, screen: Screen, typed: string): State {
   }
 }
 
-function takeTopic(state: State, topic: Topic, typed: string): State {
+function takeTopic(state: State, topic: Topic, typed: string, raw: string): State {
   if (topic === 'words') {
-    const words = plainText(typed).slice(0, CASE_LIMITS.wordsLetters);
-    return complete(withBook(state, { ...bookOf(state), words }), topic);
+    const words = plainText(raw).slice(0, CASE_LIMITS.wordsLetters);
+    return offerReading(complete(withBook(state, { ...bookOf(state), words }), topic), raw);
   }
-  if (topic === 'complaints') return takeComplaints(state, typed);
+  if (topic === 'complaints') return takeComplaints(state, typed, raw);
   if (topic === 'units') return takeEntry(state, { kind: 'topic', topic }, typed);
-  return takeFact(state, topic, typed);
+  return takeFact(state, topic, typed, raw);
 }
 
-function takeComplaints(state: State, typed: string): State {
+function takeComplaints(state: State, typed: string, raw: string): State {
   const parts = typedNumbers(typed) ?? typed.split(/,|;| and /).map((part) => part.trim());
-  const entries = COMPLAINT_IDS.map((id) => ({ value: id, label: '' }));
+  const entries = COMPLAINT_IDS.map((id) => ({ value: id, label: COMPLAINTS[id].title }));
   const found: string[] = [];
   for (const part of parts.filter((each) => each !== '')) {
     const match = matchEntry(part, entries);
-    if ('refused' in match) return refuse(state, typed, [match.refused, acceptedHere(state)]);
+    if ('refused' in match) {
+      const told = offerReading(state, raw);
+      return told === state ? refuse(state, typed, [match.refused, acceptedHere(state)]) : told;
+    }
     found.push(match.value);
   }
   const complaints = COMPLAINT_IDS.filter((id) => isComplaintId(id) && found.includes(id));
@@ -52,13 +60,21 @@ function takeComplaints(state: State, typed: string): State {
   );
 }
 
-function takeFact(state: State, id: FactId, typed: string): State {
+function takeFact(state: State, id: FactId, typed: string, raw: string): State {
   const book = bookOf(state);
   const spec = factSpec(id);
   const result = parseAnswer(id, typed, { units: book.units });
   if ('refused' in result) {
+    const answer = answerIn(raw, id, book.units);
+    if (answer !== undefined) return offerReading(accept(state, id, answer), raw, id);
+    const told = offerReading(state, raw);
+    if (told !== state) return told;
     const { what, accepted, example } = result.refused;
-    if (spec.kind === 'choice') return refuse(state, typed, [`${sentence(what)} ${acceptedHere(state)}`]);
+    if (spec.kind === 'choice') {
+      // What is near is named by its line: nobody who reads the question has seen an id.
+      const match = matchEntry(typed, entriesOf(state, { kind: 'topic', topic: id }));
+      return refuse(state, typed, ['refused' in match ? match.refused : sentence(what), acceptedHere(state)]);
+    }
     return refuse(state, typed, [problemText({ where: spec.label, what, accepted, example })]);
   }
   if (spec.kind === 'file' && 'value' in result.answer) {

@@ -32,8 +32,9 @@ export function matchEntry(
   if (begun.length > 1) return { refused: `${quoted(typed)} fits more than one line.` };
   const near = nearest(
     wanted,
-    entries.map(({ value }) => value),
+    entries.flatMap(({ value, label }) => [value, label]),
   );
-  const hint = near === undefined ? '' : ` Did you mean ${near}?`;
+  const meant = entries.find(({ value, label }) => value === near || label === near);
+  const hint = meant === undefined ? '' : ` Did you mean “${meant.label}”?`;
   return { refused: `${quoted(typed)} is none of the lines.${hint}` };
 }

@@ -126,6 +126,25 @@ function numberPhrase(phrase: string, fact: NumberFactId, classes: Classes): Pat
   return compile(phrase.slice(end + 1), { kind: 'number', fact, cue }, classes);
 }
 
+const shortPhrases = new Map<string, Index<Meaning>>();
+
+/** The phrases of one question only, by value. */
+export function phrasesOf(
+  values: Readonly<Record<string, string>> | undefined,
+  fact: ChoiceFactId,
+): Index<Meaning> {
+  const known = shortPhrases.get(fact);
+  if (known !== undefined) return known;
+  const { classes } = lexicon();
+  const made = indexed(
+    entries(values).flatMap(([value, phrases]) =>
+      split(phrases).map((phrase) => compile<Meaning>(phrase, { kind: 'choice', fact, value }, classes)),
+    ),
+  );
+  shortPhrases.set(fact, made);
+  return made;
+}
+
 /** Every class with its single words; a noun also has the name that stands for its members of several words. */
 function classesOf(): Classes {
   const single = (members: string): string[] =>

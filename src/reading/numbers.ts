@@ -149,6 +149,24 @@ function bestOf(words: readonly Word[], list: readonly Told[], classes: Classes)
   return sorted.filter(({ fact }) => fact === slot?.fact);
 }
 
+/** The quantity at this word as the answer to a question about a fact: a bare number takes the unit in which it makes sense. */
+export function valueIn(
+  words: readonly Word[],
+  at: number,
+  fact: NumberFactId,
+  units: UnitSystem,
+): { readonly value: number; readonly approximate: boolean } | undefined {
+  if (!words[at]?.quantity) return undefined;
+  const match = {
+    meaning: { kind: 'number', fact, cue: 'delay' } as const,
+    first: at,
+    last: at,
+    used: [at, at, at],
+    quantity: at,
+  };
+  return toldBy(words, match, fact, units, true);
+}
+
 /** "4) plugged it back" */
 const isListMark = (words: readonly Word[], at: number): boolean =>
   words[at + 1]?.text === ')' && words[at - 1]?.sentence !== words[at]?.sentence;
@@ -164,6 +182,7 @@ function toldBy(
   match: Match<Meaning>,
   fact: NumberFactId,
   units: UnitSystem,
+  lenient = false,
 ): Told | undefined {
   const spec = factSpec(fact) as NumberSpec;
   const around = wordsAround(words, match);
@@ -183,13 +202,13 @@ function toldBy(
     approximate: false,
     signed: false,
   };
-  const scale = scaleFor(spec, quantity, match, units);
+  const scale = scaleFor(spec, quantity, match, units, lenient);
   if (scale === undefined) return undefined;
   const sign = signFor(fact, around, quantity);
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
   if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
   const slack = spec.unit === 'Hz' ? 1 : 2;
-  if (value < spec.plausible[0] / slack || value > spec.plausible[1] * slack) return undefined;
+  if (!lenient && (value < spec.plausible[0] / slack || value > spec.plausible[1] * slack)) return undefined;
   const range = quantity.range && ([quantity.range[0] * scale, quantity.range[1] * scale] as const);
   return {
     fact,
@@ -207,6 +226,7 @@ function scaleFor(
   quantity: Quantity,
   match: Match<Meaning>,
   units: UnitSystem,
+  lenient: boolean,
 ): number | undefined {
   const wanted = DIMENSION_OF[spec.unit];
   if (quantity.dimension === 'other') return undefined;
@@ -227,7 +247,7 @@ function scaleFor(
   if (spec.unit === 'dB')
     return quantity.signed || match.used.length > 2 || spec.plausible[0] > 20 ? 1 : undefined;
   if (spec.unit !== 'm' || match.used.length < 2 || LAYOUTS.has(quantity.value)) return undefined;
-  return lengthScale(spec, size, units);
+  return lengthScale(spec, size, units, lenient);
 }
 
 /** 5.1 and its kin are numbers of channels. */
@@ -238,10 +258,19 @@ const UNITS: Readonly<Record<UnitSystem, readonly number[]>> = {
 };
 
 /** The unit of the owner's system in which a bare length makes sense. */
-function lengthScale(spec: NumberSpec, size: number, units: UnitSystem): number | undefined {
+function lengthScale(
+  spec: NumberSpec,
+  size: number,
+  units: UnitSystem,
+  lenient: boolean,
+): number | undefined {
   const [low, high] = spec.plausible;
   const order = spec.written === 'small-length' ? UNITS[units].toReversed() : UNITS[units];
-  return order.find((unit) => size * unit >= Math.max(low, 0.005) && size * unit <= high);
+  const [least, most] = lenient ? spec.possible : spec.plausible;
+  return (
+    order.find((unit) => size * unit >= Math.max(low, 0.005) && size * unit <= high) ??
+    order.find((unit) => size * unit >= Math.max(least, 0.005) && size * unit <= most)
+  );
 }
 
 const LEFT = new Set(['left', 'l', 'leftMain']);

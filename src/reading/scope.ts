@@ -71,6 +71,11 @@ export interface Context {
   readonly readOff: boolean;
 }
 
+/** The whole text is a guess. */
+export const isHedged = (words: readonly Word[]): boolean =>
+  words.some(({ raw }) => HEDGES.has(raw) || ABOUT.has(raw));
+
+const ABOUT = set('about around roughly approximately approx circa ca');
 const HEDGES = set(
   'maybe probably perhaps think guess possibly apparently suppose supposedly believe might must seems reckon assume afaik imagine kinda somehow',
 );

@@ -56,7 +56,7 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
   let isSaved = true;
   let wanted = found.text ?? '';
 
-  const save = ({ book, order, put }: Saved): string | undefined => {
+  const save = ({ book, order, put, parked }: Saved): string | undefined => {
     const text = writeCase(book, found.expect === undefined ? {} : { expect: found.expect });
     wanted = text;
     isSaved =
@@ -69,7 +69,14 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
     }
     if (written !== undefined) {
       const about = book.title ?? book.words ?? '';
-      remember(stateFolder, { casePath: path, about, updated: now().toISOString(), order, put });
+      remember(stateFolder, {
+        casePath: path,
+        about,
+        updated: now().toISOString(),
+        order,
+        put,
+        ...(parked ? { parked } : {}),
+      });
     }
     return undefined;
   };

@@ -2,9 +2,12 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
+import { quietly } from '../disk/quietly.js';
 import { realPlace } from '../disk/real-place.js';
+import { readCase } from '../facts/case-file.js';
+import { CASE_FORMAT, CASE_VERSION } from '../facts/case-limits.js';
 import { isFactId } from '../facts/catalog.js';
-import type { Unfinished } from '../interview/port.js';
+import type { Parked, Unfinished } from '../interview/port.js';
 import { isOpening, type Topic } from '../interview/state.js';
 import { plainLine } from '../lib/sanitize.js';
 import { progressPath, unfinishedFolder } from './state-folder.js';
@@ -72,7 +75,7 @@ function readRecord(path: string): Unfinished | undefined {
   try {
     if (statSync(path).size > MOST_BYTES) return undefined;
     const raw = JSON.parse(readFileSync(path, 'utf8')) as Record<string, unknown>;
-    const { format, casePath, about, updated, order, put } = raw;
+    const { format, casePath, about, updated, order, put, parked } = raw;
     if (format !== FORMAT || typeof casePath !== 'string' || typeof updated !== 'string') return undefined;
     return {
       casePath,
@@ -80,10 +83,19 @@ function readRecord(path: string): Unfinished | undefined {
       about: typeof about === 'string' ? plainLine(about) : '',
       order: texts(order).filter((id): id is Topic => isOpening(id as Topic) || isFactId(id)),
       put: texts(put),
+      parked: answersIn(parked),
     };
   } catch {
     return undefined;
   }
+}
+
+/** Answers set aside, checked as those of a case are; numbers are in SI, as a metric case takes them. */
+function answersIn(parked: unknown): Parked {
+  if (parked === undefined) return {};
+  const facts = { format: CASE_FORMAT, version: CASE_VERSION, units: 'metric', facts: parked };
+  const answers = quietly(() => readCase(JSON.stringify(facts)).book.answers);
+  return Object.fromEntries(answers ?? []);
 }
 
 const texts = (list: unknown): string[] =>

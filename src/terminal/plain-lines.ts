@@ -2,6 +2,7 @@
 import { createInterface } from 'node:readline';
 import { drawLines, drawPrompt, type Style } from '../interview/draw.js';
 import type { Terminal, Typed } from '../interview/port.js';
+import { BRACKETS_OFF, BRACKETS_ON, pasteReader } from './paste.js';
 
 export function plainTerminal(
   style: () => Style,
@@ -17,19 +18,32 @@ export function plainTerminal(
     else early.push(typed);
   };
   const onInterrupt = (): void => deliver({ ended: 'interrupt' });
-  lines.on('line', (text) => deliver({ text }));
+  // The line ends of a paste answer nothing: it is handed over as one piece once its closing bracket has come.
+  const isTerminal = 'isTTY' in input && input.isTTY === true;
+  if (isTerminal) write(BRACKETS_ON);
+  const pieces = pasteReader();
+  let before = '';
+  lines.on('line', (line) => {
+    before += pieces
+      .read(pieces.isPasting() ? `\n${line}` : line)
+      .map((piece) => ('typed' in piece ? piece.typed : piece.pasted))
+      .join('');
+    if (pieces.isPasting()) return;
+    deliver({ text: before });
+    before = '';
+  });
   lines.on('close', () => deliver({ ended: 'end-of-input' }));
   process.on('SIGINT', onInterrupt);
   return {
     tell: (told) => write(drawLines(told, style())),
     ask: (prompt, isAgain) => {
-      const kept = prompt.draft === '' ? '' : drawLines([`You typed: ${prompt.draft}`], style());
-      write(`${drawPrompt(prompt, style(), isAgain)}${kept}> `);
+      write(`${drawPrompt(prompt, style(), isAgain)}> `);
       const ready = early.shift();
       return ready ? Promise.resolve(ready) : new Promise((resolve) => waiting.push(resolve));
     },
     close: () => {
       process.off('SIGINT', onInterrupt);
+      if (isTerminal) write(BRACKETS_OFF);
       lines.close();
     },
   };

@@ -9,26 +9,34 @@
 import { createPromptModule } from 'inquirer';
 import { drawLines, drawPrompt, type Style } from '../interview/draw.js';
 import type { Terminal, Typed } from '../interview/port.js';
+import { BRACKETS_OFF, BRACKETS_ON, pasteGate } from './paste.js';
 
 type End = 'escape' | 'end-of-input';
 
 export function fullTerminal(style: () => Style, write: (text: string) => void): Terminal {
+  const gate = pasteGate(process.stdin);
+  write(BRACKETS_ON);
   return {
     tell: (lines) => write(drawLines(lines, style())),
     ask: async (prompt, isAgain) => {
       write(drawPrompt(prompt, style(), isAgain));
-      const typed = await readLine(prompt.draft);
-      if ('text' in typed) write(` > ${typed.text}\n`);
-      return typed;
+      const typed = await readLine(gate.stream);
+      if (!('text' in typed)) return typed;
+      write(` > ${typed.text}\n`);
+      return { text: gate.whole(typed.text) };
     },
-    close: () => {},
+    close: () => {
+      gate.close();
+      write(BRACKETS_OFF);
+    },
   };
 }
 
+const ANSWERED_WITHIN_MS = 50;
 const same = (text: string): string => text;
 const THEME = { prefix: '', style: { message: same, answer: same, defaultAnswer: same } };
 
-async function readLine(draft: string): Promise<Typed> {
+async function readLine(input: NodeJS.ReadStream): Promise<Typed> {
   const abort = new AbortController();
   let end: End | undefined;
   const stop = (reason: End): void => {
@@ -39,19 +47,22 @@ async function readLine(draft: string): Promise<Typed> {
     if (key?.name === 'escape') stop('escape');
   };
   const onEmpty = (): void => stop('end-of-input');
-  process.stdin.on('keypress', onKey);
+  // Ctrl-D closes the line, and a line that is closed pauses its input; one that is answered is over by then.
+  let closing: NodeJS.Timeout | undefined;
+  const onPause = (): void => {
+    closing = setTimeout(onEmpty, ANSWERED_WITHIN_MS);
+  };
+  input.on('keypress', onKey);
+  input.on('pause', onPause);
   process.once('beforeExit', onEmpty);
   const prompt = createPromptModule({
-    input: process.stdin,
+    input,
     output: process.stderr,
     clearPromptOnDone: true,
     signal: abort.signal,
   });
-  const preset = draft === '' ? {} : { default: draft, prefill: 'editable' as const };
   try {
-    const { v } = await prompt<{ v: string }>([
-      { type: 'input', name: 'v', message: '>', theme: THEME, ...preset },
-    ]);
+    const { v } = await prompt<{ v: string }>([{ type: 'input', name: 'v', message: '>', theme: THEME }]);
     return { text: v };
   } catch (error) {
     if (end === 'escape') return { escape: true };
@@ -59,7 +70,9 @@ async function readLine(draft: string): Promise<Typed> {
     if (error instanceof Error && error.name === 'ExitPromptError') return { ended: 'interrupt' };
     throw error;
   } finally {
-    process.stdin.off('keypress', onKey);
+    input.off('keypress', onKey);
+    input.off('pause', onPause);
+    clearTimeout(closing);
     process.off('beforeExit', onEmpty);
   }
 }

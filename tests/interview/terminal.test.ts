@@ -33,7 +33,7 @@ const facts = () => readCase(readFileSync(casePath(), 'utf8')).book;
 
 async function toFirstFact(t: TmuxTerminal): Promise<void> {
   await t.see('own words');
-  await t.type('the singer is in the box', 'Which of these are heard');
+  await t.type('it is not nice', 'Which of these are heard');
   await t.type('1 3', 'Which do you measure in');
   await t.type('1', 'What is playing');
 }
@@ -53,7 +53,7 @@ describe.runIf(hasTmux)('an interview in a terminal of 60 columns', () => {
     expect(t.all()).toMatch(/Every answer is saved[\s\S]*Go on with: center-audit\n/);
 
     const again = start([], { columns: 60, rows: 24 });
-    await again.see('the singer is in the box');
+    await again.see('it is not nice');
     await again.type('', /Going on: 2 facts known[\s\S]*Where is the center/);
     await again.type('2', 'Question 7');
     await again.type('f', /VERDICT[\s\S]*What now/);
@@ -65,12 +65,11 @@ describe.runIf(hasTmux)('an interview in a terminal of 60 columns', () => {
     await third.press('C-c', 'Nothing was answered yet');
   }, 60_000);
 
-  it('keeps the words of a refused answer for editing', async () => {
+  it('clears the line of a refused answer', async () => {
     const t = start([casePath()], { columns: 60, rows: 24 });
     await toFirstFact(t);
-    await t.type('televisoin', /did you mean television[\s\S]*> televisoin/);
-    for (const key of ['BSpace', 'BSpace', 'BSpace']) await t.press(key, '> tele');
-    await t.type('ion', 'How many places');
+    await t.type('xyzzy', /none of the lines[\s\S]*>\s*$/);
+    await t.type('tele', 'How many places');
     expect(facts().answers.get('playedContent')).toMatchObject({ value: 'television' });
   }, 40_000);
 });
@@ -89,11 +88,10 @@ describe.runIf(hasTmux)('every mark at a list, a number and a text, at 40 column
     await t.type('<', 'This is the first question');
     await t.type('?', 'Which of these are heard');
     await t.type('<', 'own words');
-    await t.type('thin', 'Which of these are heard');
+    await t.type('not nice', 'Which of these are heard');
     await t.type('9', 'Which do you measure in');
     await t.type('2', 'What is playing');
     for (const [mark, shown] of LIST_MARKS) await t.type(mark, shown);
-    await t.type('f', 'can mean more than one thing');
     await t.type('f', /VERDICT[\s\S]*What now/);
     await t.type('<', 'What is playing');
     await t.type('s', 'exit code 0');
@@ -104,7 +102,7 @@ describe.runIf(hasTmux)('every mark at a list, a number and a text, at 40 column
         .map((line) => line.length),
     );
     expect(widest).toBeLessThanOrEqual(40);
-    expect(facts()).toMatchObject({ notes: ['calls back on Friday'], words: 'thin' });
+    expect(facts()).toMatchObject({ notes: ['calls back on Friday'], words: 'not nice' });
   }, 60_000);
 
   const LIST_MARKS: readonly (readonly [string, RegExp | string])[] = [
@@ -230,7 +228,7 @@ describe.runIf(hasTmux)('the accessible mode', () => {
   it('asks in plain lines, takes the same marks, stops at Ctrl-C', async () => {
     const t = start([casePath(), '--accessible'], { columns: 60 });
     await toFirstFact(t);
-    await t.type('televisoin', /did you mean television[\s\S]*You typed: televisoin/);
+    await t.type('televisoin', /Did you mean “television programs”/);
     await t.type('w', 'It saves');
     await t.type('3', 'How many places');
     await t.type('<', 'Enter keeps: television');

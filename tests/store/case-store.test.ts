@@ -68,10 +68,10 @@ describe('what is kept on disk', () => {
 
   it('an interview without a case is found again, with the order of its questions', () => {
     const store = open();
-    store.save(saved({ ...SEATED, words: 'thin voice' }));
+    store.save(saved({ ...SEATED, words: 'it is not nice' }));
     store.release();
     const [found] = listUnfinished(join(folder, 'state'));
-    expect(found).toMatchObject({ about: 'thin voice', order: ['words', 'seating'], put: ['a-clash'] });
+    expect(found).toMatchObject({ about: 'it is not nice', order: ['words', 'seating'], put: ['a-clash'] });
     const again = openStore({ stateFolder: join(folder, 'state'), now, casePath: found?.casePath ?? '' });
     stores.push(again);
     expect(again.before?.order).toEqual(['words', 'seating']);
@@ -211,7 +211,7 @@ describe('a place that cannot be written to', () => {
     const store = open('missing/case.json');
     writeFileSync(join(folder, 'taken.json'), 'mine');
     const good = join(folder, 'good.json');
-    const terminal = scriptedTerminal(['thin voice', join(folder, 'taken.json'), good, '1']);
+    const terminal = scriptedTerminal(['it is not nice', join(folder, 'taken.json'), good, '1']);
     const start = begin(store.book, SETTINGS);
     await hold({ terminal, store, report: async () => {}, isLive: false }, start);
     const told = terminal.told.join('\n');
@@ -219,6 +219,6 @@ describe('a place that cannot be written to', () => {
     expect(told).toContain('something of that name already');
     expect(told).toContain('= saved');
     expect(readFileSync(join(folder, 'taken.json'), 'utf8')).toBe('mine');
-    expect(readCase(readFileSync(good, 'utf8')).book.words).toBe('thin voice');
+    expect(readCase(readFileSync(good, 'utf8')).book.words).toBe('it is not nice');
   });
 });

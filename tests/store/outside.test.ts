@@ -144,7 +144,7 @@ describe('a case edited by hand between two answers', () => {
       try {
         await t.see('Which of these are heard');
         writeFileSync(at('case.json'), BY_HAND);
-        await t.type('7', /cannot be saved.*changed outside this interview.*Where else/);
+        await t.type('dull', /cannot be saved.*changed outside this interview.*Where else/);
         await t.type(at('elsewhere.json'), '= saved');
         await t.press('C-c', /Every answer is saved: .*elsewhere\.json/);
       } finally {

@@ -26,6 +26,31 @@ const listed = (): string[] => listUnfinished(folder).map(({ about }) => about);
 const numbers = (from: number, to: number): string[] =>
   Array.from({ length: from - to + 1 }, (_, i) => `number ${from - i}`);
 
+describe('answers set aside', () => {
+  const parked = { enteredCenter: { value: 3.05, how: 'read' }, entryKind: { how: 'unknown' } } as const;
+  const record = {
+    casePath: caseOf,
+    about: '',
+    updated: new Date(BEGUN_MS).toISOString(),
+    order: [],
+    put: [],
+  };
+
+  it('come back with the record', () => {
+    writeUnfinished(folder, { ...record, casePath: caseOf(1), parked });
+    expect(readUnfinished(folder, caseOf(1))?.parked).toEqual(parked);
+  });
+
+  it('are passed over as a whole where one of them is none', () => {
+    writeUnfinished(folder, {
+      ...record,
+      casePath: caseOf(1),
+      parked: { enteredCenter: { value: 'x', how: 'read' } as never },
+    });
+    expect(readUnfinished(folder, caseOf(1))).toMatchObject({ about: '', parked: {} });
+  });
+});
+
 describe('unfinished interviews', () => {
   it('are listed with the latest first', () => {
     for (const n of [3, 1, 5, 2, 4]) leave(n);

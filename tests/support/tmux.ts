@@ -13,6 +13,8 @@ export interface TerminalOptions {
 export interface TmuxTerminal {
   /** Types a line once the program waits for one, and waits until `next` is shown below it. */
   type(line: string, next: RegExp | string): Promise<string>;
+  /** Pastes text as a terminal does, presses Enter, and waits until `next` is shown. */
+  paste(text: string, next: RegExp | string): Promise<string>;
   /** Presses a key (tmux name: Escape, C-c, C-d, Enter) likewise. */
   press(key: string, next: RegExp | string): Promise<string>;
   /** Waits until the text is shown below what was last waited for. */
@@ -86,6 +88,13 @@ export function openTmux(command: readonly string[], options: TerminalOptions = 
     type: async (line, next) => {
       await ready();
       if (line !== '') tmux('send-keys', '-t', 't', '-l', '--', line);
+      tmux('send-keys', '-t', 't', 'Enter');
+      return see(next);
+    },
+    paste: async (text, next) => {
+      await ready();
+      execFileSync('tmux', ['-L', socket, 'load-buffer', '-b', 'paste', '-'], { input: text });
+      tmux('paste-buffer', '-p', '-d', '-b', 'paste', '-t', 't');
       tmux('send-keys', '-t', 't', 'Enter');
       return see(next);
     },

@@ -1,0 +1,92 @@
+/** What free words told, put as one list: Enter keeps it, numbers strike, other words mend. */
+import { CASE_LIMITS } from '../facts/case-limits.js';
+import { type FactId, isFactId } from '../facts/catalog.js';
+import { plainText } from '../lib/sanitize.js';
+import { withReading } from '../reading/draft.js';
+import { type Reading, readText, type Taken } from '../reading/read.js';
+import { after, refuse } from './complete.js';
+import { bookOf, type Opening, pop, push, type Screen, type State, say, withBook } from './state.js';
+import { typedNumbers } from './typed.js';
+
+type Understood = Screen & { kind: 'understood' };
+
+/** Puts what the words tell besides `answered`, where they tell anything that is not known yet. */
+export function offerReading(state: State, words: string, answered?: FactId): State {
+  const reading = readText(plainText(words.slice(0, CASE_LIMITS.readLetters)));
+  const { answers, complaints, trials } = bookOf(state);
+  const known = new Set<string>([
+    ...answers.keys(),
+    ...complaints,
+    ...trials.map(({ act }) => act),
+    ...(answered === undefined ? [] : [answered]),
+  ]);
+  const items = reading.taken.filter(({ fact }) => !known.has(fact));
+  return items.length === 0
+    ? state
+    : push(state, { kind: 'understood', items, reading, besides: answered !== undefined });
+}
+
+/** Enter: all of the list goes into the book. */
+export function keepUnderstood(state: State, { items, reading }: Understood): State {
+  const below = pop(state);
+  const kept = new Set(items);
+  const acts = new Set(items.map(({ fact }) => fact));
+  const trials = reading.trials.filter(({ act, test }) => acts.has(act ?? '') || acts.has(test ?? ''));
+  const whole = withReading(bookOf(below), {
+    ...reading,
+    taken: reading.taken.filter((each) => kept.has(each)),
+    trials,
+    unsure: [],
+  });
+  const units = reading.units !== undefined && !state.unitsKnown ? reading.units : whole.units;
+  const given = new Set<Opening>(state.given);
+  if (reading.units !== undefined) given.add('units');
+  if (whole.complaints.length > 0) given.add('complaints');
+  const next = withBook(
+    { ...below, given, unitsKnown: given.has('units') || state.unitsKnown },
+    { ...whole, units },
+  );
+  return goOn(say(next, `= ${items.length === 1 ? 'kept' : `all ${items.length} kept`}`), items);
+}
+
+/** Numbers strike lines, 0 all of them; other words are read for what they mend. */
+export function takeUnderstood(state: State, screen: Understood, typed: string): State {
+  const numbers = typedNumbers(typed)?.map(Number);
+  if (numbers?.includes(0)) return goOn(say(pop(state), '= nothing of it kept'), []);
+  if (numbers !== undefined) {
+    const wrong = numbers.find((number) => number > screen.items.length);
+    if (wrong !== undefined) return refuse(state, typed, [`There is no line ${wrong}.`]);
+    const items = screen.items.filter((_, place) => !numbers.includes(place + 1));
+    if (items.length === 0) return goOn(say(pop(state), '= nothing of it kept'), []);
+    return push(pop(state), { ...screen, items });
+  }
+  const mended = readText(plainText(typed));
+  if (mended.taken.length === 0) return refuse(state, typed, ['That says nothing that can be kept.', STRIKE]);
+  return push(pop(state), { ...screen, ...mendedBy(screen, mended) });
+}
+
+export const STRIKE = 'Enter keeps the list; numbers strike lines; 0 strikes all.';
+
+/** What is said again replaces what was understood of the same thing. */
+function mendedBy({ items, reading }: Understood, mended: Reading): Pick<Understood, 'items' | 'reading'> {
+  const again = new Set(mended.taken.map(({ fact }) => fact));
+  const kept = items.filter(({ fact }) => !again.has(fact));
+  const trials = [
+    ...reading.trials.filter(({ act, test }) => !again.has(act ?? '') && !again.has(test ?? '')),
+    ...mended.trials,
+  ];
+  const taken: Taken[] = [...kept, ...mended.taken];
+  const units = mended.units ?? reading.units;
+  return { items: taken, reading: { ...reading, units, taken, trials } };
+}
+
+/** The question below may be answered by now; then the next one is put. */
+function goOn(state: State, items: readonly Taken[]): State {
+  const [base] = state.screens;
+  const isTold = base.kind === 'topic' && items.some(({ fact }) => isFactId(fact) && fact === base.topic);
+  const isOver =
+    base.kind === 'topic' &&
+    (base.topic === 'complaints' || base.topic === 'units') &&
+    state.given.has(base.topic);
+  return after(state, isTold || isOver || undefined);
+}
