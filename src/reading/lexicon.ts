@@ -8,6 +8,7 @@ import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
 import { setupWords } from '../facts/words/setup.js';
+import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
 import { OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
 import { type Classes, compile, type Index, indexed, nameOf, type Pattern } from './pattern.js';
@@ -49,6 +50,7 @@ const FAMILIES: readonly FamilyWords[] = [
   listeningWords,
   setupWords,
   thingWords,
+  telltaleWords,
   trialWords,
 ];
 

@@ -205,6 +205,9 @@ function toldBy(
   const scale = scaleFor(spec, quantity, match, units, lenient);
   if (scale === undefined) return undefined;
   const sign = signFor(fact, around, quantity);
+  // The width of a picture is no diagonal.
+  if (fact === 'displayDiagonal' && words[match.quantity + 1]?.text === 'wid') return undefined;
+  if (spec.unit === 'Hz' && quantity.dimension === 'none' && match.used.length < 2) return undefined;
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
   if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
   const slack = spec.unit === 'Hz' ? 1 : 2;

@@ -229,7 +229,7 @@ const THINKS = set(
 );
 const MY_THEORY = set('suspected suspect blame assumed assuming assume convinced figured theory');
 const OTHER_PLACE = new Set(
-  'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|in the old|our old|my old|her former|his former|at the dealer|old soundbar|with the old|the former'.split(
+  'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|her former|his former|at the dealer|the former'.split(
     '|',
   ),
 );

@@ -6,6 +6,7 @@ import { IDIOMS } from '../../src/facts/words/idioms.js';
 import { listeningWords } from '../../src/facts/words/listening.js';
 import { CLASSES, NOUNS } from '../../src/facts/words/nouns.js';
 import { setupWords } from '../../src/facts/words/setup.js';
+import { telltaleWords } from '../../src/facts/words/telltales.js';
 import { thingWords } from '../../src/facts/words/things.js';
 import { OUTCOME_WORDS, trialWords } from '../../src/facts/words/trials.js';
 import { readText } from '../../src/reading/read.js';
@@ -21,6 +22,7 @@ const ALL = [
   listeningWords,
   setupWords,
   thingWords,
+  telltaleWords,
   trialWords,
   OUTCOME_WORDS,
   IDIOMS,

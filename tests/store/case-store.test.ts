@@ -179,7 +179,7 @@ describe.runIf(canMount)('real disks', () => {
       for (const filler of fillers.slice(-2)) rmSync(filler);
       const elsewhere = join(folder, 'elsewhere.json');
       const long = `note ${'x'.repeat(1500)}`;
-      const terminal = scriptedTerminal(['7', 'n', long, 'n', long, 'n', long, elsewhere]);
+      const terminal = scriptedTerminal(['7', 'note', long, 'note', long, 'note', long, elsewhere]);
       const start = begin(store.book, SETTINGS, store.before);
       const ending = await hold({ terminal, store, report: async () => {}, isLive: false }, start);
       expect(terminal.told.join('\n')).toContain('the disk is full');

@@ -51,15 +51,15 @@ export const complaintWords: ComplaintWords = {
     absent: `treble .. all there; plenty of top|treble; bright enough; no blanket; enough treble; crisp enough; not dull at all`,
   },
   boomy: {
-    heard: `@bassy; voice|man|men|it|baritone boom; boom in; booming|boomed voice; too much bass .. voice; voice .. too much bass; radio dj; boxy and thick; men .. in|into a barrel; like .. in|into|from .. barrel|drum|tun|bucket; barrel; bucket over; hump .. #; overhang; voice .. too thick|fat|heavy|full; chest .. too; too chesty; bass-heavy voice; too much chest; men .. boom; big chest; size of a wardrobe; honk; sound .. barrel; bloom; wooden; announcer voice; hollow chest; hum along; voice .. growl`,
+    heard: `@bassy; voice|man|men|it|baritone boom; boom in; booming|boomed voice; too much bass .. voice; voice .. too much bass; radio dj; boxy and thick; men .. in|into a barrel; like .. in|into|from .. barrel|drum|tun|bucket; barrel; bucket over; hump .. #; overhang; chest .. too; too chesty; bass-heavy voice; too much chest; men .. boom; big chest; size of a wardrobe; sound .. barrel; wooden; announcer voice; hollow chest; hum along; voice .. growl`,
     absent: `no boom; bass of the voice .. fine; lean voice; no drone; no chestiness; without boom`,
   },
   boxy: {
-    heard: `boxy; boxed in; like .. in a box|crate|cupboard|cabinet|wardrobe|tin|closet; in a cupboard; honk|honky; nasal; from a crate; cardboard; cupboard sound; coffin; shoebox sound; like a megaphone; box sound; wooden box; voice .. box; tiled cupboard; hat box; like .. duck; cupped`,
+    heard: `boxy; boxed in; like .. in a box|crate|cupboard|cabinet|wardrobe|tin|closet; in a cupboard; honk|honky; nasal; from a crate; cardboard; cupboard sound; shoebox sound; like a megaphone; wooden box; voice .. box; tiled cupboard; hat box; like .. duck; cupped`,
     absent: `not boxy; no boxiness`,
   },
   hollow: {
-    heard: `hollow; phasey|phasy|phasiness|phaser|phased; through|in|into a tube|pipe|cardboard|tunnel|drainpipe|hose; tube; like .. in a pipe|tube|bathroom|cave|tunnel; out of phase; diffuse and empty; comb filter|filtering; hole in .. voice; two of them .. off; like two .. slightly; empty sounding; drainpipe; like a bathroom; cupped hands; voice .. hole; sound empty; papery; voice .. have no body; sucked out; metallic tube`,
+    heard: `hollow; phasey|phasy|phasiness|phaser|phased; through|in|into a tube|pipe|cardboard|tunnel|drainpipe|hose; like .. in a pipe|tube|bathroom|cave|tunnel; out of phase; diffuse and empty; comb filter|filtering; hole in .. voice; two of them .. off; like two .. slightly; empty sounding; drainpipe; like a bathroom; cupped hands; voice .. hole; sound empty; papery; voice .. have no body; sucked out; metallic tube`,
     absent: `no phasiness; no tube; nothing like a tube; not phasey; solid voice`,
   },
   'swishes-with-head-movement': {
@@ -76,7 +76,7 @@ export const complaintWords: ComplaintWords = {
   },
   'voice-missing': {
     heard: `no dialog|speech|voice|voices|talk|sound|center .. at all; no dialog; no voice|speech from|in|out; center .. be? dead|silent|mute|gone; nothing .. out of|from .. center; center .. nothing; voice .. complete|total gone|missing; only music and effects; no speech; center .. not work|play|working|playing|on; no sound from .. center; not a sound .. center; go silent; went silent; talk disappear; voice .. disappear; move their lips and nothing; center silent; center .. silent; center .. no sound; no|not .. sound .. come .. out .. it; nothing from .. center; no output from .. center; center .. gives nothing|no; dead center speaker; center channel dead; voices .. gone; center .. quit|stopped|stops; hear no talk; middle .. silent`,
-    absent: `center .. do play; center work; center definite .. sound; nothing missing; center plays; center .. plays .. fine|ok|well`,
+    absent: `center .. do play; center work; center definite .. sound; nothing missing; center .. plays .. fine|ok|well`,
   },
   'voice-from-behind': {
     heard: `@voice|@person|talk|it|he|she|quiz .. come .. from|out .. behind|ceiling|surround|rear|back|overhead|heights; @voice|@person .. behind me|us|sofa; @voice|@person .. from behind|@surround|ceiling; talk .. from behind; voice .. overhead; voice .. above my head; in the @surround; dialog .. out of .. @surround; talk .. back of the room; speech from .. @surround; hear .. at my back; sit .. behind the sofa; voices .. at my temples; at the temples; @voice .. in .. @surround; come .. down from .. ceiling; voice .. beside me|my; hear .. announcer|voice|voices .. from .. @surround|behind`,
@@ -87,11 +87,11 @@ export const complaintWords: ComplaintWords = {
     absent: `phantom .. rock solid; singer .. nails dead center; middle is there; there be a middle; middle .. filled; no hole in the middle; singer .. stand|stands|sits .. in the middle`,
   },
   echo: {
-    heard: `echo; echoey; hear .. everything? twice; double voice; voice .. double|doubled|doubling; double; delay like in a; train station; station announcer; stadium announcer; reverb; reverb on speech|voice; second voice .. bit|later|behind; chorus on; short echo; church; from a church; like .. cave; back in the cave; slap; slapback; twice; flam; voice .. twice; repeat; delayed voice; bathroom echo; big hall; cathedral; reverberant; swim .. in reverb; echoes`,
+    heard: `echo; echoey; hear .. everything? twice; hits? twice; voice .. twice; double voice; voice .. double|doubled|doubling; double; delay like in a; train station; station announcer; stadium announcer; reverb on speech|voice; second voice .. bit|later|behind; chorus on; short echo; church; from a church; like .. cave; back in the cave; slap; slapback; flam; voice .. twice; repeat; delayed voice; bathroom echo; big hall; cathedral; reverberant; swim .. in reverb; echoes`,
     absent: `not doubled; dry .. no reverb; no echo; not echoey; single clean voice; not .. hear it twice`,
   },
   harsh: {
-    heard: `harsh; shrill; sibilant; s sound|sounds hurt; piercing; ear-piercing; edgy; metallic; screech|screechy; aggressive; spitty; strident; glassy; s .. sting; s .. hiss|spit|hurt|sharp|cut; lisp|lisps .. hiss; too bright; tinny; tizzy; sharp; brittle; too sharp; steely; grating; like a razor; glare; sharp edge; esses .. sharp|hurt|spit|hiss|sting; hissy; hiss on voice; fatigue|fatiguing; tiring; cutting; silver`,
+    heard: `harsh; shrill; sibilant; s sound|sounds hurt; piercing; ear-piercing; edgy; metallic; screech|screechy; aggressive; spitty; strident; glassy; s .. sting; s .. hiss|spit|hurt|sharp|cut; lisp|lisps .. hiss; too bright; tizzy; sharp; brittle; too sharp; steely; grating; like a razor; glare; sharp edge; esses .. sharp|hurt|spit|hiss|sting; hissy; hiss on voice; fatigue|fatiguing;`,
     absent: `smooth .. nothing shrill; no sibilant; s .. fine; highs .. gentle; no sting; not harsh`,
   },
   'distorts-when-loud': {
@@ -111,7 +111,7 @@ export const complaintWords: ComplaintWords = {
     absent: `not a matter of taste; do want a center; actual like .. a center; not one of those; not a stereo purist`,
   },
   thin: {
-    heard: `thin; tinny; no chest; like .. telephone|phone; telephone; weedy; voice .. no body|weight|bass|chest; no body; lack .. body|weight|bass|warmth; no weight; anemic; anaemic; lean voice; skinny; no low|lower voice; squeaky; transistor radio; kitchen radio; pocket radio; reedy; bass .. gone .. voice; no warmth; pinched; phone speaker`,
+    heard: `thin; no chest; like .. telephone|phone; telephone; weedy; voice .. no body|weight|bass|chest; no body; lack .. body|weight|bass|warmth; no weight; anemic; anaemic; lean voice; skinny; no low|lower voice; squeaky; transistor radio; kitchen radio; pocket radio; reedy; bass .. gone .. voice; no warmth; pinched; phone speaker`,
   },
   'small-and-lifeless': {
     heard: `small and lifeless; lifeless; small and|small voice; voice .. small; sound|sounds small; dead sound; no life; without life; no punch; no dynamics; flat and lifeless; sounds flat|tiny; toy; no presence; far away; distant; from the next room; voice .. far; dull and far; pale; boring; no energy; tiny; reserved; recessed`,

@@ -7,7 +7,7 @@ export const NOUNS = {
     'center; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
   lcr: 'l c r; lcr; l c and r; all three fronts; all three front? speakers|boxes|channels; three front speakers; front three; whole front stage?; all 3 fronts; left center right; left center and right; l c r speakers',
   mains:
-    'mains; main speakers|pair|boxes; left and right fronts; left right; l and r; l r; fronts; front; front speakers|pair|boxes|main|mains; front left and right; towers; tower; stereo pair|speakers; left and right speakers|boxes|towers|mains|channels; l r speakers; side speakers|boxes; both mains|towers|fronts; fl fr; outer speakers; left or right; the other two; the other speakers; floorstanders; sides boxes',
+    'mains; main speakers|pair|boxes; left and right fronts; left right; l and r; l r; fronts; front; front speakers|pair|boxes|main|mains; front left and right; towers; tower; stereo pair|speakers; left and right speakers|boxes|towers|mains|channels; l r speakers; side speakers|boxes; both mains|towers|fronts; fl fr; outer speakers; left or right; the other two; the other speakers; sides boxes',
   leftMain:
     'left speaker|main|tower|box|channel|front|loudspeaker|horn; left main speaker; front left; fl; l channel|speaker; l',
   rightMain:
@@ -39,7 +39,7 @@ export const NOUNS = {
   // Places.
   furniture:
     'television stand|bench|unit|cabinet|console|rack|shelf|table|board|furniture|board; media console|unit|cabinet|stand|bench; entertainment center|unit|stand; sideboard; credenza; cabinet; cupboard; dresser; shelf; shelves; bookcase; rack; hifi rack; lowboard; low board; mantel; mantelpiece; chest; drawers; chest of drawers; furniture; commode; console; bookshelf unit; glass shelf; desk; lowboy; buffet; highboard; wall unit; media shelf; board; bench; trunk; sea chest; table; console table; stand under the television; stand below',
-  bay: 'cubby; cubbyhole; cubby hole; compartment; middle|center compartment; bay; slot; niche; alcove; recess; pigeonhole; opening; hole; cavity; open compartment; shelf opening; nook; hutch',
+  bay: 'cubby; cubbyhole; cubby hole; compartment; middle|center compartment; niche; alcove; pigeonhole; open compartment; shelf opening; hutch',
   floor: 'floor; carpet; ground; rug; floorboards; hearth',
   // Technique.
   testNoise:
@@ -49,7 +49,7 @@ export const NOUNS = {
   correction:
     'room correction|eq; equalizer; automatic correction|eq|equalizer; correction; auto eq; filters; room equalizer; correction filters; sound correction; tuning; automatic room correction; microphone eq; equalizing; room eq',
   upmix:
-    'upmix; upmixer; upmixing; surround mode|decoder|upmix|upmixer; music upmix|upmixer|mode; surround processing; matrix decoder|mode; all channel|channels stereo; multichannel stereo; surround music mode; surround setting; surround sound mode; surround button; sound mode; listening mode; music mode|setting; film mode; movie mode; setting for music; surround program; sound program; multi channel stereo; 5.1 mode; surround; dsp mode',
+    'upmix; upmixer; upmixing; surround mode|decoder|upmix|upmixer; music upmix|upmixer|mode; surround processing; matrix decoder|mode; all channel|channels stereo; multichannel stereo; surround music mode; surround sound mode; surround button; sound mode; listening mode; music mode|setting; setting for music; surround program; sound program; multi channel stereo; 5.1 mode; dsp mode',
   plainStereo:
     'plain|pure|straight|normal|two|2|direct|proper stereo; plain stereo mode; stereo mode; two channel|channels; 2 ch|channel|channels; 2ch; direct mode; pure direct; direct; stereo only; two channel only|mode; straight two channel; plain two channels; straight mode; straight; just stereo; only stereo; bypass mode; 2ch bypass; pure mode; stereo|direct setting; without surround; without the upmix',
   spread:
@@ -61,12 +61,12 @@ export const NOUNS = {
     'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
   wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
   screenCloth:
-    'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; cloth; screen material; sound screen; transparent screen; perforated screen|vinyl|sheet; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
+    'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; perforated screen|vinyl|sheet; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
   heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; front row; people in front',
   faultWord:
     'problem; trouble; issue; fault; it; effect; noise; buzz; buzzing; honk; dullness; echo; boom; rattle; complaint; weirdness; swish; gripe',
   // Programme.
-  film: 'movie; action movie; film nights; movie night; blockbuster; thriller; cinema; bluray; concert disc; concert video; multichannel music; surround discs|music; 5.1 music; action flicks; film disc; 4k disc; disc movies; sci fi; action scenes; film voices',
+  film: 'movie; action movie; film nights; movie night; blockbuster; thriller; bluray; concert disc; concert video; multichannel music; surround discs|music; 5.1 music; action flicks; film disc; 4k disc; disc movies; sci fi; action scenes; film voices',
   news: 'news; newscast; talk shows; talk show; evening news; television news; weather forecast; quiz shows; documentary; baking contest; soaps; cable television; quiz; radio news; crime series',
   recordings:
     'cds; cd; compact discs; compact disc; vinyl; records; lp; lps; albums; album; two channel music; stereo music; songs; stereo albums; stereo records; stereo cds; classical music|radio; jazz; turntable; stereo lps; string quartets; stereo recordings; playlists; records and cds; song; opera',
@@ -76,7 +76,7 @@ export type Noun = keyof typeof NOUNS;
 
 /** Words that do one job in many phrases. */
 export const CLASSES = {
-  good: 'good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; right; nice; crisp; crystal; beautiful; solved; fixed; gone; cured; sorted; bingo; well; normal; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; sounds; heaven; amazing; ace; lovely; clean; readable; himself; sublime; sensational; superbly; effortless; joy; delightful; glorious',
+  good: 'good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; solved; fixed; gone; cured; sorted; bingo; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; lovely; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
   bad: 'bad; terrible; awful; wrong; muddy; dull; muffled; boomy; mushy; mush; horrible; worse; poor; rubbish; crap; hollow; unclear; thin; boxy; honky; nasal; harsh; weird; off; odd; soup; nasty; papery; unintelligible; blurred; mumble; indistinct; distant; swims; slurred',
   unclear:
     'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; marbles; inarticulate; washed; mash; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
@@ -97,7 +97,7 @@ export const CLASSES = {
     'loud; hot; strong; overpowering; dominant; dominate; dominates; overpower; prominent; forward; blare; blares; shout; shouts; shouting; shouty; deafening; intrusive',
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
-    'boomy; chesty; thick; tubby; bloated; woolly; fat; drone; drones; droning; resonant; bassy; boominess; bass-heavy; thumpy; bulky; rumble; rumbles; chestiness; barrel; baritone',
+    'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
     'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',

@@ -18,7 +18,7 @@ export const setupWords: FamilyWords = {
       right:
         '@testNoise .. round correct; each channel .. from .. right speaker; @testNoise ok|fine|right|correct; steps l c r; all tones where; correct order; noise .. correct order; @testNoise .. each from its own; @testNoise .. center .. hisses; @testNoise .. as it should; each from its own; tones .. right speaker|place',
       swapped:
-        'center @testNoise .. out of|from|at .. left|right|surround|@leftMain|@rightMain|another; l and c be swapped; @testNoise .. center .. plays on|at|from|in .. left|right|@leftMain|@rightMain|surround; wrong speaker plays; tones .. mixed up; @testNoise .. called center .. left|right|surround|@leftMain; say center .. noise|tone from .. left|right|surround|another|behind; channels .. swapped|mixed|crossed; display says center noise from; center plays only; c tone .. left|right; center .. from the wrong',
+        'center @testNoise .. out of|from|at .. left|right|surround|@leftMain|@rightMain|another; l and c be swapped; @testNoise .. center .. plays on|at|from|in .. left|right|@leftMain|@rightMain|surround; wrong speaker plays; tones .. mixed up; @testNoise .. called center .. left|right|surround|@leftMain; say center .. noise|tone from .. left|right|surround|another|behind; display says center noise from; c tone .. left|right; center .. from the wrong',
       silent:
         '@testNoise .. center .. nothing|silent|dead|none; no @testNoise .. from .. center; center stays silent on .. noise; nothing when it says center; skip the center; @testNoise .. skip|skips .. center; @testNoise on c .. dead; center .. no @testNoise; c .. no tone|noise',
       'several-at-once':
@@ -85,9 +85,9 @@ export const setupWords: FamilyWords = {
     },
     alignmentBy: {
       automatic:
-        'ran the @autoSetup; @autoSetup set|put|says|did|gave|measured; with the microphone that came; correction set it; little microphone; run the @autoSetup; ran .. microphone; microphone .. set; with the microphone; automatic with microphone; did the @autoSetup; microphone was|stood|on|lay; measured .. by the receiver; receiver measured; auto says; auto setup; made the automatic; used the microphone; auto microphone; set .. by the auto',
+        'ran the @autoSetup; @autoSetup set|put|says|did|gave|measured; with the microphone that came; correction set it; little microphone; run the @autoSetup; ran .. microphone; microphone .. set; with the microphone; automatic with microphone; did the @autoSetup; measured .. by the receiver; receiver measured; auto setup; made the automatic; used the microphone; auto microphone; set .. by the auto',
       'by-hand':
-        'set by hand; enter|typed .. distances .. myself|in; spl meter and a tape; manual setup; dial in by ear; pro set it up; set .. manual|manually|myself; typed .. in; type .. distances; typed # for; by hand; typed them in; put # for all; i put # for; enter .. tape; keyed in; measured by string; typed new distances; entered manually; distances .. by hand; with a tape and; i set .. by ear; set up by a pro; i typed',
+        'set by hand; enter|typed .. distances .. myself|in; spl meter and a tape; manual setup; dial in by ear; pro set it up; set .. manual|manually|myself; typed .. in; type .. distances; typed # for; by hand; typed them in; put # for all; i put # for; enter .. tape; keyed in; typed new distances; entered manually; distances .. by hand; with a tape and; i set .. by ear; set up by a pro; i typed',
       nobody:
         'nobody .. set; just plug it in; never set up; out of the box|carton; defaults; plugged it in and play; nobody ran; factory setting; never .. calibrated|set; never ran; as it came; never .. measured; straight out of the box; no calibration|setup; without .. setup|calibration; set anything; not calibrated|set up; never touched .. settings|distances; still on default; never done .. setup|calibration',
     },
@@ -107,11 +107,11 @@ export const setupWords: FamilyWords = {
     },
     voiceLoudness: {
       softer:
-        'center|c .. soft|weak|quiet|low than .. mains|left|l|rest|others; center|c .. tad|bit|clear|little|noticeably|much soft|weak|quiet|low; center noise .. low|soft|quiet; center sounds soft; c .. quiet on the tones; lags in level; soft than l; weak than left; center .. quietest',
+        'center|c .. soft|weak|quiet|low than .. mains|left|l|rest|others; center|c .. tad|bit|clear|little|noticeably|much soft|weak|quiet|low; center noise .. low|soft|quiet; center sounds soft; c .. quiet on the tones; lags in level; soft than l; weak than left',
       equal:
         'equally loud; same loudness; all three match in level; no difference in level; as loud on c as; not tell the levels; levels .. matched|equal|same|perfect|right; equal loud; level within #; matched .. levels; about equally loud; same level on all; levels .. set|checked .. meter; all three .. equally|same loud|level',
       louder:
-        'center|c .. loud|hot|strong than .. mains|left|l|rest|others|everything; c sticks out on; noise from the center .. loud; center jumps out in level; c .. hot on .. test; hiss jumps up; loudest of the three; way|much|clear louder than the rest; twice as loud; center .. clear .. louder; center .. loudest; middle .. loudest; louder than the rest by ear',
+        'center|c .. loud|hot|strong than .. mains|left|l|rest|others|everything; c sticks out on; noise from the center .. loud; center jumps out in level; c .. hot on .. test; hiss jumps up; loudest of the three; way|much|clear louder than the rest; twice as loud; center .. clear .. louder; louder than the rest by ear',
     },
     equalization: {
       none: 'equalizer be? off; no equalizer; flat no correction; pure mode; equalizer bypassed; @correction .. off|disabled|bypassed; no @correction; without @correction; correction off for; @correction off; equalizer off everywhere; no room correction',
@@ -138,7 +138,7 @@ export const setupWords: FamilyWords = {
       several:
         'subwoofer 2|two; two|2|dual|four|4|three|pair subwoofer; subwoofer 2 x; several subwoofer; pair of subwoofer; subwoofer front and back; two # subwoofer; both subwoofer; subwoofers at',
       one: 'subwoofer; one|single|my|the|a subwoofer; with a subwoofer; # subwoofer',
-      none: 'no|without subwoofer; not have a subwoofer; no bass box; no sub; there is no subwoofer; subwoofer none|no|yes; without any subwoofer',
+      none: 'no|without subwoofer; not have a subwoofer; no bass box; no sub; there is no subwoofer; without any subwoofer',
     },
     subTiming: {
       automatic:
@@ -225,7 +225,7 @@ export const setupWords: FamilyWords = {
       'crossover # all round; {bass} mains at? #; mains cross .. #; {bass} towers #; fronts small? #; mains .. crossover .. #; {bass} # for the mains; # all round; everything .. crossed .. #; front small #; mains .. cross .. at #; all .. crossed at #; {bass} l r .. #',
     centerLowLimit:
       '3 point .. #; goes down to #; # - 20 khz; f3 .. #; 3 at #; down to #; low limit #; plays down to #; response from #; # to 20 khz; down to #; reaches #; 3 .. center .. #; spec .. down to #; f3 of #',
-    centerLowLimitDrop: '# point; at minus #; within #; f3;   stated at #; f3',
+    centerLowLimitDrop: '# point; at minus #; f3;   stated at #; f3',
     subDelay:
       'subwoofer .. # late; # ... subwoofer late; delay of .. # ... subwoofer; about # .. subwoofer later; subwoofer arrive # after; subwoofer early by #; # late left over; # too late on .. subwoofer; subwoofer .. # behind; # .. for the subwoofer .. late; delay of .. # .. subwoofer; subwoofer .. late .. #; subwoofer .. # later',
     centerLatency:

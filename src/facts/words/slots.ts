@@ -16,7 +16,7 @@ export interface Slot {
 export const SLOTS: { readonly [Id in NumberFactId]?: Slot } = {
   seatDistance: {
     thing: '@seatWord @mainSeat sit listen we i us me listener viewer chair distance eyes nose',
-    property: 'away back from distance out sit farther at far between',
+    property: 'away back from distance sit farther far between',
     alone: 'either',
   },
   mainsBase: {
@@ -55,7 +55,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: Slot } = {
   rowSpacing: { thing: 'row backRow', property: 'apart behind back between farther distance' },
   rowRiser: { thing: 'row backRow riser platform step', property: 'riser platform step raise high' },
   seatSpacing: { thing: 'seat heads neighbor', property: 'apart between next' },
-  ceilingHeight: { thing: 'ceiling room', property: 'ceiling height high', alone: 'thing' },
+  ceilingHeight: { thing: 'ceiling', property: 'ceiling height high', alone: 'thing' },
   displayDiagonal: { thing: '@display @picture', property: 'diagonal inch size tv', alone: 'thing' },
   centerMidSize: { thing: 'cone', property: 'cone dual two size diameter', alone: 'thing' },
   centerAboveShelf: { thing: 'tweeter @center it', property: 'shelf board' },

@@ -56,8 +56,7 @@ export const thingWords: FamilyWords = {
         'different|other|another maker|brand|make|manufacturer; mixed brands|makes; not matching; some other make; random center; center not match .. mains; mismatched .. center|speakers|set; mixed .. speakers; center .. another make; of another make|brand; kept my old center; leftover from; center .. was on offer; box i had over; from a small workshop .. center; center .. different from; center .. not from the same|series; center .. second hand; mix of brands; unmatched; center .. from my old; cheap center with; old center .. new; mains .. horn .. center; center is a leftover; not the same brand|make|series',
     },
     mainsKind: {
-      tower:
-        'towers; tower; floor standers|standing|stander; floorstanders; floorstanding; columns; tallboys; big columns; tower speakers; floor-standing',
+      tower: 'towers; tower; tallboys; big columns; tower speakers;',
       compact:
         'compact boxes|ones|speakers; small boxes on stands; satellites; monitors on the shelf; mini speakers; bookshelf speakers|boxes|mains|fronts|pair; bookshelves; bookshelf; stand-mounts; standmounts; mains on stands; studio monitors; boxes on free? stands; cubes; little boxes; speakers on stands; compact; palm sized; stand mount; ordinary two-ways; small two-ways; satellite set; mains are on stands; side boxes .. stands',
       'panel-or-horn':
@@ -73,7 +72,7 @@ export const thingWords: FamilyWords = {
     },
     centerPowered: {
       no: 'passive center; driven by the receiver; normal passive; hook to the receiver with speaker wire; no power cord; center .. passive; passive speakers',
-      yes: 'active center; center .. has its own amplifier; powered speaker; plugs into the wall|mains; center .. powered|active; self-powered; center .. powered monitor; powered center; powered one; powered; active center; active speaker|monitor; has its own amplifier',
+      yes: 'active center; center .. has its own amplifier; powered speaker; plugs into the wall|mains; center .. powered|active; self-powered; center .. powered monitor; powered center; powered one; active center; active speaker|monitor; has its own amplifier',
       'powered-mains-too':
         'all three .. active|powered; powered monitors lcr; mains and center .. all active|powered; three studio monitors; everything .. self-powered; all active; all powered; three active|powered; mains .. active .. too; active speakers all',
     },
@@ -86,7 +85,7 @@ export const thingWords: FamilyWords = {
         'just one seat; single seat; only me; one armchair; solo listener; one chair; armchair only; alone .. in the middle; one chair one me; sit alone; one listener|seat only; i sit alone; alone straight in front; single chair; i am alone straight; alone .. in .. flat|house|room',
     },
     centerPlacement: {
-      bay: '@bay; center .. in .. cabinet|cupboard|rack|television unit|dresser|compartment|furniture|closet|cubby|hole|trolley; in the cabinet|cupboard|rack|unit|dresser|closet|wardrobe; inside .. cabinet|furniture|television unit|rack|@furniture; slid into; in a cubby; in the middle shelf; boxed in; in its hole; in the middle compartment; in cabinet; built in; built into .. cabinet|furniture|unit; center .. in .. furniture; walls all round; in the @bay; in|inside a? @bay; cubby hole; in the tv unit; behind .. grille cloth .. cabinet; in the rack; center .. between .. shelves; shut in; in .. with doors; in the @furniture',
+      bay: ' center .. in .. cabinet|cupboard|rack|television unit|dresser|compartment|furniture|closet|cubby|hole|trolley; in the cabinet|cupboard|rack|unit|dresser|closet|wardrobe; inside .. cabinet|furniture|television unit|rack|@furniture; slid into; in a cubby; in the middle shelf; boxed in; in its hole; in the middle compartment; in cabinet; built in; built into .. cabinet|furniture|unit; center .. in .. furniture; in|inside .. @bay; cubby; compartment; niche; alcove; cubby hole; in the tv unit; behind .. grille cloth .. cabinet; in the rack; center .. between .. shelves; shut in; in .. with doors; in the @furniture',
       'behind-screen':
         'behind .. @screenCloth; behind .. screen; behind the cloth|sheet|picture|fabric; hidden behind .. screen; only the center is behind it; all three .. behind it; lives behind the sheet; behind a perforated; behind .. perforated|woven|acoustic; behind it',
       floor:
@@ -98,7 +97,7 @@ export const thingWords: FamilyWords = {
       wall: 'center .. bracket; center .. wall mounted; hung above|over .. television|picture|screen; bracket on the wall; screwed to the wall; center .. on the wall; on a wall bracket; wall bracket; hangs above|over .. television|picture; mounted over|above .. television|screen|picture; center .. over .. television; center .. above .. television|screen|picture; center hangs; wall mounted center; mounted on the wall; over the television',
     },
     bayStuffing: {
-      open: 'no stuffing; gaps are open; empty around it; air all around; just sits in there; nothing packed; open all round|around; maybe an? inch all round; void behind; two finger-widths; inch around; inch all round; gap of # around; free air around; open gaps; with gaps; open back; walls all round',
+      open: 'no stuffing; gaps are open; empty around it; air all around; just sits in there; nothing packed; open all round|around; maybe an? inch all round; void behind; two finger-widths; inch around; inch all round; gap of # around; free air around; open gaps; with gaps; open back;',
       filled:
         'stuffed .. gaps|foam|towels|pillows|wool; packed with; filled with .. wool|foam; foam around it; stuffed old; gaps .. filled; stuffing .. in; lined with felt|foam; foam in .. gaps',
       sealed:
@@ -114,16 +113,16 @@ export const thingWords: FamilyWords = {
       'seat-row':
         '@heads .. in front of|hide|block|before; heads in front; front row seat backs; people in front block; @heads in the way; line of sight .. people|heads|seat; front seats .. hide; people before us; @heads .. hide|block|cover; see heads; recliners .. block; head of .. in front; front row .. blocks|hides|way',
       object:
-        'plant .. in front|before; dog bed .. in the way; vase .. block|before|front; standing in front; cabinet door in front; base|foot of the television cover; hangs .. in front of the center; object .. in front; foot of the television .. covers|blocks|before; cover .. half of .. grille; covers the .. grille; border covers; bar .. in front; figurine; flower; candle; toy .. front; stand foot .. front; picture frame .. front; cat sleeps in front; glass door; lamp .. front of; blocks the center; blocked by; screen .. edge .. cover; bezel .. covers; feet of the television; rod hangs; behind the television; half hidden',
+        'plant .. in front|before; dog bed .. in the way; vase .. block|before|front; standing in front; cabinet door in front; base|foot of the television cover; hangs .. in front of the center; object .. in front; foot of the television .. covers|blocks|before; cover .. half of .. grille; covers the .. grille; border covers; bar .. in front; figurine; flower; candle; toy .. front; stand foot .. front; picture frame .. front; cat sleeps in front; glass door; lamp .. front of; blocks the center; blocked by; screen .. edge .. cover; bezel .. covers; feet of the television; rod hangs; half hidden',
       table:
         'coffee table .. in front|between|before; low table between|right|in front; glass table; sofa table in|between; table top; coffee table; table .. in front of; table between; low table; table right; big table',
       none: 'nothing in the way; clear line; free view; no table; unobstructed; nothing .. in front; free line of sight; clear view; nothing between; free sight',
     },
     screenKind: {
       perforated:
-        'perforated; perf; micro-perf; holes in the screen; tiny holes; perforated vinyl; perforated screen; microperforated; perf screen; vinyl .. holes; perforation',
+        'perforated; perf; micro-perf; holes in the screen; tiny holes; perforated vinyl; perforated screen; microperforated; perf screen; vinyl .. holes;',
       woven:
-        'woven; cloth screen; fabric .. screen; textile screen; woven screen; acoustic cloth; weave; woven cloth; cloth; fabric in front; fine weave',
+        'woven; cloth screen; fabric .. screen; textile screen; woven screen; acoustic cloth; weave; woven cloth; fabric in front; fine weave',
       none: 'no screen in front; just a television; normal television; nothing before the speaker; below the screen; ordinary television; no projection screen; below the screen # ; center .. below the screen',
       solid:
         'solid .. screen; ordinary vinyl screen without holes; roll-down screen hangs in front; ordinary matte screen; no perf; solid not perforated; cloth is solid; pull-down screen; normal .. screen .. in front of the center; non perforated; matte white screen .. front; solid screen',

@@ -160,7 +160,7 @@ export const trialWords: FamilyWords = {
     'ears-raised':
       'sit|sitting up|upright|higher; stand|standing up; when i stand; get up; pillow under me|my; cushion under; sat up; clear sitting up; sit up straight; kneel',
     'ears-lowered':
-      'slouch; recline; when we recline; lie|lying down; lie on the floor|rug; sit on the floor; head down; slump; lay back; duck',
+      'slouch; recline; when we recline; lie|lying down; lie on the floor|rug; sit on the floor; head down; lay back;',
     'obstacle-removed':
       'took|moved|removed|take|put .. table|plant|vase|lamp|toy|bar|door|grille|dog bed .. away|out|off|aside; table away; table .. gone; without the table; opened? .. door; open door; moved .. table; took the grille off; removed the grille; table .. moved; pulled .. three quarters; moved the plant; away .. table; door open; opened the door',
     'screen-removed':
