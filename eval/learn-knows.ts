@@ -9,7 +9,7 @@ import { FACT_IDS, type FactId } from '../src/facts/catalog.js';
 import { isTest, makesSense } from '../src/reasoning/hypotheses.js';
 import { KIND_IDS, type KnowsCounts, kindOf } from '../src/reasoning/knows.js';
 import { loadStories } from './replay.js';
-import { simulateOwner } from './simulate.js';
+import { simulatedFacts, simulateOwner } from './simulate.js';
 
 /** Seeds of their own: never interviewed. */
 const COUNTED_FROM = 2_000_001;
@@ -25,8 +25,11 @@ function count(tally: Tally, id: FactId, known: boolean): void {
 function tallied(): Tally {
   const tally: Tally = new Map();
   const stories = loadStories();
+  // What nobody has a word of (newer than the stories, not simulated) was never asked: it keeps the chance of its kind.
+  const spoken = new Set(stories.flatMap(({ told, all }) => [...told.answers.keys(), ...all.answers.keys()]));
+  const counted = FACT_IDS.filter((id) => spoken.has(id) || simulatedFacts().has(id));
   for (const { told, all } of stories)
-    for (const id of FACT_IDS) {
+    for (const id of counted) {
       const answer = all.answers.get(id) ?? told.answers.get(id);
       // A home test is done on asking; the stories only tell which were done before.
       if (!isTest(id) && (answer || makesSense(all, id)))

@@ -7,7 +7,7 @@ import { HANDS_ON_MINUTES, wholeMinutes } from '../src/reasoning/minutes.js';
 import { type NextOptions, next } from '../src/reasoning/next.js';
 import { confirmed, faultProbabilities } from '../src/reasoning/suspects.js';
 import type { Cause } from '../src/rules/cause.js';
-import { answerOf, callOf, type Owner } from './simulate.js';
+import { answerOf, callOf, type Owner, simulatedFacts } from './simulate.js';
 
 export interface Interview {
   readonly audit: Audit;
@@ -22,9 +22,12 @@ export interface Interview {
 /** Nobody answers more than this; a run that reaches it has not stopped by itself. */
 const MOST_STEPS = 120;
 
-/** The interview as the program holds it with a simulated owner. */
+/** The interview as the program holds it with a simulated owner, who is not asked what no simulated owner has. */
 export const interview = (owner: Owner, options: NextOptions = {}): Interview =>
-  hold(auditSync(callOf(owner)), (id) => answerOf(owner, id), options);
+  hold(auditSync(callOf(owner)), (id) => answerOf(owner, id), {
+    leaveOut: (id) => !simulatedFacts().has(id),
+    ...options,
+  });
 
 /** The interview as the program holds it: the step worth most, until it stops. */
 export function hold(start: Audit, answer: (id: FactId) => Answer, options: NextOptions = {}): Interview {

@@ -91,6 +91,18 @@ export function simulateOwner(seed: number): Owner {
   }
 }
 
+/** Owners looked through for the facts that the simulator knows of. */
+const LOOKED_THROUGH = 300;
+let simulated: ReadonlySet<FactId> | undefined;
+
+/** The facts that some simulated owner has, known or not: newer ones of the catalog have no model yet. */
+export function simulatedFacts(): ReadonlySet<FactId> {
+  simulated ??= new Set(
+    Array.from({ length: LOOKED_THROUGH }, (_, seed) => [...simulateOwner(seed + 1).sheet.keys()]).flat(),
+  );
+  return simulated;
+}
+
 /** A book with only the complaints: where a call begins. */
 export const callOf = (owner: Owner): FactBook => ({ ...EMPTY_BOOK, complaints: owner.complaints });
 

@@ -12,6 +12,7 @@ import type { Format } from './formats.js';
 import { EXIT, type ExitCode, type GlobalOptions, type StreamIo } from './io.js';
 import { STDIN, STDIN_NAME, tellWaiting } from './load-case.js';
 import { formatOf, textFlags } from './options.js';
+import { priorsInUse } from './priors-in-use.js';
 
 export interface AuditOptions extends GlobalOptions {
   readonly format?: Format;
@@ -44,6 +45,7 @@ export async function run(io: StreamIo, paths: readonly string[], options: Audit
       text,
       long: options.long ?? false,
       debug: io.env.CENTER_AUDIT_DEBUG,
+      priors: priorsInUse(io, options),
     },
     options.jobs,
   );

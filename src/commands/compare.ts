@@ -6,6 +6,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, STDIN, warningsText } from './load-case.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
+import { auditOptions, priorsInUse } from './priors-in-use.js';
 
 export async function run(
   io: Io,
@@ -25,7 +26,8 @@ export async function run(
   const first = await loadCase(io, before);
   const second = await loadCase(io, after);
   io.err(warningsText(first) + warningsText(second));
-  const report = compareReport(await audit(first.book), await audit(second.book));
+  const base = auditOptions(priorsInUse(io, options));
+  const report = compareReport(await audit(first.book, base), await audit(second.book, base));
   printResult(io, options, report, renderCompare);
   return EXIT.done;
 }

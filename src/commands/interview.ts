@@ -1,7 +1,8 @@
 /** `center-audit interview`: holds the conversation, saves it, prints the report. */
 import { shellWord } from '../explain/shell-word.js';
 import { textOptions } from '../explain/terminal.js';
-import type { Ending, Style, Terminal } from '../interview/index.js';
+import type { Ending, Style, Terminal, Written } from '../interview/index.js';
+import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
 import type { Audit } from '../reasoning/audit.js';
 import type { Store } from '../store/case-store.js';
@@ -9,10 +10,12 @@ import { type Format, render } from './formats.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { refuseInterview } from './no-terminal.js';
 import { type FormatOptions, formatOf, textFlags, wantsJson } from './options.js';
+import { auditOptions, priorsInUse } from './priors-in-use.js';
 
 export interface InterviewOptions extends GlobalOptions, FormatOptions {
   readonly full?: boolean;
   readonly minutes?: number;
+  readonly call?: boolean;
 }
 
 /** A shell reports a death by signal n as 128 + n. */
@@ -57,7 +60,9 @@ async function holdOn(
   try {
     const settings = {
       full: options.full === true,
+      call: options.call === true,
       now: Date.now,
+      rules: auditOptions(priorsInUse(io, options)),
       ...(options.minutes === undefined ? {} : { minutes: options.minutes }),
       ...(store.readResponse && { readResponse: store.readResponse }),
     };
@@ -68,7 +73,10 @@ async function holdOn(
     // Loaded before the first question: the program may be replaced by a newer one while somebody is on the call.
     await Promise.all([import('../explain/report.js'), import('../explain/render/text.js')]);
     const report = (audit: Audit): Promise<void> => print(io, audit, store.path(), options);
-    const ending = await hold({ terminal, store, report, isLive: isLive(io, options) }, start);
+    const ending = await hold(
+      { terminal, store, report, write: writerOf(io, store.path), isLive: isLive(io, options) },
+      start,
+    );
     return end(io, ending, store, folder);
   } catch (error) {
     io.err(goOnText(store, folder));
@@ -112,6 +120,32 @@ async function print(io: Io, audit: Audit, casePath: string, options: InterviewO
   const text = textOptions(io, textFlags(options));
   const report = buildReport(audit);
   io.out(await render(formatOf<Format>(options), { report, audit, text, caseName: casePath }));
+}
+
+const ENDS: Readonly<Record<Written, { readonly format: Format; readonly end: string }>> = {
+  ticket: { format: 'ticket', end: '.ticket.txt' },
+  forum: { format: 'forum', end: '.forum.txt' },
+  page: { format: 'html', end: '.html' },
+};
+
+/** Writes a report beside the case, under its name; an earlier one gives way. */
+function writerOf(io: Io, casePath: () => string): (written: Written, audit: Audit) => Promise<string> {
+  return async (written, audit) => {
+    const { format, end } = ENDS[written];
+    const path = `${casePath().replace(/\.json$/, '')}${end}`;
+    const [{ buildReport }, { writeFileSync }] = await Promise.all([
+      import('../explain/report.js'),
+      import('node:fs'),
+    ]);
+    const text = { ...textOptions(io, {}), color: false };
+    const content = await render(format, { report: buildReport(audit), audit, text, caseName: casePath() });
+    try {
+      writeFileSync(path, content);
+      return `= written: ${path}`;
+    } catch (error) {
+      return `It could not be written. ${plainLine((error as Error).message)}.`;
+    }
+  };
 }
 
 /**

@@ -31,4 +31,6 @@ export interface GlobalOptions {
   /** False after --no-color. */
   readonly color: boolean;
   readonly accessible?: boolean;
+  /** A file of priors from solved cases. */
+  readonly priors?: string;
 }

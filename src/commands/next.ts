@@ -6,6 +6,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, warningsText } from './load-case.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
+import { auditOptions, priorsInUse } from './priors-in-use.js';
 
 export interface NextCommandOptions extends GlobalOptions, FormatOptions {
   readonly minutes?: number;
@@ -15,7 +16,7 @@ export async function run(io: Io, path: string, options: NextCommandOptions): Pr
   wantsJson(options);
   const loaded = await loadCase(io, path);
   io.err(warningsText(loaded));
-  const audited = await audit(loaded.book);
+  const audited = await audit(loaded.book, auditOptions(priorsInUse(io, options)));
   const proposed = next(audited, options.minutes === undefined ? {} : { minutesLeft: options.minutes });
   printResult(io, options, nextWords(audited, proposed), renderNext);
   return EXIT.done;

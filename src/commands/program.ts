@@ -30,6 +30,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     )
     .version(version, '-V, --version', 'print the version')
     .option('--no-color', 'no color, whatever the terminal')
+    .option('--priors <FILE>', 'how common each cause is, as center-audit learn has written it')
     .option('--accessible', 'plain numbered lines, nothing redrawn (or set ACCESSIBLE=1)')
     .helpCommand(false)
     .configureHelp(HELP)
@@ -54,6 +55,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
 
   add('interview [CASE]', 'ask what matters, then tell the diagnosis', 'interview', 'interview case.json')
     .option('--full', 'ask everything that makes sense, for a complete audit')
+    .option('--call', 'questions to be read out on the phone, with what to say back')
     .addOption(
       new Option('--minutes <N>', 'stop when so many minutes are used up').argParser(
         wholeNumber('--minutes', 1, MOST_MINUTES),
@@ -234,6 +236,19 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .action(async (path: string, options) => {
       const { run } = await import('./settings.js');
       done(await run(io, path, { ...globals(), ...options }));
+    });
+
+  add(
+    'learn <CASES...>',
+    'how common each cause is, from cases that were solved',
+    'learn solved/*.json',
+    'learn solved/*.json --output priors.json',
+    'audit case.json --priors priors.json',
+  )
+    .option('--output <FILE>', 'write to a file instead of standard output')
+    .action(async (paths: string[], options) => {
+      const { run } = await import('./learn.js');
+      done(await run(io, paths, { ...globals(), ...options }));
     });
 
   const calc = printing('calc', 'one acoustic calculation', 'calc', [

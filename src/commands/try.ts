@@ -5,6 +5,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, warningsText } from './load-case.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
+import { auditOptions, priorsInUse } from './priors-in-use.js';
 import { withChanges } from './try-changes.js';
 
 /** @param changes `FACT=VALUE` words */
@@ -18,6 +19,7 @@ export async function run(
   const loaded = await loadCase(io, path);
   const { book, echoes } = withChanges(loaded.book, changes, loaded.readResponse);
   io.err(warningsText(loaded) + echoes.map((echo) => `${echo}\n`).join(''));
-  printResult(io, options, tryReport(await audit(loaded.book), await audit(book)), renderTry);
+  const base = auditOptions(priorsInUse(io, options));
+  printResult(io, options, tryReport(await audit(loaded.book, base), await audit(book, base)), renderTry);
   return EXIT.done;
 }

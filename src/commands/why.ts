@@ -11,6 +11,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, warningsText } from './load-case.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
+import { auditOptions, priorsInUse } from './priors-in-use.js';
 
 export interface WhyOptions extends GlobalOptions, FormatOptions {
   readonly against?: string;
@@ -29,7 +30,7 @@ export async function run(io: Io, path: string, typed: string, options: WhyOptio
   }
   const loaded = await loadCase(io, path);
   io.err(warningsText(loaded));
-  const why = whyOf(await audit(loaded.book), id, other);
+  const why = whyOf(await audit(loaded.book, auditOptions(priorsInUse(io, options))), id, other);
   printResult(io, options, why, (found, text) => documentText(whyBlocks(found), text));
   return EXIT.done;
 }

@@ -31,7 +31,10 @@ export function reportPlan(
         },
       ]
     : [];
-  const rest = steps.filter(({ kind, id }) => kind === 'remedy' || id !== apart?.fact);
+  // One question at most, and it stands first.
+  const rest = steps.filter(
+    ({ kind, id }) => kind === 'remedy' || (id !== apart?.fact && !(apart && kind === 'question')),
+  );
   return [...first, ...rest]
     .flatMap((step) => reportStep(step, byId) ?? [])
     .filter(({ kind, cause, cost }) => {

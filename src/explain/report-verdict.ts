@@ -8,13 +8,13 @@ import { becauseText, confidenceText, headlineText } from './confidence.js';
 import { firstText } from './report-plan.js';
 import type { ReportCause, ReportSeparator, ReportStep, ReportVerdict } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
-import { capital, listText, named } from './words.js';
+import { capital, listText, named, sentence } from './words.js';
 
 /** So many ways to tell the contenders apart are kept. */
 const MOST_SEPARATORS = 3;
 
 export function reportVerdict(
-  { ranking, book }: Audit,
+  { ranking, book, options }: Audit,
   causes: readonly ReportCause[],
   plan: readonly ReportStep[],
   separatedBy: readonly ReportSeparator[],
@@ -24,10 +24,10 @@ export function reportVerdict(
   const title = (id: CauseId): string => byId.get(id)?.title ?? id;
   return {
     headline: solvedBy ? solvedText(solvedBy) : headlineText(book, ranking, title),
-    confidence: byId.get(ranking.leader)?.confidence ?? confidenceText(0),
+    confidence: withPriors(byId.get(ranking.leader)?.confidence ?? confidenceText(0), options.priors),
     leader: ranking.leader,
     undecided: ranking.undecided,
-    because: becauseText(ranking, title),
+    because: [becauseText(ranking, title), ...(options.priors ? [sentence(options.priors)] : [])].join(' '),
     first: solvedBy ? null : firstText(plan),
     contenders: ranking.contenders.flatMap((id) => {
       const cause = byId.get(id);
@@ -38,6 +38,10 @@ export function reportVerdict(
     separatedBy,
   };
 }
+
+/** How sure it is depends on the priors: where they are not the built-in ones, that is said beside it. */
+const withPriors = (confidence: string, priors: string | undefined): string =>
+  priors === undefined ? confidence : `${confidence} (${priors})`;
 
 /** The state of today leads every headline. */
 export const solvedText = (by: readonly string[]): string =>

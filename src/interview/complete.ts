@@ -2,11 +2,12 @@
 import { factText } from '../explain/words.js';
 import type { Answer } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
-import type { FactId } from '../facts/catalog.js';
+import { type FactId, factSpec } from '../facts/catalog.js';
 import { plainText } from '../lib/sanitize.js';
 import { makesSense } from '../reasoning/hypotheses.js';
 import { earlier, give, howMatters } from './answers.js';
 import { advance, atResult, clashing, familyAfter } from './flow.js';
+import { newsLines } from './news.js';
 import { bookOf, isOpening, pop, push, type State, say, type Topic, withBook } from './state.js';
 
 /** Puts an answer into the book, says how it was understood, and asks how it was found where that matters. */
@@ -14,10 +15,15 @@ export function accept(state: State, id: FactId, answer: Answer, echo?: string):
   const before = earlier(state, id);
   const isChange = before !== undefined && !sameAnswer(before, answer);
   const shown = echo ?? ('value' in answer ? factText(id, answer.value, bookOf(state).units) : NOT_KNOWN);
-  const given = give(say(state, `= ${shown}`), id, answer);
+  const back = state.settings.call ? `Say back: “${factSpec(id).label}: ${shown}.”` : `= ${shown}`;
+  const given = withNews(state, give(say(state, back), id, answer));
   const done = complete(edited(given, isChange), id, isChange || before === undefined);
   return done;
 }
+
+/** What the answer changed is said at once, so that whoever answered hears what it was good for. */
+const withNews = (before: State, after: State): State =>
+  say(after, ...newsLines(before.audit.ranking, after.audit.ranking, after.audit.causes));
 
 const NOT_KNOWN = 'not known: noted as something to find out';
 

@@ -12,9 +12,10 @@ import { advance, MOST_QUESTIONS } from './flow.js';
 import { markOf, markWord } from './marks.js';
 import { act, enter } from './marks-done.js';
 import type { Earlier } from './port.js';
-import { acceptedHere, type Entry, entriesOf } from './screens.js';
+import { acceptedHere, type Entry, entriesOf, groupsHere } from './screens.js';
 import { isOpening, OPENING, pop, push, type Screen, type Settings, type State, top } from './state.js';
 import { take } from './take.js';
+import { typedNumbers } from './typed.js';
 
 /** The state before the first question, or where an earlier interview on this book stopped. */
 export function begin(book: FactBook, settings: Settings, before?: Earlier): State {
@@ -26,7 +27,7 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
   const state: State = {
     settings,
     startedAtMs: settings.now(),
-    audit: auditSync(book),
+    audit: auditSync(book, undefined, settings.rules),
     history: passed,
     redo: [],
     parked: new Map(Object.entries(before?.parked ?? {}) as [FactId, Answer][]),
@@ -57,6 +58,8 @@ export function reply(state: State, raw: string): State {
   if (typed === '') return enter(fresh);
   const screen = top(fresh);
   if (screen.kind === 'meant') return resolve(fresh, screen, typed);
+  const stepped = spokenStep(fresh, screen, typed);
+  if (stepped) return stepped;
   const mark = markOf(typed);
   if (mark) {
     const answers = couldMean(fresh, screen, mark.key);
@@ -73,8 +76,29 @@ export function reply(state: State, raw: string): State {
   return taken.draft === '' ? taken : act(fresh, word.action);
 }
 
+/** The first and the second step of a long list that is read out; undefined where the line means something else. */
+function spokenStep(state: State, screen: Screen, typed: string): State | undefined {
+  const numbers = typedNumbers(typed)?.map(Number);
+  if (numbers === undefined) return undefined;
+  const entries = entriesOf(state, screen);
+  if (screen.kind === 'topic') {
+    const groups = groupsHere(state, screen.topic);
+    const chosen = numbers.flatMap((number) => groups?.[number - 1] ?? []);
+    if (!groups || chosen.length < numbers.length) return undefined;
+    const values = chosen.flatMap((group) => group.values);
+    return push(state, { kind: 'among', topic: screen.topic, say: chosen[0]?.say ?? '', values });
+  }
+  if (screen.kind !== 'among') return undefined;
+  const values = numbers.flatMap((number) => entries[number - 1]?.value ?? []);
+  if (values.length < numbers.length) return refuse(state, typed, [acceptedHere(state)]);
+  return take(pop(state), { kind: 'topic', topic: screen.topic }, values.join(', '));
+}
+
 const isFreeText = (screen: Screen): boolean =>
-  screen.kind === 'note' || screen.kind === 'place' || (screen.kind === 'topic' && screen.topic === 'words');
+  screen.kind === 'note' ||
+  screen.kind === 'name' ||
+  screen.kind === 'place' ||
+  (screen.kind === 'topic' && screen.topic === 'words');
 
 /** People shorten no, left and right to a letter; nobody shortens "woven" to w. */
 const SHORT_ANSWERS = new Set(['n', 'l', 'r']);

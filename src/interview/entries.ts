@@ -8,7 +8,7 @@ import { advance, atResult, MORE_QUESTIONS } from './flow.js';
 import { testLines } from './help.js';
 import { offers } from './offers.js';
 import { acceptedHere, entriesOf, reviewed } from './screens.js';
-import { bookOf, pop, push, type Screen, type State, say, withBook } from './state.js';
+import { bookOf, pop, push, type Screen, type State, say, top, withBook } from './state.js';
 import { matchEntry } from './typed.js';
 
 export function takeEntry(state: State, screen: Screen, typed: string): State {
@@ -70,9 +70,17 @@ function takeOffer(state: State, id: string): State {
       const cap = state.history.length + MORE_QUESTIONS;
       return advance({ ...state, eager: true, cap, most: cap });
     }
+    case 'write':
+      return { ...state, write: offer.written };
     case 'end':
-      return { ...state, ending: 'finished' };
+      return closing(state);
   }
+}
+
+/** The end; a case without a name is asked for one, once. */
+export function closing(state: State): State {
+  if (top(state).kind === 'name') return { ...pop(state), ending: 'finished' };
+  return bookOf(state).title === undefined ? push(state, { kind: 'name' }) : { ...state, ending: 'finished' };
 }
 
 /** After a remedy: cured is noted; otherwise it is remembered as tried, and what it changed is asked again. */

@@ -1,6 +1,8 @@
 /** Which question comes next, and when to stop. */
+
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
 import { contradictions } from '../facts/contradictions.js';
+import { aboutMinutesText, plural } from '../facts/format.js';
 import { canBeAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
 import { type Next, next, questionsLeft } from '../reasoning/next.js';
 import {
@@ -43,6 +45,7 @@ export function proposal(state: State): Next {
 
 interface Coming {
   readonly topic?: Topic;
+  readonly aheadMinutes?: number;
   /** Why nothing more is asked. */
   readonly because: string;
 }
@@ -57,10 +60,17 @@ function coming(state: State): Coming {
   if (again) return { topic: again, because: '' };
   if (state.history.length >= state.most) return { because: enough(state) };
   const proposed = proposal(state);
-  if (proposed.kind !== 'stop' && proposed.fact) return { topic: proposed.fact, because: '' };
+  if (proposed.kind !== 'stop' && proposed.fact)
+    return { topic: proposed.fact, because: '', aheadMinutes: aheadMinutes(proposed) };
   const [more] = proposed.candidates;
   if (state.eager && more) return { topic: more.fact, because: '' };
   return { because: proposed.because };
+}
+
+/** Minutes of the question in hand and of all others that pay as things stand. */
+function aheadMinutes({ fact, candidates }: Next): number {
+  const paying = candidates.filter((c) => c.kind === 'question' && (c.netMinutes > 0 || c.fact === fact));
+  return paying.reduce((sum, c) => sum + c.minutes, 0);
 }
 
 function enough({ settings, history }: State): string {
@@ -71,10 +81,17 @@ function enough({ settings, history }: State): string {
 /** Puts whatever comes next once an answer is complete: a contradiction, the next question, or the result. */
 export function advance(state: State): State {
   if (state.screens.length > 1) return state;
-  const { topic, because } = coming(state);
+  const { topic, because, aheadMinutes: ahead } = coming(state);
   if (topic === undefined) return atResult(state, because);
   const redo = state.redo.slice(state.redo.indexOf(topic) + 1);
-  const asking: State = { ...state, screens: [{ kind: 'topic', topic }], redo, draft: '' };
+  const { aheadMinutes: _, ...rest } = state;
+  const asking: State = {
+    ...rest,
+    screens: [{ kind: 'topic', topic }],
+    redo,
+    draft: '',
+    ...(ahead === undefined ? {} : { aheadMinutes: ahead }),
+  };
   return clashing({ ...asking, most: bound(asking) });
 }
 
@@ -108,11 +125,15 @@ export function clashing(state: State): State {
   return push({ ...state, put }, { kind: 'clash', text: clash.text, topics });
 }
 
-/** "Question 7, at most 12 more". */
+/** "Question 7, at most 12 more, about 4 minutes"; with a limit of time what is left of it. */
 export function progress(state: State): string {
   const number = state.history.length + 1;
-  const more = Math.max(0, state.most - number);
-  return `Question ${number}, ${more === 0 ? 'the last one' : `at most ${more} more`}`;
+  const more = Math.max(0, Math.min(state.most, bound(state)) - number);
+  const count = `Question ${number}, ${more === 0 ? 'the last one' : `at most ${more} more`}`;
+  const left = minutesLeft(state);
+  if (Number.isFinite(left)) return `${count}, ${plural(Math.ceil(left), 'minute')} left`;
+  const { aheadMinutes: ahead } = state;
+  return ahead === undefined || more === 0 ? count : `${count}, ${aboutMinutesText(ahead)}`;
 }
 
 /** The topic of the conversation after an answer; home tests leave it as it is. */

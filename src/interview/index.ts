@@ -4,3 +4,4 @@ export type { Style } from './draw.js';
 export type { Terminal } from './port.js';
 export { chooseUnfinished } from './resume.js';
 export { type Ending, goingOnLines, hold, openingLines } from './session.js';
+export type { Written } from './state.js';

@@ -1,7 +1,7 @@
 /** What each mark does, and Enter alone. */
 import { earlier } from './answers.js';
 import { accept, after, complete } from './complete.js';
-import { takeClash, withHow } from './entries.js';
+import { closing, takeClash, withHow } from './entries.js';
 import { advance, atResult } from './flow.js';
 import { helpLines, marksLines, shortlistLines } from './help.js';
 import type { MarkAction } from './marks.js';
@@ -58,12 +58,15 @@ function unknown(state: State, screen: Screen): State {
       return after(withHow(pop(state), screen.fact, 'recalled'));
     case 'clash':
       return takeClash(pop(state), screen, 'open');
+    case 'among':
     case 'review':
     case 'note':
     case 'place':
       return after(pop(state));
     case 'understood':
       return after(pop(state));
+    case 'name':
+      return { ...pop(state), ending: 'finished' };
     case 'cured':
       return say(pop(state), 'Then listen for an evening and say so another time.');
     default:
@@ -99,7 +102,7 @@ function whyHere(state: State, screen: Screen): string[] {
 }
 
 function finish(state: State, screen: Screen): State {
-  if (screen.kind === 'result') return { ...state, ending: 'finished' };
+  if (screen.kind === 'result' || screen.kind === 'name') return closing(state);
   return atResult(state, 'The result now, as wished; what was not asked counts as not known.');
 }
 
@@ -118,7 +121,9 @@ export function enter(state: State): State {
     case 'understood':
       return keepUnderstood(state, screen);
     case 'result':
-      return { ...state, ending: 'finished' };
+      return closing(state);
+    case 'name':
+      return { ...pop(state), ending: 'finished' };
     default:
       return say(state, acceptedHere(state));
   }

@@ -7,14 +7,21 @@ import { next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import type { Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import { bookOf, type State } from './state.js';
+import { bookOf, type State, WRITTEN, type Written } from './state.js';
 
 export type Offer = { readonly id: string; readonly label: string } & (
   | { readonly kind: 'test'; readonly test: string }
   | { readonly kind: 'remedy'; readonly cause: CauseId; readonly remedy: Remedy }
   | { readonly kind: 'more' }
+  | { readonly kind: 'write'; readonly written: Written }
   | { readonly kind: 'end' }
 );
+
+const WRITE_LABELS: Readonly<Record<Written, string>> = {
+  ticket: 'write a ticket for a colleague',
+  forum: 'write a post for a forum',
+  page: 'write a page with plots',
+};
 
 const MOST_TESTS = 3;
 const MOST_REMEDIES = 3;
@@ -52,6 +59,9 @@ export function offers(state: State): Offer[] {
     ...(questionsLeft(audit) > 0
       ? [{ kind: 'more', id: 'more', label: 'ask me more questions' } as const]
       : []),
+    ...WRITTEN.map(
+      (written): Offer => ({ kind: 'write', id: `write-${written}`, written, label: WRITE_LABELS[written] }),
+    ),
     { kind: 'end', id: 'end', label: 'that is all for now' },
   ];
 }

@@ -1,5 +1,5 @@
 /** How each screen is put: question, hint, numbered choices, and what stands there already. */
-import { factText, howText, listText, minutesText } from '../explain/words.js';
+import { capital, factText, howText, listText, minutesText } from '../explain/words.js';
 import { acceptedAnswer } from '../facts/answer.js';
 import type { Answer } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
@@ -12,6 +12,7 @@ import { progress } from './flow.js';
 import { MARKS } from './marks.js';
 import { offers } from './offers.js';
 import type { Prompt } from './port.js';
+import { breathOf, type SpokenGroup, spokenGroups } from './spoken.js';
 import { bookOf, isOpening, OPENING, type Screen, type State, type Topic, top } from './state.js';
 
 const FAMILY_NAMES: Readonly<Record<Family, string>> = {
@@ -60,8 +61,12 @@ const CURED: readonly Entry[] = [
 /** What a numbered screen offers; empty where text or a quantity is typed. */
 export function entriesOf(state: State, screen: Screen): readonly Entry[] {
   switch (screen.kind) {
-    case 'topic':
-      return topicEntries(screen.topic);
+    case 'topic': {
+      const groups = groupsHere(state, screen.topic);
+      return groups?.map(({ say }) => ({ value: say, label: say })) ?? topicEntries(screen.topic);
+    }
+    case 'among':
+      return topicEntries(screen.topic).filter(({ value }) => screen.values.includes(value));
     case 'sure':
       return SURE;
     case 'how':
@@ -90,9 +95,19 @@ export function entriesOf(state: State, screen: Screen): readonly Entry[] {
         label: takenText(item, screen.reading.units ?? bookOf(state).units),
       }));
     case 'note':
+    case 'name':
     case 'place':
       return [];
   }
+}
+
+/** On the phone a long list is said in two steps; the first one, or undefined where the list is short. */
+export function groupsHere({ settings }: State, topic: Topic): readonly SpokenGroup[] | undefined {
+  if (!settings.call) return undefined;
+  return spokenGroups(
+    topic,
+    topicEntries(topic).map(({ value }) => value),
+  );
 }
 
 function topicEntries(topic: Topic): readonly Entry[] {
@@ -112,6 +127,21 @@ export function promptOf(state: State): Prompt {
   switch (screen.kind) {
     case 'topic':
       return { ...base, choices, ...topicPrompt(state, screen.topic) };
+    case 'among':
+      return {
+        ...base,
+        choices,
+        ask: `${capital(screen.say)}: which of these?`,
+        hint: 'Several are fine: 1 4.',
+      };
+    case 'name':
+      return {
+        ...base,
+        choices,
+        ask: 'What shall this case be filed under?',
+        hint: 'A name, the customer’s reference, the day: one line.',
+        onEnter: 'goes without',
+      };
     case 'sure':
       return { ...base, choices, ask: `${screen.remark}. Is that right?` };
     case 'how':
@@ -177,8 +207,8 @@ function topicPrompt(state: State, topic: Topic): Omit<Prompt, 'choices' | 'draf
   const steps = isTest(topic) ? ` (${minutesText(spec.minutes)})` : '';
   return {
     head: [head, `${FAMILY_NAMES[spec.family]}${steps}`].filter((part) => part !== '').join(' - '),
-    ask: spec.ask,
-    hint: spec.hint,
+    ask: state.settings.call ? `Say: “${spec.ask}”` : spec.ask,
+    hint: state.settings.call ? `If asked how: ${breathOf(topic)}` : spec.hint,
     onEnter: kept === undefined ? '' : `keeps: ${answerWords(state, topic, kept)}`,
   };
 }

@@ -7,13 +7,15 @@ import { reply, stepBack } from './conversation.js';
 import { OPENING_SCRIPT, shortlistLines } from './help.js';
 import type { Keeper, Prompt, Terminal } from './port.js';
 import { promptOf } from './screens.js';
-import { bookOf, push, type State, say } from './state.js';
+import { bookOf, push, type State, say, type Written } from './state.js';
 
 export interface Session {
   readonly terminal: Terminal;
   readonly store: Keeper;
   /** Shows the report of an audit: at the end, and if `isLive` at the first result too. */
   readonly report: (audit: Audit) => Promise<void>;
+  /** Writes the result down beside the case; returns where it stands, or what went wrong, in words. */
+  readonly write?: (written: Written, audit: Audit) => Promise<string>;
   /** The result goes to the same eyes as the questions, so it is shown as soon as it is there. */
   readonly isLive: boolean;
 }
@@ -61,11 +63,17 @@ export async function hold(session: Session, start: State): Promise<Ending> {
     shown = prompt;
     if ('ended' in typed) return { kind: 'interrupted', state };
     state = 'escape' in typed ? stepBack(state) : reply(state, typed.text);
-    state = saved(session, moved(session, state));
+    state = await written(session, saved(session, moved(session, state)));
   }
   terminal.tell(state.said);
   if (state.ending === 'finished' && reported !== bookOf(state)) await report();
   return { kind: state.ending, state };
+}
+
+async function written({ write }: Session, state: State): Promise<State> {
+  const { write: what, ...rest } = state;
+  if (what === undefined) return state;
+  return say(rest, write ? await write(what, state.audit) : 'This cannot be written here.');
 }
 
 const NOTHING_MOVED = 'No cause moved by that; it may tell something together with another answer.';

@@ -4,7 +4,7 @@ import type { FactId } from '../facts/catalog.js';
 import { type ReadResponse, withResponses } from '../facts/responses.js';
 import type { Family } from '../facts/spec.js';
 import type { Reading, Taken } from '../reading/read.js';
-import { type Audit, auditSync } from '../reasoning/audit.js';
+import { type Audit, type AuditOptions, auditSync } from '../reasoning/audit.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { MarkAction } from './marks.js';
 
@@ -47,18 +47,35 @@ export type Screen =
       readonly reading: Reading;
       readonly besides: boolean;
     }
+  /** The second step of a long list that is read out. */
+  | {
+      readonly kind: 'among';
+      readonly topic: Topic;
+      readonly say: string;
+      readonly values: readonly string[];
+    }
+  /** What the case shall be filed under, asked once at the end. */
+  | { readonly kind: 'name' }
   /** The case could not be saved where it belongs. */
   | { readonly kind: 'place' };
+
+/** What can be written from the closing menu. */
+export const WRITTEN = ['ticket', 'forum', 'page'] as const;
+export type Written = (typeof WRITTEN)[number];
 
 export interface Settings {
   /** Everything that makes sense is asked, in the order of the catalog. */
   readonly full: boolean;
   /** Minutes the whole interview may take. */
   readonly minutes?: number;
+  /** The questions are read out to somebody on the phone. */
+  readonly call?: boolean;
   /** Milliseconds of a clock; injected so that tests stand still. */
   readonly now: () => number;
   /** Reads response files beside the case; left out while the case has no place of its own. */
   readonly readResponse?: ReadResponse;
+  /** Causes and priors to reason with, where they are not the built-in ones. */
+  readonly rules?: AuditOptions;
 }
 
 export interface State {
@@ -93,6 +110,10 @@ export interface State {
   readonly eager: boolean;
   /** Topic of the conversation. */
   readonly family?: Family;
+  /** Minutes of the questions that pay as things stand. */
+  readonly aheadMinutes?: number;
+  /** What of the result shall be written down now. */
+  readonly write?: Written;
   /** A result is on the screen that was not reported yet. */
   readonly reportDue: boolean;
   readonly ending?: 'saved' | 'finished';

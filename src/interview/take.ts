@@ -3,7 +3,7 @@ import { parseAnswer } from '../facts/answer.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINT_IDS, COMPLAINTS, isComplaintId } from '../facts/complaints.js';
-import { plainText } from '../lib/sanitize.js';
+import { plainLine, plainText } from '../lib/sanitize.js';
 import { problemText } from '../lib/user-error.js';
 import { answerIn } from '../reading/answer.js';
 import { accept, addNote, after, complete, edited, refuse } from './complete.js';
@@ -22,6 +22,10 @@ export function take(state: State, screen: Screen, typed: string, raw = typed): 
       return takeUnderstood(state, screen, typed);
     case 'note':
       return after(addNote(pop(state), screen.about, typed));
+    case 'name': {
+      const title = plainLine(typed).slice(0, CASE_LIMITS.titleLetters);
+      return { ...withBook(pop(state), { ...bookOf(state), title }), ending: 'finished' };
+    }
     case 'place':
       return { ...pop(state), moveTo: typed };
     default:

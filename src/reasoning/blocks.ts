@@ -16,6 +16,8 @@ export interface Asked {
   readonly fact: FactId;
   /** The cause whose block it belongs to. */
   readonly cause: Cause;
+  /** The question before it belonged to the block and was answered. */
+  readonly underWay: boolean;
 }
 
 /**
@@ -29,11 +31,12 @@ export function blockQuestion(audit: Audit): Asked | undefined {
     .flatMap(({ cause }) => audit.causes.find(({ id }) => id === cause) ?? [])
     .map((cause) => ({ cause, open: openOf(audit, cause) }))
     .filter(({ open }) => open.length > 0);
-  const last = [...audit.book.answers.keys()].at(-1);
-  const underWay = due.find(({ cause }) => last !== undefined && cause.block?.facts.includes(last));
+  const [last, answer] = [...audit.book.answers].at(-1) ?? [];
+  const isGoingOn = answer !== undefined && 'value' in answer;
+  const underWay = due.find(({ cause }) => isGoingOn && last && cause.block?.facts.includes(last));
   const chosen = underWay ?? due[0];
   const [fact] = chosen?.open ?? [];
-  return chosen && fact ? { cause: chosen.cause, fact } : undefined;
+  return chosen && fact ? { cause: chosen.cause, fact, underWay: chosen === underWay } : undefined;
 }
 
 /** Questions of the block that can be put now and still settle its group; none once it is settled. */

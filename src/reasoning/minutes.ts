@@ -10,7 +10,7 @@ import { knownChance } from './knows.js';
 /** Minutes lost around anything done by hand: getting up, finding the piece to play, setting it back (judgement). */
 export const HANDS_ON_MINUTES = 5;
 /** Minutes that any question costs beyond its own: reading it out, and the patience of whoever is asked (judgement). */
-export const PATIENCE_MINUTES = 2;
+export const PATIENCE_MINUTES = 1.5;
 /** Minutes until somebody has said that he does not know (judgement). */
 const DONT_KNOW_MINUTES = 0.2;
 /** Minutes lost when it is none of the listed causes: the case is handed on (judgement). */

@@ -1,11 +1,13 @@
 /** What to ask or do next, or why to stop. */
-import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
+import { FACT_IDS, type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { minutesText as countedMinutes } from '../facts/format.js';
 import type { Family } from '../facts/spec.js';
 import type { Audit } from './audit.js';
 import { type Asked, blockQuestion } from './blocks.js';
-import { canBeAsked, isTest, openFacts } from './hypotheses.js';
-import { wholeMinutes } from './minutes.js';
+import { canBeAsked, isTest, makesSense, openFacts } from './hypotheses.js';
+import { knownChance } from './knows.js';
+import { PATIENCE_MINUTES, shownMinutes, wholeMinutes } from './minutes.js';
+import { DECIDED_LEAD_DB } from './rank.js';
 import { isSettled } from './reach.js';
 import { ruleIndex } from './rule-index.js';
 import { type Candidate, candidatesOf } from './worth.js';
@@ -44,6 +46,8 @@ export interface NextOptions {
   readonly full?: boolean;
   /** Topic of the conversation; that of the last answer when left out. */
   readonly family?: Family;
+  /** Facts that are not asked where this interview is held. */
+  readonly leaveOut?: (id: FactId) => boolean;
   /** Leave home tests out: only questions are proposed. */
   readonly questionsOnly?: boolean;
 }
@@ -61,17 +65,20 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   const candidates = once(() =>
     candidatesOf(
       audit,
-      openFacts(audit.heard).filter((id) => !(options.questionsOnly && isTest(id))),
+      openFacts(audit.heard).filter((id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id)),
     ),
   );
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
   if (isSettled(audit)) return stopping(audit, 'settled', candidates);
   const block = blockQuestion(audit);
-  if (block && wholeMinutes(block.fact) <= left) return inBlock(audit, block, candidates);
+  const isDue = block !== undefined && wholeMinutes(block.fact) <= left;
+  if (isDue && block.underWay) return inBlock(audit, block, candidates);
+  if (isDue && !candidates().some((c) => isEasier(audit, c, block.fact)))
+    return inBlock(audit, block, candidates);
   if (candidates().length === 0) return stopping(audit, 'nothing-open', candidates);
   const affordable = candidates().filter((c) => wholeMinutes(c.fact) <= left);
   if (affordable.length === 0) return stopping(audit, 'time-up', candidates);
-  const paying = affordable.filter((c) => c.netMinutes > 0);
+  const paying = affordable.filter((c) => c.netMinutes > -patience(audit, c));
   const bestTest = paying.find((c) => c.kind === 'test');
   const bestQuestion = stickToTopic(
     paying.filter((c) => c.kind === 'question'),
@@ -82,7 +89,7 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   const because = worthWords(audit, chosen);
   return {
     kind: chosen.kind,
-    fact: chosen.fact,
+    fact: ledBy(audit, chosen.fact),
     ...(bestQuestion
       ? { because }
       : { reason: 'not-worth-asking', because: `No question is worth more than this test. ${because}` }),
@@ -91,7 +98,31 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   };
 }
 
-/** One of a block goes before whatever pays by itself. */
+/**
+ * A wrong verdict costs more than three questions: while it is open which of a few causes it is, nobody's patience counts
+ * for a question that tells one of them clearly.
+ */
+function patience({ ranking }: Audit, { kind, moves }: Candidate): number {
+  if (!ranking.undecided || kind !== 'question') return 0;
+  const tells = moves.some(
+    (m) => ranking.contenders.includes(m.cause) && m.upDb - m.downDb >= DECIDED_LEAD_DB,
+  );
+  return tells ? PATIENCE_MINUTES : 0;
+}
+
+/** The question, or the one that it presupposes: nobody is asked about the setting of a thing before the thing. */
+function ledBy({ book }: Audit, fact: FactId): FactId {
+  const before = factSpec(fact).presupposes?.filter(isFactId) ?? [];
+  return before.find((id) => canBeAsked(book, id) && makesSense(book, id)) ?? fact;
+}
+
+/** It pays, and is more likely known and no more work: nobody fetches a tape before that was asked. */
+function isEasier({ book }: Audit, { fact, kind, minutes, netMinutes }: Candidate, than: FactId): boolean {
+  if (kind !== 'question' || netMinutes <= 0) return false;
+  return minutes <= shownMinutes(than) && knownChance(book, fact) > knownChance(book, than);
+}
+
+/** One of a block goes before whatever pays by itself, but for what is easier. */
 function inBlock(audit: Audit, { fact, cause }: Asked, candidates: () => readonly Candidate[]): Next {
   return {
     kind: 'question',

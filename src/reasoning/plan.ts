@@ -40,7 +40,6 @@ const QUICK_TEST_MINUTES = 3;
 const OFTEN_FROM = 0.65;
 const SOMETIMES_FROM = 0.35;
 const MOST_CAUSES = 5;
-const MOST_QUESTIONS = 3;
 
 export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = next(audit, options)): Plan {
   const p = faultProbabilities(audit);
@@ -153,7 +152,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
 
 /**
  * What is free and can be undone comes before what is bought or drilled; otherwise the order stays. While nothing is
- * decided, what the planner would ask or test next stands first, and the other questions after it. Once it is, what
+ * decided, what the planner would ask or test next stands first. Once it is, what
  * belongs to the leading cause does, unless it is dear.
  */
 function inOrder({ ranking }: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
@@ -161,7 +160,10 @@ function inOrder({ ranking }: Audit, proposed: Next, steps: readonly Planned[]):
     !ranking.undecided && step.cause === ranking.leader && !step.dear;
   const isNext = (step: PlanStep): boolean => step.kind === proposed.kind && step.id === proposed.fact;
   const near = freeFirst(steps.filter(isNear));
-  const rest = [...questionSteps(proposed), ...freeFirst(steps.filter((step) => !isNear(step)))];
+  const rest = [
+    ...questionSteps(proposed, ranking.leader),
+    ...freeFirst(steps.filter((step) => !isNear(step))),
+  ];
   return [...near, ...rest.filter(isNext), ...rest.filter((step) => !isNext(step))];
 }
 
@@ -178,15 +180,9 @@ function dedupe(steps: readonly Planned[]): Planned[] {
   });
 }
 
-function questionSteps(proposed: Next): PlanStep[] {
-  if (proposed.kind !== 'question') return [];
-  return proposed.candidates
-    .filter((c) => c.kind === 'question' && c.netMinutes > 0)
-    .slice(0, MOST_QUESTIONS)
-    .flatMap((c): PlanStep[] => {
-      const cause = c.moves[0]?.cause;
-      if (!cause) return [];
-      const because = c.fact === proposed.fact ? proposed.because : factSpec(c.fact).why;
-      return [{ kind: 'question', id: c.fact, cause, minutes: c.minutes, because }];
-    });
+/** The one question that is worth most now: a plan is acts, and what follows depends on the answer. */
+function questionSteps({ kind, fact, because, candidates }: Next, leader: CauseId): PlanStep[] {
+  if (kind !== 'question' || fact === undefined) return [];
+  const cause = candidates.find((c) => c.fact === fact)?.moves[0]?.cause ?? leader;
+  return [{ kind: 'question', id: fact, cause, minutes: shownMinutes(fact), because }];
 }

@@ -42,6 +42,8 @@ export interface Ranking {
 }
 
 export interface RankOptions {
+  /** Where priors other than the built-in ones come from, in words. */
+  readonly priors?: string;
   readonly temperature?: number;
   readonly leaks?: Leaks;
 }

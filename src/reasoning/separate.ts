@@ -4,12 +4,13 @@ import { factSpec } from '../facts/catalog.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import { openFacts } from './hypotheses.js';
+import { knownChance } from './knows.js';
 import { answerChances, baseRates, hypothesesOf, movablePlaces } from './predict.js';
 
 export interface Separator {
   readonly fact: FactId;
   readonly minutes: number;
-  /** Decibans between the two causes that the answer is expected to add, whichever of them is true. */
+  /** Decibans between the two causes that putting it is expected to add, whichever of them is true; nothing comes of one that cannot be told. */
   readonly expectedDb: number;
 }
 
@@ -26,11 +27,12 @@ export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
       const hypotheses = hypothesesOf(audit, fact);
       const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
       // Expected weight of evidence between the two, the mean over either being true (Good & Card).
-      const expectedDb = chances.reduce((sum, row) => {
+      const told = chances.reduce((sum, row) => {
         const [p, q] = [row[i] ?? 0, row[j] ?? 0];
         return sum + 0.5 * (p - q) * 10 * Math.log10(p / q);
       }, 0);
-      return expectedDb >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
+      const expectedDb = told * knownChance(audit.book, fact);
+      return told >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
     })
     .sort((x, y) => y.expectedDb / y.minutes - x.expectedDb / x.minutes);
 }

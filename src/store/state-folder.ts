@@ -13,6 +13,9 @@ export function stateFolder(): string {
   return isOdd ? join(homedir(), '.local', 'state', 'center-audit') : paths.log;
 }
 
+/** Where settings of the user are looked for. */
+export const configFolder = (): string => envPaths('center-audit', { suffix: '' }).config;
+
 /** A new case without a name of its own, named by the time it began. */
 export function newCasePath(folder: string, now: Date): string {
   const stamp = now.toISOString().slice(0, 19).replace('T', '-').replaceAll(':', '');

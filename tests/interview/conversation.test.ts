@@ -109,7 +109,7 @@ describe('every mark at every kind of question', () => {
         expect(state.ending).toBe('saved');
         return;
       case 'finish':
-        if (kind === 'result') expect(state.ending).toBe('finished');
+        if (kind === 'result') expect(type(state, '').ending).toBe('finished');
         else at('result');
         return;
       case 'unknown':
@@ -413,7 +413,11 @@ describe('after the result', () => {
   });
 
   it('ends at Enter', () => {
-    expect(type(atResult(), '').ending).toBe('finished');
+    const asked = type(atResult(), '');
+    expect(top(asked).kind).toBe('name');
+    expect(type(asked, '').ending).toBe('finished');
+    const named = type(asked, 'Miller, 4711');
+    expect([named.ending, bookOf(named).title]).toEqual(['finished', 'Miller, 4711']);
   });
 });
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
-import { FACT_IDS, type FactId, factSpec } from '../../src/facts/catalog.js';
+import { FACT_IDS, type FactId, factSpec, isFactId } from '../../src/facts/catalog.js';
 import { impliedAnswer, toldOrImplied } from '../../src/facts/implied.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { blockQuestion } from '../../src/reasoning/blocks.js';
-import { makesSense, openFacts, possibleAnswers } from '../../src/reasoning/hypotheses.js';
+import { isAsked, makesSense, openFacts, possibleAnswers } from '../../src/reasoning/hypotheses.js';
 import { isSure, next, questionsLeft } from '../../src/reasoning/next.js';
 import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { isSettled } from '../../src/reasoning/reach.js';
@@ -132,6 +132,36 @@ describe('a block of questions', () => {
   it('is not begun for a complaint that time and level have nothing to do with', () => {
     expect(blockQuestion(auditSync({ ...EMPTY_BOOK, complaints: ['rattles'] }))).toBeUndefined();
     expect(blockQuestion(auditSync(EMPTY_BOOK))).toBeUndefined();
+  });
+});
+
+describe('what a question presupposes', () => {
+  it('is asked before it: no setting of an upmix before it is known that one is used', () => {
+    let book: FactBook = { ...EMPTY_BOOK, complaints: ['image-collapses-to-center'] };
+    for (let i = 0; i < 10; i++) {
+      const { fact } = next(auditSync(book), { questionsOnly: true });
+      if (fact === undefined) break;
+      if (factSpec(fact).family === 'upmix' && fact !== 'upmixUse')
+        expect(isAsked(book, 'upmixUse')).toBe(true);
+      book = withAnswer(book, fact, { how: 'unknown' });
+    }
+    expect(book.answers.size).toBeGreaterThan(2);
+  });
+  it('names facts that exist and presuppose nothing themselves', () => {
+    for (const id of FACT_IDS)
+      for (const before of factSpec(id).presupposes ?? []) {
+        expect(isFactId(before)).toBe(true);
+        expect(factSpec(before as FactId).presupposes).toBeUndefined();
+      }
+  });
+});
+
+describe('what is left out', () => {
+  it('is never proposed', () => {
+    const first = next(auditSync(start), { questionsOnly: true }).fact;
+    const other = next(auditSync(start), { questionsOnly: true, leaveOut: (id) => id === first });
+    expect(other.fact).not.toBe(first);
+    expect(other.candidates.map((c) => c.fact)).not.toContain(first);
   });
 });
 

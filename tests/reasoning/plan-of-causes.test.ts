@@ -217,24 +217,22 @@ describe('questions in a plan', () => {
   const asked: Next = { ...STOP, kind: 'question', fact: 'centerTrim', because: 'It pays.', candidates };
   const questions = (proposed: Next) =>
     plan(auditOf([leader], DONE), {}, proposed).steps.filter((s) => s.kind !== 'remedy');
-  it('come first, each with the cause it moves most, three at most', () => {
+  it('come first, the proposed one alone, with the cause it moves most', () => {
     expect(questions(asked)).toEqual([
-      { kind: 'question', id: 'centerTrim', cause: 'level', minutes: 2, because: 'It pays.' },
       {
         kind: 'question',
-        id: 'voiceLoudness',
+        id: 'centerTrim',
         cause: 'level',
-        minutes: 1,
-        because: factSpec('voiceLoudness').why,
+        minutes: factSpec('centerTrim').minutes,
+        because: 'It pays.',
       },
     ]);
     expect(plan(auditOf([leader], DONE), {}, asked).steps[0]?.id).toBe('centerTrim');
+    expect(questions({ ...asked, fact: 'voiceLoudness' }).map((s) => s.id)).toEqual(['voiceLoudness']);
   });
-  it('come with the one that is proposed first, whatever saves more', () => {
-    expect(questions({ ...asked, fact: 'voiceLoudness' }).map((s) => s.id)).toEqual([
-      'voiceLoudness',
-      'centerTrim',
-    ]);
+  it('belong to the leader where they pay only with others', () => {
+    const alone = { ...asked, candidates: [] };
+    expect(questions(alone).map((s) => [s.id, s.cause])).toEqual([['centerTrim', 'delay']]);
   });
   it('come after what belongs to a leader that is decided', () => {
     const rules = [ruleOn('one', whenTest('agrees'), { tp: 0.9, fp: 0.1 })] as const;
@@ -244,16 +242,15 @@ describe('questions in a plan', () => {
       remedies: [mend('x'), mend('dear', { cost: 'high' })],
     });
     const { steps } = plan(auditOf([proven], DONE), {}, asked);
-    expect(steps.map((s) => s.id)).toEqual(['x', 'centerTrim', 'voiceLoudness', 'dear']);
+    expect(steps.map((s) => s.id)).toEqual(['x', 'centerTrim', 'dear']);
   });
   it('give way to a home test that is proposed while nothing is decided', () => {
     const tested = at('level', 0.3, { ...two, ...slow });
     const proposed: Next = { ...STOP, kind: 'test', fact: 'testPhantom' };
     expect(plan(auditOf([leader, tested], DONE), {}, proposed).steps[0]?.id).toBe('testPhantom');
   });
-  it('are left out when they do not pay, or when a test or nothing is proposed', () => {
-    const idle = candidates.map((c) => ({ ...c, netMinutes: 0 }));
-    expect(questions({ ...asked, candidates: idle })).toEqual([]);
+  it('are left out when a test or nothing is proposed', () => {
     expect(questions({ ...asked, kind: 'test' })).toEqual([]);
+    expect(questions(STOP)).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Answer, EMPTY_BOOK } from '../../src/facts/book.js';
 import type { FactId } from '../../src/facts/catalog.js';
 import { knownChance } from '../../src/reasoning/knows.js';
-import { priceMinutes } from '../../src/reasoning/minutes.js';
+import { PATIENCE_MINUTES, priceMinutes } from '../../src/reasoning/minutes.js';
 import { answerChances, baseRates, hypothesesOf } from '../../src/reasoning/predict.js';
 import { faultProbabilities, minutesToFind } from '../../src/reasoning/suspects.js';
 import { outlook } from '../../src/reasoning/troubleshoot.js';
@@ -46,7 +46,7 @@ describe('a question', () => {
     expect(found).toMatchObject({ fact: 'upmixUse', kind: 'question', minutes: 1, together: [] });
     expect(found?.savesMinutes).toBeCloseTo(savedBy(0.9, 0.05), 9);
     const known = knownChance(EMPTY_BOOK, 'upmixUse');
-    const price = known * 1 + (1 - known) * 0.2 + 2;
+    const price = known * 1 + (1 - known) * 0.2 + PATIENCE_MINUTES;
     expect(found?.netMinutes).toBeCloseTo(known * savedBy(0.9, 0.05) - price, 9);
     expect(savedBy(0.9, 0.05)).toBeGreaterThan(20);
   });
@@ -118,8 +118,8 @@ describe('to know for certain is the most a question can give', () => {
       ['upmixUse'],
     );
   it('so it is left out where even that would not pay', () => {
-    // One in two hundred: 2.8 minutes would be saved, and asking takes three.
-    expect(doubt(-23)).toEqual([]);
+    // One in three hundred.
+    expect(doubt(-26)).toEqual([]);
   });
   it('so it stays in the list where that would pay, though its own answers do not', () => {
     // One in a hundred: 4.4 minutes.

@@ -6,6 +6,7 @@ import { failure } from '../failure.js';
 import { type Format, render } from '../formats.js';
 import { EXIT, type ExitCode } from '../io.js';
 import { caseFrom, type LoadedCase, loadFile, warningsText } from '../load-case.js';
+import { auditOptions, type PriorsInUse } from '../priors-in-use.js';
 
 /** Where a case comes from: a file, bytes that were read already, or what made it unreadable. */
 export type Task = {
@@ -20,6 +21,8 @@ export interface Job {
   readonly text: TextOptions;
   readonly long: boolean;
   readonly debug: string | undefined;
+  /** Priors of solved cases. */
+  readonly priors?: PriorsInUse | undefined;
 }
 
 /** What a summary needs to know of one case. */
@@ -52,7 +55,7 @@ export async function auditOne(task: Task, job: Job): Promise<Outcome> {
     if (job.format === 'html' && several) throw onePage();
     const loaded = load(task);
     const { audit } = await import('../../reasoning/audit.js');
-    const audited = await audit(loaded.book);
+    const audited = await audit(loaded.book, auditOptions(job.priors));
     const { causes, leader, undecided } = audited.ranking;
     const withVerdict = (verdict: string): CauseId[] =>
       causes.filter((ranked) => ranked.verdict === verdict).map((ranked) => ranked.cause);

@@ -9,12 +9,12 @@ import { PLAIN_TEXT, type TextOptions } from '../terminal.js';
 import { calculatorPages } from './calculators.js';
 import { complaintPages, computedPages, factPages, sourcePages, thresholdPages } from './facts.js';
 import { KIND_WORDS, type Page, pageKey } from './page.js';
-import { causePages, rulePages } from './rules.js';
+import { causePages, type Learned, rulePages } from './rules.js';
 
 /** Every page, in the order of a handbook. */
-export async function allPages(): Promise<Page[]> {
+export async function allPages(learned?: Learned): Promise<Page[]> {
   return [
-    ...causePages(),
+    ...causePages(learned),
     ...complaintPages(),
     ...factPages(),
     ...rulePages(),
@@ -29,8 +29,8 @@ export async function allPages(): Promise<Page[]> {
  * The pages of an id, most often one; a calculator and a source may share a name, and both are shown.
  * `calculator/comb` names one of them. Throws a UserError with near ids where there is none.
  */
-export async function pagesOf(id: string): Promise<Page[]> {
-  const pages = await allPages();
+export async function pagesOf(id: string, learned?: Learned): Promise<Page[]> {
+  const pages = await allPages(learned);
   const found = pages.filter((page) => page.id === id || pageKey(page.kind, page.id) === id);
   if (found.length > 0) return found;
   const near = suggestions(id, [...new Set(pages.map((page) => page.id))]);

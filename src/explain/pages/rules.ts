@@ -45,11 +45,18 @@ import {
 import { conditionText, limitWords, templateText } from './condition-words.js';
 import { linkTo, type Page } from './page.js';
 
-export const causePages = (): Page[] => CAUSES.map(causePage);
+/** Priors that solved cases gave: the causes with them, and where they come from in words. */
+export interface Learned {
+  readonly causes: readonly Cause[];
+  readonly priors: string;
+}
+
+export const causePages = (learned?: Learned): Page[] => CAUSES.map((cause) => causePage(cause, learned));
 export const rulePages = (): Page[] =>
   CAUSES.flatMap((cause) => cause.rules.map((rule) => rulePage(cause, rule)));
 
-export function causePage(cause: Cause): Page {
+export function causePage(cause: Cause, learned?: Learned): Page {
+  const after = learned?.causes.find(({ id }) => id === cause.id);
   return {
     kind: 'cause',
     id: cause.id,
@@ -61,6 +68,9 @@ export function causePage(cause: Cause): Page {
         ...(cause.inVain ? ([['In vain', cause.inVain]] as const) : []),
         ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
         ['How common', `${capital(priorText(cause.priorDb))} (our judgment).`],
+        ...(learned && after
+          ? [['In use', `${capital(priorText(after.priorDb))} (${learned.priors}).`] as [string, string]]
+          : []),
         ['Applies', appliesText(cause)],
       ]),
       heading(2, 'What the owner hears'),

@@ -66,6 +66,7 @@ export const historyFacts = family({
     findOut: ['Ask everyone who lives there.', 'Think of cleaning, moving, visitors and updates.'],
     minutes: 1,
     usually: 'recalled',
+    pointlessWhen: { lastChange: ['nothing'] },
     choices: {
       'center-wires': 'the wires of the center',
       'all-unplugged': 'everything was unplugged and put back',

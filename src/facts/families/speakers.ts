@@ -364,6 +364,22 @@ export const speakerFacts = family({
     findOut: ['Look through the cloth with a light.'],
     minutes: 0.5,
     usually: 'seen',
+    // The layout tells more than the cones.
+    pointlessWhen: {
+      centerLayout: [
+        'mid-tweeter-mid',
+        'nested-mid-tweeter-mid',
+        'two-and-a-half-way',
+        'woofer-mid-tweeter-woofer',
+        'tweeter-mid-mid-tweeter',
+        'tweeter-mid-tweeter',
+        'paired-boxes',
+        'coaxial',
+        'vertical-two-way',
+        'horizontal-two-way',
+        'full-range',
+      ],
+    },
     choices: {
       one: 'one cone',
       'two-side-by-side': 'two side by side',

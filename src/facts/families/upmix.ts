@@ -32,6 +32,7 @@ export const upmixFacts = family({
     ],
     minutes: 2,
     usually: 'measured',
+    presupposes: ['upmixUse'],
     choices: {
       leaves: 'still there as loud as without it',
       shares: 'still there, but weaker',
@@ -52,6 +53,7 @@ export const upmixFacts = family({
     ],
     minutes: 4,
     usually: 'measured',
+    presupposes: ['upmixUse'],
     askedWhen: { upmixCommonPart: ['shares'] },
     unit: 'dB',
     written: 'plain',
@@ -70,6 +72,7 @@ export const upmixFacts = family({
     findOut: ['Switch the upmix on.', 'Open the sound parameter menu and look for a center setting.'],
     minutes: 2,
     usually: 'read',
+    presupposes: ['upmixUse'],
     choices: { present: 'yes, there is one', none: 'no, there is none' },
   },
   centerSpread: {
@@ -125,6 +128,7 @@ export const upmixFacts = family({
     findOut: ['Look at the name and the settings of the listening mode.'],
     minutes: 1,
     usually: 'read',
+    presupposes: ['upmixUse'],
     choices: { yes: 'yes, it adds ambience', no: 'no' },
   },
   ambienceSize: {
