@@ -65,7 +65,9 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   const candidates = once(() =>
     candidatesOf(
       audit,
-      openFacts(audit.heard).filter((id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id)),
+      openFacts(audit.heard).filter(
+        (id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
+      ),
     ),
   );
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
@@ -111,13 +113,17 @@ function patience({ ranking }: Audit, { kind, moves }: Candidate): number {
 }
 
 /** The question, or the one that it presupposes: nobody is asked about the setting of a thing before the thing. */
-function ledBy({ book }: Audit, fact: FactId): FactId {
+function ledBy({ heard: book }: Audit, fact: FactId): FactId {
   const before = factSpec(fact).presupposes?.filter(isFactId) ?? [];
   return before.find((id) => canBeAsked(book, id) && makesSense(book, id)) ?? fact;
 }
 
 /** It pays, and is more likely known and no more work: nobody fetches a tape before that was asked. */
-function isEasier({ book }: Audit, { fact, kind, minutes, netMinutes }: Candidate, than: FactId): boolean {
+function isEasier(
+  { heard: book }: Audit,
+  { fact, kind, minutes, netMinutes }: Candidate,
+  than: FactId,
+): boolean {
   if (kind !== 'question' || netMinutes <= 0) return false;
   return minutes <= shownMinutes(than) && knownChance(book, fact) > knownChance(book, than);
 }

@@ -12,7 +12,7 @@ import type { Cause } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import { CAUSES } from '../rules/index.js';
 import { probabilityOf } from './decibans.js';
-import { remedyId } from './tried.js';
+import { remedyId } from './trials.js';
 
 /** The built-in priors count as so many solved cases (judgement: ten cases that all were one cause move it 4 dB). */
 export const BUILT_IN_COUNTS_AS = 200;

@@ -1,6 +1,8 @@
 /** Conditions of rules in words, for reference pages. */
 import type { UnitSystem } from '../../facts/book.js';
+import { isFactId } from '../../facts/catalog.js';
 import { type Condition, isLeaf, type Leaf, type VarId } from '../../rules/condition.js';
+import { isDerivedId } from '../../rules/derived/table.js';
 import { type Grade, type LimitId, limit } from '../../rules/limits.js';
 import { named, quantityText, variableLabel, variableText } from '../words.js';
 
@@ -49,6 +51,7 @@ export function limitWords(id: string, units: UnitSystem): string {
 /** A template with its braces told as labels in angle quotes. */
 export function templateText(template: string): string {
   return template.replace(/\{([A-Za-z0-9.]+)\}/g, (_, name: string) =>
-    name === 'limit' ? '‹limit›' : `‹${variableLabel(name as VarId)}›`,
+    // The limit, a range or a gain belongs to the rule or remedy itself.
+    isFactId(name) || isDerivedId(name) ? `‹${variableLabel(name)}›` : `‹${name}›`,
   );
 }
