@@ -24,16 +24,6 @@ export function confidenceText(probability: number, verdict?: Verdict): string {
   return verdict === 'cannot-tell' ? `cannot tell yet, ${probabilityText(probability)} so far` : likely;
 }
 
-const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  likely: 'likely',
-  possible: 'possible',
-  unlikely: 'unlikely',
-  'ruled-out': 'ruled out: every rule of this cause is settled and speaks against it',
-  'cannot-tell': 'cannot tell yet: nothing of its own is known',
-  'not-applicable': 'does not apply to this system',
-};
-export const verdictText = (verdict: Verdict): string => VERDICT_WORDS[verdict];
-
 /** `strong, for it`; `a hint, against it`. */
 export function weightText(decibans: number): string {
   if (decibans === 0) return 'says nothing';
@@ -100,6 +90,8 @@ type Titles = (id: Cause['id']) => string;
 export function headlineText(book: FactBook, ranking: Ranking, title: Titles): string {
   if (book.answers.size === 0 && book.complaints.length === 0) return 'Nothing was told yet';
   if (!ranking.undecided) return title(ranking.leader);
+  // Probable by the complaint alone: nothing that was told points at it.
+  if (ranking.doubts.every((doubt) => doubt === 'no-own-evidence')) return 'Likely, but not proven yet';
   if (!allProbable(ranking)) return 'Not enough is known yet';
   return ranking.contenders.length === 2
     ? 'Two causes fit; one or both may be true'

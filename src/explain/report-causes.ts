@@ -12,7 +12,7 @@ import { SEVERITIES } from '../rules/cause.js';
 import { CAUTIONS } from '../rules/cautions.js';
 import { DERIVED } from '../rules/derived/table.js';
 import { offerOf } from '../rules/gain.js';
-import { carriedText, confidenceText, priorText, sharedText, verdictText } from './confidence.js';
+import { carriedText, confidenceText, priorText, sharedText } from './confidence.js';
 import { reportEvidence } from './report-evidence.js';
 import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
@@ -55,7 +55,6 @@ function reportCause(audit: Audit, cause: Cause, ranked: Ranked): ReportCause {
     evidence,
     remedies: cause.remedies.flatMap((remedy) => reportRemedy(audit, cause, remedy)),
     confidence: confidenceText(ranked.probability, ranked.verdict),
-    verdictText: verdictText(ranked.verdict),
     severityText: SEVERITIES[cause.severity],
     story: cause.story,
     because: evidence.find(({ speaks }) => speaks === 'for')?.because ?? '',
@@ -131,8 +130,6 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
         fillKnown(remedy.verify, view, book.units, 'Listen to the same minute before and after'),
       ),
       cautions: remedy.cautions.map((id) => CAUTIONS[id]),
-      cautionIds: remedy.cautions,
-      reversible: remedy.reversible,
       helps: curesWord(remedy.cures),
       effort: effortText(remedy.minutes, remedy.cost, remedy.reversible),
       tried: isTried(book, cause, remedy),

@@ -13,7 +13,6 @@ import type { Unit } from '../facts/spec.js';
 import type { Verdict } from '../reasoning/rank.js';
 import type { Cost, Severity } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import type { CautionId } from '../rules/cautions.js';
 import type { Outcome } from '../rules/evidence.js';
 import type { LimitId } from '../rules/limits.js';
 import type { Mark, SourceId } from '../rules/sources.js';
@@ -51,7 +50,6 @@ export interface Report {
   /** Labels of the values taken as usual behind each column of the seats. */
   readonly seatsAssumed: SeatsAssumed;
   readonly next: ReportNext;
-  readonly planMinutes: { readonly thisOrder: number; readonly checklist: number };
   /** Answers that a remedy already tried may have changed. */
   readonly askAgain: readonly { readonly fact: FactId; readonly label: string }[];
   /** Checked and fine: each with the strongest argument against it. */
@@ -64,8 +62,6 @@ export interface Report {
   readonly remarks: readonly string[];
   readonly sources: readonly ReportSource[];
   readonly glossary: readonly { readonly term: string; readonly meaning: string }[];
-  readonly severities: Readonly<Record<Severity, string>>;
-  readonly temperature: number;
 }
 
 export interface ReportVerdict {
@@ -123,7 +119,6 @@ export interface ReportCause {
   // for renderers
   /** "likely, about 85%" */
   readonly confidence: string;
-  readonly verdictText: string;
   readonly severityText: string;
   /** What happens and what the owner hears. */
   readonly story: string;
@@ -219,8 +214,6 @@ export interface ReportRemedy {
   readonly cautions: readonly string[];
 
   // for renderers
-  readonly cautionIds: readonly CautionId[];
-  readonly reversible: boolean;
   /** How often it puts the cause right if that is the cause. */
   readonly helps: Helps;
   /** "5 minutes, free" */

@@ -13,7 +13,6 @@ import { probabilityText } from '../reasoning/decibans.js';
 import { next } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import { remedyId, solvedBy } from '../reasoning/trials.js';
-import { SEVERITIES } from '../rules/cause.js';
 import { SOURCES, type SourceId } from '../rules/sources.js';
 import { glossaryFor } from './glossary.js';
 import { reportCauses } from './report-causes.js';
@@ -70,14 +69,11 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
     solvedBy: settled,
     seatsAssumed: seatsAssumed(audit),
     next: reportNext(proposed),
-    planMinutes: { thisOrder: planned.minutes, checklist: planned.checklistMinutes },
     askAgain: planned.askAgain.map((fact) => ({ fact, label: factSpec(fact).label })),
     ...asides(audit, causes),
     remarks: view.remarks().map(plainLine),
     sources: sourcesOf(shown),
     glossary: glossaryFor(textsOf(shown)),
-    severities: SEVERITIES,
-    temperature: ranking.temperature,
   };
 }
 

@@ -122,11 +122,6 @@ describe('what was told', () => {
     for (const open of [ended('gone', false), ended('better', true)]) expect(open.solvedBy).toBeNull();
     expect(built(causes, {}, { solved: true }).verdict.headline).toBe('Solved');
   });
-  it('is followed by a plan with its minutes, in this order and as a checklist', () => {
-    const { thisOrder, checklist } = built().planMinutes;
-    expect(thisOrder).toBeGreaterThan(0);
-    expect(checklist).toBeGreaterThanOrEqual(thisOrder);
-  });
   it('is quoted where it does not fit together', () => {
     const [clash, ...others] = built(plain, { tapedCenter: 3, enteredCenter: 9.84 }).contradictions;
     expect(others).toEqual([]);

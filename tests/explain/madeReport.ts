@@ -70,8 +70,6 @@ export const madeRemedy = (title: string, changes: Partial<ReportRemedy> = {}): 
   expect: 'The voice clears.',
   verify: 'Listen again.',
   cautions: [],
-  cautionIds: [],
-  reversible: true,
   helps: 'often',
   effort: '5 minutes, free',
   tried: false,
@@ -101,7 +99,6 @@ export const madeCause = (id: ReportCause['id'], changes: Partial<ReportCause> =
   evidence: [],
   remedies: [],
   confidence: 'likely, about 80%',
-  verdictText: 'likely',
   severityText: 'speech is lost',
   story: 'This is what happens.',
   because: 'one follows from the other',
@@ -193,7 +190,6 @@ export const madeReport = ({
   solvedBy: null,
   seatsAssumed: {},
   next: { kind: 'stop', fact: null, text: 'enough is known', because: 'it is decided', minutes: null },
-  planMinutes: { thisOrder: 0, checklist: 0 },
   askAgain: [],
   fine: [],
   notApplicable: [],
@@ -201,8 +197,6 @@ export const madeReport = ({
   remarks: [],
   sources: [],
   glossary: [],
-  severities: {} as Report['severities'],
-  temperature: 1,
   ...changes,
 });
 

@@ -139,7 +139,8 @@ const candidates = ({ verdict, causes }: Report): Block[] => [
   bullets(
     verdict.contenders.map(({ id, title, confidence }): Line => {
       const cause = causes.find((each) => each.id === id);
-      return [{ strong: title }, ` (${confidence}). ${cause ? reasonOf(cause) : ''}`];
+      const isHeard = cause?.evidence.some(({ speaks }) => speaks === 'for') ?? false;
+      return [{ strong: title }, ` (${confidence}).${cause && isHeard ? ` ${reasonOf(cause)}` : ''}`];
     }),
   ),
 ];

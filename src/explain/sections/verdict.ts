@@ -37,6 +37,14 @@ export function verdictBlocks(report: Report): Block[] {
   ];
 }
 
+/** What speaks for each candidate; nothing where none has a reason of its own. */
+const reasonsOf = (causes: readonly ReportCause[]): Block =>
+  numbered(
+    causes.some(({ evidence }) => evidence.some(({ speaks }) => speaks === 'for'))
+      ? causes.map(reasonOf)
+      : [],
+  );
+
 export function reasonOf(cause: ReportCause): string {
   const best = cause.evidence.find(({ speaks }) => speaks === 'for');
   return best ? evidenceText(best) : 'Nothing of its own is known yet; the complaint fits.';
@@ -71,7 +79,7 @@ export function separatorBlocks({ verdict, solvedBy }: Report): Block[] {
 export function whyBlocks(report: Report): Block[] {
   const leader = leaderOf(report);
   if (!leader) return [];
-  if (report.verdict.undecided) return [numbered(contendersOf(report).map(reasonOf))];
+  if (report.verdict.undecided) return [reasonsOf(contendersOf(report))];
   const { heard, computed, against } = speaking(leader);
   const shown = [...heard.slice(0, 1), ...computed.slice(0, 1)];
   const strongAgainst = against.filter(({ decibans }) => decibans <= -AGAINST_FROM_DB);
