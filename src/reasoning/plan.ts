@@ -3,6 +3,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import { offered } from '../rules/gain.js';
+import { verdictOf } from '../rules/plain.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
 import { type Next, type NextOptions, next } from './next.js';
@@ -64,7 +65,9 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
   );
   return {
     // What is solved needs no step: whoever goes on may undo the cure.
-    steps: solvedBy(audit.book) ? [] : inOrder(audit, proposed, dedupe(steps)),
+    steps: solvedBy(audit.book)
+      ? []
+      : dedupe([...seenSteps(audit), ...inOrder(audit, proposed, dedupe(steps))]),
     askAgain: outdatedAnswers(audit.book, audit.causes),
     minutes: repairMinutes(suspects, order, OTHER_MINUTES),
     checklistMinutes: repairMinutes(suspects, given, OTHER_MINUTES),
@@ -82,6 +85,19 @@ export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
 /** How often a remedy cures its cause, in a word: the chances are judgment and no finer than that. */
 export const curesWord = (cures: number): 'often' | 'sometimes' | 'rarely' =>
   cures >= OFTEN_FROM ? 'often' : cures >= SOMETIMES_FROM ? 'sometimes' : 'rarely';
+
+/** What was seen to be wrong, the likelier cause first: one step each, for nothing else can be judged before. */
+function seenSteps(audit: Audit): PlanStep[] {
+  return audit.ranking.causes.flatMap(({ cause: id, applies }): PlanStep[] => {
+    const cause = audit.causes.find((one) => one.id === id) as Cause;
+    const seen = openRemedies(audit, cause).find(
+      (r) => applies && r.seen !== undefined && verdictOf(r.seen, audit.view).truth === 'yes',
+    );
+    if (seen === undefined) return [];
+    const because = 'This was seen to be wrong: it is mended first, whatever else is at work.';
+    return [{ kind: 'remedy', id: seen.id, cause: id, minutes: seen.minutes, because }];
+  });
+}
 
 /** Nothing is bought, drilled or otherwise final. */
 export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && remedy.reversible;
@@ -172,7 +188,7 @@ function freeFirst(steps: readonly Planned[]): PlanStep[] {
   return ordered.map(({ free: _, dear: __, ...step }) => step);
 }
 
-function dedupe(steps: readonly Planned[]): Planned[] {
+function dedupe<T extends PlanStep>(steps: readonly T[]): T[] {
   const seen = new Set<string>();
   return steps.filter((step) => {
     const key = `${step.kind} ${step.id}`;

@@ -148,6 +148,8 @@ export interface Remedy {
   /** Shown only where this holds (or is unknown). */
   readonly when?: Condition;
   readonly gain?: Gain;
+  /** Where this holds the fault itself was seen, not inferred: it is mended first, whatever else leads. */
+  readonly seen?: Condition;
   readonly steps: readonly [string, ...string[]];
   readonly minutes: number;
   readonly cost: Cost;

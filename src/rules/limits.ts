@@ -31,6 +31,15 @@ export const LIMITS = {
     source: 'time-image',
     note: '4, 10 and 20 degrees of image shift',
   },
+  grossDelayMs: {
+    label: 'delay error that no room and no tape explains',
+    unit: 'ms',
+    noticeable: 2,
+    clear: 5,
+    severe: 20,
+    source: 'practice',
+    note: 'beyond 5 ms an entry is plainly false: 1.7 m at least',
+  },
   levelDb: {
     label: 'center level against the mains',
     unit: 'dB',
@@ -39,6 +48,15 @@ export const LIMITS = {
     severe: 6,
     source: 'level-step',
     note: 'a 3 dB step changes how well speech stands out',
+  },
+  demandDb: {
+    label: 'what is asked of the center beyond the usual',
+    unit: 'dB',
+    noticeable: 3,
+    clear: 6,
+    severe: 10,
+    source: 'cone-travel',
+    note: 'trim, boost and distance together; 6 dB are four times the power',
   },
   mainsLevelDb: {
     label: 'left against right',

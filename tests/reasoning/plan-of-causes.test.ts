@@ -154,6 +154,23 @@ describe('the steps of a cause', () => {
   });
 });
 
+describe('what was seen to be wrong', () => {
+  const crossed = at('polarity', 0.01, {
+    remedies: [mend('distances'), mend('uncross', { seen: is('polarityMarks', 'center-crossed') })],
+  });
+  it('is mended first, whatever leads and however improbable it is', () => {
+    const causes = [at('delay', 0.9), crossed];
+    const [first] = planOf(causes, { polarityMarks: 'center-crossed' }).steps;
+    expect(first).toMatchObject({ kind: 'remedy', cause: 'polarity', id: 'uncross' });
+  });
+  it('takes one line, and none where it was not seen', () => {
+    const steps = planOf([at('delay', 0.9), crossed], { polarityMarks: 'all-match' }).steps;
+    expect(steps.filter(({ cause }) => cause === 'polarity')).toEqual([]);
+    const seen = planOf([{ ...crossed, priorDb: 10 }], { polarityMarks: 'center-crossed' }).steps;
+    expect(seen.filter(({ id }) => id === 'uncross')).toHaveLength(1);
+  });
+});
+
 describe('the minutes of a plan', () => {
   // Causes of 1/2, 1/2 and 1/3 by themselves: none of them 1/6, the others 5/6 shared as 3 : 3 : 2.
   const [p, q, none] = [(5 / 6) * (3 / 8), (5 / 6) * (2 / 8), 1 / 6];

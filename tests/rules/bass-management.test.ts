@@ -12,6 +12,16 @@ testCause(bassManagement, {
   ],
   fires: [
     {
+      name: 'a loudness compensation lifts the chest of every voice',
+      facts: { loudnessCompensation: 'on' },
+      rules: ['loudness-is-on'],
+    },
+    {
+      name: 'a subwoofer that is too loud takes the boom along when it is switched off',
+      facts: { subwoofer: 'one', testSubOff: 'gone' },
+      rules: ['gone-without-subwoofer'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -63,6 +73,17 @@ testCause(bassManagement, {
     },
   ],
   silent: [
+    { name: 'no compensation, no lift', facts: { loudnessCompensation: 'off' }, rules: ['loudness-is-on'] },
+    {
+      name: 'without a subwoofer nothing can be switched off',
+      facts: { subwoofer: 'none', testSubOff: 'gone' },
+      rules: ['gone-without-subwoofer'],
+    },
+    {
+      name: 'a boom that stays without the subwoofer is not its doing',
+      facts: { subwoofer: 'one', testSubOff: 'same' },
+      rules: ['gone-without-subwoofer'],
+    },
     {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
@@ -131,6 +152,18 @@ testCause(bassManagement, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody looked for a compensation',
+      facts: {},
+      rule: 'loudness-is-on',
+      asks: ['loudnessCompensation'],
+    },
+    {
+      name: 'the subwoofer was not switched off',
+      facts: { subwoofer: 'one' },
+      rule: 'gone-without-subwoofer',
+      asks: ['testSubOff'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

@@ -36,6 +36,11 @@ testCause(delay, {
       rules: ['arrival-measured'],
     },
     {
+      name: 'what goes with the loudspeakers of the display is not made by the system',
+      facts: { testMuteDisplay: 'gone' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'a latency of 40 ms that entries from a tape cannot know is left over in full',
       facts: { ...room, ...shared, alignmentBy: 'by-hand', centerPowered: 'yes', centerLatency: 40 },
       rules: ['latency-left'],
@@ -128,6 +133,11 @@ testCause(delay, {
       name: 'a tenth of a millisecond, measured, is in time',
       facts: { ...shared, arrivalMeasuredMs: -0.1 },
       rules: ['arrival-measured'],
+    },
+    {
+      name: 'muting the display changes nothing',
+      facts: { testMuteDisplay: 'same' },
+      rules: ['gone-with-display-muted'],
     },
     {
       name: 'an entry of the center that is 13.72 m longer makes up for 40 ms',
@@ -254,6 +264,12 @@ testCause(delay, {
   ],
   cannotTell: [
     { name: 'nothing measured', facts: { ...shared }, rule: 'arrival-measured', asks: ['arrivalMeasuredMs'] },
+    {
+      name: 'nobody muted the display',
+      facts: {},
+      rule: 'gone-with-display-muted',
+      asks: ['testMuteDisplay'],
+    },
     {
       name: 'an automatic entry longer than the tape may be latency: first ask whether the center is powered',
       facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 4.34, alignmentBy: 'automatic' },

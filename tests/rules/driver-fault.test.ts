@@ -10,6 +10,16 @@ testCause(driverFault, {
       rules: ['recording-shows-distortion'],
     },
     {
+      name: 'a broken box is out of the way when the center is set to none',
+      facts: { testPhantom: 'gone' },
+      rules: ['gone-without-center'],
+    },
+    {
+      name: 'silent on its own output and on that of the left: box or cable',
+      facts: { channelCheck: 'silent', testSwapAtAmplifier: 'stays' },
+      rules: ['silent-on-any-output'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -51,6 +61,16 @@ testCause(driverFault, {
     },
   ],
   silent: [
+    {
+      name: 'a voice that stays away without the center too is not lost in its box',
+      facts: { testPhantom: 'same' },
+      rules: ['gone-without-center'],
+    },
+    {
+      name: 'a center that plays on the left output is sound',
+      facts: { channelCheck: 'silent', testSwapAtAmplifier: 'moves-left' },
+      rules: ['silent-on-any-output'],
+    },
     {
       name: 'a center that is only louder with noise has no dead driver',
       facts: { testNoiseEach: 'louder' },
@@ -105,6 +125,8 @@ testCause(driverFault, {
     },
   ],
   cannotTell: [
+    { name: 'center not set to none', facts: {}, rule: 'gone-without-center', asks: ['testPhantom'] },
+    { name: 'test noise not stepped', facts: {}, rule: 'silent-on-any-output', asks: ['channelCheck'] },
     {
       name: 'nothing was recorded',
       facts: {},

@@ -19,6 +19,11 @@ testCause(height, {
       rules: ['gone-without-center'],
     },
     {
+      name: 'what goes with the loudspeakers of the display is not made by the system',
+      facts: { testMuteDisplay: 'gone' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -54,6 +59,11 @@ testCause(height, {
       name: 'a voice that stays low without the center does not come from it',
       facts: { testPhantom: 'same' },
       rules: ['gone-without-center'],
+    },
+    {
+      name: 'muting the display changes nothing',
+      facts: { testMuteDisplay: 'same' },
+      rules: ['gone-with-display-muted'],
     },
     {
       name: 'what others hear as well stays possible',
@@ -93,6 +103,12 @@ testCause(height, {
   ],
   cannotTell: [
     { name: 'center not set to none', facts: {}, rule: 'gone-without-center', asks: ['testPhantom'] },
+    {
+      name: 'nobody muted the display',
+      facts: {},
+      rule: 'gone-with-display-muted',
+      asks: ['testMuteDisplay'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

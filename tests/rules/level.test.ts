@@ -14,6 +14,11 @@ testCause(level, {
   ],
   fires: [
     {
+      name: 'what goes with the loudspeakers of the display is not made by the system',
+      facts: { testMuteDisplay: 'gone' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -71,6 +76,11 @@ testCause(level, {
   ],
   silent: [
     {
+      name: 'muting the display changes nothing',
+      facts: { testMuteDisplay: 'same' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'a center of another tone tells nothing of its level',
       facts: { testNoiseEach: 'duller' },
       rules: ['noise-softer-or-louder'],
@@ -118,6 +128,12 @@ testCause(level, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody muted the display',
+      facts: {},
+      rule: 'gone-with-display-muted',
+      asks: ['testMuteDisplay'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

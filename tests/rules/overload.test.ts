@@ -10,6 +10,11 @@ testCause(overload, {
       rules: ['recording-shows-distortion'],
     },
     {
+      name: '12 dB of trim, a boost and five meters ask for a hundred times the power',
+      facts: { centerTrim: 12, voiceBoost: 'on', seatDistance: 5 },
+      rules: ['much-is-asked'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -57,6 +62,11 @@ testCause(overload, {
       rules: ['recording-shows-distortion'],
     },
     {
+      name: 'a trim of zero at three meters asks for nothing special',
+      facts: { centerTrim: 0, seatDistance: 3 },
+      rules: ['much-is-asked'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -90,6 +100,12 @@ testCause(overload, {
       asks: ['distortionCenter'],
     },
     {
+      name: 'neither trim nor boost is known',
+      facts: { seatDistance: 5 },
+      rule: 'much-is-asked',
+      asks: ['centerTrim', 'voiceBoost'],
+    },
+    {
       name: 'nobody said whether it is one person alone',
       facts: {},
       rule: 'one-person-alone',
@@ -115,6 +131,13 @@ testCause(overload, {
     { name: 'no ear to the drivers', facts: {}, rule: 'drivers-clean-when-soft', asks: ['testEarToDrivers'] },
   ],
   boundary: [
+    {
+      name: 'four times the power is the fair coin',
+      rule: 'much-is-asked',
+      derived: { centerDemandDb: 6 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'a crossover just at the low limit of the box is too low, just above it is not',
       rule: 'crossover-below-its-limit',

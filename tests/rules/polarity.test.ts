@@ -15,6 +15,21 @@ testCause(polarity, {
       rules: ['recording-shows-polarity'],
     },
     {
+      name: 'a cone that jumps the other way on a cell is wired the other way',
+      facts: { testCell: 'main-other' },
+      rules: ['a-cone-jumps-the-other-way'],
+    },
+    {
+      name: 'mains that are fuller with one pair swapped work against each other',
+      facts: { testPolarityMains: 'fuller-swapped' },
+      rules: ['mains-fuller-swapped'],
+    },
+    {
+      name: 'what goes with the loudspeakers of the display is not made by the system',
+      facts: { testMuteDisplay: 'gone' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -30,7 +45,7 @@ testCause(polarity, {
         polarityMarks: 'center-crossed',
         polarityMessage: 'center',
         voiceDirection: 'nowhere',
-        testUnplugged: 'voice-full',
+        testUnplugged: 'voice-fuller',
         lastChange: 'wiring',
         testNoiseEach: 'alike',
       },
@@ -59,6 +74,21 @@ testCause(polarity, {
       name: 'a recording shows all three alike',
       facts: { polarityMeasured: 'alike' },
       rules: ['recording-shows-polarity'],
+    },
+    {
+      name: 'a voice that is there as before is no fuller without the center',
+      facts: { testUnplugged: 'voice-full' },
+      rules: ['more-voice-without'],
+    },
+    {
+      name: 'mains that agree, and cones that jump alike',
+      facts: { testPolarityMains: 'fuller-as-wired', testCell: 'alike' },
+      rules: ['mains-fuller-swapped', 'a-cone-jumps-the-other-way'],
+    },
+    {
+      name: 'muting the display changes nothing',
+      facts: { testMuteDisplay: 'same' },
+      rules: ['gone-with-display-muted'],
     },
     {
       name: 'what others hear as well stays possible',
@@ -112,6 +142,19 @@ testCause(polarity, {
     },
   ],
   cannotTell: [
+    { name: 'no cell tried', facts: {}, rule: 'a-cone-jumps-the-other-way', asks: ['testCell'] },
+    {
+      name: 'left and right not compared',
+      facts: {},
+      rule: 'mains-fuller-swapped',
+      asks: ['testPolarityMains'],
+    },
+    {
+      name: 'nobody muted the display',
+      facts: {},
+      rule: 'gone-with-display-muted',
+      asks: ['testMuteDisplay'],
+    },
     {
       name: 'nothing was recorded',
       facts: {},

@@ -5,6 +5,11 @@ testCause(preference, {
   firstPosts: [{ complaints: ['just-prefer-two-channels'], facts: { likesTwoChannel: 'like-two' } }],
   fires: [
     {
+      name: 'two channels that still please when all is matched are taste',
+      facts: { testStillTwo: 'still-two' },
+      rules: ['still-two'],
+    },
+    {
       name: 'who simply likes two channels better needs no repair',
       facts: { likesTwoChannel: 'like-two' },
       rules: ['likes-two-channels'],
@@ -22,6 +27,11 @@ testCause(preference, {
   ],
   silent: [
     {
+      name: 'a shared and level middle that pleases was a matter of settings',
+      facts: { testStillTwo: 'shared-pleases' },
+      rules: ['still-two'],
+    },
+    {
       name: 'a bit of both decides nothing',
       facts: { likesTwoChannel: 'both' },
       rules: ['likes-two-channels', 'says-something-is-wrong'],
@@ -33,6 +43,12 @@ testCause(preference, {
     },
   ],
   cannotTell: [
+    {
+      name: 'not compared with the usual faults put right',
+      facts: {},
+      rule: 'still-two',
+      asks: ['testStillTwo'],
+    },
     { name: 'taste not asked', facts: {}, rule: 'likes-two-channels', asks: ['likesTwoChannel'] },
     { name: 'own word not heard', facts: {}, rule: 'says-something-is-wrong', asks: ['likesTwoChannel'] },
     { name: 'upmix not switched off', facts: {}, rule: 'content-without-upmix', asks: ['testUpmixOff'] },

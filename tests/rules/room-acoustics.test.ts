@@ -16,6 +16,11 @@ testCause(roomAcoustics, {
       rules: ['recording-shows-blur'],
     },
     {
+      name: 'what goes with the loudspeakers of the display is not made by the system',
+      facts: { testMuteDisplay: 'gone' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -59,6 +64,11 @@ testCause(roomAcoustics, {
       rules: ['recording-shows-blur'],
     },
     {
+      name: 'muting the display changes nothing',
+      facts: { testMuteDisplay: 'same' },
+      rules: ['gone-with-display-muted'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -91,6 +101,12 @@ testCause(roomAcoustics, {
       facts: {},
       rule: 'recording-shows-blur',
       asks: ['clarityMeasuredDb'],
+    },
+    {
+      name: 'nobody muted the display',
+      facts: {},
+      rule: 'gone-with-display-muted',
+      asks: ['testMuteDisplay'],
     },
     {
       name: 'nobody said whether it is one person alone',

@@ -9,6 +9,21 @@ testCause(routing, {
   ],
   fires: [
     {
+      name: 'a box that is silent on the left output as well clears the channel',
+      facts: { channelCheck: 'silent', testSwapAtAmplifier: 'stays' },
+      rules: ['box-silent-on-any-output'],
+    },
+    {
+      name: 'a voice in the box proves a channel that works',
+      facts: { voiceDirection: 'center-box' },
+      rules: ['voice-in-the-box'],
+    },
+    {
+      name: 'a voice that is missing without the center too never came in',
+      facts: { testPhantom: 'same' },
+      rules: ['missing-without-center-too'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { whoHears: 'one-person' },
       rules: ['one-person-alone'],
@@ -50,8 +65,13 @@ testCause(routing, {
     },
     {
       name: 'a voice as full with the center silenced never went through it',
-      facts: { testUnplugged: 'voice-full', testNearCenter: 'still-bad', voiceDirection: 'nowhere' },
-      rules: ['center-carried-nothing', 'not-good-near-center', 'voice-not-from-center'],
+      facts: {
+        playedContent: 'multichannel-film',
+        testUnplugged: 'voice-full',
+        testNearCenter: 'still-bad',
+        voiceDirection: 'nowhere',
+      },
+      rules: ['center-carried-nothing', 'not-good-near-center', 'voice-elsewhere'],
     },
     {
       name: 'channels get lost at resets, updates and moved cables',
@@ -76,6 +96,31 @@ testCause(routing, {
   ],
   silent: [
     {
+      name: 'a center that plays on the left output was not sent its channel',
+      facts: { channelCheck: 'silent', testSwapAtAmplifier: 'moves-left' },
+      rules: ['box-silent-on-any-output'],
+    },
+    {
+      name: 'a mode that leaves the singer in the mains leaves him there with the center silenced',
+      facts: {
+        playedContent: 'two-channel-music',
+        upmixUse: 'on',
+        upmixCommonPart: 'leaves',
+        testUnplugged: 'voice-full',
+      },
+      rules: ['center-carried-nothing'],
+    },
+    {
+      name: 'a voice at the picture is as it should be, and says nothing of the channel',
+      facts: { voiceDirection: 'picture' },
+      rules: ['voice-in-the-box', 'voice-elsewhere'],
+    },
+    {
+      name: 'a voice that returns without the center was sent',
+      facts: { testPhantom: 'gone' },
+      rules: ['missing-without-center-too'],
+    },
+    {
       name: 'noise that comes from the center shows that it is connected',
       facts: { channelCheck: 'right' },
       rules: ['no-noise-at-all'],
@@ -88,6 +133,7 @@ testCause(routing, {
     {
       name: 'a center that is set, tested and heard is not misrouted',
       facts: {
+        playedContent: 'multichannel-film',
         centerMode: 'present',
         channelCheck: 'right',
         testSwapAtAmplifier: 'stays',
@@ -103,7 +149,7 @@ testCause(routing, {
         'trouble-follows-channel',
         'center-carried-nothing',
         'not-good-near-center',
-        'voice-not-from-center',
+        'voice-elsewhere',
         'out-of-step',
         'began-with-settings',
       ],
@@ -130,6 +176,14 @@ testCause(routing, {
     },
   ],
   cannotTell: [
+    {
+      name: 'test noise not stepped to the end',
+      facts: {},
+      rule: 'box-silent-on-any-output',
+      asks: ['channelCheck'],
+    },
+    { name: 'eyes not closed', facts: {}, rule: 'voice-in-the-box', asks: ['voiceDirection'] },
+    { name: 'center not set to none', facts: {}, rule: 'missing-without-center-too', asks: ['testPhantom'] },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},
@@ -161,12 +215,12 @@ testCause(routing, {
     { name: 'no other source tried', facts: {}, rule: 'gone-from-other-source', asks: ['testOtherSource'] },
     {
       name: 'the center was not silenced',
-      facts: {},
+      facts: { playedContent: 'multichannel-film' },
       rule: 'center-carried-nothing',
       asks: ['testUnplugged'],
     },
     { name: 'nobody went near', facts: {}, rule: 'not-good-near-center', asks: ['testNearCenter'] },
-    { name: 'nobody closed the eyes', facts: {}, rule: 'voice-not-from-center', asks: ['voiceDirection'] },
+    { name: 'nobody closed the eyes', facts: {}, rule: 'voice-elsewhere', asks: ['voiceDirection'] },
     { name: 'history not told', facts: {}, rule: 'began-with-settings', asks: ['lastChange'] },
     { name: 'lips not watched', facts: {}, rule: 'out-of-step', asks: ['lipSync'] },
   ],

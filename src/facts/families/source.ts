@@ -96,6 +96,18 @@ export const sourceFacts = family({
     usually: 'read',
     choices: { on: 'on', off: 'off' },
   },
+  loudnessCompensation: {
+    kind: 'choice',
+    family: 'source',
+    label: 'loudness compensation',
+    ask: 'Is a loudness compensation for low listening levels switched on?',
+    hint: 'It lifts bass and often the surrounds when you listen softly.',
+    why: 'It makes soft listening fuller, and can make a voice boomy or bury it.',
+    findOut: ['Look under audio or equalization settings of the receiver.'],
+    minutes: 2,
+    usually: 'read',
+    choices: { on: 'on', off: 'off' },
+  },
   dynamicCompression: {
     kind: 'choice',
     family: 'source',

@@ -38,7 +38,7 @@ export const wiringFacts = family({
     family: 'wiring',
     label: 'drivers of the center',
     ask: 'From what you have heard so far, do all drivers of the center play?',
-    hint: 'A test with an ear at each driver comes later and counts more.',
+    hint: 'A passive radiator, or a cone for bass only, is quiet by design.',
     why: 'A dead tweeter or cone changes the tone at every seat.',
     findOut: ['Turn the volume down.', 'Play noise on the center only.', 'Go near each driver in turn.'],
     minutes: 3,

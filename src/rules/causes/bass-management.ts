@@ -6,7 +6,7 @@
  * real center has up to 3 dB less bass than a phantom voice: that is crosstalk at the ears, not this.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { above, all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { above, all, any, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 /** There is a crossover between center and subwoofer. */
@@ -42,9 +42,46 @@ export const bassManagement = defineCause({
     build: 'independent',
     'tone-heard': 'same-mechanism',
     exchange: 'independent',
+    'without-subwoofer': 'independent',
+    boost: 'independent',
     person: 'independent',
   },
   rules: [
+    answers(
+      {
+        id: 'gone-without-subwoofer',
+        group: 'without-subwoofer',
+        applies: isNot('subwoofer', 'none'),
+        says: {
+          yes: 'With the subwoofer off the trouble is gone: it is too loud, or plays too high.',
+          no: 'With the subwoofer off the trouble is not gone, so the subwoofer does not make it.',
+          unknown: 'Nobody has listened with the subwoofer off.',
+        },
+        because:
+          'Many subwoofers are turned up for effects; the low part of every voice comes along, and sounds like a chesty center.',
+        source: 'practice',
+      },
+      is('testSubOff', 'gone'),
+      0.7,
+      0.06,
+    ),
+    answers(
+      {
+        id: 'loudness-is-on',
+        group: 'boost',
+        says: {
+          yes: 'A loudness compensation is on; played softly it lifts the bass of every voice.',
+          no: 'No loudness compensation is on.',
+          unknown: 'It is not known whether a loudness compensation is on.',
+        },
+        because: 'It is made for music at low level, and lifts the chest of a voice along with the drums.',
+        source: 'practice',
+      },
+      is('loudnessCompensation', 'on'),
+      0.3,
+      0.15,
+      'for',
+    ),
     deviates(
       {
         id: 'hole-at-crossover',
@@ -52,7 +89,7 @@ export const bassManagement = defineCause({
         applies: CROSSED,
         says: {
           yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
-          no: 'Center and subwoofer add up with a hole of {bassHoleDb} at most.',
+          no: 'Center and subwoofer add up with a hole of {bassHoleDb}, at best: with the subwoofer timed as well as can be unless told otherwise.',
           unknown: 'Crossover, low limit or enclosure of the center are not known.',
         },
         because:
@@ -301,6 +338,7 @@ export const bassManagement = defineCause({
     },
   ],
   confirm: [
+    { ...confirmedBy('testSubOff', 'gone'), unless: { subwoofer: ['none'] } },
     confirmedBy('testNoiseEach', 'thin', 'boxy'),
     confirmedBy('testSwapAtAmplifier', 'moves-left', 'gone'),
   ],
@@ -329,13 +367,55 @@ export const bassManagement = defineCause({
       cures: 0.1,
     },
     {
+      id: 'turn-subwoofer-down',
+      title: 'Turn the subwoofer down, and bass boosts off',
+      when: all(isNot('subwoofer', 'none'), noneOf('testSubOff', 'same', 'thin')),
+      steps: [
+        'Note the level of the subwoofer.',
+        'Switch bass boosts and loudness compensation off.',
+        'Turn the subwoofer down by 3 dB, then by 6 dB, while a low voice plays.',
+        'Keep the level at which the voice loses its chest and music keeps its foot.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect: 'The low voice gets lean and stays at the picture; effects shake less.',
+      verify: 'With the subwoofer switched off and on, the voice gets fuller but not another voice.',
+      cautions: ['photograph-menu'],
+      changes: ['loudnessCompensation', 'testSubOff', 'testNoiseEach', 'toneAcrossPan', 'voiceDirection'],
+      cures: 0.5,
+    },
+    {
+      id: 'bass-to-the-mains',
+      title: 'Set the center to small: without a subwoofer its bass goes to the mains',
+      when: all(is('centerBassSize', 'large'), is('subwoofer', 'none')),
+      steps: [
+        'Photograph the loudspeaker pages.',
+        'Set the center to small with a crossover of 80 to 120 Hz, and left and right to large.',
+        'Play a low male voice.',
+      ],
+      minutes: 4,
+      cost: 'free',
+      reversible: true,
+      expect: 'The mains play what the center cannot, and the center strains less.',
+      verify: 'A low male voice has body and stays in the middle.',
+      cautions: ['photograph-menu'],
+      changes: ['centerBassSize', 'centerBassCrossover', 'testNoiseEach', 'toneAcrossPan', 'troubleWhenLoud'],
+      cures: 0.7,
+    },
+    {
       id: 'set-small',
       act: 'size-changed',
       title: 'Set the center to small, with a crossover that fits it',
-      when: is('centerBassSize', 'large'),
+      when: all(is('centerBassSize', 'large'), isNot('subwoofer', 'none')),
+      seen: all(
+        is('centerBassSize', 'large'),
+        oneOf('subwoofer', 'one', 'several'),
+        atLeast('unplayedVoiceHz', 'voiceFloorHz'),
+      ),
       steps: [
         'Photograph the loudspeaker pages.',
-        'Set the center to small and its crossover to {safeCrossoverHz} or the next step above.',
+        'Set the center to small and its crossover to {advisedCrossoverHz}.',
         'Step test noise across and listen to low voices.',
       ],
       minutes: 5,
@@ -351,17 +431,19 @@ export const bassManagement = defineCause({
       id: 'time-the-subwoofer',
       title: 'Time the subwoofer to the center',
       when: all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')),
+      seen: is('subPolarity', 'fuller-other-way'),
       steps: [
         'Note the present distance and phase of the subwoofer.',
         'Play low speech or noise on the center at the main seat.',
         'Let somebody flip the phase switch: keep the fuller position.',
         'Then change the distance of the subwoofer in steps of 1 ft (30 cm) and keep the fullest.',
+        'Check left and right the same way afterwards: what suits the center can cost the mains. If so, take the best for all three.',
       ],
       minutes: 15,
       cost: 'free',
       reversible: true,
       expect:
-        'With a ported box crossed at its limit a hole of over 20 dB shrinks to 2 or 3 dB. With a closed box there is little to gain.',
+        'With a ported box crossed at its limit a deep hole shrinks to 2 or 3 dB at best. With a closed box there is little to gain.',
       verify: 'The low voice is fuller than in any neighboring position.',
       cautions: ['photograph-menu', 'test-noise'],
       changes: ['subTiming', 'subDelay', 'subPolarity', 'testNoiseEach', 'toneAcrossPan'],
@@ -377,7 +459,7 @@ export const bassManagement = defineCause({
       ),
       steps: [
         'Photograph the crossover page.',
-        'Raise the crossover of the center toward {safeCrossoverHz}, but not above 120 Hz: the rest is for the timing of the subwoofer.',
+        'Raise the crossover of the center to {advisedCrossoverHz}, and not above 120 Hz: the rest is for the timing of the subwoofer.',
         'Use the same for left and right if they sound thin there too.',
       ],
       minutes: 4,
@@ -397,7 +479,7 @@ export const bassManagement = defineCause({
       when: atLeast('subReachHz', 'subLocalHz.noticeable'),
       steps: [
         'Photograph the crossover page.',
-        'Lower the crossover of the center step by step, but not below {safeCrossoverHz}.',
+        'Lower the crossover of the center step by step, but not below {advisedCrossoverHz}.',
         'If the limit of the box forbids that, move the subwoofer near the center instead.',
       ],
       minutes: 6,

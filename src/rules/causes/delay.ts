@@ -10,6 +10,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
+import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 
 const WRONG_UNIT = oneOf('unitSlip', 'feet-as-meters', 'meters-as-feet');
@@ -52,6 +53,7 @@ export const delay = defineCause({
     switching: 'same-mechanism',
     where: 'independent',
     person: 'independent',
+    display: 'independent',
   },
   rules: [
     deviates(
@@ -279,6 +281,7 @@ export const delay = defineCause({
       0.5,
     ),
     clearedByPerson('person'),
+    clearedByMute('display'),
   ],
   // The second also shows a latency, which no tape does.
   telltales: [
@@ -334,6 +337,7 @@ export const delay = defineCause({
       act: 'entry-corrected',
       title: 'Type the center distance in the unit of the menu',
       when: WRONG_UNIT,
+      seen: WRONG_UNIT,
       steps: [
         'Photograph the distance page.',
         'See which unit the page is in.',
@@ -416,6 +420,11 @@ export const delay = defineCause({
         atMost('neededEntryM', 'menuEntryM'),
         is('automaticLatency', 'none'),
         above('delayErrorMs', { other: 'entryStepErrorMs' }),
+      ),
+      seen: all(
+        atLeast('delayErrorMs', 'grossDelayMs'),
+        is('unitSlip', 'none'),
+        is('automaticLatency', 'none'),
       ),
       steps: [
         'Photograph the distance page.',

@@ -5,7 +5,7 @@
  * difference, which owners cannot measure, and a delay of the whole sound, which is another fault.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { is, oneOf } from '../condition.js';
+import { all, any, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 
 export const doublePlayback = defineCause({
@@ -24,6 +24,9 @@ export const doublePlayback = defineCause({
     'voice-unclear-everywhere': 0.3,
     'swishes-with-head-movement': 0.15,
     harsh: 0.15,
+    // Display loudspeakers sit low or behind it and draw the voice there.
+    'voice-low-or-high': 0.35,
+    'voice-pulled-aside': 0.08,
     // A delay of the whole sound is another fault; the copy from the display hints at one.
     'out-of-step-with-picture': 0.25,
     'voice-unclear': 0.3,
@@ -171,6 +174,10 @@ export const doublePlayback = defineCause({
       id: 'mute-display-for-good',
       act: 'display-muted',
       title: 'Switch the loudspeakers of the display off',
+      seen: any(
+        is('testMuteDisplay', 'gone'),
+        all(is('displaySpeakers', 'playing'), noneOf('testMuteDisplay', 'same')),
+      ),
       steps: [
         'Open the sound menu of the display.',
         'Set its sound output to the receiver or to external loudspeakers, not to both.',

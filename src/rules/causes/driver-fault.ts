@@ -5,9 +5,10 @@
  * and channels that never arrive (`routing`).
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { is, noneOf, oneOf } from '../condition.js';
+import { any, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { recordedDistortion } from '../recorded.js';
+import { staysWithoutCenter } from '../without-center.js';
 
 export const driverFault = defineCause({
   id: 'driver-fault',
@@ -20,14 +21,15 @@ export const driverFault = defineCause({
   notWhen:
     'A voice that is clean when soft and strained when loud is overload. A rattle that stops when you press a hand on the furniture is the furniture. A wrong tone that was always there is the design or the place.',
   links: {
-    rattles: 0.45,
+    rattles: 0.5,
     dull: 0.4,
     'voice-missing': 0.2,
     'voice-too-quiet': 0.3,
     'voice-unclear-everywhere': 0.4,
     'voice-changes-tone': 0.4,
     harsh: 0.2,
-    'distorts-when-loud': 0.2,
+    // A coil that rubs is heard first when it is loud.
+    'distorts-when-loud': 0.3,
     hollow: 0.1,
     'voice-unclear': 0.4,
     thin: 0.3,
@@ -39,9 +41,10 @@ export const driverFault = defineCause({
     terminals: 'independent',
     history: 'independent',
     noise: 'independent',
-    swap: 'same-session',
+    swap: 'same-quantity',
+    box: 'independent',
+    'without-center': 'independent',
     near: 'independent',
-    channel: 'independent',
     recorded: 'independent',
     person: 'independent',
   },
@@ -148,7 +151,7 @@ export const driverFault = defineCause({
     answers(
       {
         id: 'goes-with-the-box',
-        group: 'swap',
+        group: 'box',
         says: {
           yes: 'On another cable the center box is as bad as before, so the fault is in the box.',
           no: 'The fault stays with the cable: a cable or a clamp, or the channel, not a driver.',
@@ -181,7 +184,7 @@ export const driverFault = defineCause({
     answers(
       {
         id: 'silent-in-the-channel-test',
-        group: 'channel',
+        group: 'swap',
         says: {
           yes: 'Test noise for the center comes from nowhere, as with a cable that is off or a box that is dead.',
           no: 'Test noise for the center is heard, so its cable and some of its drivers work.',
@@ -191,12 +194,31 @@ export const driverFault = defineCause({
           'The receiver makes this noise itself. Where it stays away, a setting, a cable or the box is to blame, and the test does not say which.',
         source: 'practice',
       },
-      is('channelCheck', 'silent'),
+      oneOf('silentCenter', 'open', 'channel'),
       0.3,
       0.03,
       'for',
     ),
     recordedDistortion('recorded'),
+    answers(
+      {
+        id: 'silent-on-any-output',
+        group: 'swap',
+        says: {
+          yes: 'The center stays silent with test noise, on its own output and on that of the left: its box or its cable is dead.',
+          no: 'The center is not known to be silent on another output.',
+          unknown: 'It is not known whether test noise for the center is heard.',
+        },
+        because:
+          'The left output has just played a loudspeaker: what is silent there too is silent by itself.',
+        source: 'practice',
+      },
+      is('silentCenter', 'box'),
+      0.4,
+      0.002,
+      'for',
+    ),
+    staysWithoutCenter('without-center'),
     clearedByPerson('person'),
   ],
   telltales: [
@@ -218,6 +240,7 @@ export const driverFault = defineCause({
     {
       id: 'tighten-terminals',
       title: 'Tighten clamps, straps and plugs of the center',
+      seen: any(is('jumpers', 'loose'), is('driversHeard', 'crackles'), is('silentCenter', 'box')),
       steps: [
         'Switch the power off and photograph the terminals.',
         'Tug each wire at the box and at the amplifier; strip and clamp again what moves.',
@@ -263,7 +286,9 @@ export const driverFault = defineCause({
       act: 'center-exchanged',
       title: 'Have the driver repaired or replaced',
       when: noneOf('driversHeard', 'all'),
+      seen: oneOf('driversHeard', 'tweeter-silent', 'cone-silent', 'rattles'),
       steps: [
+        'Make sure that it is a driver: a passive radiator, or a cone for bass only, is quiet with a voice by design.',
         'Write down which driver is silent or scratches and at what volume you listened.',
         'Ask its maker or a repair shop for the same driver; another type changes the tone.',
         'Until then set the center to none, so that left and right carry the voice.',

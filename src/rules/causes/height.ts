@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -35,6 +36,7 @@ export const height = defineCause({
     silenced: 'independent',
     swapped: 'independent',
     person: 'independent',
+    display: 'independent',
   },
   rules: [
     deviates(
@@ -160,6 +162,7 @@ export const height = defineCause({
     ),
     staysInPlace('swapped'),
     clearedByPerson('person'),
+    clearedByMute('display'),
   ],
   telltales: [
     {

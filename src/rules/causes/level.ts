@@ -5,7 +5,8 @@
  * tone (a dull center is often called soft) and the mix, which may bury the voice by itself.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 
 export const level = defineCause({
@@ -41,6 +42,7 @@ export const level = defineCause({
     switching: 'same-mechanism',
     boost: 'independent',
     person: 'independent',
+    display: 'independent',
   },
   rules: [
     deviates(
@@ -114,7 +116,7 @@ export const level = defineCause({
       {
         id: 'turning-up-cured',
         group: 'turned',
-        applies: isNot('triedTrim', 'not-tried'),
+        applies: is('trialTells', 'yes'),
         says: {
           yes: 'Turning the center up cured it.',
           no: 'Turning the center up made it louder and no clearer, so level is not what is missing.',
@@ -125,7 +127,8 @@ export const level = defineCause({
       },
       is('triedTrim', 'cured'),
       0.75,
-      0.1,
+      // A louder voice helps with a buried mix, a noisy room and a weak ear as well.
+      0.35,
     ),
     answers(
       {
@@ -180,6 +183,7 @@ export const level = defineCause({
       {
         id: 'follows-the-channel',
         group: 'switching',
+        applies: is('swapTellsTrim', 'yes'),
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the trim of the channel is not the cause.',
@@ -211,6 +215,7 @@ export const level = defineCause({
       'for',
     ),
     clearedByPerson('person'),
+    clearedByMute('display'),
   ],
   telltales: [
     {
@@ -248,6 +253,7 @@ export const level = defineCause({
     {
       id: 'trim-to-the-mains',
       title: 'Set the center level at the seat, with test noise',
+      seen: atLeast('levelErrorDb', 'levelDb.severe'),
       steps: [
         'Photograph the level page.',
         'Hold a meter or a phone at ear height in the main seat.',
@@ -295,7 +301,7 @@ export const level = defineCause({
       id: 'taste-trim',
       act: 'center-turned-up',
       title: 'Raise the voice by taste, in small steps',
-      when: is('voiceLoudness', 'equal'),
+      when: is('centerLoudness', 'equal'),
       steps: [
         'Raise the center by 1 dB for one evening, then by another.',
         'Stop where the stage begins to shrink toward the middle with music.',

@@ -26,6 +26,8 @@ export const listener = defineCause({
     'voice-too-quiet': 0.3,
     'voice-too-loud': 0.1,
     boomy: 0.1,
+    // Ears that differ pull a voice aside.
+    'voice-pulled-aside': 0.2,
     'voice-unclear': 0.4,
     'voice-unclear-back-row': 0.12,
     'whispers-lost-effects-loud': 0.3,
@@ -115,7 +117,7 @@ export const listener = defineCause({
       title: 'Set the voice so that it suits that person',
       steps: [
         'Let the person hold the remote and play plain speech.',
-        'Try the center up by 1 to 2 dB, then a voice boost or a little more or less treble, one thing at a time.',
+        'Try the center up by 3 dB, then by 6 dB: less than 3 dB hardly changes what is understood. Then try a voice boost or a little more or less treble, one thing at a time.',
         'Keep what pleases, as long as the others are comfortable with it.',
       ],
       minutes: 5,

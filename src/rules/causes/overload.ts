@@ -4,7 +4,7 @@
  * one when loud, and the strain may have crept in with the years and the volume. Left out: the power of
  * the amplifier and the sensitivity of the box, which few owners can state. Broken parts: `driver-fault`.
  */
-import { answers, confirmedBy, defineCause } from '../cause.js';
+import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { recordedDistortion } from '../recorded.js';
@@ -33,6 +33,7 @@ export const overload = defineCause({
   groups: {
     loudness: 'same-mechanism',
     bass: 'same-quantity',
+    demand: 'independent',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
     recorded: 'independent',
@@ -53,7 +54,8 @@ export const overload = defineCause({
       },
       is('troubleWhenLoud', 'yes'),
       0.92,
-      0.12,
+      // Rubbing coils and buzzing doors are heard when loud as well.
+      0.18,
     ),
     answers(
       {
@@ -104,6 +106,23 @@ export const overload = defineCause({
       atMost('centerBassCrossover', { other: 'centerLowLimit' }),
       0.4,
       0.1,
+    ),
+    deviates(
+      {
+        id: 'much-is-asked',
+        group: 'demand',
+        says: {
+          yes: 'Trim, boost and distance together ask about {centerDemandDb} more of the center than usual; {limit} is four times the power.',
+          no: 'Trim, boost and distance ask about {centerDemandDb} more of the center than usual.',
+          unknown: 'Neither the trim of the center nor a voice boost is known.',
+        },
+        because:
+          'Every 3 dB double the power, and every doubling of the distance takes four times as much for the same voice at the seat.',
+        source: 'cone-travel',
+      },
+      'centerDemandDb',
+      'demandDb',
+      { only: 'for', maxDb: 8 },
     ),
     answers(
       {
@@ -212,7 +231,7 @@ export const overload = defineCause({
       steps: [
         'Photograph the loudspeaker page of the menu.',
         'Set the center to small.',
-        'Set its crossover to {safeCrossoverHz} or the next step above.',
+        'Set its crossover to {advisedCrossoverHz}.',
         'Play the loud scene again at the same volume.',
       ],
       minutes: 3,
@@ -229,6 +248,25 @@ export const overload = defineCause({
         'responseCenter',
       ],
       cures: 0.65,
+    },
+    {
+      id: 'bass-to-the-mains',
+      title: 'Without a subwoofer: set the center to small, so that the mains take its bass',
+      when: all(is('subwoofer', 'none'), noneOf('centerBassSize', 'small')),
+      steps: [
+        'Photograph the loudspeaker page of the menu.',
+        'Set the center to small with a crossover of 80 to 120 Hz, and left and right to large.',
+        'Play the loud scene again at the same volume.',
+      ],
+      minutes: 3,
+      cost: 'free',
+      reversible: true,
+      expect:
+        'The mains take the bass that moved the small cones most, and the voice stays clean for longer.',
+      verify: 'The loudest scene you know no longer tears the voice.',
+      cautions: ['photograph-menu', 'hearing'],
+      changes: ['centerBassSize', 'centerBassCrossover', 'troubleWhenLoud', 'testNearCenter'],
+      cures: 0.55,
     },
     {
       id: 'take-boosts-back',

@@ -6,9 +6,16 @@
  * partly reversed by design.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, below, is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, any, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
+import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 import { recordedPolarity } from '../recorded.js';
+
+/** Seen at the terminals, or at a cone. */
+const CROSSED = any(
+  oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
+  oneOf('testCell', 'center-other', 'main-other'),
+);
 
 export const polarity = defineCause({
   id: 'polarity',
@@ -35,12 +42,15 @@ export const polarity = defineCause({
   groups: {
     wiring: 'same-session',
     pairing: 'independent',
+    mains: 'independent',
+    cell: 'independent',
     'could-it-be-heard': 'independent',
     heard: 'same-session',
     switching: 'independent',
     origin: 'independent',
     recorded: 'independent',
     person: 'independent',
+    display: 'independent',
   },
   rules: [
     answers(
@@ -58,8 +68,44 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       is('testPolarity', 'fuller-swapped'),
-      0.9,
-      0.12,
+      // One main the wrong way around is this cause too, and center with the other main shows nothing of it.
+      0.72,
+      0.1,
+    ),
+    answers(
+      {
+        id: 'mains-fuller-swapped',
+        group: 'mains',
+        says: {
+          yes: 'With the wires of one main swapped, left and right together have the fuller low voice.',
+          no: 'As wired, left and right together have the fuller low voice: the mains agree.',
+          unknown: 'Left and right have not been compared in both polarities.',
+        },
+        because:
+          'A main that works against the other leaves no middle between them, with the center in any position.',
+        source: 'polarity',
+      },
+      is('testPolarityMains', 'fuller-swapped'),
+      0.4,
+      0.02,
+    ),
+    answers(
+      {
+        id: 'a-cone-jumps-the-other-way',
+        group: 'cell',
+        applies: isNot('testCell', 'cannot-see'),
+        says: {
+          yes: 'On a small cell one of the three moves its cone the other way.',
+          no: 'On a small cell all three move their cones the same way.',
+          unknown: 'Nobody has tried the cones with a small cell.',
+        },
+        because:
+          'Plus at red pushes the cone out in nearly every loudspeaker; with its own cable on, it shows a crossed pair too.',
+        source: 'practice',
+      },
+      oneOf('testCell', 'center-other', 'main-other'),
+      0.85,
+      0.04,
     ),
     answers(
       {
@@ -169,17 +215,17 @@ export const polarity = defineCause({
         id: 'more-voice-without',
         group: 'switching',
         says: {
-          yes: 'With the center silenced at the loudspeaker the voice is still there as before.',
-          no: 'With the center silenced the voice is weaker or gone.',
+          yes: 'With the center silenced at the loudspeaker the voice is fuller than before.',
+          no: 'With the center silenced the voice is not fuller than before, so the center does not work against the mains.',
           unknown: 'The voice has not been heard with the center silenced at the loudspeaker.',
         },
         because:
-          'A center that works against the mains takes voice away: silencing it loses nothing. In step it adds 3 dB or more.',
+          'A center that works against the mains takes voice away, and silencing it gives that back. In step it adds 3 dB or more.',
         source: 'polarity',
       },
-      is('testUnplugged', 'voice-full'),
-      0.6,
-      0.12,
+      is('testUnplugged', 'voice-fuller'),
+      0.5,
+      0.03,
     ),
     answers(
       {
@@ -199,6 +245,12 @@ export const polarity = defineCause({
     ),
     recordedPolarity('recorded'),
     clearedByPerson('person'),
+    clearedByMute('display'),
+  ],
+  confirm: [
+    confirmedBy('testUnplugged', 'voice-fuller'),
+    confirmedBy('testPolarity', 'fuller-swapped'),
+    confirmedBy('testPolarityMains', 'fuller-swapped'),
   ],
   telltales: [
     {
@@ -210,13 +262,12 @@ export const polarity = defineCause({
       because: 'Every wire that is put back can be put back the wrong way.',
     },
   ],
-  confirm: [confirmedBy('testPolarity', 'fuller-swapped'), confirmedBy('testUnplugged', 'voice-full')],
   acts: { 'center-unplugged': 0.8, 'center-set-to-none': 0.8, 'cable-exchanged': 0.4 },
   remedies: [
     {
       id: 'distances-first',
       title: 'Put the distances right before judging polarity',
-      when: noneOf('testTape', 'agrees'),
+      when: all(noneOf('testTape', 'agrees'), not(CROSSED)),
       steps: [
         'Compare taped and entered distances, center against left and right.',
         'Correct the entries, then listen again before touching a wire.',
@@ -235,7 +286,9 @@ export const polarity = defineCause({
       id: 'uncross',
       act: 'polarity-swapped',
       title: 'Put the wires right at the loudspeaker that is crossed',
-      when: below('delayErrorMs', 'delayMs.severe'),
+      // Where nobody has seen it, a delay error comes first.
+      when: any(CROSSED, below('delayErrorMs', 'delayMs.severe')),
+      seen: CROSSED,
       steps: [
         'Switch the power off and photograph the terminals.',
         'Follow the marked wire of each of the three from amplifier to loudspeaker.',

@@ -25,6 +25,7 @@ export const preference = defineCause({
     'own-word': 'same-quantity',
     'two-channels': 'same-mechanism',
     'what-is-played': 'independent',
+    'put-right-first': 'independent',
   },
   rules: [
     answers(
@@ -111,6 +112,28 @@ export const preference = defineCause({
       0.65,
       0.35,
     ),
+    answers(
+      {
+        id: 'still-two',
+        group: 'put-right-first',
+        says: {
+          yes: 'With levels matched and the middle shared by all three, two channels still please you more.',
+          no: 'With levels matched and the middle shared by all three, two channels no longer please you more: a setting was the reason.',
+          unknown: 'Two channels have not been compared with a middle that is shared and level.',
+        },
+        because:
+          'A closed spread or a loud center makes anybody prefer two channels. What is left when both are right is taste.',
+        source: 'practice',
+      },
+      is('testStillTwo', 'still-two'),
+      0.85,
+      0.2,
+    ),
+  ],
+  confirm: [
+    confirmedBy('testStillTwo', 'still-two'),
+    confirmedBy('testUpmixOff', 'gone'),
+    confirmedBy('testPhantom', 'gone', 'same'),
   ],
   telltales: [
     {
@@ -122,7 +145,6 @@ export const preference = defineCause({
       because: 'Taste differs where sound does not.',
     },
   ],
-  confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testPhantom', 'gone', 'same')],
   acts: { 'other-listening-mode': 0.2 },
   remedies: [
     {

@@ -26,6 +26,10 @@ export const programme = defineCause({
     dull: 0.1,
     boomy: 0.1,
     echo: 0.05,
+    // Some mixes put voices beside or behind on purpose, or spread them.
+    'voice-from-behind': 0.1,
+    'voice-pulled-aside': 0.08,
+    'no-middle': 0.06,
     'out-of-step-with-picture': 0.1,
     'voice-unclear': 0.45,
     'voice-unclear-back-row': 0.1,
@@ -34,7 +38,6 @@ export const programme = defineCause({
   groups: {
     titles: 'same-mechanism',
     dynamics: 'same-mechanism',
-    near: 'independent',
     'without-center': 'independent',
     person: 'independent',
   },
@@ -124,23 +127,6 @@ export const programme = defineCause({
     ),
     answers(
       {
-        id: 'no-better-near-by',
-        group: 'near',
-        says: {
-          yes: 'Even a meter in front of the center the voice is no better, so room and path are not to blame.',
-          no: 'A meter in front of the center the voice is better, so the mix is not all of it.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
-        },
-        because:
-          'Near by, room and path hardly matter: what stays wrong is the loudspeaker, its channel or the program.',
-        source: 'direct-sound',
-      },
-      is('testNearCenter', 'still-bad'),
-      0.7,
-      0.35,
-    ),
-    answers(
-      {
         id: 'same-without-center',
         group: 'without-center',
         says: {
@@ -222,6 +208,23 @@ export const programme = defineCause({
       cautions: [],
       changes: ['dynamicCompression', 'speechOrder'],
       cures: 0.6,
+    },
+    {
+      id: 'loudness-off',
+      title: 'Switch a loudness compensation off for films, or on where you listen softly',
+      when: noneOf('listeningLevel', 'loud'),
+      steps: [
+        'Play a scene with a buried voice at your usual level.',
+        'Switch the loudness compensation over and listen: some lift the surrounds over the voice, some help it.',
+      ],
+      minutes: 2,
+      cost: 'free',
+      reversible: true,
+      expect: 'Bass and surrounds step back or forward against the voice, at low level most of all.',
+      verify: 'Words of the same scene are followed more easily.',
+      cautions: ['photograph-menu'],
+      changes: ['loudnessCompensation', 'speechOrder'],
+      cures: 0.15,
     },
     {
       id: 'choose-other-track',

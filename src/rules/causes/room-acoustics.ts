@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 import { recordedClarity } from '../recorded.js';
 
@@ -41,6 +42,7 @@ export const roomAcoustics = defineCause({
     'without-center': 'independent',
     recorded: 'independent',
     person: 'independent',
+    display: 'independent',
   },
   rules: [
     deviates(
@@ -163,6 +165,7 @@ export const roomAcoustics = defineCause({
     ),
     recordedClarity('recorded'),
     clearedByPerson('person'),
+    clearedByMute('display'),
   ],
   telltales: [
     {

@@ -34,11 +34,12 @@ export const routing = defineCause({
   },
   groups: {
     menu: 'independent',
-    'test-noise': 'same-quantity',
-    channels: 'independent',
+    channels: 'same-quantity',
+    'without-center': 'independent',
     incoming: 'same-quantity',
     'which-source': 'same-mechanism',
     'center-at-work': 'same-mechanism',
+    'where-heard': 'same-quantity',
     history: 'independent',
     picture: 'independent',
     person: 'independent',
@@ -64,7 +65,7 @@ export const routing = defineCause({
     answers(
       {
         id: 'noise-from-wrong-place',
-        group: 'test-noise',
+        group: 'channels',
         applies: isNot('channelCheck', 'silent'),
         says: {
           yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
@@ -82,7 +83,7 @@ export const routing = defineCause({
     answers(
       {
         id: 'no-noise-at-all',
-        group: 'test-noise',
+        group: 'channels',
         says: {
           yes: 'Test noise for the center comes from nowhere, as with a center that the menu does not know.',
           no: 'Test noise for the center is heard.',
@@ -92,9 +93,44 @@ export const routing = defineCause({
           'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
         source: 'practice',
       },
-      is('channelCheck', 'silent'),
+      oneOf('silentCenter', 'open', 'channel'),
       0.25,
       0.03,
+      'for',
+    ),
+    answers(
+      {
+        id: 'box-silent-on-any-output',
+        group: 'channels',
+        says: {
+          yes: 'The center is silent on the output of the left too, so its channel is not to blame.',
+          no: 'The center is not known to be silent on another output.',
+          unknown: 'It is not known whether test noise for the center is heard.',
+        },
+        because: 'An output that has just played a loudspeaker sends its signal.',
+        source: 'practice',
+      },
+      is('silentCenter', 'box'),
+      0.02,
+      0.4,
+      'for',
+    ),
+    answers(
+      {
+        id: 'missing-without-center-too',
+        group: 'without-center',
+        says: {
+          yes: 'With the center set to none the trouble is the same: what is missing there never came in.',
+          no: 'With the center set to none the trouble is not the same.',
+          unknown: 'Nobody has listened with the center set to none.',
+        },
+        because:
+          'Set to none, left and right get the channel of the center. A voice that returns was sent and got lost behind the receiver; one that stays away was lost before it.',
+        source: 'practice',
+      },
+      is('testPhantom', 'same'),
+      0.5,
+      0.3,
       'for',
     ),
     answers(
@@ -186,6 +222,8 @@ export const routing = defineCause({
       {
         id: 'center-carried-nothing',
         group: 'center-at-work',
+        // A mode that leaves the singer in the mains leaves him there: as before is as it should be.
+        applies: is('voiceMeantFor', 'center'),
         says: {
           yes: 'With the center silenced the voice is as full as before, so the center carried none of it.',
           no: 'With the center silenced the voice suffers, so the center did carry it.',
@@ -217,20 +255,38 @@ export const routing = defineCause({
     ),
     answers(
       {
-        id: 'voice-not-from-center',
-        group: 'center-at-work',
+        id: 'voice-elsewhere',
+        group: 'where-heard',
         says: {
-          yes: 'With eyes closed the voice does not stand in the center box: {voiceDirection}.',
-          no: 'With eyes closed the voice comes from the center itself, so the signal reaches it.',
+          yes: 'With eyes closed the voice stands elsewhere: {voiceDirection}.',
+          no: 'With eyes closed the voice stands in front, where it belongs.',
           unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because:
-          'A voice that stands in the box proves a working channel; a voice elsewhere can have many reasons.',
+          'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
         source: 'practice',
       },
-      noneOf('voiceDirection', 'center-box', 'low'),
-      0.9,
-      0.6,
+      oneOf('voiceDirection', 'aside', 'behind', 'nowhere'),
+      0.5,
+      0.3,
+      'for',
+    ),
+    answers(
+      {
+        id: 'voice-in-the-box',
+        group: 'where-heard',
+        says: {
+          yes: 'With eyes closed the voice comes from the center itself, so the signal reaches it.',
+          no: 'With eyes closed the voice does not stand in the center box, which a good system does not show either.',
+          unknown: 'It is not known where the voice seems to come from with eyes closed.',
+        },
+        because: 'A voice that stands in the box proves a working channel.',
+        source: 'practice',
+      },
+      oneOf('voiceDirection', 'center-box', 'low'),
+      0.1,
+      0.4,
+      'for',
     ),
     answers(
       {
@@ -308,6 +364,7 @@ export const routing = defineCause({
       act: 'source-exchanged',
       title: 'Let player and display pass the sound on unchanged',
       when: is('sourceFormat', 'two-channel'),
+      seen: all(is('playedContent', 'multichannel-film'), is('sourceFormat', 'two-channel')),
       steps: [
         'Play a film that is known to have a center channel.',
         'In the sound menu of the player or the app, choose multichannel or automatic, not two channels.',
@@ -356,6 +413,7 @@ export const routing = defineCause({
       act: 'channels-put-right',
       title: 'Put the loudspeaker cables on the right outputs',
       when: oneOf('channelCheck', 'swapped', 'silent', 'several-at-once'),
+      seen: oneOf('channelCheck', 'swapped', 'several-at-once'),
       steps: [
         'Switch the power off and photograph the terminals.',
         'Follow the cable of the center from the box to the receiver and read the label of its output.',

@@ -20,7 +20,7 @@ export const surroundSpill = defineCause({
     'A voice that comes from behind only at some moments of a film was put there by its makers. A voice only from behind, with a silent center, is a swapped cable.',
   links: {
     'voice-from-behind': 0.75,
-    echo: 0.25,
+    echo: 0.35,
     'no-middle': 0.2,
     'voice-unclear-everywhere': 0.2,
     hollow: 0.2,
@@ -99,7 +99,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       is('testUpmixOff', 'gone'),
-      0.65,
+      0.85,
       0.4,
     ),
     answers(
@@ -154,6 +154,7 @@ export const surroundSpill = defineCause({
       id: 'leave-the-mode',
       act: 'other-listening-mode',
       title: 'Choose a mode without ambience and without all-channel playback',
+      seen: is('allChannelMode', 'yes'),
       steps: [
         'Play a newscast.',
         'Step through the listening modes: straight, plain upmix, then the mode you use now.',
@@ -166,6 +167,7 @@ export const surroundSpill = defineCause({
       verify: 'With eyes closed you point at the picture.',
       cautions: [],
       changes: [
+        'allChannelMode',
         'upmixAmbience',
         'ambienceSize',
         'upmixUse',

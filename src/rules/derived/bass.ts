@@ -90,6 +90,16 @@ const NAMED_HOLE_DB = 0.5;
 const LARGE_AS_HZ = Math.min(...CROSSOVER_CHOICES_HZ);
 /** Where no choice leaves a shallow hole. */
 const HIGHEST_HZ = Math.max(...CROSSOVER_CHOICES_HZ);
+/** Above this a subwoofer is heard as a place; the rest is for its timing, Hz. Common practice, no source. */
+const HIGHEST_ADVISED_HZ = 120;
+
+const SAFE_FACTS = [...BOX_FACTS, ...TIMING_FACTS] as const;
+function safeCrossover(r: Reader<(typeof SAFE_FACTS)[number]>): number {
+  const { delayMs, polarity } = r.from(timingKnown);
+  const aligned = delayMs === undefined && polarity !== 'fuller-other-way';
+  const lowest = lowestCrossoverHz({ ...r.from(box), maxHoleDb: LIMITS.bassHoleDb.noticeable, aligned });
+  return lowest ?? HIGHEST_HZ;
+}
 
 const PAIR_FACTS = [...HOLE_FACTS, ...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
 /**
@@ -142,16 +152,16 @@ export const bass = {
   safeCrossoverHz: derive(
     number('Hz', 'lowest bass crossover that leaves no audible hole for this center'),
     [...BOX_FACTS, ...TIMING_FACTS],
-    (r) => {
-      const { delayMs, polarity } = r.from(timingKnown);
-      const aligned = delayMs === undefined && polarity !== 'fuller-other-way';
-      const lowest = lowestCrossoverHz({
-        ...r.from(box),
-        maxHoleDb: LIMITS.bassHoleDb.noticeable,
-        aligned,
-      });
-      return lowest ?? HIGHEST_HZ;
-    },
+    safeCrossover,
+    ['centerLowLimit'],
+  ),
+  advisedCrossoverHz: derive(
+    number(
+      'Hz',
+      'bass crossover to begin with: as the center needs it, but not where a subwoofer is heard as a place',
+    ),
+    [...BOX_FACTS, ...TIMING_FACTS],
+    (r) => Math.min(HIGHEST_ADVISED_HZ, r.from(safeCrossover)),
     ['centerLowLimit'],
   ),
   crossoverGapHz: derive(

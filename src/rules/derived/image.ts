@@ -43,7 +43,8 @@ const MAINS_VOICE_FACTS = [...SHARING_FACTS, 'testUnplugged'] as const;
 /** As heard with the center silenced while it is still set; else as content and settings have it. */
 function mainsVoice(r: Reader<(typeof MAINS_VOICE_FACTS)[number]>): 'all' | 'part' | 'none' {
   const left = r.toldChoice('testUnplugged');
-  if (left !== undefined) return left === 'voice-gone' ? 'none' : left === 'voice-full' ? 'all' : 'part';
+  if (left !== undefined)
+    return left === 'voice-gone' ? 'none' : left === 'voice-full' || left === 'voice-fuller' ? 'all' : 'part';
   // Music straight is all in them, most upmixes leave a part: without a word on it, they play some of it.
   const untold = (['upmixUse', 'upmixCommonPart', 'centerSpread'] as const).every(
     (id) => r.toldChoice(id) === undefined,

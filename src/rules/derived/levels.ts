@@ -24,7 +24,9 @@ function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
 
 const LOUDNESS_FACTS = [...LEVEL_FACTS, 'voiceLoudness', 'testNoiseEach'] as const;
 /** As measured, where a difference shows; else as heard with test noise. */
-function centerLoudness(r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 'equal' | 'louder' {
+function heardLoudness(
+  r: Reader<(typeof LOUDNESS_FACTS)[number]>,
+): 'softer' | 'equal' | 'louder' | undefined {
   const metered = (id: (typeof LEVEL_FACTS)[number]): boolean => r.toldNumber(id) !== undefined;
   const measured =
     metered('centerAgainstMainsDb') ||
@@ -36,7 +38,34 @@ function centerLoudness(r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 
   if (noise === 'softer' || noise === 'louder') return noise;
   const heard = r.toldChoice('voiceLoudness');
   if (heard !== undefined) return heard;
-  return measured || noise === 'alike' ? 'equal' : r.stop('voiceLoudness');
+  return measured || noise === 'alike' ? 'equal' : undefined;
+}
+const centerLoudness = (r: Reader<(typeof LOUDNESS_FACTS)[number]>): 'softer' | 'equal' | 'louder' =>
+  heardLoudness(r) ?? r.stop('voiceLoudness');
+
+/** Turned up, a center that is too loud only gets louder: the trial says nothing then. */
+const TRIAL_FACTS = [...LOUDNESS_FACTS, 'triedTrim'] as const;
+function trialTells(r: Reader<(typeof TRIAL_FACTS)[number]>): 'yes' | 'no' {
+  if (r.toldChoice('triedTrim') === 'not-tried') return 'no';
+  return heardLoudness(r) === 'louder' ? 'no' : 'yes';
+}
+
+/** Trims that nobody set leave a box that is insensitive soft on any channel: what stays with it is no answer then. */
+const SWAP_FACTS = ['testSwapAtAmplifier', 'alignmentBy'] as const;
+const swapTellsTrim = (r: Reader<(typeof SWAP_FACTS)[number]>): 'yes' | 'no' =>
+  r.toldChoice('alignmentBy') === 'nobody' && r.toldChoice('testSwapAtAmplifier') === 'stays' ? 'no' : 'yes';
+
+/** Usual distance and voice boost for which a center has reserves: common practice, no source. */
+const USUAL_DISTANCE_M = 3;
+const VOICE_BOOST_DB = 4;
+const DEMAND_FACTS = ['centerTrim', 'voiceBoost', 'seatDistance'] as const;
+/** Trim, boost and distance beyond the usual: 6 dB a doubling of the way, by arithmetic. */
+function centerDemand(r: Reader<(typeof DEMAND_FACTS)[number]>): number {
+  const trimDb = r.toldNumber('centerTrim');
+  const boost = r.toldChoice('voiceBoost');
+  if (trimDb === undefined && boost === undefined) return r.stop('centerTrim', 'voiceBoost');
+  const awayDb = 20 * Math.log10(r.number('seatDistance') / USUAL_DISTANCE_M);
+  return Math.max(0, (trimDb ?? 0) + (boost === 'on' ? VOICE_BOOST_DB : 0) + awayDb);
 }
 
 /** A difference in words: below what is noticed it is none. */
@@ -56,6 +85,21 @@ export const levels = {
       const [left, right] = r.numbers('trimLeft', 'trimRight');
       return Math.abs(left - right) < LIMITS.levelDb.clear ? 'alike' : 'apart';
     },
+  ),
+  trialTells: derive(
+    choice('whether turning the center up can tell of its level', ['yes', 'no'] as const),
+    TRIAL_FACTS,
+    trialTells,
+  ),
+  swapTellsTrim: derive(
+    choice('whether the swap can tell of a trim', ['yes', 'no'] as const),
+    SWAP_FACTS,
+    swapTellsTrim,
+  ),
+  centerDemandDb: derive(
+    number('dB', 'what trim, boost and distance ask of the center beyond the usual'),
+    DEMAND_FACTS,
+    centerDemand,
   ),
   centerLoudness: derive(
     choice('center against the mains, as measured or heard', ['softer', 'equal', 'louder'] as const),

@@ -15,6 +15,7 @@ import { path } from './path.js';
 import { placement } from './placement.js';
 import { recording } from './recording.js';
 import { room } from './room.js';
+import { routes } from './routes.js';
 import { sharing } from './sharing.js';
 import { time } from './time.js';
 import { told } from './told.js';
@@ -36,6 +37,7 @@ export const DERIVED = {
   ...bass,
   ...recording,
   ...room,
+  ...routes,
   ...trouble,
   ...told,
 } as const satisfies Record<string, DerivedMeta & Derivation>;
