@@ -30,7 +30,7 @@ function conditionsOf(cause: Cause): Condition[] {
   return [
     cause.applies,
     ...cause.rules.flatMap((rule) => [rule.applies, rule.when]),
-    ...cause.remedies.map((r) => r.when),
+    ...cause.remedies.flatMap((r) => [r.when, r.seen]),
   ].filter((c) => c !== undefined);
 }
 const read = new Set(

@@ -92,8 +92,8 @@ function answerChanges(rule: Rule, weigh: AnswerWeight): Change<Rule>[] {
   const { only, ...both } = weigh;
   const weights: readonly (readonly [string, AnswerWeight])[] = [
     ['tp and fp exchanged', { ...weigh, tp: weigh.fp, fp: weigh.tp }],
-    [`tp ${weigh.tp} -> 0.5`, { ...weigh, tp: 0.5 }],
-    [`fp ${weigh.fp} -> 0.5`, { ...weigh, fp: 0.5 }],
+    [`tp ${weigh.tp.toFixed(2)} -> 0.5`, { ...weigh, tp: 0.5 }],
+    [`fp ${weigh.fp.toFixed(2)} -> 0.5`, { ...weigh, fp: 0.5 }],
     ...(only ? [[`only ${only} removed`, both] as const] : []),
   ];
   return [

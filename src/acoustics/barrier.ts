@@ -53,7 +53,7 @@ export function sightline(input: SightlineInput): { clearanceM: number } {
 }
 
 /** Loss beyond which sound around the sides and off the room counts more, dB. Common practice, no source. */
-const BARRIER_CAP_DB = 20;
+export const BARRIER_CAP_DB = 20;
 
 /** Loss in the 18 speech bands behind a wide edge, dB, capped at 20, and what speech loses by it. */
 export function barrierLossAtSeat(input: SightlineInput): { attenuationDb: number[]; speechLossDb: number } {

@@ -100,10 +100,15 @@ export interface DerivedMeta {
   readonly unit: Unit;
   readonly label: string;
   readonly values?: readonly string[];
+  /** Larger values are not told apart: this one means itself or more. */
+  readonly atMost?: number;
 }
 
-export const number = <const U extends Unit>(unit: U, label: string) =>
-  ({ kind: 'number', unit, label }) as const;
+export const number = <const U extends Unit>(
+  unit: U,
+  label: string,
+  most: { readonly atMost?: number } = {},
+) => ({ kind: 'number', unit, label, ...most }) as const;
 export const choice = <const V extends readonly string[]>(label: string, values: V) =>
   ({ kind: 'choice', unit: '1', label, values }) as const;
 

@@ -1,4 +1,6 @@
 /** One source of words: values, units, minutes, costs and templates as people read them, in every format. */
+
+import type { DerivedMeta } from '../compute/reader.js';
 import type { Answer, FactBook, UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { aboutMinutesText, formatValue, minutesText, plural } from '../facts/format.js';
@@ -8,7 +10,7 @@ import type { Cost } from '../rules/cause.js';
 import { type Condition, isLeaf, type VarId } from '../rules/condition.js';
 import { DERIVED, isDerivedId } from '../rules/derived/table.js';
 import type { Mark } from '../rules/sources.js';
-import type { View } from '../rules/view.js';
+import type { Reading, View } from '../rules/view.js';
 
 export { aboutMinutesText, minutesText, plural };
 
@@ -59,18 +61,52 @@ function filled(
   filling: Filling,
   gap: (name: string) => string,
 ): string {
-  return template.replace(BRACES, (_, name: string) => {
-    if (name === 'range') {
-      const { ends, unit } = filling.range ?? {};
-      return ends && unit ? ends.map((end) => quantityText(end, unit, units)).join(' to ') : gap(name);
-    }
-    if (name === 'limit' || name === 'after') {
-      const given = filling[name];
-      return given ? quantityText(given.value, given.unit, units) : gap(name);
-    }
-    const value = isVar(name) ? view.read(name).value : undefined;
-    return value === undefined ? gap(name) : variableText(name as VarId, value, units);
-  });
+  return template
+    .replace(BRACES, (_, name: string) => {
+      if (name === 'range') {
+        const { ends, unit } = filling.range ?? {};
+        return ends && unit ? ends.map((end) => quantityText(end, unit, units)).join(' to ') : gap(name);
+      }
+      if (name === 'limit' || name === 'after') {
+        const given = filling[name];
+        return given ? quantityText(given.value, given.unit, units) : gap(name);
+      }
+      const reading = isVar(name) ? view.read(name) : undefined;
+      return reading?.value === undefined ? gap(name) : readingText(reading, units);
+    })
+    .replace(DOUBLED, '$1');
+}
+/** A template may say "about" of a value that says so itself. */
+const DOUBLED = /\b(about )about /g;
+
+/** From so much uncertainty on, one standard deviation as a natural logarithm, a value is about; from so much on a range. */
+const ABOUT_FROM = 0.1;
+const RANGE_FROM = 0.3;
+
+/**
+ * A computed value with the precision that its inputs allow: `20 dB or more` where larger ones are not told apart,
+ * `about 2 kHz`, or the range of one standard deviation to each side.
+ */
+export function readingText(reading: Reading, units: UnitSystem): string {
+  const { id, value, spread } = reading;
+  if (value === undefined) return '';
+  if (isFactId(id) || typeof value === 'string') return variableText(id, value, units);
+  const { atMost } = DERIVED[id] as DerivedMeta;
+  if (atMost !== undefined && value >= atMost) return `${variableText(id, atMost, units)} or more`;
+  if (spread < ABOUT_FROM || value === 0) return variableText(id, value, units);
+  if (spread < RANGE_FROM) return `about ${variableText(id, rounded(value), units)}`;
+  const [low, high] = [value * Math.exp(-spread), Math.min(atMost ?? Infinity, value * Math.exp(spread))];
+  const [from, to] = [low, high].map((end) => variableText(id, rounded(end), units)) as [string, string];
+  return from === to ? `about ${to}` : `${withoutUnit(from, to)} to ${to}`;
+}
+
+/** Two digits: more would claim what is not known. */
+const rounded = (value: number): number => Number(value.toPrecision(2));
+
+/** The first of two values without the unit that the second one names. */
+function withoutUnit(from: string, to: string): string {
+  const [, number, unit] = /^(\S+) (.+)$/.exec(from) ?? [];
+  return number !== undefined && to.endsWith(` ${unit}`) ? number : from;
 }
 
 /** The same, leaving out sentences that speak of what is not known; `otherwise` where none is left. */

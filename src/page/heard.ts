@@ -76,7 +76,7 @@ function along(frequencyHz: ArrayLike<number>, levelDb: ArrayLike<number>): Leve
 const layoutAt =
   (seat: number): Model =>
   (r) => {
-    const dip = r.from(layoutAtSeats)[seat];
+    const dip = r.from(layoutAtSeats).find(({ bearing }) => bearing.seat === seatsIn(r)[seat]);
     if (dip === undefined) return r.stop();
     const { azimuthDeg, distanceM } = dip.bearing;
     const { frequencyHz, smoothedDb } = offAxisCurve({ drivers: r.from(drivers), azimuthDeg, distanceM });

@@ -55,6 +55,26 @@ export interface Deviation {
   /** Bound of |weight| in decibans when less than the general 20 dB is justified. */
   readonly maxDb?: number;
 }
+/**
+ * How telling a finding is: a handful of strengths, in decibans of an answer that cannot be wrong (judgement, a coarse
+ * scale). A rule picks one for each outcome; its reason says why. Told from memory they weigh about two thirds.
+ */
+export const STRENGTHS = {
+  slight: { db: 1.5, means: 'it comes a little more often with the cause' },
+  hint: { db: 3, means: 'it comes twice as often with the cause' },
+  telling: { db: 6, means: 'it comes four times as often with the cause' },
+  strong: { db: 10, means: 'it seldom comes without the cause' },
+  proof: { db: 15, means: 'it is the thing itself, seen or taken away' },
+} as const;
+export type Strength = keyof typeof STRENGTHS;
+/** What the two outcomes of a rule tell; an outcome without a strength says nothing. */
+export interface Tells {
+  readonly yes?: Strength;
+  readonly no?: Strength;
+  /** Yes speaks against the cause, and no for it. */
+  readonly against?: true;
+}
+
 /** The weight comes from an answer: tp = P(this answer | cause), fp = P(this answer | other causes). */
 export interface AnswerWeight {
   readonly kind: 'answer';
@@ -62,6 +82,8 @@ export interface AnswerWeight {
   readonly fp: number;
   /** Set to 'for' when the opposite answer says nothing, to 'against' when only the opposite speaks. */
   readonly only?: 'for' | 'against';
+  /** The strengths it was made of. */
+  readonly tells?: Tells;
 }
 /**
  * The weight comes from a told frequency against the one that a mechanism makes in this very case: for the cause where
@@ -102,17 +124,11 @@ export interface Rule {
   readonly remark?: true;
 }
 
-/**
- * How telling a remark is: its chance where the cause is true, and otherwise (judgement, a coarse scale). Told from
- * memory they weigh 2, 4 and 6.5 decibans.
- */
-export const TELLING = { hint: [0.4, 0.2], telling: [0.6, 0.15], strong: [0.8, 0.08] } as const;
-
 /** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
 export interface Telltale<G extends string = string> {
   readonly id: string;
   readonly when: Condition;
-  readonly telling: keyof typeof TELLING;
+  readonly telling: Strength;
   readonly speaks?: 'against';
   /** A sentence where it is so, and one where it is not. */
   readonly says: string;
@@ -245,8 +261,6 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
 }
 
 function remarkRule({ id, when, telling, speaks, says, otherwise, because, group }: Telltale): Rule {
-  const [likely, rare] = TELLING[telling];
-  const [tp, fp] = speaks === 'against' ? [rare, likely] : [likely, rare];
   const words = {
     id,
     group: group ?? (variablesOf(when)[0] as string),
@@ -254,7 +268,7 @@ function remarkRule({ id, when, telling, speaks, says, otherwise, because, group
     because,
     source: 'practice',
   } as const;
-  return { ...answers(words, when, tp, fp, 'for'), remark: true };
+  return { ...answers(words, when, { yes: telling, ...(speaks ? { against: true } : {}) }), remark: true };
 }
 
 type RuleWords<G extends string> = Omit<Rule, 'when' | 'weigh' | 'group'> & { readonly group: G };
@@ -272,15 +286,28 @@ export function deviates<const G extends string>(
   const when = lowIsBad ? atMost(of, bound) : atLeast(of, bound);
   return { ...words, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
 }
-/** A rule that weighs an answer: tp is its chance if the cause is true, fp otherwise. */
+/** A rule that weighs an answer, by how telling each of its outcomes is. */
 export function answers<const G extends string>(
   words: RuleWords<G>,
   when: Condition,
-  tp: number,
-  fp: number,
-  only?: 'for' | 'against',
+  tells: Tells,
 ): Rule & { readonly group: G } {
-  return { ...words, when, weigh: { kind: 'answer', tp, fp, ...(only ? { only } : {}) } };
+  return { ...words, when, weigh: answerWeight(tells) };
+}
+
+/** Where one outcome says nothing, the other one is as usual as such answers are. */
+const SILENT_SIDE: Strength = 'telling';
+/**
+ * The two chances that make these strengths: tp / fp is the ratio of yes, (1 - fp) / (1 - tp) that of no. Every strength is
+ * above zero, so both lie between 0 and 1.
+ */
+function answerWeight(tells: Tells): AnswerWeight {
+  const ratio = (strength: Strength): number => 10 ** (STRENGTHS[strength].db / 10);
+  const [given, absent] = [ratio(tells.yes ?? SILENT_SIDE), ratio(tells.no ?? SILENT_SIDE)];
+  const rare = (absent - 1) / (given * absent - 1);
+  const [tp, fp] = tells.against ? [rare, given * rare] : [given * rare, rare];
+  const only = tells.no === undefined ? 'for' : tells.yes === undefined ? 'against' : undefined;
+  return { kind: 'answer', tp, fp, ...(only ? { only } : {}), tells };
 }
 
 export function ruleVariables(rule: Rule): VarId[] {

@@ -5,10 +5,6 @@
 import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
 
-/** Chance of the answer with such a cause, and for the causes taken together (judgement). */
-const WITH_CAUSE = 0.03;
-const OTHERWISE = 0.3;
-
 export function clearedByMute<const G extends string>(group: G): Rule & { readonly group: G } {
   return answers(
     {
@@ -23,8 +19,6 @@ export function clearedByMute<const G extends string>(group: G): Rule & { readon
       source: 'practice',
     },
     is('testMuteDisplay', 'gone'),
-    WITH_CAUSE,
-    OTHERWISE,
-    'for',
+    { yes: 'strong', against: true },
   );
 }

@@ -14,10 +14,6 @@ const FOUND_BY: Readonly<Record<'either' | 'word' | 'exchange', Condition>> = {
   exchange: GOES_ALONG,
 };
 
-/** Chance of the answer with such a cause, and without (judgement). */
-const WITH_CAUSE = 0.03;
-const OTHERWISE = 0.3;
-
 /** The rule that clears a cause of what only one person hears. It never speaks for the cause. */
 export function clearedByPerson<const G extends string>(
   group: G,
@@ -37,8 +33,6 @@ export function clearedByPerson<const G extends string>(
       source: 'practice',
     },
     FOUND_BY[found],
-    WITH_CAUSE,
-    OTHERWISE,
-    'for',
+    { yes: 'strong', against: true },
   );
 }

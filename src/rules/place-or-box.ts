@@ -3,13 +3,8 @@
  * main shares that one's, which can be done with towers too. And what a place does, a row hears alike. One rule each, so
  * that all causes say it alike.
  */
-import { answers, type Rule } from './cause.js';
+import { answers, type Rule, type Tells } from './cause.js';
 import { is } from './condition.js';
-
-/** Chance that both sound alike there where the place is the cause, and for the other causes together (judgement). */
-const ALIKE = { byPlace: 0.85, otherwise: 0.3 } as const;
-/** Chance that they still differ there where box or settings are the cause, and for the others (judgement). */
-const UNLIKE = { byBox: 0.85, otherwise: 0.25 } as const;
 
 /** Alike there names the place; unlike there clears it. */
 export function placeNotBox<const G extends string>(group: G): Rule & { readonly group: G } {
@@ -27,8 +22,7 @@ export function placeNotBox<const G extends string>(group: G): Rule & { readonly
       source: 'practice',
     },
     is('testBesideMain', 'alike'),
-    ALIKE.byPlace,
-    ALIKE.otherwise,
+    { yes: 'telling', no: 'telling' },
   );
 }
 
@@ -47,16 +41,14 @@ export function boxNotPlace<const G extends string>(group: G): Rule & { readonly
       source: 'practice',
     },
     is('testBesideMain', 'differs'),
-    UNLIKE.byBox,
-    UNLIKE.otherwise,
+    { yes: 'telling', no: 'telling' },
   );
 }
 
 /** A main in the place of the center: a good box that turns bad there names the place. The rates are of the cause. */
 export function mainWrongThereToo<const G extends string>(
   group: G,
-  tp: number,
-  fp: number,
+  tells: Tells,
 ): Rule & { readonly group: G } {
   return answers(
     {
@@ -71,13 +63,9 @@ export function mainWrongThereToo<const G extends string>(
       source: 'practice',
     },
     is('testMainInPlace', 'wrong'),
-    tp,
-    fp,
+    tells,
   );
 }
-
-/** Chance that the trouble is told of the seats off to the side alone, with such a cause and without (judgment). */
-const ASIDE = { withCause: 0.14, otherwise: 0.35 } as const;
 
 /** What colors every seat of a row alike is not heard at its ends alone. `what` as it stands in a sentence. */
 export function alikeAlongTheRow<const G extends string>(
@@ -98,7 +86,6 @@ export function alikeAlongTheRow<const G extends string>(
       source: 'geometry',
     },
     is('troubleSeats', 'off-middle'),
-    ASIDE.withCause,
-    ASIDE.otherwise,
+    { yes: 'telling', no: 'slight', against: true },
   );
 }

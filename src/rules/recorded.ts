@@ -20,8 +20,7 @@ export const recordedPolarity = <const G extends string>(group: G): Of<G> =>
       source: 'recording',
     },
     noneOf('polarityMeasured', 'alike'),
-    0.96,
-    0.02,
+    { yes: 'proof', no: 'proof' },
   );
 
 /** The room blurs the center at the main seat. */
@@ -40,8 +39,7 @@ export const recordedClarity = <const G extends string>(group: G): Of<G> =>
       source: 'clarity',
     },
     below('clarityMeasuredDb', 'clarityDb'),
-    0.85,
-    0.05,
+    { yes: 'strong', no: 'strong' },
   );
 
 /** A surface close to the center throws its sound back. */
@@ -60,8 +58,7 @@ export const recordedReflection = <const G extends string>(group: G): Of<G> =>
       source: 'recording',
     },
     all(atMost('reflectionMeasuredMs', 'nearReflectionMs'), above('reflectionMeasuredDb', 'reflectionDb')),
-    0.6,
-    0.15,
+    { yes: 'telling', no: 'hint' },
   );
 
 /** The center distorts, and the mains on the same recorder do not. */
@@ -80,6 +77,5 @@ export const recordedDistortion = <const G extends string>(group: G): Of<G> =>
       source: 'recording',
     },
     above('extraDistortion', 'extraDistortion'),
-    0.5,
-    0.03,
+    { yes: 'strong', no: 'hint' },
   );

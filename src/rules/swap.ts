@@ -5,10 +5,6 @@
 import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
 
-/** Chance that it stays with the box where box or place are the cause, and for the causes taken together (judgement). */
-const WITH_CAUSE = 0.95;
-const OTHERWISE = 0.65;
-
 /** What stays may be any fault of box, cable or place, so it speaks weakly; what moves away is none of them. */
 export function staysInPlace<const G extends string>(group: G): Rule & { readonly group: G } {
   return answers(
@@ -25,7 +21,6 @@ export function staysInPlace<const G extends string>(group: G): Rule & { readonl
       source: 'practice',
     },
     is('testSwapAtAmplifier', 'stays'),
-    WITH_CAUSE,
-    OTHERWISE,
+    { yes: 'slight', no: 'strong' },
   );
 }

@@ -30,7 +30,8 @@ export interface Reading {
 /** What one seat hears: the seats table of the report. */
 export interface SeatResult {
   readonly seat: Seat;
-  readonly azimuthDeg: number;
+  /** Undefined at a seat beside or behind the center. */
+  readonly azimuthDeg: number | undefined;
   readonly distanceM: number;
   readonly dipDb: number | undefined;
   readonly dipHz: number | undefined;

@@ -5,10 +5,6 @@
 import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
 
-/** What remains with the center out of use hardly comes from it; what goes may have many makers. */
-const WITH_CAUSE = 0.97;
-const OTHERWISE = 0.5;
-
 export function staysWithoutCenter<const G extends string>(group: G): Rule & { readonly group: G } {
   return answers(
     {
@@ -24,7 +20,6 @@ export function staysWithoutCenter<const G extends string>(group: G): Rule & { r
       source: 'practice',
     },
     is('testPhantom', 'gone'),
-    WITH_CAUSE,
-    OTHERWISE,
+    { yes: 'hint', no: 'strong' },
   );
 }

@@ -347,7 +347,7 @@ export const SIGNAL_CLAIMS: Table = {
       STRAIN,
       raises('overload', { centerTrim: 12, voiceBoost: 'on', seatDistance: '5 m' }, 5),
     ],
-    ['the same at any volume is no strain', STRAIN, lowers('overload', { troubleWhenLoud: 'no' }, 6)],
+    ['the same at any volume is no strain', STRAIN, lowers('overload', { troubleWhenLoud: 'no' }, 5)],
     [
       'without a subwoofer the mains take the bass of a small center set to large',
       { ...STRAIN, subwoofer: 'none', centerBassSize: 'large', centerSizeAgainstMains: 'smaller' },

@@ -3,7 +3,7 @@ import type { FactBook } from '../../src/facts/book.js';
 import type { Choice } from '../../src/facts/catalog.js';
 import type { Audit } from '../../src/reasoning/audit.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import { type AnswerWeight, answers, type Cause, type Remedy, type Rule } from '../../src/rules/cause.js';
+import type { AnswerWeight, Cause, Remedy, Rule } from '../../src/rules/cause.js';
 import type { CauseId } from '../../src/rules/cause-ids.js';
 import { type Condition, is } from '../../src/rules/condition.js';
 import { causeOf } from '../../src/rules/index.js';
@@ -17,7 +17,11 @@ export const ruleOn = (
   when: Condition,
   { tp = 0.8, fp = 0.2, only, ...changes }: Partial<Rule> & Partial<AnswerWeight> = {},
 ): Rule => ({
-  ...answers({ ...WORDS, id, source: causeOf('delay').rules[0].source }, when, tp, fp, only),
+  ...WORDS,
+  id,
+  source: causeOf('delay').rules[0].source,
+  when,
+  weigh: { kind: 'answer', tp, fp, ...(only ? { only } : {}) },
   ...changes,
 });
 export const whenTest = (value: Choice<'testTape'>): Condition => is('testTape', value);

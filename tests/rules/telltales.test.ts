@@ -4,13 +4,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { FACTS, type FactId, isFactId } from '../../src/facts/catalog.js';
-import { TELLING } from '../../src/rules/cause.js';
 import { type Condition, isLeaf } from '../../src/rules/condition.js';
 import { isDerivedId } from '../../src/rules/derived/table.js';
 import { viewOf } from '../../src/rules/derived/view.js';
 import { CAUSES } from '../../src/rules/index.js';
 import { traceRule } from '../../src/rules/plain.js';
 import { weigh } from '../../src/rules/weigh.js';
+import { givenDb } from '../../src/rules/weight.js';
 import { bookOf } from '../support/causeClaims.js';
 
 const telltales = CAUSES.flatMap((cause) =>
@@ -63,9 +63,17 @@ describe('a tell-tale', () => {
     expect(decibans({})).toBe(0);
   });
 
-  it('is a hint of about 2, telling with about 4 or strong with about 6.5 decibans, from memory', () => {
-    const sure = (p: number): number => 0.9 * p + 0.1 * (1 - p);
-    const weights = Object.values(TELLING).map(([tp, fp]) => 10 * Math.log10(sure(tp) / sure(fp)));
-    expect(weights.map((w) => Math.round(2 * w) / 2)).toEqual([2, 4, 6.5]);
+  it('is slight, a hint, telling or strong: each weighs clearly more than the one before, from memory too', () => {
+    const weights = telltales.map(({ rule: { weigh: w } }) =>
+      w.kind === 'answer'
+        ? ([w.tells?.yes ?? 'none', Math.abs(givenDb(w.tp, w.fp, 'recalled'))] as const)
+        : undefined,
+    );
+    const of = (strength: string): number[] => weights.flatMap((w) => (w?.[0] === strength ? [w[1]] : []));
+    for (const [less, more] of [
+      ['hint', 'telling'],
+      ['telling', 'strong'],
+    ] as const)
+      expect(Math.min(...of(more))).toBeGreaterThan(Math.max(...of(less)) + 1);
   });
 });

@@ -6,8 +6,8 @@ import { HOWS } from '../../facts/spec.js';
 import { curesWord } from '../../reasoning/plan.js';
 import { variablesOfRule } from '../../reasoning/rule-index.js';
 import { remedyId } from '../../reasoning/trials.js';
-import type { Cause, Remedy, Rule } from '../../rules/cause.js';
-import { SEVERITIES } from '../../rules/cause.js';
+import type { AnswerWeight, Cause, Remedy, Rule } from '../../rules/cause.js';
+import { SEVERITIES, STRENGTHS } from '../../rules/cause.js';
 import { CAUTIONS } from '../../rules/cautions.js';
 import type { VarId } from '../../rules/condition.js';
 import { DERIVED } from '../../rules/derived/table.js';
@@ -237,7 +237,7 @@ function weightBlocks({ weigh }: Rule): Block[] {
   const { tp, fp, only } = weigh;
   const cell = (db: number, silent: boolean): string => (silent ? '0' : signed(db));
   return [
-    paragraph(`Chance of this answer if the cause is true: ${tp}; otherwise: ${fp} (our judgment).`),
+    paragraph(tellsText(weigh)),
     table(
       ['how it was obtained', 'if yes', 'if no'],
       HOWS.map((how) => [
@@ -247,6 +247,29 @@ function weightBlocks({ weigh }: Rule): Block[] {
       ]),
     ),
   ];
+}
+
+const STRENGTH_WORDS = {
+  slight: 'slight',
+  hint: 'a hint',
+  telling: 'telling',
+  strong: 'strong',
+  proof: 'a proof',
+};
+/** How telling the two outcomes are, in the words of the scale. */
+function tellsText({ tells, tp, fp }: AnswerWeight): string {
+  const chances = `Chance of this answer if the cause is true: ${Number(tp.toFixed(2))}; otherwise: ${Number(fp.toFixed(2))} (our judgment).`;
+  if (!tells) return chances;
+  const side = (outcome: 'yes' | 'no', speaksFor: boolean): string => {
+    const strength = tells[outcome];
+    if (strength === undefined) return `${capital(outcome)} says nothing.`;
+    const means = STRENGTHS[strength].means;
+    const [way, words] = speaksFor
+      ? ['for', means]
+      : ['against', means.replace(/\bwith(out)? the cause/, (_, out) => `with${out ? '' : 'out'} the cause`)];
+    return `${capital(outcome)} is ${STRENGTH_WORDS[strength]} ${way} it: ${words}.`;
+  };
+  return `${side('yes', tells.against !== true)} ${side('no', tells.against === true)} ${chances}`;
 }
 
 export function variableLink(id: VarId): Inline {

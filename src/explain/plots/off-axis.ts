@@ -2,6 +2,7 @@
 import { DEEPEST_DB } from '../../acoustics/holes.js';
 import { offAxisCurve } from '../../acoustics/offaxis.js';
 import type { Reader } from '../../compute/reader.js';
+import { seatsIn } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
 import { drivers } from '../../rules/derived/drivers.js';
 import { layoutAtSeats, type SeatDip } from '../../rules/derived/layout.js';
@@ -29,10 +30,15 @@ interface Heard {
 
 const curvesAtSeats = (r: Reader<FactId>) => {
   const box = r.from(drivers);
+  const seats = seatsIn(r);
   return r.from(layoutAtSeats).map((dip) => {
     const { azimuthDeg, distanceM } = dip.bearing;
     const { frequencyHz, smoothedDb } = offAxisCurve({ drivers: box, azimuthDeg, distanceM });
-    return { dip, points: pairsBetween(frequencyHz, smoothedDb, FROM_HZ, TO_HZ) };
+    return {
+      dip,
+      place: seats.indexOf(dip.bearing.seat),
+      points: pairsBetween(frequencyHz, smoothedDb, FROM_HZ, TO_HZ),
+    };
   });
 };
 
@@ -40,10 +46,10 @@ export function offAxisChart(ask: Ask, report: Report): LineChart | undefined {
   const known = ask(curvesAtSeats);
   if (!known || report.told.every(({ fact }) => fact !== 'centerLayout')) return undefined;
   const heard = known.value.map(
-    (seat, i): Heard => ({
+    (seat): Heard => ({
       ...seat,
-      name: report.seats[i]?.name ?? `seat ${i + 1}`,
-      main: report.seats[i]?.main ?? false,
+      name: report.seats[seat.place]?.name ?? `seat ${seat.place + 1}`,
+      main: report.seats[seat.place]?.main ?? false,
     }),
   );
   const curves = chosen(heard);

@@ -24,12 +24,13 @@ const SCALE_BARS: Readonly<Record<UnitSystem, RoomChart['scaleBar']>> = {
 interface Scene {
   readonly places: Points;
   readonly heads: readonly Head[];
-  readonly azimuthsDeg: readonly number[];
+  /** Undefined for a seat beside or behind the center. */
+  readonly azimuthsDeg: readonly (number | undefined)[];
 }
 const sceneOf = (r: Reader<FactId>): Scene => ({
   places: r.from(points),
   heads: seatsIn(r).map((seat) => headAt(r, seat)),
-  azimuthsDeg: r.from(bearings).map(({ azimuthDeg }) => azimuthDeg),
+  azimuthsDeg: seatsIn(r).map((seat) => r.from(bearings).find((b) => b.seat === seat)?.azimuthDeg),
 });
 
 const hasCenter = (book: FactBook): boolean => told(book, 'centerCount') !== 'none';
@@ -104,7 +105,7 @@ export function planChart(ask: Ask, book: FactBook, report: Report): RoomChart |
           report.seats[i]?.name ?? '',
           lengthText(xM, report),
           lengthText(yM, report),
-          withCenter ? angleText(azimuthsDeg[i] ?? 0) : '−',
+          withCenter && azimuthsDeg[i] !== undefined ? angleText(azimuthsDeg[i]) : '−',
         ]),
       ],
     },
@@ -120,16 +121,14 @@ const angleText = (deg: number): string => {
 function planSays(
   report: Report,
   places: Points,
-  azimuthsDeg: readonly number[],
+  azimuthsDeg: readonly (number | undefined)[],
   withCenter: boolean,
 ): string {
   const baseM = (places.right[0] ?? 0) - (places.left[0] ?? 0);
   const main = report.seats.find((seat) => seat.main) ?? report.seats[0];
   const mains = `Left and right stand ${lengthText(baseM, report)} apart, and the main seat is ${lengthText(main?.yM ?? 0, report)} back`;
-  const worst = azimuthsDeg.reduce(
-    (far, deg, i) => (Math.abs(deg) > Math.abs(azimuthsDeg[far] ?? 0) ? i : far),
-    0,
-  );
+  const offAxis = azimuthsDeg.map((deg) => Math.abs(deg ?? 0));
+  const worst = offAxis.indexOf(Math.max(...offAxis));
   const farDeg = azimuthsDeg[worst] ?? 0;
   if (!withCenter) return `${mains}.`;
   if (Math.abs(farDeg) < STRAIGHT_DEG) return `${mains}, straight in front of the center.`;

@@ -215,6 +215,22 @@ export const speakerFacts = family({
     typical: [1800, 2500, 3200],
     assume: { value: 2500, spread: 0.18, note: 'common practice for a 25 mm dome' },
   },
+  centerCrossoverSlope: {
+    kind: 'choice',
+    family: 'speakers',
+    label: 'crossover slope of the center',
+    ask: 'How steep is the crossover between the cones and the tweeter of the center, in decibels per octave?',
+    hint: 'Few data sheets tell; unknown is fine.',
+    why: 'A gentle crossover lets cones side by side play together for longer, so they cancel more.',
+    findOut: ['Look in the data sheet or a review for the order or the slope of the crossover.'],
+    minutes: 3,
+    usually: 'read',
+    askedWhen: {
+      centerLayout: ['mid-tweeter-mid', 'horizontal-two-way', 'two-and-a-half-way'],
+    },
+    choices: { '12': '12 dB per octave', '18': '18 dB per octave', '24': '24 dB per octave' },
+    assume: { value: '24', note: 'steeper ones are common; gentle ones cancel over a wider range' },
+  },
   centerLowCrossover: {
     kind: 'number',
     family: 'speakers',

@@ -278,9 +278,9 @@ export const testFacts = family({
   testStillTwo: {
     ...TEST,
     label: 'two channels against a shared middle',
-    ask: 'With levels matched and the middle shared by all three, do two channels still please you more with music?',
+    ask: 'With levels matched and the middle shared by all three, do you still like two channels better for music?',
     hint: 'Center spread on, test noise equally loud, the same song both ways.',
-    why: 'What still pleases more after the usual faults are out of the way is taste.',
+    why: 'What is still liked better once the usual reasons are out of the way is taste.',
     findOut: [
       'Match the center to left and right with test noise.',
       'Open the center spread, or take a mode that leaves the singer in the mains.',
@@ -288,7 +288,7 @@ export const testFacts = family({
     ],
     minutes: 10,
     choices: {
-      'still-two': 'yes, two channels please more',
+      'still-two': 'yes, two channels are better',
       'shared-pleases': 'no, the shared middle is fine',
     },
   },
@@ -296,7 +296,7 @@ export const testFacts = family({
     ...TEST,
     label: 'ear close to each driver',
     ask: 'Volume down, now put an ear close to each single driver of the center in turn: does each one play?',
-    hint: 'Low noise, fingers off domes. A cone without a magnet, or for bass only, is quiet.',
+    hint: 'Low noise, fingers off domes. A passive radiator or bass-only cone is quiet.',
     why: 'A silent driver is found in a minute.',
     findOut: [
       'Turn the volume down.',

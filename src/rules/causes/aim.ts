@@ -73,9 +73,7 @@ export const aim = defineCause({
         source: 'interference',
       },
       atLeast('aimDipDb', 'dipDb.noticeable'),
-      0.92,
-      0.4,
-      'against',
+      { no: 'strong' },
     ),
     answers(
       {
@@ -90,8 +88,7 @@ export const aim = defineCause({
         source: 'practice',
       },
       is('testTilt', 'clearer'),
-      0.9,
-      0.1,
+      { yes: 'strong', no: 'strong' },
     ),
     answers(
       {
@@ -106,8 +103,7 @@ export const aim = defineCause({
         source: 'practice',
       },
       noneOf('testPosture', 'same'),
-      0.85,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -122,8 +118,7 @@ export const aim = defineCause({
         source: 'practice',
       },
       is('testNoiseEach', 'duller'),
-      0.55,
-      0.2,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -139,8 +134,7 @@ export const aim = defineCause({
         source: 'practice',
       },
       is('toneAcrossPan', 'duller'),
-      0.55,
-      0.25,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -155,8 +149,7 @@ export const aim = defineCause({
         source: 'geometry',
       },
       is('testSitMiddle', 'clear-in-middle'),
-      0.12,
-      0.35,
+      { yes: 'telling', no: 'slight', against: true },
     ),
     alikeAlongTheRow(
       'where-heard',
@@ -176,8 +169,7 @@ export const aim = defineCause({
         source: 'practice',
       },
       is('testNearCenter', 'still-bad'),
-      0.08,
-      0.35,
+      { yes: 'telling', no: 'slight', against: true },
     ),
     clearedByPerson('person'),
     staysInPlace('swapped'),

@@ -51,8 +51,7 @@ export const ambienceSetting = defineCause({
         source: 'practice',
       },
       is('ambienceSize', 'small'),
-      0.85,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -67,8 +66,7 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       is('upmixCommonPart', 'takes-out'),
-      0.9,
-      0.3,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -83,8 +81,7 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUnplugged', 'voice-gone'),
-      0.85,
-      0.3,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -99,8 +96,7 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.98,
-      0.45,
+      { yes: 'hint', no: 'proof' },
     ),
     answers(
       {
@@ -115,9 +111,7 @@ export const ambienceSetting = defineCause({
         source: 'stage-width',
       },
       noneOf('voiceDirection', 'nowhere'),
-      0.96,
-      0.8,
-      'against',
+      { no: 'telling' },
     ),
     answers(
       {
@@ -132,9 +126,7 @@ export const ambienceSetting = defineCause({
         source: 'upmix-arithmetic',
       },
       oneOf('playedContent', 'two-channel-music', 'everything'),
-      0.97,
-      0.35,
-      'against',
+      { no: 'proof' },
     ),
     staysWithoutCenter('without-center'),
   ],

@@ -62,8 +62,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       is('testSubOff', 'gone'),
-      0.7,
-      0.06,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -78,9 +77,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       is('loudnessCompensation', 'on'),
-      0.3,
-      0.15,
-      'for',
+      { yes: 'hint' },
     ),
     deviates(
       {
@@ -116,9 +113,7 @@ export const bassManagement = defineCause({
         source: 'bass-sum',
       },
       atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
-      0.6,
-      0.15,
-      'against',
+      { no: 'hint' },
     ),
     deviates(
       {
@@ -151,8 +146,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       is('voiceDirection', 'subwoofer'),
-      0.35,
-      0.01,
+      { yes: 'proof', no: 'slight' },
     ),
     deviates(
       {
@@ -201,8 +195,7 @@ export const bassManagement = defineCause({
         source: 'crosstalk',
       },
       oneOf('testNoiseEach', 'thin', 'boxy'),
-      0.75,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -217,8 +210,7 @@ export const bassManagement = defineCause({
         source: 'bass-sum',
       },
       oneOf('toneAcrossPan', 'thinner', 'boxier'),
-      0.7,
-      0.25,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -234,8 +226,7 @@ export const bassManagement = defineCause({
         source: 'bass-sum',
       },
       oneOf('testSwapAtAmplifier', 'moves-left', 'gone'),
-      0.8,
-      0.3,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -251,9 +242,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       atLeast('unplayedVoiceHz', 'voiceFloorHz.noticeable'),
-      0.35,
-      0.03,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -270,8 +259,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       is('centerSizeAgainstMains', 'smaller'),
-      0.8,
-      0.35,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -288,8 +276,7 @@ export const bassManagement = defineCause({
         source: 'bass-sum',
       },
       is('subPolarity', 'fuller-other-way'),
-      0.5,
-      0.06,
+      { yes: 'strong', no: 'hint' },
     ),
     answers(
       {
@@ -306,8 +293,7 @@ export const bassManagement = defineCause({
         source: 'practice',
       },
       is('subTiming', 'untouched'),
-      0.5,
-      0.25,
+      { yes: 'hint', no: 'slight' },
     ),
     clearedByPerson('person'),
   ],

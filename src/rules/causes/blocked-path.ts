@@ -75,8 +75,7 @@ export const blockedPath = defineCause({
         source: 'geometry',
       },
       is('whoHears', 'one-place'),
-      0.6,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -91,9 +90,7 @@ export const blockedPath = defineCause({
         source: 'geometry',
       },
       oneOf('troubleSeats', 'one-seat', 'back-row'),
-      0.6,
-      0.12,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -108,8 +105,7 @@ export const blockedPath = defineCause({
         source: 'barrier',
       },
       is('testNoiseEach', 'duller'),
-      0.65,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -125,8 +121,7 @@ export const blockedPath = defineCause({
         source: 'practice',
       },
       is('testNearCenter', 'good-near'),
-      0.85,
-      0.4,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -142,8 +137,7 @@ export const blockedPath = defineCause({
         source: 'practice',
       },
       oneOf('testLift', 'improves', 'tone-only'),
-      0.8,
-      0.35,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -158,9 +152,7 @@ export const blockedPath = defineCause({
         source: 'practice',
       },
       is('lastChange', 'furniture'),
-      0.35,
-      0.1,
-      'for',
+      { yes: 'telling' },
     ),
     clearedByPerson('person', 'exchange'),
     deviates(
@@ -194,8 +186,7 @@ export const blockedPath = defineCause({
         source: 'practice',
       },
       is('testCoverShelf', 'clearer'),
-      0.6,
-      0.12,
+      { yes: 'telling', no: 'hint' },
     ),
     staysInPlace('swapped'),
   ],

@@ -102,8 +102,7 @@ export const cabinetBay = defineCause({
         source: 'practice',
       },
       is('testNoiseEach', 'boxy'),
-      0.75,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -119,8 +118,7 @@ export const cabinetBay = defineCause({
         source: 'practice',
       },
       is('toneAcrossPan', 'boxier'),
-      0.7,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -136,9 +134,7 @@ export const cabinetBay = defineCause({
         source: 'practice',
       },
       is('testPullForward', 'clearer'),
-      0.8,
-      0.12,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -156,11 +152,9 @@ export const cabinetBay = defineCause({
         source: 'bay-resonator',
       },
       is('testPullForward', 'clearer'),
-      0.8,
-      0.12,
-      'against',
+      { no: 'telling' },
     ),
-    mainWrongThereToo('exchanged', 0.85, 0.2),
+    mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     alikeAlongTheRow(
       'where-heard',
       'a bay',

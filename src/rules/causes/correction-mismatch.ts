@@ -75,9 +75,7 @@ export const correctionMismatch = defineCause({
         source: 'band-match',
       },
       is('testEqBypass', 'better'),
-      0.92,
-      0.06,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -93,9 +91,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       any(is('testEqBypass', 'worse'), all(is('testEqBypass', 'same'), THROUGH_IT)),
-      0.06,
-      0.75,
-      'for',
+      { yes: 'strong', against: true },
     ),
     answers(
       {
@@ -110,9 +106,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       SOMETHING_BENDS,
-      0.998,
-      0.7,
-      'against',
+      { no: 'proof' },
     ),
     answers(
       {
@@ -127,8 +121,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       oneOf('equalizationReach', 'center-only', 'mains-only'),
-      0.5,
-      0.1,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -144,9 +137,7 @@ export const correctionMismatch = defineCause({
         source: 'band-match',
       },
       oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
-      0.92,
-      0.45,
-      'for',
+      { yes: 'hint' },
     ),
     answers(
       {
@@ -163,9 +154,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       all(oneOf('testNoiseEach', 'alike', 'softer', 'louder'), THROUGH_IT),
-      0.08,
-      0.55,
-      'for',
+      { yes: 'strong', against: true },
     ),
     answers(
       {
@@ -181,8 +170,7 @@ export const correctionMismatch = defineCause({
         source: 'band-match',
       },
       noneOf('toneAcrossPan', 'no-change'),
-      0.9,
-      0.45,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -199,8 +187,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
-      0.55,
-      0.2,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -216,8 +203,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       is('lastChange', 'calibration'),
-      0.35,
-      0.05,
+      { yes: 'strong', no: 'slight' },
     ),
     answers(
       {
@@ -233,8 +219,7 @@ export const correctionMismatch = defineCause({
         source: 'practice',
       },
       is('testSwapAtAmplifier', 'moves-left'),
-      0.7,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     clearedByPerson('person'),
   ],

@@ -141,8 +141,7 @@ export const delay = defineCause({
         source: 'geometry',
       },
       oneOf('testTape', 'off', 'wrong-unit'),
-      0.92,
-      0.15,
+      { yes: 'telling', no: 'strong' },
     ),
     deviates(
       {
@@ -175,9 +174,7 @@ export const delay = defineCause({
         source: 'shared-part',
       },
       atLeast('sharedSound', 'sharedPart.clear'),
-      0.99,
-      0.45,
-      'for',
+      { yes: 'hint' },
     ),
     deviates(
       {
@@ -208,14 +205,14 @@ export const delay = defineCause({
         source: 'geometry',
       },
       WRONG_UNIT,
-      0.2,
-      0.01,
-      'for',
+      { yes: 'proof' },
     ),
     answers(
       {
         id: 'only-center-is-powered',
         group: 'arrival',
+        // An automatic run hears the latency and makes up for it.
+        applies: is('setBy', 'people'),
         says: {
           yes: 'Of the three only the center is powered, and its own processing makes it late unless the entries make up for it.',
           no: 'The center is driven like the mains, so no latency of its own parts it from them.',
@@ -226,9 +223,7 @@ export const delay = defineCause({
         source: 'practice',
       },
       is('centerPowered', 'yes'),
-      0.2,
-      0.04,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -244,8 +239,7 @@ export const delay = defineCause({
         source: 'geometry',
       },
       oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
-      0.6,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -260,8 +254,7 @@ export const delay = defineCause({
         source: 'comb',
       },
       is('testPhantom', 'gone'),
-      0.9,
-      0.45,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -277,8 +270,7 @@ export const delay = defineCause({
         source: 'comb',
       },
       oneOf('testSitMiddle', 'same-everywhere', 'worse-in-middle'),
-      0.85,
-      0.5,
+      { yes: 'hint', no: 'telling' },
     ),
     clearedByPerson('person'),
     clearedByMute('display'),

@@ -55,8 +55,7 @@ export const doublePlayback = defineCause({
         source: 'echo',
       },
       is('displaySpeakers', 'playing'),
-      0.92,
-      0.03,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -71,8 +70,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       is('testMuteDisplay', 'gone'),
-      0.9,
-      0.02,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -88,8 +86,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       oneOf('lipSync', 'voice-late', 'voice-early'),
-      0.4,
-      0.18,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -104,8 +101,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       is('testNoiseEach', 'alike'),
-      0.75,
-      0.35,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -120,8 +116,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       is('troubleTitles', 'one-source'),
-      0.25,
-      0.08,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -136,8 +131,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       oneOf('testPhantom', 'same', 'worse'),
-      0.92,
-      0.4,
+      { yes: 'hint', no: 'strong' },
     ),
     answers(
       {
@@ -153,8 +147,7 @@ export const doublePlayback = defineCause({
         source: 'practice',
       },
       oneOf('lastChange', 'screen', 'source', 'settings'),
-      0.5,
-      0.25,
+      { yes: 'hint', no: 'slight' },
     ),
     clearedByPerson('person'),
   ],

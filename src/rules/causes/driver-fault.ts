@@ -62,8 +62,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       noneOf('driversHeard', 'all'),
-      0.85,
-      0.03,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -78,8 +77,7 @@ export const driverFault = defineCause({
         source: 'direct-sound',
       },
       oneOf('testEarToDrivers', 'silent', 'rattles'),
-      0.85,
-      0.02,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -94,8 +92,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       is('jumpers', 'loose'),
-      0.35,
-      0.02,
+      { yes: 'strong', no: 'slight' },
     ),
     answers(
       {
@@ -111,8 +108,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       is('onset', 'sudden'),
-      0.6,
-      0.12,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -128,8 +124,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       noneOf('testNoiseEach', 'alike', 'louder'),
-      0.95,
-      0.75,
+      { yes: 'slight', no: 'telling' },
     ),
     answers(
       {
@@ -145,8 +140,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       oneOf('testSwapAtAmplifier', 'stays', 'gone'),
-      0.92,
-      0.5,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -161,8 +155,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       is('testSwapAtLoudspeakers', 'follows-box'),
-      0.7,
-      0.45,
+      { yes: 'slight', no: 'hint' },
     ),
     answers(
       {
@@ -178,8 +171,7 @@ export const driverFault = defineCause({
         source: 'direct-sound',
       },
       noneOf('testNearCenter', 'good-near'),
-      0.94,
-      0.6,
+      { yes: 'slight', no: 'strong' },
     ),
     answers(
       {
@@ -195,9 +187,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       oneOf('silentCenter', 'open', 'channel'),
-      0.3,
-      0.03,
-      'for',
+      { yes: 'strong' },
     ),
     recordedDistortion('recorded'),
     answers(
@@ -214,9 +204,7 @@ export const driverFault = defineCause({
         source: 'practice',
       },
       is('silentCenter', 'box'),
-      0.4,
-      0.002,
-      'for',
+      { yes: 'proof' },
     ),
     staysWithoutCenter('without-center'),
     clearedByPerson('person'),

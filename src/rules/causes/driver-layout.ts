@@ -114,8 +114,7 @@ export const driverLayout = defineCause({
         source: 'interference',
       },
       is('troubleSeats', 'off-middle'),
-      0.85,
-      0.3,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -131,8 +130,7 @@ export const driverLayout = defineCause({
         source: 'practice',
       },
       is('testSitMiddle', 'clear-in-middle'),
-      0.9,
-      0.25,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -147,8 +145,7 @@ export const driverLayout = defineCause({
         source: 'practice',
       },
       is('testSwapSeats', 'stays-with-seat'),
-      0.9,
-      0.45,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -164,8 +161,7 @@ export const driverLayout = defineCause({
         source: 'interference',
       },
       is('testNearCenter', 'still-bad'),
-      0.08,
-      0.35,
+      { yes: 'telling', no: 'slight', against: true },
     ),
     answers(
       {
@@ -181,9 +177,7 @@ export const driverLayout = defineCause({
         source: 'practice',
       },
       is('onset', 'sudden'),
-      0.04,
-      0.2,
-      'for',
+      { yes: 'telling', against: true },
     ),
     measuredAt('measured', 'hole', {
       what: 'the layout of its drivers',

@@ -67,8 +67,7 @@ export const fixedExtraction = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUnplugged', 'voice-gone'),
-      0.85,
-      0.3,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -84,8 +83,7 @@ export const fixedExtraction = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.98,
-      0.45,
+      { yes: 'hint', no: 'proof' },
     ),
     answers(
       {
@@ -100,8 +98,7 @@ export const fixedExtraction = defineCause({
         source: 'stage-width',
       },
       is('voiceDirection', 'center-box'),
-      0.75,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -116,9 +113,7 @@ export const fixedExtraction = defineCause({
         source: 'upmix-arithmetic',
       },
       oneOf('playedContent', 'two-channel-music', 'everything'),
-      0.97,
-      0.35,
-      'against',
+      { no: 'proof' },
     ),
     staysWithoutCenter('without-center'),
   ],

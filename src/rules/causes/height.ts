@@ -106,8 +106,7 @@ export const height = defineCause({
         source: 'elevation-blur',
       },
       oneOf('voiceDirection', 'low', 'high'),
-      0.75,
-      0.08,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -122,9 +121,7 @@ export const height = defineCause({
         source: 'practice',
       },
       is('voiceDirection', 'picture'),
-      0.1,
-      0.4,
-      'for',
+      { yes: 'telling', against: true },
     ),
     answers(
       {
@@ -140,8 +137,7 @@ export const height = defineCause({
         source: 'practice',
       },
       is('testLift', 'improves'),
-      0.8,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -157,8 +153,7 @@ export const height = defineCause({
         source: 'practice',
       },
       is('testPhantom', 'gone'),
-      0.95,
-      0.45,
+      { yes: 'hint', no: 'strong' },
     ),
     staysInPlace('swapped'),
     clearedByPerson('person'),

@@ -74,8 +74,7 @@ export const level = defineCause({
         source: 'level-step',
       },
       oneOf('voiceLoudness', 'softer', 'louder'),
-      0.85,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -91,9 +90,7 @@ export const level = defineCause({
         source: 'level-step',
       },
       noneOf('testNoiseEach', 'alike'),
-      0.85,
-      0.55,
-      'against',
+      { no: 'telling' },
     ),
     answers(
       {
@@ -108,9 +105,7 @@ export const level = defineCause({
         source: 'level-step',
       },
       oneOf('testNoiseEach', 'softer', 'louder'),
-      0.7,
-      0.1,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -126,9 +121,7 @@ export const level = defineCause({
         source: 'practice',
       },
       is('triedTrim', 'cured'),
-      0.75,
-      // A louder voice helps with a buried mix, a noisy room and a weak ear as well.
-      0.35,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -143,8 +136,7 @@ export const level = defineCause({
         source: 'practice',
       },
       is('alignmentBy', 'nobody'),
-      0.4,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -159,8 +151,7 @@ export const level = defineCause({
         source: 'direct-sound',
       },
       oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
-      0.45,
-      0.2,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -176,8 +167,7 @@ export const level = defineCause({
         source: 'practice',
       },
       is('testPhantom', 'gone'),
-      0.9,
-      0.45,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -193,8 +183,7 @@ export const level = defineCause({
         source: 'practice',
       },
       is('testSwapAtAmplifier', 'moves-left'),
-      0.7,
-      0.25,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -210,9 +199,7 @@ export const level = defineCause({
         source: 'practice',
       },
       is('voiceBoost', 'on'),
-      0.25,
-      0.1,
-      'for',
+      { yes: 'hint' },
     ),
     clearedByPerson('person'),
     clearedByMute('display'),

@@ -51,8 +51,7 @@ export const listener = defineCause({
         source: 'practice',
       },
       is('whoHears', 'one-person'),
-      0.85,
-      0.04,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -69,8 +68,7 @@ export const listener = defineCause({
       },
       is('testSwapSeats', 'goes-with-person'),
       // This is what the cause means: only a muddled comparison brings it about otherwise.
-      0.95,
-      0.01,
+      { yes: 'proof', no: 'proof' },
     ),
   ],
   telltales: [

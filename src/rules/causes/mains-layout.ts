@@ -59,9 +59,7 @@ export const mainsLayout = defineCause({
         source: 'layout-standard',
       },
       atLeast('mainsBaseDeg', 'baseWideDeg'),
-      0.4,
-      0.04,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -77,9 +75,7 @@ export const mainsLayout = defineCause({
         source: 'layout-standard',
       },
       atMost('mainsBaseDeg', 'baseNarrowDeg'),
-      0.35,
-      0.06,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -100,9 +96,7 @@ export const mainsLayout = defineCause({
         atMost('mainsBaseDeg', 'baseWideDeg.noticeable'),
         below('mainSeatPullDeg', 'pullDeg'),
       ),
-      0.12,
-      0.5,
-      'for',
+      { yes: 'telling', against: true },
     ),
     deviates(
       {
@@ -173,9 +167,7 @@ export const mainsLayout = defineCause({
         source: 'upmix-arithmetic',
       },
       is('mainsVoice', 'none'),
-      0.08,
-      0.5,
-      'for',
+      { yes: 'telling', against: true },
     ),
     answers(
       {
@@ -192,8 +184,7 @@ export const mainsLayout = defineCause({
         source: 'azimuth-blur',
       },
       is('voiceDirection', 'aside'),
-      0.5,
-      0.15,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -208,8 +199,7 @@ export const mainsLayout = defineCause({
         source: 'time-image',
       },
       is('testSitMiddle', 'clear-in-middle'),
-      0.65,
-      0.4,
+      { yes: 'slight', no: 'hint' },
     ),
     answers(
       {
@@ -224,8 +214,7 @@ export const mainsLayout = defineCause({
         source: 'practice',
       },
       oneOf('testPhantom', 'same', 'worse'),
-      0.88,
-      0.4,
+      { yes: 'hint', no: 'telling' },
     ),
     clearedByPerson('person'),
   ],

@@ -134,8 +134,7 @@ export const nearSurface = defineCause({
         source: 'practice',
       },
       is('testCoverShelf', 'clearer'),
-      0.65,
-      0.12,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -151,8 +150,7 @@ export const nearSurface = defineCause({
         source: 'practice',
       },
       is('testLift', 'tone-only'),
-      0.65,
-      0.12,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -168,8 +166,7 @@ export const nearSurface = defineCause({
         source: 'practice',
       },
       oneOf('testNoiseEach', 'thin', 'boxy'),
-      0.6,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -184,10 +181,9 @@ export const nearSurface = defineCause({
         source: 'practice',
       },
       is('toneAcrossPan', 'boxier'),
-      0.4,
-      0.2,
+      { yes: 'hint', no: 'slight' },
     ),
-    mainWrongThereToo('exchanged', 0.8, 0.25),
+    mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     placeNotBox('exchanged'),
     answers(
       {
@@ -202,8 +198,7 @@ export const nearSurface = defineCause({
         source: 'floor-image',
       },
       oneOf('testNearCenter', 'good-near', 'better'),
-      0.88,
-      0.6,
+      { yes: 'slight', no: 'telling' },
     ),
     alikeAlongTheRow(
       'where-heard',

@@ -63,9 +63,7 @@ export const offMidline = defineCause({
         source: 'azimuth-blur',
       },
       atLeast('centerOffsetDeg', 'offsetDeg.noticeable'),
-      0.97,
-      0.35,
-      'against',
+      { no: 'proof' },
     ),
     answers(
       {
@@ -82,8 +80,7 @@ export const offMidline = defineCause({
         source: 'azimuth-blur',
       },
       is('voiceDirection', 'aside'),
-      0.8,
-      0.1,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -98,9 +95,7 @@ export const offMidline = defineCause({
         source: 'practice',
       },
       is('voiceDirection', 'picture'),
-      0.15,
-      0.4,
-      'for',
+      { yes: 'hint', against: true },
     ),
     answers(
       {
@@ -116,9 +111,7 @@ export const offMidline = defineCause({
         source: 'practice',
       },
       is('sideWalls', 'one-side'),
-      0.25,
-      0.4,
-      'for',
+      { yes: 'slight', against: true },
     ),
     answers(
       {
@@ -134,8 +127,7 @@ export const offMidline = defineCause({
         source: 'practice',
       },
       is('testPhantom', 'gone'),
-      0.85,
-      0.3,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -150,8 +142,7 @@ export const offMidline = defineCause({
         source: 'practice',
       },
       oneOf('testSwapSeats', 'goes-with-person', 'no-one'),
-      0.08,
-      0.2,
+      { yes: 'hint', no: 'slight', against: true },
     ),
     staysInPlace('swapped'),
   ],

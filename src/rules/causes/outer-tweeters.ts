@@ -107,8 +107,7 @@ export const outerTweeters = defineCause({
         source: 'interference',
       },
       is('testCoverTweeter', 'steadier'),
-      0.9,
-      0.08,
+      { yes: 'strong', no: 'strong' },
     ),
     answers(
       {
@@ -124,8 +123,7 @@ export const outerTweeters = defineCause({
         source: 'comb',
       },
       is('testNoiseEach', 'phasey'),
-      0.6,
-      0.15,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -140,8 +138,7 @@ export const outerTweeters = defineCause({
         source: 'interference',
       },
       is('testSitMiddle', 'clear-in-middle'),
-      0.65,
-      0.25,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -156,8 +153,7 @@ export const outerTweeters = defineCause({
         source: 'interference',
       },
       oneOf('troubleSeats', 'off-middle', 'one-seat'),
-      0.7,
-      0.35,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -173,8 +169,7 @@ export const outerTweeters = defineCause({
         source: 'comb',
       },
       is('testNearCenter', 'good-near'),
-      0.2,
-      0.45,
+      { yes: 'hint', no: 'slight', against: true },
     ),
     clearedByPerson('person'),
     staysInPlace('swapped'),

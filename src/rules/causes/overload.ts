@@ -53,9 +53,7 @@ export const overload = defineCause({
         source: 'practice',
       },
       is('troubleWhenLoud', 'yes'),
-      0.92,
-      // Rubbing coils and buzzing doors are heard when loud as well.
-      0.18,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -70,8 +68,7 @@ export const overload = defineCause({
         source: 'cone-travel',
       },
       is('listeningLevel', 'loud'),
-      0.7,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -87,8 +84,7 @@ export const overload = defineCause({
         source: 'cone-travel',
       },
       all(is('centerBassSize', 'large'), is('centerSizeAgainstMains', 'smaller')),
-      0.4,
-      0.06,
+      { yes: 'strong', no: 'slight' },
     ),
     answers(
       {
@@ -104,8 +100,7 @@ export const overload = defineCause({
         source: 'bass-sum',
       },
       atMost('centerBassCrossover', { other: 'centerLowLimit' }),
-      0.4,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     deviates(
       {
@@ -137,9 +132,7 @@ export const overload = defineCause({
         source: 'practice',
       },
       is('onset', 'gradual'),
-      0.3,
-      0.1,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -154,9 +147,7 @@ export const overload = defineCause({
         source: 'practice',
       },
       is('onset', 'sudden'),
-      0.06,
-      0.2,
-      'for',
+      { yes: 'telling', against: true },
     ),
     answers(
       {
@@ -171,8 +162,7 @@ export const overload = defineCause({
         source: 'practice',
       },
       oneOf('testNearCenter', 'good-near', 'better'),
-      0.94,
-      0.6,
+      { yes: 'slight', no: 'strong' },
     ),
     answers(
       {
@@ -187,8 +177,7 @@ export const overload = defineCause({
         source: 'practice',
       },
       is('testEarToDrivers', 'all'),
-      0.95,
-      0.78,
+      { yes: 'slight', no: 'telling' },
     ),
     recordedDistortion('recorded'),
     clearedByPerson('person'),

@@ -69,8 +69,7 @@ export const polarity = defineCause({
       },
       is('testPolarity', 'fuller-swapped'),
       // One main the wrong way around is this cause too, and center with the other main shows nothing of it.
-      0.72,
-      0.1,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -86,8 +85,7 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       is('testPolarityMains', 'fuller-swapped'),
-      0.4,
-      0.02,
+      { yes: 'proof', no: 'slight' },
     ),
     answers(
       {
@@ -104,8 +102,7 @@ export const polarity = defineCause({
         source: 'practice',
       },
       oneOf('testCell', 'center-other', 'main-other'),
-      0.85,
-      0.04,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -123,8 +120,7 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       is('testTape', 'agrees'),
-      0.9,
-      0.25,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -139,8 +135,7 @@ export const polarity = defineCause({
         source: 'practice',
       },
       oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
-      0.9,
-      0.02,
+      { yes: 'proof', no: 'strong' },
     ),
     answers(
       {
@@ -156,8 +151,7 @@ export const polarity = defineCause({
         source: 'practice',
       },
       oneOf('polarityMessage', 'center', 'main'),
-      0.7,
-      0.15,
+      { yes: 'telling', no: 'telling' },
     ),
     deviates(
       {
@@ -190,8 +184,7 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       is('voiceDirection', 'nowhere'),
-      0.75,
-      0.12,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -206,9 +199,7 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       noneOf('testNoiseEach', 'phasey'),
-      0.97,
-      0.85,
-      'against',
+      { no: 'telling' },
     ),
     answers(
       {
@@ -224,8 +215,7 @@ export const polarity = defineCause({
         source: 'polarity',
       },
       is('testUnplugged', 'voice-fuller'),
-      0.5,
-      0.03,
+      { yes: 'strong', no: 'hint' },
     ),
     answers(
       {
@@ -240,8 +230,7 @@ export const polarity = defineCause({
         source: 'practice',
       },
       oneOf('lastChange', 'wiring', 'loudspeaker'),
-      0.5,
-      0.15,
+      { yes: 'telling', no: 'hint' },
     ),
     recordedPolarity('recorded'),
     clearedByPerson('person'),

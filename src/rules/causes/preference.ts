@@ -41,9 +41,7 @@ export const preference = defineCause({
         source: 'practice',
       },
       is('likesTwoChannel', 'like-two'),
-      0.85,
-      0.05,
-      'for',
+      { yes: 'strong' },
     ),
     answers(
       {
@@ -58,9 +56,7 @@ export const preference = defineCause({
         source: 'practice',
       },
       is('likesTwoChannel', 'something-wrong'),
-      0.05,
-      0.75,
-      'for',
+      { yes: 'strong', against: true },
     ),
     answers(
       {
@@ -76,8 +72,7 @@ export const preference = defineCause({
         source: 'crosstalk',
       },
       isNot('testUpmixOff', 'same'),
-      0.92,
-      0.55,
+      { yes: 'slight', no: 'telling' },
     ),
     answers(
       {
@@ -93,8 +88,7 @@ export const preference = defineCause({
         source: 'real-center',
       },
       noneOf('testPhantom', 'worse'),
-      0.95,
-      0.75,
+      { yes: 'slight', no: 'telling' },
     ),
     answers(
       {
@@ -109,8 +103,7 @@ export const preference = defineCause({
         source: 'practice',
       },
       is('playedContent', 'two-channel-music'),
-      0.65,
-      0.35,
+      { yes: 'hint', no: 'hint' },
     ),
     answers(
       {
@@ -126,8 +119,7 @@ export const preference = defineCause({
         source: 'practice',
       },
       is('testStillTwo', 'still-two'),
-      0.85,
-      0.2,
+      { yes: 'telling', no: 'telling' },
     ),
   ],
   confirm: [

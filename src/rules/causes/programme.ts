@@ -56,8 +56,7 @@ export const programme = defineCause({
         source: 'owner-threads',
       },
       is('speechOrder', 'news-clear-film-buried'),
-      0.8,
-      0.2,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -72,8 +71,7 @@ export const programme = defineCause({
         source: 'practice',
       },
       is('troubleTitles', 'some'),
-      0.75,
-      0.12,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -88,8 +86,7 @@ export const programme = defineCause({
         source: 'practice',
       },
       is('testOtherSource', 'gone'),
-      0.4,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -105,8 +102,7 @@ export const programme = defineCause({
         source: 'practice',
       },
       is('dynamicCompression', 'off'),
-      0.85,
-      0.65,
+      { yes: 'slight', no: 'hint' },
     ),
     answers(
       {
@@ -122,8 +118,7 @@ export const programme = defineCause({
         source: 'practice',
       },
       is('listeningLevel', 'soft'),
-      0.45,
-      0.25,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -138,8 +133,7 @@ export const programme = defineCause({
         source: 'practice',
       },
       oneOf('testPhantom', 'same'),
-      0.85,
-      0.3,
+      { yes: 'telling', no: 'telling' },
     ),
     clearedByPerson('person'),
   ],

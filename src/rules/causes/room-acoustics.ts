@@ -76,9 +76,7 @@ export const roomAcoustics = defineCause({
         source: 'practice',
       },
       is('clapRing', 'flutter'),
-      0.15,
-      0.1,
-      'for',
+      { yes: 'slight' },
     ),
     answers(
       {
@@ -93,8 +91,7 @@ export const roomAcoustics = defineCause({
         source: 'level-step',
       },
       any(is('backgroundNoise', 'loud'), all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft'))),
-      0.4,
-      0.08,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -110,9 +107,7 @@ export const roomAcoustics = defineCause({
         source: 'direct-sound',
       },
       is('testNearCenter', 'good-near'),
-      0.75,
-      0.25,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -127,9 +122,7 @@ export const roomAcoustics = defineCause({
         source: 'direct-sound',
       },
       is('testNearCenter', 'still-bad'),
-      0.08,
-      0.45,
-      'for',
+      { yes: 'telling', against: true },
     ),
     answers(
       {
@@ -144,8 +137,7 @@ export const roomAcoustics = defineCause({
         source: 'direct-sound',
       },
       is('troubleSeats', 'everywhere'),
-      0.8,
-      0.4,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -160,8 +152,7 @@ export const roomAcoustics = defineCause({
         source: 'practice',
       },
       oneOf('testPhantom', 'same', 'worse'),
-      0.92,
-      0.4,
+      { yes: 'hint', no: 'strong' },
     ),
     recordedClarity('recorded'),
     clearedByPerson('person'),

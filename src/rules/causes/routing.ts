@@ -22,7 +22,7 @@ export const routing = defineCause({
   links: {
     'voice-missing': 0.5,
     'voice-too-quiet': 0.3,
-    'voice-pulled-aside': 0.25,
+    'voice-pulled-aside': 0.2,
     'voice-from-behind': 0.2,
     'no-middle': 0.25,
     'voice-unclear-everywhere': 0.2,
@@ -59,8 +59,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('centerMode', 'none'),
-      0.3,
-      0.04,
+      { yes: 'strong', no: 'slight' },
     ),
     answers(
       {
@@ -77,8 +76,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       oneOf('channelCheck', 'swapped', 'several-at-once'),
-      0.5,
-      0.03,
+      { yes: 'strong', no: 'hint' },
     ),
     answers(
       {
@@ -94,9 +92,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       oneOf('silentCenter', 'open', 'channel'),
-      0.25,
-      0.03,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -111,9 +107,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('silentCenter', 'box'),
-      0.02,
-      0.4,
-      'for',
+      { yes: 'proof', against: true },
     ),
     answers(
       {
@@ -129,9 +123,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('testPhantom', 'same'),
-      0.5,
-      0.3,
-      'for',
+      { yes: 'slight' },
     ),
     answers(
       {
@@ -147,8 +139,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('testSwapAtAmplifier', 'moves-left'),
-      0.6,
-      0.2,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -165,8 +156,7 @@ export const routing = defineCause({
         source: 'owner-threads',
       },
       is('sourceFormat', 'two-channel'),
-      0.5,
-      0.08,
+      { yes: 'telling', no: 'hint' },
     ),
     answers(
       {
@@ -182,8 +172,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       all(is('sourceFormat', 'two-channel'), is('upmixUse', 'off')),
-      0.3,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -198,8 +187,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('troubleTitles', 'one-source'),
-      0.35,
-      0.06,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -215,8 +203,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('testOtherSource', 'gone'),
-      0.4,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     answers(
       {
@@ -233,8 +220,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       is('testUnplugged', 'voice-full'),
-      0.55,
-      0.06,
+      { yes: 'strong', no: 'hint' },
     ),
     answers(
       {
@@ -250,8 +236,7 @@ export const routing = defineCause({
         source: 'direct-sound',
       },
       noneOf('testNearCenter', 'good-near'),
-      0.92,
-      0.6,
+      { yes: 'slight', no: 'telling' },
     ),
     answers(
       {
@@ -267,9 +252,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       oneOf('voiceDirection', 'aside', 'behind', 'nowhere'),
-      0.5,
-      0.3,
-      'for',
+      { yes: 'slight' },
     ),
     answers(
       {
@@ -284,9 +267,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       oneOf('voiceDirection', 'center-box', 'low'),
-      0.1,
-      0.4,
-      'for',
+      { yes: 'telling', against: true },
     ),
     answers(
       {
@@ -302,8 +283,7 @@ export const routing = defineCause({
         source: 'owner-threads',
       },
       oneOf('lastChange', 'settings', 'source', 'wiring'),
-      0.5,
-      0.22,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -319,8 +299,7 @@ export const routing = defineCause({
         source: 'practice',
       },
       oneOf('lipSync', 'voice-late', 'voice-early'),
-      0.25,
-      0.15,
+      { yes: 'slight' },
     ),
     clearedByPerson('person'),
   ],

@@ -104,8 +104,7 @@ export const screenLoss = defineCause({
         source: 'treble-shelf',
       },
       is('testNoiseEach', 'duller'),
-      0.9,
-      0.2,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -121,8 +120,7 @@ export const screenLoss = defineCause({
         source: 'treble-shelf',
       },
       is('toneAcrossPan', 'duller'),
-      0.9,
-      0.2,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -138,8 +136,7 @@ export const screenLoss = defineCause({
         source: 'screen-sheet',
       },
       is('testMainInPlace', 'wrong'),
-      0.9,
-      0.35,
+      { yes: 'hint', no: 'strong' },
     ),
     answers(
       {
@@ -154,8 +151,7 @@ export const screenLoss = defineCause({
         source: 'screen-sheet',
       },
       oneOf('testNearCenter', 'still-bad', 'better'),
-      0.85,
-      0.5,
+      { yes: 'hint', no: 'telling' },
     ),
     alikeAlongTheRow('where-heard', 'a sheet', 'The loss of a sheet hardly changes with the angle.'),
     answers(
@@ -171,9 +167,7 @@ export const screenLoss = defineCause({
         source: 'practice',
       },
       is('lastChange', 'screen'),
-      0.4,
-      0.05,
-      'for',
+      { yes: 'strong' },
     ),
     staysInPlace('exchange'),
     clearedByPerson('person'),

@@ -92,8 +92,7 @@ export const setBack = defineCause({
         source: 'practice',
       },
       is('testPullForward', 'clearer'),
-      0.8,
-      0.1,
+      { yes: 'strong', no: 'telling' },
     ),
     answers(
       {
@@ -108,8 +107,7 @@ export const setBack = defineCause({
         source: 'practice',
       },
       is('testCoverShelf', 'clearer'),
-      0.7,
-      0.12,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -125,10 +123,9 @@ export const setBack = defineCause({
         source: 'practice',
       },
       is('toneAcrossPan', 'boxier'),
-      0.5,
-      0.2,
+      { yes: 'hint', no: 'slight' },
     ),
-    mainWrongThereToo('exchanged', 0.75, 0.2),
+    mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     alikeAlongTheRow(
       'where-heard',
       'a shelf',

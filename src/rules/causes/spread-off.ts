@@ -73,8 +73,7 @@ export const spreadOff = defineCause({
         source: 'stage-width',
       },
       is('testSpreadOn', 'opens'),
-      0.98,
-      0.08,
+      { yes: 'strong', no: 'proof' },
     ),
     answers(
       {
@@ -90,8 +89,7 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUpmixOff', 'gone'),
-      0.99,
-      0.45,
+      { yes: 'hint', no: 'proof' },
     ),
     answers(
       {
@@ -106,8 +104,7 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       is('testUnplugged', 'voice-gone'),
-      0.9,
-      0.3,
+      { yes: 'telling', no: 'strong' },
     ),
     answers(
       {
@@ -122,8 +119,7 @@ export const spreadOff = defineCause({
         source: 'stage-width',
       },
       is('voiceDirection', 'center-box'),
-      0.8,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -138,9 +134,7 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       is('sourceFormat', 'two-channel'),
-      0.96,
-      0.5,
-      'against',
+      { no: 'strong' },
     ),
     answers(
       {
@@ -155,9 +149,7 @@ export const spreadOff = defineCause({
         source: 'upmix-arithmetic',
       },
       oneOf('playedContent', 'two-channel-music', 'everything'),
-      0.97,
-      0.35,
-      'against',
+      { no: 'proof' },
     ),
     staysWithoutCenter('without-center'),
   ],

@@ -51,8 +51,7 @@ export const surroundSpill = defineCause({
         source: 'azimuth-blur',
       },
       is('voiceDirection', 'behind'),
-      0.75,
-      0.03,
+      { yes: 'proof', no: 'telling' },
     ),
     answers(
       {
@@ -67,8 +66,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       is('channelCheck', 'center-elsewhere-too'),
-      0.5,
-      0.02,
+      { yes: 'proof', no: 'hint' },
     ),
     answers(
       {
@@ -83,8 +81,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       is('upmixAmbience', 'yes'),
-      0.5,
-      0.2,
+      { yes: 'hint', no: 'slight' },
     ),
     answers(
       {
@@ -99,8 +96,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       is('testUpmixOff', 'gone'),
-      0.85,
-      0.4,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -115,8 +111,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       oneOf('testUnplugged', 'voice-weaker', 'voice-full'),
-      0.95,
-      0.55,
+      { yes: 'hint', no: 'strong' },
     ),
     answers(
       {
@@ -132,8 +127,7 @@ export const surroundSpill = defineCause({
         source: 'practice',
       },
       is('testNoiseEach', 'phasey'),
-      0.3,
-      0.1,
+      { yes: 'telling', no: 'slight' },
     ),
     clearedByPerson('person'),
   ],

@@ -58,9 +58,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       isNot('centerFamily', 'identical-box'),
-      0.995,
-      0.7,
-      'against',
+      { no: 'proof' },
     ),
     answers(
       {
@@ -77,8 +75,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       oneOf('centerFamily', 'same-maker', 'unrelated'),
-      0.85,
-      0.4,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -94,9 +91,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       all(is('mainsKind', 'panel-or-horn'), noneOf('centerFamily', 'identical-box', 'same-series')),
-      0.25,
-      0.07,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -111,8 +106,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       is('centerSizeAgainstMains', 'smaller'),
-      0.5,
-      0.3,
+      { yes: 'slight', no: 'slight' },
     ),
     deviates(
       {
@@ -144,8 +138,7 @@ export const timbre = defineCause({
         source: 'band-match',
       },
       noneOf('toneAcrossPan', 'no-change'),
-      0.92,
-      0.4,
+      { yes: 'hint', no: 'strong' },
     ),
     answers(
       {
@@ -160,8 +153,7 @@ export const timbre = defineCause({
         source: 'band-match',
       },
       oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
-      0.92,
-      0.4,
+      { yes: 'hint', no: 'strong' },
     ),
     answers(
       {
@@ -176,8 +168,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       is('testMainInPlace', 'right'),
-      0.9,
-      0.25,
+      { yes: 'telling', no: 'strong' },
     ),
     boxNotPlace('exchange'),
     answers(
@@ -193,8 +184,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       is('testSwapAtAmplifier', 'stays'),
-      0.85,
-      0.5,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -209,8 +199,7 @@ export const timbre = defineCause({
         source: 'practice',
       },
       is('testSwapAtLoudspeakers', 'follows-box'),
-      0.88,
-      0.45,
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
@@ -225,8 +214,7 @@ export const timbre = defineCause({
         source: 'direct-sound',
       },
       oneOf('testNearCenter', 'still-bad', 'better'),
-      0.8,
-      0.5,
+      { yes: 'slight', no: 'hint' },
     ),
     clearedByPerson('person'),
   ],

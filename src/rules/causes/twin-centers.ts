@@ -72,8 +72,7 @@ export const twinCenters = defineCause({
         source: 'comb',
       },
       is('testNoiseEach', 'phasey'),
-      0.7,
-      0.12,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -89,8 +88,7 @@ export const twinCenters = defineCause({
         source: 'comb',
       },
       is('testOneCenterOff', 'steadier'),
-      0.88,
-      0.08,
+      { yes: 'strong', no: 'strong' },
     ),
     answers(
       {
@@ -106,8 +104,7 @@ export const twinCenters = defineCause({
         source: 'comb',
       },
       noneOf('testPosture', 'same'),
-      0.85,
-      0.25,
+      { yes: 'telling', no: 'telling' },
     ),
     answers(
       {
@@ -123,8 +120,7 @@ export const twinCenters = defineCause({
         source: 'geometry',
       },
       oneOf('testSitMiddle', 'clear-in-middle', 'worse-in-middle'),
-      0.6,
-      0.4,
+      { yes: 'slight', no: 'slight' },
     ),
     answers(
       {
@@ -140,9 +136,7 @@ export const twinCenters = defineCause({
         source: 'practice',
       },
       is('lastChange', 'loudspeaker'),
-      0.4,
-      0.12,
-      'for',
+      { yes: 'telling' },
     ),
     answers(
       {
@@ -157,9 +151,7 @@ export const twinCenters = defineCause({
         source: 'practice',
       },
       is('testEarToDrivers', 'silent'),
-      0.03,
-      0.12,
-      'for',
+      { yes: 'telling', against: true },
     ),
     measuredAt('measured', 'hole', { what: 'the pair', at: 'twinCenterDipHz', source: 'comb' }),
     clearedByPerson('person'),

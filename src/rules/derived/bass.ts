@@ -1,6 +1,6 @@
 /** Center and subwoofer around their crossover. */
 import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
-import { heardDepthDb } from '../../acoustics/holes.js';
+import { DEEPEST_DB, heardDepthDb } from '../../acoustics/holes.js';
 import { derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { reversedMiddleDb } from './image.js';
@@ -131,17 +131,21 @@ const GAP_FACTS = ['centerCount', 'centerBassSize', 'centerBassCrossover', 'main
 
 export const bass = {
   entryBassHoleDb: derive(
-    number('dB', 'hole that the late or early center leaves at its crossover with the subwoofer'),
+    number('dB', 'hole that the late or early center leaves at its crossover with the subwoofer', {
+      atMost: DEEPEST_DB,
+    }),
     PAIR_FACTS,
     (r) => holeAdded(r, { subDelayMs: -r.from(arrivalAtMainSeat).centerMinusMeanMs }),
   ),
   reversedLossDb: derive(
-    number('dB', 'loss if the center is reversed: in what mains and center share, or at the subwoofer'),
+    number('dB', 'loss if the center is reversed: in what mains and center share, or at the subwoofer', {
+      atMost: DEEPEST_DB,
+    }),
     PAIR_FACTS,
     reversedLoss,
   ),
   bassHoleDb: derive(
-    number('dB', 'hole at the bass crossover of center and subwoofer'),
+    number('dB', 'hole at the bass crossover of center and subwoofer', { atMost: DEEPEST_DB }),
     HOLE_FACTS,
     (r) => r.from(hole)?.dipDb ?? 0,
   ),

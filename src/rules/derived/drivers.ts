@@ -1,4 +1,6 @@
 /** The drivers of this very center, from what is told and the usual dimensions of its layout. */
+
+import type { CrossoverFilter } from '../../acoustics/crossover.js';
 import {
   type Driver,
   type DriverLayout,
@@ -21,6 +23,7 @@ export const DRIVER_FACTS = [
   'centerMidSize',
   'centerCrossover',
   'centerLowCrossover',
+  'centerCrossoverSlope',
 ] as const;
 export type DriverFact = (typeof DRIVER_FACTS)[number];
 
@@ -54,6 +57,23 @@ function midRadiusM(r: Reader<'centerMidSize'>, layout: DriverLayout): number {
   return interpolate(RADIUS_BY_INCH, nominalM / METERS_PER_INCH);
 }
 
+/** Filters by slope, dB per octave; those of even order are taken as in phase, as is common. */
+const FILTERS = { '12': 'LR2', '18': 'BW3', '24': 'LR4' } as const;
+/** Layouts in which cones beside a tweeter play together around the crossover, so that its slope tells. */
+const SLOPE_TELLS: ReadonlySet<DriverLayout> = new Set([
+  'mid-tweeter-mid',
+  'horizontal-two-way',
+  'two-and-a-half-way',
+]);
+/** What the slope moves a dip by where nobody told it, as log-sd: from 24 to 12 dB per octave. Computed. */
+const SLOPE_DOUBT = 0.15;
+
+function crossoverFilter(r: Reader<DriverFact>, layout: DriverLayout): CrossoverFilter {
+  if (!SLOPE_TELLS.has(layout)) return FILTERS['24'];
+  if (r.toldChoice('centerCrossoverSlope') === undefined) r.doubt(SLOPE_DOUBT);
+  return FILTERS[r.choiceOr('centerCrossoverSlope', '24')];
+}
+
 export function drivers(r: Reader<DriverFact>): readonly Driver[] {
   requireCenter(r);
   const layout = r.choice('centerLayout');
@@ -61,13 +81,16 @@ export function drivers(r: Reader<DriverFact>): readonly Driver[] {
   const spacing = (value: number) => ({ value, spread: SPACING_SPREAD });
   return layoutDrivers(
     layout,
-    given({
-      spacingM: r.numberOr('centerDriverSpacing', spacing(usual.spacingM)),
-      tweeterSpacingM: r.numberOr('centerTweeterSpacing', spacing(usual.tweeterSpacingM)),
-      crossoverHz: usual.crossoverHz === 0 ? 0 : r.number('centerCrossover'),
-      lowCrossoverHz: usual.lowCrossoverHz === 0 ? 0 : r.number('centerLowCrossover'),
-      midRadiusM: midRadiusM(r, layout),
-    }),
+    {
+      filter: crossoverFilter(r, layout),
+      ...given({
+        spacingM: r.numberOr('centerDriverSpacing', spacing(usual.spacingM)),
+        tweeterSpacingM: r.numberOr('centerTweeterSpacing', spacing(usual.tweeterSpacingM)),
+        crossoverHz: usual.crossoverHz === 0 ? 0 : r.number('centerCrossover'),
+        lowCrossoverHz: usual.lowCrossoverHz === 0 ? 0 : r.number('centerLowCrossover'),
+        midRadiusM: midRadiusM(r, layout),
+      }),
+    },
     // A box with its drivers above each other, told to stand upright, stands as it was meant.
     layout === 'vertical-two-way' && r.choice('centerOrientation') === 'upright'
       ? 'level'

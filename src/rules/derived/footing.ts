@@ -115,9 +115,13 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
 const MATERIAL = 0.25;
 /**
  * Choices that are so in about nineteen homes of twenty: assuming them errs as seldom as reading a label does.
- * Common practice, no source.
+ * Common practice, no source. The slope of a crossover is no such choice, but what it moves is accounted for as doubt.
  */
-const NEARLY_ALWAYS: ReadonlySet<FactId> = new Set<FactId>(['centerOrientation', 'centerPowered']);
+const NEARLY_ALWAYS: ReadonlySet<FactId> = new Set<FactId>([
+  'centerOrientation',
+  'centerPowered',
+  'centerCrossoverSlope',
+]);
 
 /** How one fact was obtained, with an assumption as a guess. */
 export function howOfUse(id: FactId, use: Use): How {

@@ -119,7 +119,9 @@ export const image = {
     mainSeatPull,
   ),
   polarityLossDb: derive(
-    number('dB', 'level lost in what center and mains share if the center is reversed'),
+    number('dB', 'level lost in what center and mains share if the center is reversed', {
+      atMost: MOST_LOSS_DB,
+    }),
     SHARING_FACTS,
     reversedMiddleDb,
   ),

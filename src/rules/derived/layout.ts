@@ -1,13 +1,21 @@
 /** What the driver layout of the center does at the seats, sideways and vertically. */
 import { elevation } from '../../acoustics/elevation.js';
-import { heardDepthDb } from '../../acoustics/holes.js';
+import { DEEPEST_DB, heardDepthDb } from '../../acoustics/holes.js';
 import type { Driver } from '../../acoustics/layouts.js';
 import { offAxis, offAxisDip, thresholdAngle } from '../../acoustics/offaxis.js';
 import type { Grid } from '../../acoustics/radiation.js';
 import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { DRIVER_FACTS, type DriverFact, drivers, isMirrored, twinBoxes } from './drivers.js';
-import { BEARING_FACTS, type Bearing, bearings, headAt, mainBearing, requireCenter } from './places.js';
+import {
+  BEARING_FACTS,
+  type Bearing,
+  type BearingFact,
+  bearings,
+  headAt,
+  mainBearing,
+  requireCenter,
+} from './places.js';
 
 export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
 export type LayoutFact = (typeof LAYOUT_FACTS)[number];
@@ -53,16 +61,28 @@ function dipAt(box: Box, bearing: Bearing, grid: Grid | undefined): SeatDip {
   };
 }
 
+/** The models of drivers hold so far off the axis, deg: beyond, the box itself shades them. Common practice, no source. */
+const VALID_TO_DEG = 60;
+/** Seats at which a dip can be told: those within what the models hold for. */
+function judged(r: Reader<BearingFact>): readonly Bearing[] {
+  const within = r.from(bearings).filter(({ azimuthDeg }) => Math.abs(azimuthDeg) <= VALID_TO_DEG);
+  if (within.length === 0)
+    throw new RangeError(
+      `no seat lies within ${VALID_TO_DEG} degrees of the axis of the center: what its drivers do there is not computed`,
+    );
+  return within;
+}
+
 /** Sideways only: what height does to it is the matter of the aim. */
 export function layoutAtSeats(r: Reader<LayoutFact>): readonly SeatDip[] {
   const box = r.from(boxOf);
-  return r.from(bearings).map((bearing) => dipAt(box, bearing, r.sketchGrid()));
+  return r.from(judged).map((bearing) => dipAt(box, bearing, r.sketchGrid()));
 }
 
 function worstSeat(r: Reader<LayoutFact>): SeatDip {
   const box = r.from(boxOf);
   const at = (bearing: Bearing): SeatDip => dipAt(box, bearing, r.sketchGrid());
-  return at(r.worst(r.from(bearings), (bearing) => at(bearing).dipDb).item);
+  return at(r.worst(r.from(judged), (bearing) => at(bearing).dipDb).item);
 }
 
 /** At the seat where somebody measured: the worst one where that was off to the side. */
@@ -206,13 +226,15 @@ export const layout = {
     layoutKind,
   ),
   layoutDipDb: derive(
-    number('dB', 'deepest dip of the voice range at the worst seat, from the driver layout'),
+    number('dB', 'deepest dip of the voice range at the worst seat, from the driver layout', {
+      atMost: DEEPEST_DB,
+    }),
     LAYOUT_FACTS,
     (r) => r.from(worstSeat).dipDb,
   ),
   layoutDipHz: derive(number('Hz', 'frequency of that dip'), LAYOUT_FACTS, (r) => r.from(worstSeat).dipHz),
   layoutDipMainDb: derive(
-    number('dB', 'deepest dip at the main seat, from the driver layout'),
+    number('dB', 'deepest dip at the main seat, from the driver layout', { atMost: DEEPEST_DB }),
     LAYOUT_FACTS,
     (r) => dipAt(r.from(boxOf), r.from(mainBearing), r.sketchGrid()).dipDb,
   ),
@@ -223,7 +245,7 @@ export const layout = {
       const box = r.from(boxOf);
       return Math.max(
         0,
-        r.worst(r.from(bearings), (bearing) => dipAt(box, bearing, r.sketchGrid()).speechLossDb).badness,
+        r.worst(r.from(judged), (bearing) => dipAt(box, bearing, r.sketchGrid()).speechLossDb).badness,
       );
     },
   ),
@@ -240,7 +262,7 @@ export const layout = {
     (r) => {
       if (r.from(layoutKind) !== 'outer-tweeters') return 0;
       const box = r.from(drivers);
-      return r.worst(r.from(bearings), (bearing) => trebleDip(box, bearing, r.sketchGrid())).badness;
+      return r.worst(r.from(judged), (bearing) => trebleDip(box, bearing, r.sketchGrid())).badness;
     },
   ),
   tweeterDipMainDb: derive(
@@ -258,7 +280,9 @@ export const layout = {
     },
   ),
   twinCenterDipDb: derive(
-    number('dB', 'deepest dip at the worst seat from two center boxes with one signal'),
+    number('dB', 'deepest dip at the worst seat from two center boxes with one signal', {
+      atMost: DEEPEST_DB,
+    }),
     TWIN_FACTS,
     (r) => r.from(twinCenterDip).dipDb,
   ),

@@ -1,5 +1,6 @@
 /** What stands between the center and the seats. */
 import {
+  BARRIER_CAP_DB,
   barrierLossAtSeat,
   headLossAtSeat,
   objectLossAtSeat,
@@ -41,23 +42,27 @@ const HEAD_ASIDE_M = 0.35;
 /** A row of seat backs ends so far beyond its outermost heads, m. Common practice, no source. */
 const ROW_END_M = 0.4;
 
-/** The seat of another row that is nearest to the line between the center and this seat, where it is in the way. */
-function seatInLine(
+/** The heads before a seat that are in the way: of each row the one nearest to the line between center and seat. */
+function seatsInLine(
   seats: readonly Seat[],
   behind: Seat,
   { sideM, behindM, wide }: { readonly sideM: number; readonly behindM: number; readonly wide: boolean },
-) {
+): readonly Seat[] {
   const asideM = (seat: Seat): number => {
     const share = (seat.yM + behindM) / (behind.yM + behindM);
     return seat.xM - (sideM + share * (behind.xM - sideM));
   };
-  const before = seats.filter((seat) => seat.row < behind.row && seat.yM < behind.yM);
-  const nearest = [...before].sort((a, b) => Math.abs(asideM(a)) - Math.abs(asideM(b)))[0];
-  if (nearest === undefined) return undefined;
-  const row = before.filter((seat) => seat.row === nearest.row).map(asideM);
-  // The line goes through a row where seats stand on both sides of it.
-  const crossed = Math.min(...row) - ROW_END_M <= 0 && Math.max(...row) + ROW_END_M >= 0;
-  return (wide ? crossed : Math.abs(asideM(nearest)) <= HEAD_ASIDE_M) ? nearest : undefined;
+  const before = seats.filter(
+    (seat) => seat.row < behind.row && seat.yM < behind.yM && seat.yM + behindM > 0,
+  );
+  return [...new Set(before.map(({ row }) => row))].flatMap((rowNumber) => {
+    const row = before.filter((seat) => seat.row === rowNumber);
+    const nearest = [...row].sort((a, b) => Math.abs(asideM(a)) - Math.abs(asideM(b)))[0] as Seat;
+    const places = row.map(asideM);
+    // The line goes through a row where seats stand on both sides of it.
+    const crossed = Math.min(...places) - ROW_END_M <= 0 && Math.max(...places) + ROW_END_M >= 0;
+    return (wide ? crossed : Math.abs(asideM(nearest)) <= HEAD_ASIDE_M) ? [nearest] : [];
+  });
 }
 
 /** Lines of sight that something crosses; none where nothing is in the way. */
@@ -71,13 +76,14 @@ function crossings(r: Reader<PathFact>): readonly Crossing[] {
   const rows = seats.flatMap((seat): Crossing[] => {
     // The owner who sees seat backs sees something wide up to the ears; heads alone are not.
     const wide = obstacle === 'seat-row';
-    const before = seatInLine(seats, seat, { sideM, behindM, wide });
-    if (!before) return [];
-    const headTopM = headAt(r, before).earHeightM + (wide ? 0 : HEAD_TOP_ABOVE_EAR_M);
     const ends = { sourceHeightM, earHeightM: headAt(r, seat).earHeightM, earDistanceM: seat.yM + behindM };
-    return [
-      { line: { ...ends, headDistanceM: before.yM + behindM, headTopM }, what: wide ? 'edge' : 'head' },
-    ];
+    return seatsInLine(seats, seat, { sideM, behindM, wide }).map((before) => {
+      const headTopM = headAt(r, before).earHeightM + (wide ? 0 : HEAD_TOP_ABOVE_EAR_M);
+      return {
+        line: { ...ends, headDistanceM: before.yM + behindM, headTopM },
+        what: wide ? 'edge' : 'head',
+      } as const;
+    });
   });
   if (obstacle === undefined) return rows.length > 0 ? rows : r.stop('obstacle');
   if (obstacle === 'seat-row' && r.toldNumber('obstacleHeight') === undefined && rows.length > 0) return rows;
@@ -150,7 +156,7 @@ export const path = {
     },
   ),
   blockedSpeechLossDb: derive(
-    number('dB', 'speech lost behind what is in the way, at the worst seat'),
+    number('dB', 'speech lost behind what is in the way, at the worst seat', { atMost: BARRIER_CAP_DB }),
     PATH_FACTS,
     (r) => {
       if (r.toldChoice('obstacle') === 'object' && r.toldChoice('obstacleMake') === 'cloth')

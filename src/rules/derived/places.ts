@@ -59,9 +59,15 @@ function bearingOf(r: Reader<BearingFact>, seat: Seat): Bearing {
   };
 }
 
-/** Every seat as the center sees it. */
+/** A seat nearer to the plane of the center than this is beside it, m. */
+const LEAST_AHEAD_M = 0.05;
+
+/** Every seat as the center sees it. One beside or behind the center has no angle in front of it and drops out alone. */
 export function bearings(r: Reader<BearingFact>): readonly Bearing[] {
-  return seatsIn(r).map((seat) => bearingOf(r, seat));
+  const seats = seatsIn(r);
+  const behindM = r.number('centerBehindMains');
+  const ahead = seats.filter(({ yM }) => yM + behindM >= LEAST_AHEAD_M);
+  return (ahead.length > 0 ? ahead : seats).map((seat) => bearingOf(r, seat));
 }
 
 export function mainBearing(r: Reader<BearingFact>): Bearing {

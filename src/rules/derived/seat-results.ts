@@ -29,11 +29,11 @@ export function seatResultsOf(core: Core): readonly SeatResult[] {
   const late = column(arrivals);
   const pulled = column(pulls);
   return core.plan.seats.map((seat: Seat, i): SeatResult => {
-    const bearing = seen?.[i];
-    const dip = dips?.[i];
+    const bearing = seen?.find((each) => each.seat === seat);
+    const dip = dips?.find((each) => each.bearing.seat === seat);
     return {
       seat,
-      azimuthDeg: bearing?.azimuthDeg ?? 0,
+      azimuthDeg: bearing?.azimuthDeg,
       distanceM: bearing?.distanceM ?? Math.hypot(seat.xM, seat.yM),
       dipDb: dip?.dipDb,
       dipHz: dip?.dipHz,

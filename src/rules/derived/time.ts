@@ -285,6 +285,11 @@ export const time = {
     (r) =>
       automaticLatencyMs(r, 'center') > 0 ? 'center' : automaticLatencyMs(r, 'mains') > 0 ? 'mains' : 'none',
   ),
+  setBy: derive(
+    choice('what the entries come from, people unless told otherwise', ['microphone', 'people'] as const),
+    ['alignmentBy'],
+    (r) => (r.toldChoice('alignmentBy') === 'automatic' ? 'microphone' : 'people'),
+  ),
   tapeTells: derive(
     choice('whether a tape can tell the arrival', ['yes', 'no'] as const),
     TAPE_FACTS,
@@ -311,7 +316,9 @@ export const time = {
     (r) => Math.abs(r.from(mainsArrivalMs)),
   ),
   delayCombDb: derive(
-    number('dB', 'ripple that this delay error makes in shared content, as the ear resolves it'),
+    number('dB', 'ripple that this delay error makes in shared content, as the ear resolves it', {
+      atMost: MOST_RIPPLE_DB,
+    }),
     COMB_FACTS,
     delayComb,
   ),

@@ -88,7 +88,7 @@ describe('the page of a cause', () => {
     expect(second.map((line) => line.split(':')[0])).toEqual([
       'Name',
       'How',
-      'Puts it right often',
+      'Puts it right sometimes',
       'Expect',
       'Check',
     ]);

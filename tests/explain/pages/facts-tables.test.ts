@@ -74,6 +74,7 @@ describe('the page of a threshold', () => {
   it('links the rules that compare with it and its source', () => {
     expect(linksUnder(page('delayMs'), 'Rules that compare with it')).toEqual([
       'rule/delay/arrival-error',
+      'rule/delay/arrival-measured',
       'rule/delay/latency-left',
       'rule/delay/step-too-coarse',
       'rule/delay/tape-disagrees',

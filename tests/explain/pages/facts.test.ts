@@ -90,7 +90,7 @@ describe('the answers to choose from', () => {
   });
   it('say nothing of a rule that only ever speaks the other way', () => {
     const [no, yes, too] = belowItems(factPage('centerPowered'), 'Answers');
-    expect(yes).toEqual([`${titleOf('delay')}: a hint, for it.`]);
+    expect(yes).toEqual([`${titleOf('delay')}: substantial, for it.`]);
     expect([no, too]).toEqual([[], []]);
   });
   it('say nothing of rules that read more than this one question', () => {

@@ -56,6 +56,15 @@ describe('the page of a rule', () => {
     expect(chances).toBe('Chance of this answer if the cause is true: 0.8; otherwise: 0.2 (our judgment).');
     // A measured answer is wrong once in fifty: (0.8 x 0.98 + 0.2 x 0.02) / (0.2 x 0.98 + 0.8 x 0.02) = 0.788 / 0.212.
     expect(measured).toBe('measured | +5.7 | −5.7');
+    expect(
+      weighs(
+        ruleOn('a', whenTest('off'), {
+          weigh: { kind: 'answer', tp: 0.8, fp: 0.2, tells: { yes: 'strong', no: 'hint' } },
+        }),
+      )[1],
+    ).toMatch(
+      /^Yes is strong for it: it seldom comes without the cause\. No is a hint against it: it comes twice as often without the cause\. Chance/,
+    );
     // A guess once in five: 0.68 / 0.32.
     expect(others).toContain('a guess | +3.3 | −3.3');
     expect(weighs(ruleOn('a', whenTest('off'), { only: 'for' }))[2]).toBe('measured | +5.7 | 0');

@@ -18,7 +18,12 @@ const UPMIX: TestFacts = {
     mainsBase: 2.6,
     centerTweeterHeight: 0.6,
   },
-  ...{ playedContent: 'two-channel-music', upmixUse: 'on', upmixCommonPart: 'shares' },
+  ...{
+    playedContent: 'two-channel-music',
+    upmixUse: 'on',
+    upmixCommonPart: 'shares',
+    upmixMainsDrop: 20 * Math.log10(2),
+  },
 };
 /** Ears at 1.05 m, mains at 1 m, center at 0.6 m. */
 const TRUE_M = { mains: Math.hypot(1.3, 3, 0.05), center: Math.hypot(3, 0.45) };

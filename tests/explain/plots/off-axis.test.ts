@@ -17,7 +17,8 @@ const HZ = [200, 1000, 8000] as const;
 const chartOf = (...seats: readonly Hears[]): LineChart | undefined =>
   offAxisChart(
     answering(
-      seats.map(({ dipDb, dipHz, points }) => ({
+      seats.map(({ dipDb, dipHz, points }, place) => ({
+        place,
         dip: { dipDb, dipHz, speechLossDb: 0, bearing: {} },
         points: points ?? level(-dipDb, ...HZ),
       })),
@@ -81,7 +82,7 @@ describe('off the axis', () => {
     expect(table?.rows.find(([hz]) => hz === '1000')).toEqual(['1000', '0', '−6']);
   });
   it('a seat the report has no name for is counted', () => {
-    const heard = [{ dip: { dipDb: 6, dipHz: 1000 }, points: level(-6, ...HZ) }];
+    const heard = [{ place: 0, dip: { dipDb: 6, dipHz: 1000 }, points: level(-6, ...HZ) }];
     const chart = offAxisChart(answering(heard), reportOf({ told: ['centerLayout'] }));
     expect(chart?.says).toContain('“seat 1”');
   });
