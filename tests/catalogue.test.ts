@@ -135,7 +135,7 @@ describe('tables', () => {
   it('hold no source that nothing cites', () => {
     const cited = new Set([
       ...rules.map(({ rule }) => rule.source),
-      ...Object.values(LIMITS).map((limit) => limit.source),
+      ...Object.values(LIMITS).flatMap((limit) => [limit.source, limit.grades]),
     ] as string[]);
     expect(
       Object.keys(SOURCES).filter(

@@ -17,7 +17,10 @@ export interface Limit {
   readonly severe: number;
   /** True when small values are bad (a clearance, a width kept). */
   readonly lowIsBad?: boolean;
+  /** Of the quantity: the formula, or the measurement behind it. */
   readonly source: SourceId;
+  /** Of the three grades, which is another matter: a standard or a published threshold, else our own. */
+  readonly grades: SourceId;
   readonly note: string;
 }
 
@@ -29,6 +32,7 @@ export const LIMITS = {
     clear: 0.25,
     severe: 0.5,
     source: 'time-image',
+    grades: 'own-grades',
     note: '4, 10 and 20 degrees of image shift',
   },
   grossDelayMs: {
@@ -38,6 +42,7 @@ export const LIMITS = {
     clear: 5,
     severe: 20,
     source: 'practice',
+    grades: 'own-grades',
     note: 'beyond 5 ms an entry is plainly false: 1.7 m at least',
   },
   levelDb: {
@@ -47,6 +52,7 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'level-step',
+    grades: 'level-step',
     note: 'a 3 dB step changes how well speech stands out',
   },
   demandDb: {
@@ -56,6 +62,7 @@ export const LIMITS = {
     clear: 6,
     severe: 10,
     source: 'cone-travel',
+    grades: 'own-grades',
     note: 'trim, boost and distance together; 6 dB are four times the power',
   },
   mainsLevelDb: {
@@ -65,6 +72,7 @@ export const LIMITS = {
     clear: 2,
     severe: 4,
     source: 'time-image',
+    grades: 'own-grades',
     note: '2.4 degrees per decibel',
   },
   heightDeg: {
@@ -74,6 +82,7 @@ export const LIMITS = {
     clear: 10,
     severe: 17,
     source: 'elevation-blur',
+    grades: 'own-grades',
     note: 'with a picture people tolerate more, older ears much more',
   },
   offsetDeg: {
@@ -83,6 +92,7 @@ export const LIMITS = {
     clear: 6,
     severe: 10,
     source: 'azimuth-blur',
+    grades: 'azimuth-blur',
     note: 'picture and voice part company from 5 to 10 degrees',
   },
   dipDb: {
@@ -91,7 +101,8 @@ export const LIMITS = {
     noticeable: 1.5,
     clear: 4,
     severe: 8,
-    source: 'lobing-grades',
+    source: 'interference',
+    grades: 'lobing-grades',
     note: 'heard as a change of tone before it costs speech',
   },
   speechLossDb: {
@@ -101,6 +112,7 @@ export const LIMITS = {
     clear: 2,
     severe: 4,
     source: 'speech-index',
+    grades: 'own-grades',
     note: 'weighted by importance of the band for speech',
   },
   clarityDb: {
@@ -111,6 +123,7 @@ export const LIMITS = {
     severe: -3,
     lowIsBad: true,
     source: 'clarity',
+    grades: 'own-grades',
     note: 'as much early as late energy at 0 dB; grades are practice, steps are some three just noticeable differences',
   },
   reflectionDb: {
@@ -120,6 +133,7 @@ export const LIMITS = {
     clear: -6,
     severe: -3,
     source: 'comb',
+    grades: 'own-grades',
     note: 'ripples of 5, 9.5 and 15 dB from peak to dip',
   },
   nearReflectionMs: {
@@ -130,6 +144,7 @@ export const LIMITS = {
     severe: 1.5,
     lowIsBad: true,
     source: 'geometry',
+    grades: 'own-grades',
     note: 'a detour of a meter: floor and furniture, no wall across the room',
   },
   extraDistortion: {
@@ -139,6 +154,7 @@ export const LIMITS = {
     clear: 3,
     severe: 10,
     source: 'practice',
+    grades: 'own-grades',
     note: 'at a soft level, second and third harmonic',
   },
   bandDb: {
@@ -148,6 +164,7 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'band-match',
+    grades: 'band-match',
     note: 'after the levels are matched',
   },
   trebleDb: {
@@ -157,6 +174,7 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'treble-shelf',
+    grades: 'own-grades',
     note: 'broad loss',
   },
   widthLossPct: {
@@ -166,6 +184,7 @@ export const LIMITS = {
     clear: 20,
     severe: 50,
     source: 'stage-width',
+    grades: 'own-grades',
     note: 'percent of the half stage, by energy vectors',
   },
   bassHoleDb: {
@@ -175,6 +194,7 @@ export const LIMITS = {
     clear: 4,
     severe: 8,
     source: 'bass-sum',
+    grades: 'own-grades',
     note: 'deepest point from 40 to 300 Hz',
   },
   resonanceDb: {
@@ -184,6 +204,7 @@ export const LIMITS = {
     clear: 4,
     severe: 6,
     source: 'bay-resonator',
+    grades: 'own-grades',
     note: 'raw peak in the lower voice',
   },
   pullDeg: {
@@ -193,6 +214,7 @@ export const LIMITS = {
     clear: 10,
     severe: 20,
     source: 'time-image',
+    grades: 'own-grades',
     note: 'toward the nearer main',
   },
   baseWideDeg: {
@@ -202,6 +224,7 @@ export const LIMITS = {
     clear: 75,
     severe: 90,
     source: 'layout-standard',
+    grades: 'own-grades',
     note: '60 degrees is the reference; the wider limits are practice',
   },
   baseNarrowDeg: {
@@ -212,6 +235,7 @@ export const LIMITS = {
     severe: 25,
     lowIsBad: true,
     source: 'layout-standard',
+    grades: 'own-grades',
     note: '60 degrees is the reference; the narrower limits are practice',
   },
   barrierDb: {
@@ -221,6 +245,7 @@ export const LIMITS = {
     clear: 2,
     severe: 5,
     source: 'barrier',
+    grades: 'own-grades',
     note: 'speech-weighted',
   },
   reverberationMs: {
@@ -230,6 +255,7 @@ export const LIMITS = {
     clear: 700,
     severe: 1100,
     source: 'reverb-speech',
+    grades: 'reverb-speech',
     note: 'voice range, furnished room',
   },
   subLocalHz: {
@@ -239,6 +265,7 @@ export const LIMITS = {
     clear: 130,
     severe: 180,
     source: 'practice',
+    grades: 'own-grades',
     note: 'above it the voice follows the subwoofer',
   },
   crossoverGapHz: {
@@ -248,6 +275,7 @@ export const LIMITS = {
     clear: 50,
     severe: 90,
     source: 'practice',
+    grades: 'own-grades',
     note: 'another lower voice in center and mains',
   },
   sharedPart: {
@@ -257,6 +285,7 @@ export const LIMITS = {
     clear: 0.5,
     severe: 0.8,
     source: 'shared-part',
+    grades: 'own-grades',
     note: 'below 0.2 an error between them is not heard',
   },
   menuEntryM: {
@@ -266,6 +295,7 @@ export const LIMITS = {
     clear: 18,
     severe: 30,
     source: 'practice',
+    grades: 'own-grades',
     note: 'many distance pages end near 60 ft (18 m), some at half of that',
   },
   voiceFloorHz: {
@@ -275,6 +305,7 @@ export const LIMITS = {
     clear: 120,
     severe: 160,
     source: 'practice',
+    grades: 'own-grades',
     note: 'low male voices reach down to about 100 Hz',
   },
   shelfReach: {
@@ -284,6 +315,7 @@ export const LIMITS = {
     clear: 1,
     severe: 1.5,
     source: 'shelf-strip',
+    grades: 'own-grades',
     note: 'a deep null exists only where the bare shelf reaches the mirror point',
   },
   shelfRippleDb: {
@@ -293,6 +325,7 @@ export const LIMITS = {
     clear: 6,
     severe: 10,
     source: 'shelf-strip',
+    grades: 'own-grades',
     note: 'a rise of 3 dB beside a dip of 3 dB is plain; grades are practice',
   },
   lateVoicePart: {
@@ -302,6 +335,7 @@ export const LIMITS = {
     clear: 0.33,
     severe: 0.5,
     source: 'late-voice',
+    grades: 'own-grades',
     note: 'what 0.45, 0.7 and 1.1 s of ringing leave 3 m away in a living room; D50 of 0.82, 0.67, 0.5',
   },
   floorRippleDb: {
@@ -311,6 +345,7 @@ export const LIMITS = {
     clear: 18,
     severe: 22,
     source: 'floor-image',
+    grades: 'own-grades',
     note: '14 dB over carpet and 17 over a bare floor are usual; grades are practice',
   },
   surfaceNullRatio: {
@@ -320,6 +355,7 @@ export const LIMITS = {
     clear: 1.6,
     severe: 2.5,
     source: 'floor-image',
+    grades: 'own-grades',
     note: '1.25 is a third of an octave; grades are practice',
   },
   wallDipDb: {
@@ -329,6 +365,7 @@ export const LIMITS = {
     clear: 9,
     severe: 13,
     source: 'wall-image',
+    grades: 'own-grades',
     note: '6 to 8 dB is usual for a box 30 to 80 cm from the wall; grades are practice',
   },
 } as const satisfies Record<string, Limit>;

@@ -11,6 +11,10 @@ export interface Source {
 }
 
 export const SOURCES = {
+  'own-grades': {
+    cite: 'grades of this project: noticed, clearly heard, severe, on a coarse grid; no source',
+    mark: 'practice',
+  },
   practice: { cite: 'common practice of advisers and installers, no source', mark: 'practice' },
   geometry: { cite: 'plain geometry and the speed of sound', mark: 'computed' },
   interference: {
@@ -23,7 +27,7 @@ export const SOURCES = {
   },
   'speech-index': {
     cite: 'ANSI S3.5-1997 band importance, as transcribed in several public implementations',
-    mark: 'read',
+    mark: 'memory',
   },
   'time-image': {
     cite: 'Lee et al. 2017, level and time law of the phantom image (read as published code); Stitt et al. 2016 precedence-weighted energy vector',

@@ -237,6 +237,8 @@ export const thresholdPages = (): Page[] =>
         bullets(rulesWhere((_, rule) => limitsOf(rule).includes(id))),
         heading(2, 'Source'),
         bullets([sourceLine(table_.source)]),
+        heading(2, 'Source of the grades'),
+        bullets([sourceLine(table_.grades)]),
       ]),
     };
   });
@@ -251,7 +253,7 @@ export const sourcePages = (): Page[] =>
       heading(2, 'Thresholds from it'),
       bullets(
         (Object.keys(LIMITS) as LimitId[])
-          .filter((each) => LIMITS[each].source === id)
+          .filter((each) => LIMITS[each].source === id || LIMITS[each].grades === id)
           .map((each): Line => [linkTo('threshold', each, capital(LIMITS[each].label))]),
       ),
       heading(2, 'Rules that rest on it'),
