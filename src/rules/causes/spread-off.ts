@@ -119,7 +119,7 @@ export const spreadOff = defineCause({
         source: 'stage-width',
       },
       is('voiceDirection', 'center-box'),
-      { yes: 'telling', no: 'telling' },
+      { yes: 'hint', no: 'telling' },
     ),
     answers(
       {
