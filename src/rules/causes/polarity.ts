@@ -251,7 +251,8 @@ export const polarity = defineCause({
       because: 'Every wire that is put back can be put back the wrong way.',
     },
   ],
-  acts: { 'center-unplugged': 0.8, 'center-set-to-none': 0.8, 'cable-exchanged': 0.4 },
+  // One main the wrong way around is this cause too, and goes on without the center.
+  acts: { 'center-unplugged': 0.4, 'center-set-to-none': 0.4, 'cable-exchanged': 0.4 },
   remedies: [
     {
       id: 'distances-first',
