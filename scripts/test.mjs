@@ -14,7 +14,7 @@ const must = (command, args) => {
 };
 const onPath = (tool) => spawnSync('sh', ['-c', `command -v ${tool}`]).status === 0;
 
-installTools({ chromium: 'chromium', tmux: 'tmux' });
+installTools({ chromium: 'chromium', tmux: 'tmux', parallel: 'parallel' });
 must('npx', ['--no-install', 'biome', 'ci', '.']);
 must('npx', ['--no-install', 'tsc', '--noEmit']);
 must('node', ['scripts/build.mjs']);
@@ -36,7 +36,7 @@ const { numPassedTests = 0, numFailedTests = 0 } = existsSync(summary)
 console.log(`${numPassedTests} passed, ${numFailedTests} failed`);
 process.exit(status === 0 && numPassedTests === 0 ? 1 : status);
 
-/** Browser and terminal of the tests: Debian packages, installed where we may, named where we may not. */
+/** Browser, terminal and batch engine of the tests: Debian packages, installed where we may, named where we may not. */
 function installTools(packages) {
   const missing = Object.keys(packages).filter((tool) => !onPath(tool));
   if (missing.length === 0) return;
