@@ -4,12 +4,14 @@ import type { UnitSystem } from '../facts/book.js';
 import { factSpec, type NumberFactId } from '../facts/catalog.js';
 import type { NumberSpec } from '../facts/spec.js';
 import { DIMENSION_OF } from '../facts/unit-words.js';
+import { type Beside, channelsOf, distancesOf, isOfChannel } from './channels.js';
 import type { FoundText } from './find.js';
 import { CUES, type Cue, type Meaning } from './lexicon.js';
 import type { Classes, Match } from './pattern.js';
 import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
+import { isAnotherLength } from './subject.js';
 
 export interface Told {
   readonly fact: NumberFactId;
@@ -42,17 +44,36 @@ const TOGETHER: readonly (readonly NumberFactId[])[] = [
 /** Every quantity with the fact whose phrase fits it best. */
 export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSystem): Told[] {
   const byPlace = new Map<number, Told[]>();
+  const channels = new Map<number, Beside | undefined>();
+  for (const [at, { quantity }] of words.entries()) {
+    if (quantity !== undefined) channels.set(at, channelsOf(words, at, lexicon.classes));
+  }
   for (const match of matches) {
     if (match.meaning.kind !== 'number') continue;
     const { fact, cue } = match.meaning;
     if (cue !== undefined && !hasCue(words, match, cue)) continue;
+    const place = match.quantity ?? match.first;
+    if (!isOfChannel(fact, channels.get(place))) continue;
     const told = toldBy(words, match, fact, units);
     if (told === undefined) continue;
-    const place = match.quantity ?? match.first;
     const list = byPlace.get(place);
     if (list) list.push(told);
     else byPlace.set(place, [told]);
   }
+  const distances = [...channels].flatMap(([at, own]) =>
+    own === undefined || words[at]?.quantity?.dimension !== 'length'
+      ? []
+      : distancesOf(words, at, own, isList(words, at)).flatMap((fact): Told[] => {
+          const told = tells(words, at, fact, units);
+          const span = {
+            first: Math.min(at, own.place),
+            last: Math.max(at, own.place),
+            used: [at, own.place],
+          };
+          return told ? [{ ...told, match: { ...told.match, ...span } }] : [];
+        }),
+  );
+  for (const { match } of distances) byPlace.set(match.quantity as number, []);
   const phrased = [...byPlace.values()].flatMap((list) => bestOf(words, list, lexicon.classes));
   const slotted = words.flatMap((word, at): Told[] => {
     if (word.quantity === undefined || byPlace.has(at) || isListMark(words, at)) return [];
@@ -63,7 +84,12 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
       (word.quantity.value < 50 || word.quantity.value > 95)
     )
       return [];
-    const slot = slotOf(words, at, lexicon.classes, (fact) => tells(words, at, fact, units) !== undefined);
+    const slot = slotOf(
+      words,
+      at,
+      lexicon.classes,
+      (fact) => isOfChannel(fact, channels.get(at)) && tells(words, at, fact, units) !== undefined,
+    );
     const told =
       slot &&
       toldBy(
@@ -74,7 +100,7 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
       );
     return told ? [told] : [];
   });
-  return [...phrased, ...slotted];
+  return [...distances, ...phrased, ...slotted];
 }
 
 const CUE_WORDS = new Map(Object.entries(CUES).map(([cue, list]) => [cue, new Set(list.split(' '))]));
@@ -206,6 +232,7 @@ function toldBy(
   if (scale === undefined) return undefined;
   const sign = signFor(fact, around, quantity);
   // The width of a picture is no diagonal.
+  if (isAnotherLength(fact, words, match.quantity)) return undefined;
   if (fact === 'displayDiagonal' && words[match.quantity + 1]?.text === 'wid') return undefined;
   if (spec.unit === 'Hz' && quantity.dimension === 'none' && match.used.length < 2) return undefined;
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
@@ -288,6 +315,8 @@ function signFor(fact: NumberFactId, around: readonly string[], quantity: Quanti
     const right = around.some((word) => RIGHT.has(word));
     return left === right ? 0 : left ? -1 : 1;
   }
+  if (fact === 'centerTrim') return around.includes('down') && !quantity.signed ? -1 : 1;
+  if (fact === 'centerBehindMains' && around.includes('behind')) return 1;
   if (fact === 'centerBehindMains') return around.includes('front') || around.includes('forward') ? -1 : 1;
   if (fact === 'centerTilt')
     return around.some((word) => word === 'down' || word === 'downward') && quantity.value > 0 ? -1 : 1;

@@ -359,7 +359,7 @@ function isAbout(tokens: readonly Token[], start: number): boolean {
   return (
     before !== undefined &&
     (ABOUT.has(before.raw) ||
-      ABOUT.has(before.text) ||
+      before.text === '~' ||
       (before.text === '.' && ABOUT.has(tokens[start - 2]?.raw ?? '')))
   );
 }

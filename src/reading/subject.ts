@@ -1,0 +1,135 @@
+/** Of what something is said: the nearest thing named before it in its clause. */
+import type { NumberFactId } from '../facts/catalog.js';
+import type { Classes } from './pattern.js';
+import type { Span } from './scope.js';
+import type { Word } from './sentences.js';
+
+const isOneOf = (names: readonly string[], word: Word, classes: Classes): boolean =>
+  names.some((name) => classes.get(name)?.has(word.text));
+
+/** Things whose dullness, boom or settings are not those of the center. */
+const OTHER_THINGS = [
+  'mains',
+  'leftMain',
+  'rightMain',
+  'subwoofer',
+  'surround',
+  'tvSpeakers',
+  'furniture',
+] as const;
+const OWN_THINGS = ['voice', 'center', 'person'] as const;
+const REACH = 7;
+
+/** "The mains are set to large", "the left speaker sounds dull". */
+export function isOfOthers(words: readonly Word[], { first }: Span, classes: Classes): boolean {
+  const { clause } = words[first] as Word;
+  for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
+    const word = words[at] as Word;
+    if (word.clause !== clause || word.kind !== 'word') break;
+    if (isOneOf(OWN_THINGS, word, classes)) return false;
+    if (isOneOf(OTHER_THINGS, word, classes)) return true;
+  }
+  return false;
+}
+
+const STANDING = new Set(['sit', 'stand', 'lie', 'mount', 'hang']);
+
+function clauseBefore(words: readonly Word[], { first }: Span): Word[] {
+  const { clause } = words[first] as Word;
+  const out: Word[] = [];
+  for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
+    const word = words[at] as Word;
+    if (word.clause !== clause) break;
+    out.push(word);
+  }
+  return out;
+}
+
+/** "The voices are behind the picture" places no loudspeaker. */
+export function isOfVoice(words: readonly Word[], span: Span, classes: Classes): boolean {
+  const thing = clauseBefore(words, span).find((word) => isOneOf(['voice', 'center'], word, classes));
+  return thing !== undefined && isOneOf(['voice'], thing, classes);
+}
+
+/** "It stands below the screen": where a box stands is no place of a voice. */
+export function isOfStanding(words: readonly Word[], span: Span, classes: Classes): boolean {
+  const before = clauseBefore(words, span);
+  return (
+    before.some((word) => STANDING.has(word.text)) &&
+    !before.some((word) => isOneOf(['voice', 'sound'], word, classes) && word.raw !== 'it')
+  );
+}
+
+const PRONOUNS = new Set(['he', 'she', 'they', 'i', 'we', 'it']);
+
+/** "She sits to the right of me": a person on a seat, not a voice. */
+export function isSomebodySeated(words: readonly Word[], { first, last }: Span): boolean {
+  return (
+    PRONOUNS.has((words[first] as Word).raw) &&
+    words.slice(first, last + 1).some((word) => STANDING.has(word.text))
+  );
+}
+
+const SIZES = new Set(['wide', 'high', 'tall', 'deep', 'long', 'thick']);
+
+/** "7 inches high" is a size: nothing was lifted, nothing got wider. */
+export const isSizeWord = (words: readonly Word[], at: number): boolean =>
+  words[at - 1]?.quantity !== undefined && SIZES.has((words[at] as Word).raw);
+
+const DISTANCES: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
+  'seatDistance',
+  'enteredLeft',
+  'enteredCenter',
+  'enteredRight',
+  'tapedCenter',
+  'tapedMains',
+]);
+
+/** The number is not of this fact: it is a size, goes aside, or is of the other of seat and box. */
+export function isAnotherLength(fact: NumberFactId, words: readonly Word[], at: number): boolean {
+  if (DISTANCES.has(fact) && isSizeOrAside(words, at)) return true;
+  return SEATED.has(fact) && !isSubjectOf(fact, words, at);
+}
+
+/** "84 inches long" is the size of something, "4 ft to the right" goes aside: neither is a distance. */
+function isSizeOrAside(words: readonly Word[], at: number): boolean {
+  const [one, two, three] = words.slice(at + 1, at + 4).map(({ raw }) => raw);
+  const isSide = (raw: string | undefined): boolean => raw === 'left' || raw === 'right';
+  return SIZES.has(one ?? '') || (one === 'to' && two === 'the' && isSide(three));
+}
+
+/** Places that a number near a seat could be of, and near a box. */
+const SEATED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
+  'centerSideOffset',
+  'mainSeatOffset',
+  'centerTweeterHeight',
+]);
+const SEAT_WORDS = new Set([
+  'i',
+  'we',
+  'seat',
+  'sofa',
+  'couch',
+  'chair',
+  'armchair',
+  'seats',
+  'sit',
+  'sits',
+  'me',
+]);
+const BOX_WORDS = new Set(['center', 'centre', 'box', 'speaker', 'it']);
+
+/** The nearest of seat and center before the number is the one that is offset; where neither stands, either may be. */
+function isSubjectOf(fact: NumberFactId, words: readonly Word[], at: number): boolean {
+  const { sentence } = words[at] as Word;
+  // "To the right of me" counts from a person, not from the middle.
+  if (words.slice(at + 1, at + 6).some((word) => word.raw === 'me' || word.raw === 'us')) return false;
+  for (let back = at - 1; back >= Math.max(0, at - REACH); back--) {
+    const word = words[back] as Word;
+    if (word.sentence !== sentence) break;
+    if (word.text === 'sideSeat') return false;
+    if (SEAT_WORDS.has(word.raw) || word.text === 'mainSeat') return fact === 'mainSeatOffset';
+    if (BOX_WORDS.has(word.raw)) return fact !== 'mainSeatOffset';
+  }
+  return true;
+}
