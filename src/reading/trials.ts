@@ -8,6 +8,7 @@ import type { Lexicon, Meaning, Result } from './lexicon.js';
 import { type Match, matchesAt } from './pattern.js';
 import { contextOf, isDenied, type Others } from './scope.js';
 import type { Word } from './sentences.js';
+import { isSizeWord } from './subject.js';
 
 export interface ToldTrial {
   readonly act?: ActId;
@@ -38,13 +39,21 @@ interface Came extends Match<Result> {
 
 export function trialsIn({ words, matches, lexicon }: FoundText, others: Others): ToldTrial[] {
   const acts = longest(matches.filter(({ meaning }) => meaning.kind === 'act' || meaning.kind === 'test'));
+  const praised = matches.filter(
+    ({ meaning }) => meaning.kind === 'choice' && meaning.fact === 'fineContent',
+  );
   const starts = acts.map(({ first }) => first);
   const told = acts.flatMap((match): ToldTrial[] => {
     const context = contextOf(words, match, others);
-    if (context.planned || context.asked || context.other) return [];
+    if (context.planned || context.asked || context.other || isOnlyNamed(words, match)) return [];
     const own = match.meaning.kind === 'test' ? lexicon.after.get(match.meaning.test) : undefined;
     const came = outcomeOf(words, match, starts, lexicon, own);
-    if (came === undefined) return [];
+    if (came === undefined || isUndone(words, match, came)) return [];
+    if (
+      isState(words, match) &&
+      praised.some((span) => came.used.some((at) => span.first <= at && at <= span.last))
+    )
+      return [];
     const span = {
       first: Math.min(match.first, came.first),
       last: Math.max(match.last, came.last),
@@ -109,7 +118,7 @@ function outcomeOf(
   let next = -1;
   for (let at = act.first; at < until; at++) {
     const word = words[at] as Word;
-    if (word.sentence > sentence + 1) break;
+    if (word.sentence > sentence + (isNamed(words, act) ? 0 : 1)) break;
     if (word.sentence > sentence && next < 0) next = at;
     if (next >= 0 && at > next + 7) break;
     const came = cameAt(words, at, lexicon, own).find(
@@ -124,6 +133,58 @@ function outcomeOf(
     if (came) return came;
   }
   return undefined;
+}
+
+const NEW = new Set(['new', 'another', 'other', 'different', 'bigger']);
+const PLACING = new Set([
+  'set',
+  'put',
+  'place',
+  'placed',
+  'have',
+  'has',
+  'sits',
+  'stands',
+  'mounted',
+  'moved',
+]);
+const GOVERN_REACH = 4;
+
+/** "New center": an exchange told without a verb, which goes no farther than its sentence. */
+const isNamed = (words: readonly Word[], { first }: Match<Meaning>): boolean =>
+  NEW.has((words[first] as Word).raw);
+
+/** "Set the new center on the shelf" tells of a place; "7 inches high" lifts nothing. */
+function isOnlyNamed(words: readonly Word[], match: Match<Meaning>): boolean {
+  if (match.used.length === 1 && isSizeWord(words, match.first)) return true;
+  if (!isNamed(words, match)) return false;
+  const { clause } = words[match.first] as Word;
+  return words
+    .slice(Math.max(0, match.first - GOVERN_REACH), match.first)
+    .some(
+      (word, index, before) =>
+        word.clause === clause && PLACING.has(word.raw) && before[index + 1]?.raw !== 'in',
+    );
+}
+
+/** A way to listen instead of something done: "in stereo". */
+const isState = (words: readonly Word[], { first, meaning }: Match<Meaning>): boolean =>
+  meaning.kind === 'act' && meaning.act === 'upmix-off' && STATES.has((words[first] as Word).text);
+const STATES = new Set(['in', 'plainStereo', 'stereo']);
+
+const UNDONE = new Set(['not', 'never', 'havent', 'hasnt', 'hadnt', 'didnt', 'dont']);
+
+/** "I have not tried another amplifier": the denial is of the act, and no outcome. */
+function isUndone(words: readonly Word[], { first }: Match<Meaning>, came: Came): boolean {
+  const { clause } = words[first] as Word;
+  return words
+    .slice(Math.max(0, first - 3), first)
+    .some(
+      (word, index) =>
+        word.clause === clause &&
+        UNDONE.has(word.raw) &&
+        !(came.used.length > 1 && came.used.includes(Math.max(0, first - 3) + index)),
+    );
 }
 
 /** Outcomes that begin at this word, those in the test's own words first, then the longest. */
@@ -143,7 +204,9 @@ function cameAt(
         : match.meaning;
     return { ...match, meaning: { outcome }, size: match.used.length };
   });
-  return [...mine, ...common].sort((a, b) => b.size - a.size);
+  return [...mine, ...common]
+    .filter(({ used }) => !used.some((each) => isSizeWord(words, each)))
+    .sort((a, b) => b.size - a.size);
 }
 
 /** The same act told in several places is one trial: the fullest telling counts. */

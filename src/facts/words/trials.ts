@@ -182,7 +182,7 @@ export const trialWords: FamilyWords = {
     'subwoofer-polarity-turned':
       'flip|flipped|turned? .. subwoofer phase|polarity; subwoofer phase switch|to 180; phase to 180; phase switch; switching to 180',
     'equalization-bypassed':
-      'bypass|bypassed|bypassing .. equalizer|@correction|it; equalizer off; without equalizer|@correction; @correction off|bypassed; turned? .. @correction off; with @correction off; took .. equalizer out; equalizer on or off; with tuning off; with the @correction bypassed; switch|switched|switching .. @correction|it off; without correction; pure mode; correction off',
+      'turn|switch off .. equalizer|@correction; bypass|bypassed|bypassing .. equalizer|@correction|it; equalizer off; without equalizer|@correction; @correction off|bypassed; turned? .. @correction off; with @correction off; took .. equalizer out; equalizer on or off; with tuning off; with the @correction bypassed; switch|switched|switching .. @correction|it off; without correction; pure mode; correction off',
     'correction-run-again':
       'reran|repeated|ran|run .. @autoSetup again; re-ran .. @autoSetup; ran .. @autoSetup .. again|twice; new calibration; ran the microphone again; repeated the @autoSetup',
     'amplifier-exchanged':
