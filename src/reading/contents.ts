@@ -46,14 +46,31 @@ export function contentsIn(words: readonly Word[], others: Others, classes: Clas
     const context = contextOf(words, span, others);
     if (context.other || context.planned || context.asked) return [];
     const praise = praiseAround(words, at);
-    if (praise === undefined)
-      return context.past || isDenied(words, span) ? [] : [{ value, fine: false, first: at, last: at }];
+    if (praise === undefined) {
+      const isHeard = !isDenied(words, span) || isFineElsewhere(words, at);
+      return context.past || !isHeard ? [] : [{ value, fine: false, first: at, last: at }];
+    }
     return [{ value, fine: true, first: Math.min(at, praise), last: Math.max(at, praise) }];
   });
 }
 
 const isOnTelevision = (words: readonly Word[], at: number): boolean =>
   words[at]?.text === 'television' && ['on', 'watch', 'watching'].includes(words[at - 1]?.raw ?? '');
+
+/** "Fine for music, but not for films" */
+function isFineElsewhere(words: readonly Word[], at: number): boolean {
+  const { sentence } = words[at] as Word;
+  const start = Math.max(0, at - 2 * REACH);
+  const but = words.findLastIndex(({ raw }, place) => place >= start && place < at && raw === 'but');
+  if (but < 0 || words[but]?.sentence !== sentence) return false;
+  return words
+    .slice(start, but)
+    .some((word, index) => word.sentence === sentence && isPraise(words, start + index));
+}
+
+/** It is said to be fine with what this word names. */
+export const isPraised = (words: readonly Word[], at: number): boolean =>
+  praiseAround(words, at) !== undefined;
 
 /** The word that says it is fine there: behind it in its clause, or right before it. */
 function praiseAround(words: readonly Word[], at: number): number | undefined {

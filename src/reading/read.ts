@@ -7,13 +7,14 @@ import { type ChoiceFactId, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
 import type { How } from '../facts/spec.js';
 import { OPPOSITES } from '../facts/words/opposites.js';
-import { contentsIn } from './contents.js';
+import { contentsIn, isPraised } from './contents.js';
 import { type FoundText, findIn } from './find.js';
 import type { Meaning } from './lexicon.js';
 import { numbersIn, unitsOf } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
 import { type Context, contextOf, isDenied, type Others, othersIn } from './scope.js';
 import type { Word } from './sentences.js';
+import { isOfOthers, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
 import { type ToldTrial, trialsIn } from './trials.js';
 
 export interface Taken {
@@ -70,7 +71,7 @@ export function readText(text: string): Reading {
   const units = unitsOf(words);
   const trials = trialsIn(found, others);
   const candidates = [
-    ...choicesOf(found.words, matches, others),
+    ...choicesOf(words, matches, others, found.lexicon.classes),
     ...contentsOf(words, others, found.lexicon.classes),
     ...complaintsOf(words, matches, others, found.lexicon.classes),
     ...numbersOf(found, others, units ?? 'metric'),
@@ -120,9 +121,11 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
   const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
   return trials.some((trial) => {
     if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
-    const ofOutcome = within(trial.cameFirst, trial.cameLast);
+    const ofOutcome =
+      within(trial.cameFirst, trial.cameLast) ||
+      (candidate.fact === 'lastChange' && within(trial.cameFirst, trial.cameLast + 1));
     return ofOutcome
-      ? trial.outcome !== 'same'
+      ? trial.outcome !== 'same' || !(candidate.fact in COMPLAINTS)
       : within(trial.actFirst, trial.actLast) &&
           !(candidate.fact in COMPLAINTS) &&
           !KEPT_IN_ACTS.has(candidate.fact);
@@ -160,13 +163,18 @@ const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 
 const isLost = (context: Context): boolean =>
   context.other || context.planned || context.asked || context.past;
 
-function choicesOf(words: readonly Word[], matches: readonly Match<Meaning>[], others: Others): Candidate[] {
+function choicesOf(
+  words: readonly Word[],
+  matches: readonly Match<Meaning>[],
+  others: Others,
+  classes: Classes,
+): Candidate[] {
   return matches.flatMap((match): Candidate[] => {
     if (match.meaning.kind !== 'choice') return [];
     const { fact, value } = match.meaning;
     const context = contextOf(words, match, others);
-    if (isLost(context)) return [];
-    const denied = isDenied(words, match);
+    if (isLost(context) || isOfAnother(fact, words, match, classes)) return [];
+    const denied = isDenied(words, match) || (fact === 'playedContent' && isPraised(words, match.last));
     const opposite = denied ? opposed(fact, value) : undefined;
     if (denied && opposite === undefined && !DENIABLE.has(fact)) return [];
     return [
@@ -182,6 +190,18 @@ function choicesOf(words: readonly Word[], matches: readonly Match<Meaning>[], o
       },
     ];
   });
+}
+
+/** A setting of the mains is none of the center, and where a voice is heard is not where a box stands. */
+function isOfAnother(
+  fact: ChoiceFactId,
+  words: readonly Word[],
+  match: Match<Meaning>,
+  classes: Classes,
+): boolean {
+  if (fact === 'voiceDirection') return isOfStanding(words, match, classes);
+  if (fact === 'centerPlacement' || fact === 'screenKind') return isOfVoice(words, match, classes);
+  return fact === 'centerBassSize' && isOfOthers(words, match, classes);
 }
 
 /** Where it is heard and where it is fine; heard with music and with films is heard with everything. */
@@ -213,43 +233,18 @@ const DENIABLE: ReadonlySet<string> = new Set<ChoiceFactId>([
 const opposed = (fact: ChoiceFactId, value: string): string | undefined =>
   (OPPOSITES as Readonly<Record<string, Readonly<Record<string, string>>>>)[fact]?.[value];
 
-/** Things whose dullness or boom is no complaint about the center. */
-const OTHER_THINGS = [
-  'mains',
-  'leftMain',
-  'rightMain',
-  'subwoofer',
-  'surround',
-  'tvSpeakers',
-  'furniture',
-] as const;
-const OWN_THINGS = ['voice', 'center', 'person'] as const;
-const SUBJECT_REACH = 7;
-
 function complaintsOf(
   words: readonly Word[],
   matches: readonly Match<Meaning>[],
   others: Others,
-  classes: ReadonlyMap<string, ReadonlySet<string>>,
+  classes: Classes,
 ): Candidate[] {
-  const isOneOf = (names: readonly string[], word: Word): boolean =>
-    names.some((name) => classes.get(name)?.has(word.text));
-  const isOfOthers = (match: Match<Meaning>): boolean => {
-    if (match.used.length > 2) return false;
-    const { clause } = words[match.first] as Word;
-    for (let at = match.first - 1; at >= Math.max(0, match.first - SUBJECT_REACH); at--) {
-      const word = words[at] as Word;
-      if (word.clause !== clause || word.kind !== 'word') break;
-      if (isOneOf(OWN_THINGS, word)) return false;
-      if (isOneOf(OTHER_THINGS, word)) return true;
-    }
-    return false;
-  };
   return matches.flatMap((match): Candidate[] => {
     if (match.meaning.kind !== 'complaint') return [];
     const { id, absent } = match.meaning;
     const context = contextOf(words, match, others);
-    if (isLost(context) || isOfOthers(match)) return [];
+    if (isLost(context) || isSomebodySeated(words, match)) return [];
+    if (match.used.length <= 2 && isOfOthers(words, match, classes)) return [];
     const denied = isDenied(words, match);
     if (absent && denied) return [];
     return [

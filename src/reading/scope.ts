@@ -22,14 +22,14 @@ const DENIAL_REACH = 4;
 /** The phrase is denied: "not muffled", "doesn't rattle", "no echo or boom", "volume's not the issue". */
 export function isDenied(words: readonly Word[], { first, last, used }: Span): boolean {
   for (let at = first + 1; at < last; at++) {
-    if (!used.includes(at) && isNegator(words, at)) return true;
+    if (!used.includes(at) && isNegator(words, at) && !isInability(words, at)) return true;
   }
   const { sentence } = words[first] as Word;
   let left = DENIAL_REACH;
   for (let at = first - 1; at >= 0 && left > 0; at--) {
     const word = words[at] as Word;
     if (word.sentence !== sentence || word.hard) break;
-    if (isNegator(words, at)) return true;
+    if (isNegator(words, at)) return !isInability(words, at) && !isDoubled(words, at);
     if (word.kind === 'mark' && !word.soft) {
       if (word.text !== ',') break;
       left--;
@@ -43,6 +43,32 @@ function isNegator(words: readonly Word[], at: number): boolean {
   const word = words[at] as Word;
   if (word.kind !== 'word' || !NEGATORS.has(word.raw)) return false;
   return !NO_DENIAL_BEFORE.has(words[at + 1]?.raw ?? '');
+}
+
+const GRASPS = set('understand make follow catch');
+const HEARS = set('hear get');
+const HEARD_OF = set('what words half them him her anybody anyone people actors they voices dialogue dialog');
+
+/** "Can't make out what they say": the denial is the complaint, it denies none. */
+function isInability(words: readonly Word[], at: number): boolean {
+  for (let ahead = at + 1; ahead <= at + 3 && ahead < words.length; ahead++) {
+    const { raw, sentence, hard } = words[ahead] as Word;
+    if (hard || sentence !== words[at]?.sentence) return false;
+    if (raw === 'make') return words[ahead + 1]?.raw === 'out';
+    if (GRASPS.has(raw)) return true;
+    if (HEARS.has(raw)) return words.slice(ahead + 1, ahead + 3).some((word) => HEARD_OF.has(word.raw));
+  }
+  return false;
+}
+
+/** "Cannot play loud without getting harsh" */
+function isDoubled(words: readonly Word[], at: number): boolean {
+  if (words[at]?.raw !== 'without') return false;
+  for (let back = at - 1; back >= Math.max(0, at - 2 * DENIAL_REACH); back--) {
+    if (words[back]?.clause !== words[at]?.clause) return false;
+    if (isNegator(words, back)) return true;
+  }
+  return false;
 }
 
 const ISSUE = set('issue problem case thing trouble matter');

@@ -46,6 +46,72 @@ describe('what stays unread', () => {
   });
 });
 
+describe('a denial that is the complaint', () => {
+  it.each([
+    ["My wife at the right end of the couch can't make out what they say.", 'voice-unclear-off-side=true'],
+    ['Nobody at the ends of the sofa can understand a word.', 'voice-unclear-off-side=true'],
+    ["The center can't play loud without getting harsh.", 'harsh=true'],
+    ['The voices could be clearer.', 'voice-unclear=true'],
+  ])('%s', (text, fact) => {
+    expect(taken(text)).toContain(fact);
+    expect(taken(text)).not.toContain(`not ${fact}`);
+  });
+
+  it('is no denial where a fault is what is not heard', () => {
+    expect(taken("I don't hear any distortion.")).toEqual(['not distorts-when-loud=true']);
+  });
+});
+
+describe('of what something is said', () => {
+  it.each([
+    ['The mains are set to large.', 'centerBassSize'],
+    ['The voices are behind the picture.', 'centerPlacement'],
+    ['The center, it stands on the floor below the screen.', 'voiceDirection'],
+    ['She sits about 1.2 m to the right of me.', 'voice-pulled-aside'],
+    ['She sits about 1.2 m to the right of me.', 'seatDistance'],
+    ['I sit 50 cm to the right of the middle.', 'centerSideOffset'],
+    ['The outer seats are 4 feet off the middle.', 'centerTweeterHeight'],
+    ['The couch is 84 inches long.', 'seatDistance'],
+    ['The sub crossover is at 120 Hz.', 'centerBassCrossover'],
+  ])('%s tells no %s', (text, fact) => {
+    const { taken: sure, unsure } = readText(text);
+    expect([...sure, ...unsure].map((each) => each.fact)).not.toContain(fact);
+  });
+});
+
+describe('a number and the loudspeaker beside it', () => {
+  const numbers = (text: string): Record<string, number> =>
+    Object.fromEntries(
+      readText(text)
+        .taken.filter(({ value }) => typeof value === 'number')
+        .map(({ fact, value }) => [fact, Number(Number(value).toFixed(2))]),
+    );
+
+  it.each<[string, Record<string, number>]>([
+    [
+      'The receiver says 9.0 ft for the center and 10 ft for the mains.',
+      { enteredCenter: 2.74, enteredLeft: 3.05, enteredRight: 3.05 },
+    ],
+    [
+      'Center distance 2.9 m, left and right 3.1 m.',
+      { enteredCenter: 2.9, enteredLeft: 3.1, enteredRight: 3.1 },
+    ],
+    [
+      'Fronts 10.5 ft, center 10 ft in the distance menu.',
+      { enteredCenter: 3.05, enteredLeft: 3.2, enteredRight: 3.2 },
+    ],
+    ['Tape says 10 ft to the center and 10 ft 6 to each main.', { tapedCenter: 3.05, tapedMains: 3.2 }],
+    ['I turned the center down 3 dB.', { centerTrim: -3 }],
+    [
+      'My ears are 3 ft off the floor and the center is 18 inches off the floor.',
+      { earHeight: 0.91, centerTweeterHeight: 0.46 },
+    ],
+    ['It is 40 cm behind the front baffle of the left and right.', { centerBehindMains: 0.4 }],
+  ])('%s', (text, facts) => {
+    expect(numbers(text)).toEqual(facts);
+  });
+});
+
 describe('what is unsure', () => {
   it('becomes a question where the owner does not know', () => {
     const { taken: sure, unsure } = readText("I'm not sure whether the center is set to small.");
@@ -101,6 +167,19 @@ describe('trials', () => {
     expect(taken('I turned the upmix off.')).not.toContain('testUpmixOff=gone');
   });
 
+  it.each([
+    ["I set the new center on the shelf last month, it's about 20 inches wide.", 'center-exchanged'],
+    ['The box is 7" high.', 'testLift'],
+    ['I have not tried another amplifier yet.', 'amplifier-exchanged'],
+    ['Films only, music is fine in stereo.', 'upmix-off'],
+  ])('%s is no %s', (text, act) => {
+    expect(readText(text).taken.map(({ fact }) => fact)).not.toContain(act);
+  });
+
+  it('reads an exchange without a verb, with its outcome in the same sentence', () => {
+    expect(taken('New center: no change.')).toContain('center-exchanged=same');
+  });
+
   it('reads no plan as an act', () => {
     expect(taken('I will turn the upmix off tonight, maybe it is gone then.')).toEqual([]);
   });
@@ -111,5 +190,20 @@ describe('what is played', () => {
     expect(taken('Films are fine, with CDs the stage collapses.')).toEqual(
       expect.arrayContaining(['not playedContent=multichannel-film', 'playedContent=two-channel-music']),
     );
+  });
+
+  it.each([['Films only, music is fine in stereo.'], ["It's fine for music, but not for films."]])(
+    '%s is bad with films',
+    (text) => {
+      expect(taken(text)).toEqual(
+        expect.arrayContaining(['playedContent=multichannel-film', 'not playedContent=two-channel-music']),
+      );
+    },
+  );
+});
+
+describe('who set it up', () => {
+  it.each([['Auto calibration was run.'], ['The automatic setup has been done.']])('%s', (text) => {
+    expect(taken(text)).toContain('alignmentBy=automatic');
   });
 });

@@ -31,7 +31,7 @@ export const NOUNS = {
   mainSeat:
     'main seat|position|listening; listening position|seat|place|spot; sweet spot; money seat; mlp; middle seat|place; center seat; middle of the sofa; center of the sofa; middle chair; prime seat; my spot|place; main listening position; seat in the middle; middle of the seat; on axis; straight on; dead center; middle seats; central seat; money spot',
   sideSeat:
-    'end seat|place|spot|chair; ends of the sofa|row|bench; end of the sofa|row|bench; my end; side seat|chair|sofa; outer|outside|corner|edge seat; off axis; off to the side; offaxis; sides of the sofa; left|right end; left|right end of the sofa; left and right seat; far end|seat; couch ends; sofa end; window end; door end; ends of my sofa; end of my|our sofa; outermost seat; from the side; sit off center; sit to the side; next to the middle; armchair at the side; seat at the end|side|ends|sides; off to one|either|the side; sofa corner; side of the sofa; far side of the sofa; corner of the sofa; end spot; end position',
+    'end seat|place|spot|chair; ends of the sofa|row|bench; end of the sofa|row|bench; my end; side seat|chair|sofa; left|right hand seat|chair|side; sit on the side; outer|outside|corner|edge seat; off axis; off to the side; offaxis; sides of the sofa; left|right end; left|right end of the sofa; left and right seat; far end|seat; couch ends; sofa end; window end; door end; ends of my sofa; end of my|our sofa; outermost seat; from the side; sit off center; sit to the side; next to the middle; armchair at the side; seat at the end|side|ends|sides; off to one|either|the side; sofa corner; side of the sofa; far side of the sofa; corner of the sofa; end spot; end position',
   backRow:
     'back row; second row; rear row; row two|2; last row; people in the back; those in the back; row behind',
   seatWord:
@@ -97,7 +97,7 @@ export const CLASSES = {
     'loud; hot; strong; overpowering; dominant; dominate; dominates; overpower; prominent; forward; blare; blares; shout; shouts; shouting; shouty; deafening; intrusive',
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
-    'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
+    'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; booms; bass-heavy; rumble; rumbles; chestiness',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
     'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',

@@ -36,7 +36,7 @@ export const setupWords: FamilyWords = {
       'in-step':
         'lip sync ok|fine|good; lips match; spot on with the picture; no delay to the picture; in sync; lipsync ok|fine; sync .. be? fine|ok|good|perfect; mouths and voices match; not lip sync; sound and lips together',
       'voice-late':
-        'voice be late; sound lags; audio behind; hear it after; voice trails; voice .. late after .. lips|picture; sound .. behind the picture; sound .. late|after|lags|lag; audio lags; arrive late after the lips; after the mouth move; sound arrives late; voice lags',
+        'voice be late; voice|sound|audio be behind the picture|lips; voice|sound|audio arrive .. after the picture|lips; sound lags; audio behind; hear it after; voice trails; voice .. late after .. lips|picture; sound .. behind the picture; sound .. late|after|lags|lag; audio lags; arrive late after the lips; after the mouth move; sound arrives late; voice lags',
       'voice-early':
         'voice be early; sound comes before; audio ahead; words before; picture lags; voice .. before .. lips|mouth; sound .. before the lips; hear .. before he opens; before the mouth moves',
     },
@@ -85,7 +85,7 @@ export const setupWords: FamilyWords = {
     },
     alignmentBy: {
       automatic:
-        'ran the @autoSetup; @autoSetup set|put|says|did|gave|measured; with the microphone that came; correction set it; little microphone; run the @autoSetup; ran .. microphone; microphone .. set; with the microphone; automatic with microphone; did the @autoSetup; measured .. by the receiver; receiver measured; auto setup; made the automatic; used the microphone; auto microphone; set .. by the auto',
+        'ran the @autoSetup; @autoSetup .. run|performed|done|made; @autoSetup set|put|says|did|gave|measured; with the microphone that came; correction set it; little microphone; run the @autoSetup; ran .. microphone; microphone .. set; with the microphone; automatic with microphone; did the @autoSetup; measured .. by the receiver; receiver measured; auto setup; made the automatic; used the microphone; auto microphone; set .. by the auto',
       'by-hand':
         'set by hand; enter|typed .. distances .. myself|in; spl meter and a tape; manual setup; dial in by ear; pro set it up; set .. manual|manually|myself; typed .. in; type .. distances; typed # for; by hand; typed them in; put # for all; i put # for; enter .. tape; keyed in; typed new distances; entered manually; distances .. by hand; with a tape and; i set .. by ear; set up by a pro; i typed',
       nobody:
