@@ -40,6 +40,7 @@ export const correctionMismatch = defineCause({
   groups: {
     'before-after': 'same-quantity',
     reach: 'same-quantity',
+    noise: 'same-quantity',
     'tone-heard': 'same-mechanism',
     origin: 'same-session',
     exchange: 'independent',
@@ -81,6 +82,7 @@ export const correctionMismatch = defineCause({
       {
         id: 'no-better-bypassed',
         group: 'before-after',
+        applies: any(is('testEqBypass', 'worse'), THROUGH_IT),
         says: {
           yes: 'Bypassed, with noise that passes through the equalization, the match is no better, so it is not the cause.',
           no: 'The bypass has cleared the equalization of nothing.',
@@ -90,7 +92,7 @@ export const correctionMismatch = defineCause({
           'The noise of a setup menu often passes by the correction. Then a bypass changes nothing, and that proves nothing.',
         source: 'practice',
       },
-      any(is('testEqBypass', 'worse'), all(is('testEqBypass', 'same'), THROUGH_IT)),
+      oneOf('testEqBypass', 'worse', 'same'),
       { yes: 'strong', against: true },
     ),
     answers(
@@ -126,7 +128,7 @@ export const correctionMismatch = defineCause({
     answers(
       {
         id: 'noise-differs',
-        group: 'tone-heard',
+        group: 'noise',
         applies: SOMETHING_BENDS,
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
@@ -142,8 +144,8 @@ export const correctionMismatch = defineCause({
     answers(
       {
         id: 'alike-through-it',
-        group: 'tone-heard',
-        applies: SOMETHING_BENDS,
+        group: 'noise',
+        applies: all(SOMETHING_BENDS, THROUGH_IT),
         says: {
           yes: 'Noise from a file, which passes through the equalization, is alike in center and mains, so it has left them alike.',
           no: 'Noise that passes through the equalization has not shown them alike.',
@@ -153,7 +155,7 @@ export const correctionMismatch = defineCause({
           'The noise of a setup menu often passes by the correction and the sound modes: it tells the level, and the boxes.',
         source: 'practice',
       },
-      all(oneOf('testNoiseEach', 'alike', 'softer', 'louder'), THROUGH_IT),
+      oneOf('testNoiseEach', 'alike', 'softer', 'louder'),
       { yes: 'strong', against: true },
     ),
     answers(

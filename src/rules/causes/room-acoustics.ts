@@ -34,8 +34,7 @@ export const roomAcoustics = defineCause({
     'whispers-lost-effects-loud': 0.15,
   },
   groups: {
-    ring: 'independent',
-    flutter: 'independent',
+    ring: 'same-quantity',
     noise: 'independent',
     near: 'same-quantity',
     seats: 'independent',
@@ -65,7 +64,7 @@ export const roomAcoustics = defineCause({
     answers(
       {
         id: 'flutters',
-        group: 'flutter',
+        group: 'ring',
         says: {
           yes: 'A clap flutters between two bare walls, which adds a zing to s and t.',
           no: 'A clap does not flutter.',

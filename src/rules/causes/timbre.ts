@@ -80,7 +80,7 @@ export const timbre = defineCause({
     answers(
       {
         id: 'other-way-of-radiating',
-        group: 'build',
+        group: 'family',
         says: {
           yes: 'The mains are panels, horns or another special type, and the center is not made for them: it spreads sound unlike them.',
           no: 'The mains spread sound much like the center does.',
