@@ -1,5 +1,5 @@
 /** Putting an answer into the book: what no longer applies is set aside, what applies again comes back. */
-import { type Answer, type FactBook, withAnswer } from '../facts/book.js';
+import { type Answer, withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { auditSync } from '../reasoning/audit.js';
 import { makesSense } from '../reasoning/hypotheses.js';
@@ -13,8 +13,6 @@ export function give(state: State, id: FactId, answer: Answer): State {
   let book = withAnswer(before, id, answer);
   const parked = new Map(state.parked);
   parked.delete(id);
-  const outdated = new Map(state.outdated);
-  outdated.delete(id);
   const lines: string[] = [];
   for (let changed = true; changed; ) {
     changed = false;
@@ -34,22 +32,12 @@ export function give(state: State, id: FactId, answer: Answer): State {
     }
   }
   const history = state.history.filter((topic) => !parked.has(topic as FactId));
-  return say({ ...withBook(state, book), parked, outdated, history }, ...lines);
+  return say({ ...withBook(state, book), parked, history }, ...lines);
 }
 
-/** Goes on with a book in which a remedy outdated answers; they are shown when the question is put again. */
-export function forget(state: State, book: FactBook, ids: readonly FactId[]): State {
-  const outdated = new Map(state.outdated);
-  for (const id of ids) {
-    const kept = bookOf(state).answers.get(id);
-    if (kept) outdated.set(id, kept);
-  }
-  return { ...withBook(state, book), outdated };
-}
-
-/** The answer given before: in the book, set aside, or outdated. */
+/** The answer given before: in the book, set aside, or of before a change that stands. */
 export function earlier(state: State, id: FactId): Answer | undefined {
-  return bookOf(state).answers.get(id) ?? state.parked.get(id) ?? state.outdated.get(id);
+  return bookOf(state).answers.get(id) ?? state.parked.get(id) ?? bookOf(state).before.get(id);
 }
 
 /** True where it would move a conclusion whether this number was taped or guessed. */

@@ -31,7 +31,6 @@ export function begin(book: FactBook, settings: Settings, before?: Earlier): Sta
     history: passed,
     redo: [],
     parked: new Map(Object.entries(before?.parked ?? {}) as [FactId, Answer][]),
-    outdated: new Map(),
     put: new Set(before?.put ?? []),
     screens: [{ kind: 'result' }],
     said: [],

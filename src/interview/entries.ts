@@ -1,14 +1,15 @@
 /** Answers to numbered screens that are no facts: contradictions, offers, remedies, how a number was found. */
+import type { Outcome } from '../facts/acts.js';
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { HOWS } from '../facts/spec.js';
-import { afterRemedy, changedBy } from '../reasoning/trials.js';
-import { forget, give } from './answers.js';
-import { accept, addNote, after, complete, refuse } from './complete.js';
-import { advance, atResult, MORE_QUESTIONS } from './flow.js';
+import { give } from './answers.js';
+import { accept, after, complete, refuse } from './complete.js';
+import { advance, MORE_QUESTIONS } from './flow.js';
 import { testLines } from './help.js';
 import { offers } from './offers.js';
 import { acceptedHere, entriesOf, reviewed } from './screens.js';
 import { bookOf, pop, push, type Screen, type State, say, top, withBook } from './state.js';
+import { takeCured, tried } from './tried.js';
 import { matchEntry } from './typed.js';
 
 export function takeEntry(state: State, screen: Screen, typed: string): State {
@@ -37,7 +38,9 @@ export function takeEntry(state: State, screen: Screen, typed: string): State {
     case 'result':
       return takeOffer(state, value);
     case 'cured':
-      return takeCured(pop(state), screen, value === 'gone');
+      return takeCured(state, screen, value as Outcome);
+    case 'stays':
+      return tried(state, screen, value === 'yes');
     default:
       return state;
   }
@@ -81,30 +84,4 @@ function takeOffer(state: State, id: string): State {
 export function closing(state: State): State {
   if (top(state).kind === 'name') return { ...pop(state), ending: 'finished' };
   return bookOf(state).title === undefined ? push(state, { kind: 'name' }) : { ...state, ending: 'finished' };
-}
-
-/** After a remedy: cured is noted; otherwise it is remembered as tried, and what it changed is asked again. */
-function takeCured(state: State, screen: Screen & { kind: 'cured' }, isGone: boolean): State {
-  const cause = state.audit.causes.find(({ id }) => id === screen.cause);
-  const remedy = cause?.remedies.find(({ id }) => id === screen.remedy);
-  if (!cause || !remedy) return state;
-  if (isGone) {
-    const noted = addNote(state, '', `Carried out, and the trouble is gone: ${remedy.title}.`);
-    return say({ ...noted, reportDue: true }, remedy.verify);
-  }
-  const outdated = changedBy(bookOf(state), remedy);
-  const next = forget(state, afterRemedy(bookOf(state), cause, remedy), outdated);
-  const asked: State = {
-    ...next,
-    redo: [...outdated],
-    history: next.history.filter((t) => !outdated.includes(t as FactId)),
-  };
-  if (outdated.length === 0) return atResult(asked, 'Remembered as tried. With that, the result is:');
-  const cap = asked.history.length + outdated.length + MORE_QUESTIONS;
-  return advance(
-    say(
-      { ...asked, cap, most: cap },
-      'Remembered as tried. It may have changed some answers, so they are asked again.',
-    ),
-  );
 }

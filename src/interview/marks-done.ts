@@ -1,4 +1,5 @@
 /** What each mark does, and Enter alone. */
+
 import { earlier } from './answers.js';
 import { accept, after, complete } from './complete.js';
 import { closing, takeClash, withHow } from './entries.js';
@@ -18,6 +19,7 @@ import {
   top,
   topicInHand,
 } from './state.js';
+import { tried } from './tried.js';
 import { keepUnderstood } from './understood.js';
 import { whyLines } from './why.js';
 
@@ -67,6 +69,8 @@ function unknown(state: State, screen: Screen): State {
       return after(pop(state));
     case 'name':
       return { ...pop(state), ending: 'finished' };
+    case 'stays':
+      return tried(state, screen);
     case 'cured':
       return say(pop(state), 'Then listen for an evening and say so another time.');
     default:

@@ -5,9 +5,10 @@ import { factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
 import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
 import { next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
+import { solvedBy } from '../reasoning/trials.js';
 import type { Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import { bookOf, type State, WRITTEN, type Written } from './state.js';
+import { type State, WRITTEN, type Written } from './state.js';
 
 export type Offer = { readonly id: string; readonly label: string } & (
   | { readonly kind: 'test'; readonly test: string }
@@ -34,8 +35,8 @@ export function offers(state: State): Offer[] {
   const worth = proposed.candidates.filter((c) => c.kind === 'test').map((c) => c.fact as string);
   const planned = steps.filter((step) => step.kind === 'test').map((step) => step.id);
   const tests = [...new Set([...planned, ...worth, ...TEST_IDS])]
-    .filter((id) => isFactId(id) && canBeAsked(bookOf(state), id) && makesSense(bookOf(state), id))
-    .slice(0, MOST_TESTS);
+    .filter((id) => isFactId(id) && canBeAsked(audit.heard, id) && makesSense(audit.heard, id))
+    .slice(0, solvedBy(audit.book) ? 0 : MOST_TESTS);
   const remedies = steps.filter((step) => step.kind === 'remedy').slice(0, MOST_REMEDIES);
   return [
     ...tests.map((test): Offer => {

@@ -1,5 +1,6 @@
 /** How each screen is put: question, hint, numbered choices, and what stands there already. */
 import { capital, factText, howText, listText, minutesText } from '../explain/words.js';
+import { OUTCOME_IDS, OUTCOMES } from '../facts/acts.js';
 import { acceptedAnswer } from '../facts/answer.js';
 import type { Answer } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
@@ -53,9 +54,15 @@ const SURE: readonly Entry[] = [
   { value: 'no', label: 'no, I give it again' },
 ];
 
-const CURED: readonly Entry[] = [
-  { value: 'gone', label: 'the trouble is gone' },
-  { value: 'same', label: 'the trouble is still there' },
+/** What a remedy did; that nobody can tell yet is the mark for not known. */
+const CURED: readonly Entry[] = OUTCOME_IDS.filter((id) => id !== 'cannot-tell').map((id) => ({
+  value: id,
+  label: OUTCOMES[id],
+}));
+
+const STAYS: readonly Entry[] = [
+  { value: 'yes', label: 'yes, it stays as it is now' },
+  { value: 'no', label: 'no, it was put back' },
 ];
 
 /** What a numbered screen offers; empty where text or a quantity is typed. */
@@ -89,6 +96,8 @@ export function entriesOf(state: State, screen: Screen): readonly Entry[] {
       return offers(state).map(({ id, label }) => ({ value: id, label }));
     case 'cured':
       return CURED;
+    case 'stays':
+      return STAYS;
     case 'understood':
       return screen.items.map((item, place) => ({
         value: String(place + 1),
@@ -175,7 +184,9 @@ export function promptOf(state: State): Prompt {
     case 'result':
       return { ...base, choices, ask: 'What now?', onEnter: 'ends the interview' };
     case 'cured':
-      return { ...base, choices, ask: 'Play the same minute of speech again. Is the trouble gone?' };
+      return { ...base, choices, ask: 'Play the same minute of speech again. What did it do?' };
+    case 'stays':
+      return { ...base, choices, ask: 'Does it still stand as changed?' };
     case 'understood':
       return {
         ...base,

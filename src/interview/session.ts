@@ -3,6 +3,7 @@ import { plural } from '../explain/words.js';
 import type { FactBook } from '../facts/book.js';
 import type { Audit } from '../reasoning/audit.js';
 import type { Ranking } from '../reasoning/rank.js';
+import { solvedBy } from '../reasoning/trials.js';
 import { reply, stepBack } from './conversation.js';
 import { OPENING_SCRIPT, shortlistLines } from './help.js';
 import type { Keeper, Prompt, Terminal } from './port.js';
@@ -52,8 +53,8 @@ export async function hold(session: Session, start: State): Promise<Ending> {
   while (state.ending === undefined) {
     terminal.tell(state.said);
     if (state.reportDue && session.isLive) {
-      // The whole report once; after a home test the change is enough, and the whole again at the end.
-      if (reported === undefined) await report();
+      // The whole report once, and when it is solved; after a home test the change is enough, and the whole again at the end.
+      if (reported === undefined || (solvedBy(bookOf(state)) && !solvedBy(reported))) await report();
       else terminal.tell(isMoved(state.audit.ranking, told) ? shortlistLines(state) : [NOTHING_MOVED]);
       told = state.audit.ranking;
     }

@@ -1,10 +1,12 @@
 /** The state of a conversation: what is known, what was asked, what is on the screen. All of it immutable. */
+import type { Trial } from '../facts/acts.js';
 import type { Answer, FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import { type ReadResponse, withResponses } from '../facts/responses.js';
 import type { Family } from '../facts/spec.js';
 import type { Reading, Taken } from '../reading/read.js';
 import { type Audit, type AuditOptions, auditSync } from '../reasoning/audit.js';
+import type { Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { MarkAction } from './marks.js';
 
@@ -38,8 +40,10 @@ export type Screen =
   | { readonly kind: 'note'; readonly about: string }
   /** `over`: the question it was asked for instead of. */
   | { readonly kind: 'result'; readonly over?: Topic }
-  /** A remedy was carried out: is the trouble gone? */
+  /** A remedy was carried out: what did it do? */
   | { readonly kind: 'cured'; readonly cause: CauseId; readonly remedy: string }
+  /** Above it, once that is said: does the change still stand? */
+  | { readonly kind: 'stays'; readonly remedy: Remedy; readonly trial: Trial }
   /** What free words told; `besides`: besides the answer to a question. */
   | {
       readonly kind: 'understood';
@@ -84,12 +88,10 @@ export interface State {
   readonly audit: Audit;
   /** Topics put and answered, in order; the base screen is the one after the last. */
   readonly history: readonly Topic[];
-  /** Topics to be put again, next one first: walked back over, or outdated by a remedy. */
+  /** Topics to be put again, next one first: walked back over. */
   readonly redo: readonly Topic[];
   /** Answers that do not apply at present, kept in case they do again. */
   readonly parked: ReadonlyMap<FactId, Answer>;
-  /** Answers that a remedy may have changed, shown when the question is put again and never taken back by themselves. */
-  readonly outdated: ReadonlyMap<FactId, Answer>;
   /** Contradictions that were put once, by id. */
   readonly put: ReadonlySet<string>;
   /** The question in hand, and above it whatever interrupts it; the last one is shown. */

@@ -10,10 +10,13 @@ import { PATIENCE_MINUTES, shownMinutes, wholeMinutes } from './minutes.js';
 import { DECIDED_LEAD_DB } from './rank.js';
 import { isSettled } from './reach.js';
 import { ruleIndex } from './rule-index.js';
+import { solvedBy } from './trials.js';
 import { type Candidate, candidatesOf } from './worth.js';
 
 /** Why nothing more is asked. */
 export type StopReason =
+  /** Something that was done ended the trouble. */
+  | 'solved'
   /** The leader is probable and well ahead. */
   | 'sure'
   /** Whatever is still answered, the same cause leads. */
@@ -70,6 +73,7 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
       ),
     ),
   );
+  if (solvedBy(audit.book)) return stopping(audit, 'solved', candidates);
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
   if (isSettled(audit)) return stopping(audit, 'settled', candidates);
   const block = blockQuestion(audit);
@@ -219,6 +223,7 @@ export function questionsLeft(audit: Audit): number {
 }
 
 const STOP_WORDS: Record<StopReason, string> = {
+  solved: 'The trouble is gone, so nothing more has to be asked.',
   sure: 'The first cause is at 90% or more and well ahead of every cause that needs another remedy.',
   settled: 'Nothing you could still answer changes which cause comes first.',
   'not-worth-asking': 'Every question left takes longer than it would save.',

@@ -153,9 +153,3 @@ export function withTrial(book: FactBook, trial: Trial, causes: readonly Cause[]
   for (const id of moved) before.set(id, book.answers.get(id) as Answer);
   return moved.reduce<FactBook>((b, id) => withAnswer(b, id, undefined), { ...told, before });
 }
-
-/** The book after a remedy was carried out and did not help: remembered, and outdated answers forgotten. */
-export function afterRemedy(book: FactBook, cause: Cause, remedy: Remedy): FactBook {
-  const forgotten = remedy.changes.reduce((b, id) => withAnswer(b, id, undefined), book);
-  return withTrial(forgotten, { act: remedyId(cause, remedy), outcome: 'same' }, [cause]);
-}

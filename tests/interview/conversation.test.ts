@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, withAnswer } from '../../src/facts/book.js';
-import { readCase } from '../../src/facts/case-file.js';
 import { type FactId, factSpec, isFactId } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS, type ComplaintId } from '../../src/facts/complaints.js';
 import { begin } from '../../src/interview/conversation.js';
@@ -10,7 +8,6 @@ import { MARKS } from '../../src/interview/marks.js';
 import { entriesOf, promptOf } from '../../src/interview/screens.js';
 import { bookOf, type Screen, type State, top } from '../../src/interview/state.js';
 import { isTest } from '../../src/reasoning/hypotheses.js';
-import { inVain } from '../support/trials.js';
 import { answer, asking, askOf, ESC, inHand, opened, SETTINGS, saidBy, type } from './talk.js';
 
 /** The number of a complaint in its list. */
@@ -369,47 +366,6 @@ describe('after the result', () => {
     expect(top(done).kind).toBe('result');
     expect(done.audit.ranking).not.toEqual(state.audit.ranking);
     expect(done.reportDue).toBe(true);
-  });
-
-  describe('a remedy that did not help', () => {
-    const book = readCase(readFileSync('cases/aim-steep-stand.json', 'utf8')).book;
-    const lineOf = (state: State, start: string): string =>
-      String(promptOf(state).choices.findIndex((choice) => choice.startsWith(start)) + 1);
-    const atEnd = type(begin(book, SETTINGS), 'f');
-    const wedged = type(atEnd, lineOf(atEnd, 'I did this: Tilt'), '2');
-
-    it('is remembered, and what it changed is forgotten and asked again, the earlier answer in sight', () => {
-      expect(bookOf(wedged).trials).toEqual(inVain('aim/wedge'));
-      for (const id of ['centerTilt', 'testTilt'] as const)
-        expect(bookOf(wedged).answers.has(id)).toBe(false);
-      expect(bookOf(wedged).answers.get('earHeight')).toEqual(book.answers.get('earHeight'));
-      expect(inHand(wedged)).toBe('centerTilt');
-      expect(promptOf(wedged).onEnter).toBe('keeps: 22°');
-    });
-    it('leaves the other answers it changed forgotten while one is renewed: a result of before weighs no more', () => {
-      const renewed = type(wedged, '12 deg up');
-      expect(bookOf(renewed).answers.get('centerTilt')).toMatchObject({ value: 12 });
-      expect(bookOf(renewed).answers.has('testTilt')).toBe(false);
-      expect(saidBy(renewed)).not.toContain('Applies again');
-      expect(inHand(renewed)).toBe('testTilt');
-      expect(promptOf(renewed).onEnter).toBe('keeps: clearer');
-    });
-    it('does not ask again what was renewed already when the next one does not help either', () => {
-      const renewed = type(wedged, '12 deg up', '1', 'f');
-      const again = type(renewed, lineOf(renewed, 'I did this: Turn the box over'), '2');
-      expect(bookOf(again).trials).toEqual(inVain('aim/wedge', 'aim/turn-upside-down'));
-      expect(bookOf(again).answers.get('centerTilt')).toMatchObject({ value: 12 });
-      expect(again.redo).toEqual([]);
-      expect(inHand(again)).not.toBe('centerTilt');
-    });
-  });
-
-  it('a remedy that cured it is noted, with how to make sure', () => {
-    const state = atResult();
-    const line = promptOf(state).choices.findIndex((choice) => choice.startsWith('I did this')) + 1;
-    const cured = type(state, String(line), '1');
-    expect(bookOf(cured).notes[0]).toContain('the trouble is gone');
-    expect(bookOf(cured).trials).toEqual([]);
   });
 
   it('ends at Enter', () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { isFree, plan } from '../../src/reasoning/plan.js';
-import { afterRemedy, outdatedAnswers, trialsDb } from '../../src/reasoning/trials.js';
+import { outdatedAnswers, remedyId, trialsDb, withTrial } from '../../src/reasoning/trials.js';
 import { causeOf } from '../../src/rules/index.js';
 import { inVain } from '../support/trials.js';
 import { anyBook } from './books.js';
@@ -78,14 +78,16 @@ describe('a remedy that was tried and did not help', () => {
   const cause = causeOf('delay');
   const remedy = cause.remedies.find((r) => r.changes.includes('testTape'));
   if (!remedy) throw new Error('the cause has no remedy that changes the tape check');
-  const after = afterRemedy(book, cause, remedy);
+  const trial = { act: remedyId(cause, remedy), outcome: 'same', stays: true } as const;
+  const after = withTrial(book, trial, [cause]);
 
   it('is not proposed again', () => {
     const steps = plan(auditSync(after)).steps.filter((s) => s.cause === 'delay');
     expect(steps.map((s) => s.id)).not.toContain(remedy.id);
   });
-  it('makes the answers it may have changed unknown again, and no others', () => {
+  it('makes the answers it may have changed those of before, and no others', () => {
     expect(after.answers.has('testTape')).toBe(false);
+    expect(after.before.get('testTape')).toEqual(book.answers.get('testTape'));
     expect(after.answers.has('centerFamily')).toBe(true);
   });
   it('speaks against its cause by the chance that it would have helped', () => {

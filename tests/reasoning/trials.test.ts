@@ -1,8 +1,8 @@
 /** What a remedy carried out in vain says, and which answers it makes stale. */
 import { describe, expect, it } from 'vitest';
-import type { RemedyRef } from '../../src/facts/acts.js';
+import type { RemedyRef, Trial } from '../../src/facts/acts.js';
 import { EMPTY_BOOK } from '../../src/facts/book.js';
-import { afterRemedy, isTried, outdatedAnswers, remedyId, trialsDb } from '../../src/reasoning/trials.js';
+import { isTried, outdatedAnswers, remedyId, trialsDb, withTrial } from '../../src/reasoning/trials.js';
 import { bookOf } from '../support/causeClaims.js';
 import { inVain } from '../support/trials.js';
 import { mend, small } from './smallCauses.js';
@@ -34,11 +34,14 @@ describe('a remedy tried in vain', () => {
     expect(outdatedAnswers({ ...told, trials }, [cause, other])).toEqual(['testTape']);
     expect(outdatedAnswers({ ...told, trials: inVain('delay/sure') }, [cause, other])).toEqual([]);
   });
-  it('is remembered once, after those tried before, and its answers are forgotten', () => {
+  it('is remembered once, after those tried before; where it stands, what it changed is of before', () => {
     const told = { ...bookOf({ testTape: 'off', testPhantom: 'gone' }), trials: inVain('delay/tenth') };
-    const once = afterRemedy(told, cause, half);
+    const [half] = inVain('delay/half') as [Trial];
+    const once = withTrial(told, { ...half, stays: true }, [cause]);
     expect([...once.answers.keys()]).toEqual(['testPhantom']);
-    expect(once.trials).toEqual(inVain('delay/tenth', 'delay/half'));
-    expect(afterRemedy(once, cause, half).trials).toEqual(once.trials);
+    expect([...once.before.keys()]).toEqual(['testTape']);
+    expect(once.trials).toEqual([...inVain('delay/tenth'), { ...half, stays: true }]);
+    expect(withTrial(once, { ...half, stays: true }, [cause])).toEqual(once);
+    expect(withTrial(told, half, [cause]).answers).toBe(told.answers);
   });
 });

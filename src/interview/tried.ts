@@ -1,0 +1,52 @@
+/** A remedy was carried out: what it did, whether it stands, and what follows from both. */
+
+import { settledBy } from '../explain/report.js';
+import { solvedText } from '../explain/report-verdict.js';
+import { named, sentence } from '../explain/words.js';
+import { OUTCOMES, type Outcome, type Trial } from '../facts/acts.js';
+import type { FactBook } from '../facts/book.js';
+import { factSpec, isFactId } from '../facts/catalog.js';
+import type { Audit } from '../reasoning/audit.js';
+import { plan } from '../reasoning/plan.js';
+import { changedBy, remedyId, withTrial } from '../reasoning/trials.js';
+import { atResult } from './flow.js';
+import { bookOf, pop, push, type Screen, type State, say, withBook } from './state.js';
+
+/** The outcome is told; whether the change stands is asked where something hangs on it. */
+export function takeCured(state: State, screen: Screen & { kind: 'cured' }, outcome: Outcome): State {
+  const cause = state.audit.causes.find(({ id }) => id === screen.cause);
+  const remedy = cause?.remedies.find(({ id }) => id === screen.remedy);
+  if (!cause || !remedy) return pop(state);
+  const asking = { kind: 'stays', remedy, trial: { act: remedyId(cause, remedy), outcome } } as const;
+  const helped = outcome === 'gone' || outcome === 'better';
+  const asked = push(state, asking);
+  return helped || changedBy(bookOf(state), remedy).length > 0 ? asked : tried(asked, asking);
+}
+
+/** The trial goes into the book, and what comes of it is said: that it is solved and by what, or the next step. */
+export function tried(state: State, { remedy, trial }: Screen & { kind: 'stays' }, stays?: boolean): State {
+  const told: Trial = stays === undefined ? trial : { ...trial, stays };
+  const book = withTrial(reopened(bookOf(state), told), told, state.audit.causes);
+  const after = withBook(pop(pop(state)), book);
+  const solved = settledBy(after.audit);
+  if (solved) return atResult(say(after, sentence(solvedText(solved)), `Check: ${remedy.verify}`), LEAVE);
+  const counts = `It counts: ${OUTCOMES[trial.outcome]}${stays === false ? ', and it was put back' : ''}.`;
+  return atResult(say(after, counts), nextStepText(after.audit));
+}
+
+const LEAVE = 'Nothing more has to be asked or done.';
+
+/** Whoever says that it is gone now no longer holds it for open. */
+function reopened(book: FactBook, { outcome, stays }: Trial): FactBook {
+  if (book.solved !== false || outcome !== 'gone' || stays === false) return book;
+  const { solved: _, ...rest } = book;
+  return rest;
+}
+
+function nextStepText(audit: Audit): string {
+  const [step] = plan(audit).steps;
+  if (!step) return 'No step is left that was not tried; the result is:';
+  const remedy = audit.causes.find(({ id }) => id === step.cause)?.remedies.find(({ id }) => id === step.id);
+  const title = remedy?.title ?? (isFactId(step.id) ? factSpec(step.id).label : step.id);
+  return `The trouble is still open. Next: ${named(title)}.`;
+}
