@@ -60,12 +60,14 @@ const isOnTelevision = (words: readonly Word[], at: number): boolean =>
 /** "Fine for music, but not for films" */
 function isFineElsewhere(words: readonly Word[], at: number): boolean {
   const { sentence } = words[at] as Word;
-  const start = Math.max(0, at - 2 * REACH);
-  const but = words.findLastIndex(({ raw }, place) => place >= start && place < at && raw === 'but');
-  if (but < 0 || words[but]?.sentence !== sentence) return false;
-  return words
-    .slice(start, but)
-    .some((word, index) => word.sentence === sentence && isPraise(words, start + index));
+  let isBut = false;
+  for (let back = at - 1; back >= Math.max(0, at - 2 * REACH); back--) {
+    const word = words[back] as Word;
+    if (word.sentence !== sentence) return false;
+    if (word.raw === 'but') isBut = true;
+    else if (isBut && isPraise(words, back)) return true;
+  }
+  return false;
 }
 
 /** It is said to be fine with what this word names. */

@@ -39,8 +39,10 @@ interface Came extends Match<Result> {
 
 export function trialsIn({ words, matches, lexicon }: FoundText, others: Others): ToldTrial[] {
   const acts = longest(matches.filter(({ meaning }) => meaning.kind === 'act' || meaning.kind === 'test'));
-  const praised = matches.filter(
-    ({ meaning }) => meaning.kind === 'choice' && meaning.fact === 'fineContent',
+  const praised = new Set(
+    matches.flatMap(({ meaning, used }) =>
+      meaning.kind === 'choice' && meaning.fact === 'fineContent' ? used : [],
+    ),
   );
   const starts = acts.map(({ first }) => first);
   const told = acts.flatMap((match): ToldTrial[] => {
@@ -49,11 +51,7 @@ export function trialsIn({ words, matches, lexicon }: FoundText, others: Others)
     const own = match.meaning.kind === 'test' ? lexicon.after.get(match.meaning.test) : undefined;
     const came = outcomeOf(words, match, starts, lexicon, own);
     if (came === undefined || isUndone(words, match, came)) return [];
-    if (
-      isState(words, match) &&
-      praised.some((span) => came.used.some((at) => span.first <= at && at <= span.last))
-    )
-      return [];
+    if (isState(words, match) && came.used.some((at) => praised.has(at))) return [];
     const span = {
       first: Math.min(match.first, came.first),
       last: Math.max(match.last, came.last),
