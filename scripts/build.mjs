@@ -1,6 +1,7 @@
-// Bundles the program into dist/: one entry for the program and one for its worker threads, split into chunks that
+// Bundles the program into dist/: entries for the program, its worker threads and the library, split into chunks that
 // are loaded when a command needs them. Libraries are bundled too, so that the installed package depends on
 // nothing and starts fast. The same modules once more as one page for a browser: build-page.mjs.
+import { execFileSync } from 'node:child_process';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
@@ -16,7 +17,12 @@ const poolWorker = join(dirname(createRequire(import.meta.url).resolve('piscina'
 
 const { outputFiles, metafile } = await build({
   absWorkingDir: at('.'),
-  entryPoints: { cli: 'src/cli.ts', 'batch-worker': 'src/commands/batch/worker.ts', worker: poolWorker },
+  entryPoints: {
+    cli: 'src/cli.ts',
+    library: 'src/library.ts',
+    'batch-worker': 'src/commands/batch/worker.ts',
+    worker: poolWorker,
+  },
   outdir: 'dist',
   write: false,
   metafile: true,
@@ -48,20 +54,30 @@ const inputs = [...Object.keys(metafile.inputs), ...page.inputs];
 outputFiles.push(
   { path: at('dist/center-audit.html'), contents: page.html },
   { path: at('dist/licenses.txt'), contents: licenses(inputs) },
+  // Types that import nothing and hold no values are declarations as they stand; library.ts is checked against them.
+  { path: at('dist/library.d.ts'), contents: readFileSync(at('src/library-types.ts'), 'utf8') },
 );
 
 // Names of chunks hold a hash of what is in them: new ones are added before old ones go, so that a program that
 // is running meanwhile still finds its own.
 mkdirSync(at('dist'), { recursive: true });
-for (const { path, contents } of outputFiles) {
+for (const file of outputFiles) put(file);
+const schema = at('dist/case.schema.json');
+const printed = execFileSync(process.execPath, [at('dist/cli.js'), 'facts', '--schema'], {
+  maxBuffer: 2 ** 24,
+});
+put({ path: schema, contents: JSON.stringify(JSON.parse(printed)) });
+
+const fresh = new Set([schema, ...outputFiles.map(({ path }) => path)].map((path) => basename(path)));
+for (const name of readdirSync(at('dist'))) {
+  if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true, force: true });
+}
+
+function put({ path, contents }) {
   const part = `${path}.${process.pid}.part`;
   writeFileSync(part, contents);
   if (basename(path) === 'cli.js') chmodSync(part, 0o755);
   renameSync(part, path);
-}
-const fresh = new Set(outputFiles.map(({ path }) => basename(path)));
-for (const name of readdirSync(at('dist'))) {
-  if (!fresh.has(name)) rmSync(join(at('dist'), name), { recursive: true, force: true });
 }
 
 /** Libraries in the bundle keep their notices: name, version and license text of each. */

@@ -49,7 +49,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'acoustics',
     'lib',
   ],
-  '.': ['commands'],
+  '.': ['commands', 'reading', 'explain', 'reasoning', 'facts', 'disk', 'lib'],
 };
 
 /** What runs in a browser as well: no file, no process, no module of Node. */
@@ -116,6 +116,16 @@ describe('the layers of src', () => {
       .filter((file) => PURE.includes(folderOf(file)))
       .filter((file) => OF_NODE.test(codeOf(file)));
     expect(used).toEqual([]);
+  });
+
+  it('keeps terminals and stored interviews out of the library', () => {
+    const reached = new Set(['library.ts']);
+    for (const file of reached)
+      for (const each of imports.filter(({ file: from, target }) => from === file && target.startsWith('.')))
+        reached.add(relative(ROOT, join(ROOT, file, '..', each.target)).replace(/\.js$/, '.ts'));
+    const folders = new Set([...reached].map(folderOf));
+    expect(folders).toContain('acoustics');
+    for (const folder of ['terminal', 'store', 'interview', 'page']) expect(folders).not.toContain(folder);
   });
 
   it('knows every folder', () => {

@@ -41,11 +41,19 @@ export function loadFile(path: string): LoadedCase {
 export function caseFrom(name: string, bytes: Uint8Array, folder?: string): LoadedCase {
   try {
     const readResponse = folder === undefined ? undefined : responsesIn(folder);
-    const { book, warnings } = readCase(decodeCase(bytes), readResponse && { readResponse });
-    return { name, book, warnings: [...warnings, ...unknownRemedies(book)], readResponse };
+    return { name, ...withAllWarnings(decodeCase(bytes), readResponse), readResponse };
   } catch (error) {
     throw inFile(name, error);
   }
+}
+
+/** A case with its warnings, those that only the rule base can give too. Throws CaseError. */
+export function withAllWarnings(
+  text: string,
+  readResponse: ReadResponse | undefined,
+): Pick<LoadedCase, 'book' | 'warnings'> {
+  const { book, warnings } = readCase(text, readResponse && { readResponse });
+  return { book, warnings: [...warnings, ...unknownRemedies(book)] };
 }
 
 /** A mistyped remedy counts for nothing, so it is told; it stays, since an earlier version may have known it. */

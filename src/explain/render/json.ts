@@ -16,27 +16,28 @@ export function renderJson(
   return `${JSON.stringify(whole, rounded, indent ? 2 : 0)}\n`;
 }
 
+/** The same as a value, for callers in the same process. */
+export const jsonReport = (report: Report): ReturnType<typeof forPrograms> => JSON.parse(renderJson(report));
+
 const rounded = (_: string, value: unknown): unknown =>
   typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
 
-function forPrograms(report: Report): object {
-  return {
-    ...pick(report, 'format', 'version', 'verdict'),
-    causes: report.causes.map(causeForPrograms),
-    plan: report.plan.map((step) => pick(step, 'kind', 'id', 'cause', 'minutes', 'because', 'title')),
-    seats: report.seats,
-    complaints: report.complaints.map((each) => pick(each, 'id', 'leakShare')),
-    seamlessSwitch: pick(report.seamlessSwitch, 'passes', 'steps', 'checks'),
-    unknown: report.unknown.map((each) => pick(each, 'fact', 'howToFindOut', 'settles')),
-    assumed: report.assumed.map((each) => pick(each, 'fact', 'value', 'effect')),
-    contradictions: report.contradictions.map((each) => pick(each, 'facts', 'text')),
-    cautions: report.cautions,
-    title: report.title,
-    solvedBy: report.solvedBy,
-  };
-}
+const forPrograms = (report: Report) => ({
+  ...pick(report, 'format', 'version', 'verdict'),
+  causes: report.causes.map(causeForPrograms),
+  plan: report.plan.map((step) => pick(step, 'kind', 'id', 'cause', 'minutes', 'because', 'title')),
+  seats: report.seats,
+  complaints: report.complaints.map((each) => pick(each, 'id', 'leakShare')),
+  seamlessSwitch: pick(report.seamlessSwitch, 'passes', 'steps', 'checks'),
+  unknown: report.unknown.map((each) => pick(each, 'fact', 'howToFindOut', 'settles')),
+  assumed: report.assumed.map((each) => pick(each, 'fact', 'value', 'effect')),
+  contradictions: report.contradictions.map((each) => pick(each, 'facts', 'text')),
+  cautions: report.cautions,
+  title: report.title,
+  solvedBy: report.solvedBy,
+});
 
-const causeForPrograms = (cause: ReportCause): object => ({
+const causeForPrograms = (cause: ReportCause) => ({
   ...pick(cause, 'id', 'title', 'probability', 'decibans', 'verdict', 'severity'),
   evidence: cause.evidence.map((item) =>
     pick(
