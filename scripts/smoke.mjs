@@ -1,7 +1,7 @@
 // Packs the program, installs it into an empty folder and uses it from another one, on this Node and on newer
 // ones. `npm run smoke`; `npm run smoke here` leaves the newer ones out, which have to be downloaded.
 import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -26,14 +26,26 @@ function pack() {
   const [packed] = JSON.parse(npm(['pack', '--json', '--pack-destination', work], { cwd: root }));
   const names = packed.files.map(({ path }) => path);
   const stray = names.filter(
-    (name) => !/^(dist\/[\w-]+\.(js|txt)|cases\/demo\.json|package\.json|README\.md|LICENSE)$/.test(name),
+    (name) =>
+      !/^(dist\/[\w-]+\.(js|txt|html)|dist\/library\.d\.ts|dist\/case\.schema\.json|cases\/demo\.json|package\.json|README\.md|LICENSE)$/.test(
+        name,
+      ),
   );
   check(
     'the package holds the program, a case and the papers, nothing else',
     stray.length === 0,
     stray.join(', '),
   );
-  for (const name of ['dist/cli.js', 'dist/licenses.txt', 'cases/demo.json', 'README.md', 'LICENSE']) {
+  for (const name of [
+    'dist/cli.js',
+    'dist/library.js',
+    'dist/library.d.ts',
+    'dist/case.schema.json',
+    'dist/licenses.txt',
+    'cases/demo.json',
+    'README.md',
+    'LICENSE',
+  ]) {
     check(`the package holds ${name}`, names.includes(name));
   }
   console.log(
@@ -95,6 +107,11 @@ function useOn(what, nodeFolder, tarball) {
   check(`${what}: refuses what is not there`, refused.status === 2 && refused.stdout === '', refused.stderr);
   const alone = use(['interview', 'own.json']);
   check(`${what}: holds no interview without a terminal`, alone.status === 3, alone.stderr);
+  mkdirSync(join(elsewhere, 'node_modules'));
+  symlinkSync(join(modules, 'center-audit'), join(elsewhere, 'node_modules', 'center-audit'));
+  copyFileSync(join(root, 'examples', 'library', 'comb.mjs'), join(elsewhere, 'comb.mjs'));
+  const library = spawnSync('node', ['comb.mjs'], { env, cwd: elsewhere, encoding: 'utf8' });
+  check(`${what}: is a library by its name`, library.stdout.startsWith('1000,3000,5000 Hz'), library.stderr);
   const npx = spawnSync('npx', ['--offline', '--yes', '--package', tarball, 'center-audit', '--version'], {
     env,
     cwd: elsewhere,
