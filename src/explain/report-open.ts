@@ -1,22 +1,25 @@
 /** What is open: unknown facts with how to find out, assumptions with what rests on them, the seats table. */
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { seatsOf } from '../facts/seats.js';
+import { plainLine } from '../lib/sanitize.js';
 import type { Audit } from '../reasoning/audit.js';
 import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
 import { tellsDb } from '../reasoning/worth.js';
 import type { Cause } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
+import { viewOf } from '../rules/derived/view.js';
 import type {
   ReportAside,
   ReportAssumed,
   ReportCause,
   ReportEvidence,
   ReportSeat,
+  ReportSince,
   ReportUnknown,
   SeatsAssumed,
 } from './report-types.js';
 import { stepCautions } from './step-cautions.js';
-import { factText, gateText, listText, named, sentence } from './words.js';
+import { answerText, factText, gateText, listText, named, sentence } from './words.js';
 
 /** A cause below this stated probability asks for nothing more to be found out (judgement: one in twenty). */
 const WORTH_SETTLING_FROM = 0.05;
@@ -122,11 +125,11 @@ const numberOrNull = (value: number | undefined): number | null =>
   value !== undefined && Number.isFinite(value) ? value + 0 : null;
 
 /** What each seat hears. Dips are zero or negative. */
-export function reportSeats({ view }: Audit): ReportSeat[] {
+export function reportSeats({ view }: Pick<Audit, 'view'>): ReportSeat[] {
   return view.seatResults().map((result): ReportSeat => {
     const dipDb = numberOrNull(result.dipDb);
     return {
-      name: result.seat.name,
+      name: plainLine(result.seat.name),
       azimuthDeg: numberOrNull(result.azimuthDeg),
       dipDb: dipDb === null ? null : 0 - Math.abs(dipDb),
       dipHz: numberOrNull(result.dipHz),
@@ -142,8 +145,23 @@ export function reportSeats({ view }: Audit): ReportSeat[] {
   });
 }
 
+/** What is different today, where changes that stand made answers those of before. */
+export function reportSince(audit: Audit): ReportSince | null {
+  const { book } = audit;
+  const facts = [...book.before.keys()].flatMap((fact) => {
+    const heard = answerText({ ...book, answers: book.before }, fact) ?? 'not known';
+    const today = answerText(book, fact) ?? 'not told';
+    return heard === today ? [] : [{ fact, label: factSpec(fact).label, heard, today }];
+  });
+  if (facts.length === 0) return null;
+  const view = viewOf(book);
+  const seats = reportSeats({ view });
+  const isSame = JSON.stringify(seats) === JSON.stringify(reportSeats(audit));
+  return { facts, seats: isSame ? [] : seats, seatsAssumed: seatsAssumed({ view, book }) };
+}
+
 /** What the numbers of the seats rest on that nobody told, as labels. */
-export function seatsAssumed({ view, book }: Audit): SeatsAssumed {
+export function seatsAssumed({ view, book }: Pick<Audit, 'view' | 'book'>): SeatsAssumed {
   const labels = (ids: readonly FactId[]): string[] => ids.map((id) => factSpec(id).label);
   return {
     azimuthDeg: labels(seatsOf(book).assumed),

@@ -49,6 +49,8 @@ export interface Report {
   readonly solvedBy: readonly string[] | null;
   /** Labels of the values taken as usual behind each column of the seats. */
   readonly seatsAssumed: SeatsAssumed;
+  /** What a change that stands made different since the trouble was heard; null where nothing did. */
+  readonly since: ReportSince | null;
   readonly next: ReportNext;
   /** Answers that a remedy already tried may have changed. */
   readonly askAgain: readonly { readonly fact: FactId; readonly label: string }[];
@@ -221,6 +223,20 @@ export interface ReportRemedy {
   readonly tried: boolean;
   /** Its condition is not settled yet. */
   readonly maybe: boolean;
+}
+
+/** Everything else in a report is of when the trouble was heard: that is what is explained. */
+export interface ReportSince {
+  /** Answers as they were then and as they are; "not told" where the new one was not told. */
+  readonly facts: readonly {
+    readonly fact: FactId;
+    readonly label: string;
+    readonly heard: string;
+    readonly today: string;
+  }[];
+  /** The seats of today; empty where they get what they got. */
+  readonly seats: readonly ReportSeat[];
+  readonly seatsAssumed: SeatsAssumed;
 }
 
 export interface ReportTrial {

@@ -16,7 +16,14 @@ import { remedyId, solvedBy } from '../reasoning/trials.js';
 import { SOURCES, type SourceId } from '../rules/sources.js';
 import { glossaryFor } from './glossary.js';
 import { reportCauses } from './report-causes.js';
-import { asides, reportAssumed, reportSeats, reportUnknown, seatsAssumed } from './report-open.js';
+import {
+  asides,
+  reportAssumed,
+  reportSeats,
+  reportSince,
+  reportUnknown,
+  seatsAssumed,
+} from './report-open.js';
 import { cautionsOf, reportNext, reportPlan } from './report-plan.js';
 import type {
   Report,
@@ -51,7 +58,7 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
     verdict: reportVerdict(audit, causes, steps, separators, settled),
     causes,
     plan: steps,
-    seats: reportSeats(audit).map((seat) => ({ ...seat, name: plainLine(seat.name) })),
+    seats: reportSeats(audit),
     complaints: reportComplaints(audit),
     seamlessSwitch: seamlessSwitch(view, book.units),
     unknown: reportUnknown(audit, causes),
@@ -68,6 +75,7 @@ export function buildReport(audited: Audit, options: ReportOptions = {}): Report
     trials: reportTrials(audit),
     solvedBy: settled,
     seatsAssumed: seatsAssumed(audit),
+    since: reportSince(audit),
     next: reportNext(proposed),
     askAgain: planned.askAgain.map((fact) => ({ fact, label: factSpec(fact).label })),
     ...asides(audit, causes),

@@ -1,6 +1,8 @@
 /** From an audit to the report: what is carried over, in words and free of what steers a display. */
 import { describe, expect, it } from 'vitest';
+import { renderText } from '../../src/explain/render/text.js';
 import { buildReport } from '../../src/explain/report.js';
+import type { Report } from '../../src/explain/report-types.js';
 import { factSpec } from '../../src/facts/catalog.js';
 import { COMPLAINTS } from '../../src/facts/complaints.js';
 import { probabilityText } from '../../src/reasoning/decibans.js';
@@ -121,6 +123,36 @@ describe('what was told', () => {
     // Undone again, or only better, is not solved.
     for (const open of [ended('gone', false), ended('better', true)]) expect(open.solvedBy).toBeNull();
     expect(built(causes, {}, { solved: true }).verdict.headline).toBe('Solved');
+  });
+  it('says what is different since the trouble was heard, and puts the seats of today beside those of then', () => {
+    const tape = { value: 'off', how: 'measured' } as const;
+    expect(built([small('delay', {})], { testTape: 'off' }).since).toBeNull();
+    const tested = built(
+      [small('delay', {})],
+      { testTape: 'agrees' },
+      { before: new Map([['testTape', tape]]) },
+    );
+    // The tape moves no seat.
+    expect(tested.since).toMatchObject({ facts: [{ fact: 'testTape' }], seats: [] });
+    const near = { value: 2, how: 'measured' } as const;
+    const room = { seatDistance: 3, mainsBase: 2.4 };
+    const moved = built([small('delay', {})], room, { before: new Map([['seatDistance', near]]) });
+    const distances = (seats: Report['seats']) => [...new Set(seats.map(({ yM }) => yM))];
+    expect(distances(moved.seats)).toEqual([2]);
+    expect(distances(moved.since?.seats ?? [])).toEqual([3]);
+    expect(moved.since?.facts).toEqual([
+      {
+        fact: 'seatDistance',
+        label: factSpec('seatDistance').label,
+        heard: '2.00 m (6 ft 6 1/2 in)',
+        today: '3.00 m (9 ft 10 in)',
+      },
+    ]);
+    const text = renderText(moved, { long: true });
+    expect(text).toContain('The verdict explains what was heard before these changes.');
+    expect(text).toMatch(/As the trouble was heard:[\s\S]*Today:/);
+    const undone = built([small('delay', {})], {}, { before: new Map([['seatDistance', near]]) });
+    expect(undone.since?.facts[0]?.today).toBe('not told');
   });
   it('is quoted where it does not fit together', () => {
     const [clash, ...others] = built(plain, { tapedCenter: 3, enteredCenter: 9.84 }).contradictions;

@@ -189,6 +189,7 @@ export const madeReport = ({
   trials: [],
   solvedBy: null,
   seatsAssumed: {},
+  since: null,
   next: { kind: 'stop', fact: null, text: 'enough is known', because: 'it is decided', minutes: null },
   askAgain: [],
   fine: [],

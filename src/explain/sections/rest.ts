@@ -19,15 +19,33 @@ const UNKNOWN_SHOWN = 5;
 const SETTLES_SHOWN = 2;
 
 export function seatsBlocks(report: Report): Block[] {
+  const { since } = report;
   const { head, rows, marks, missing } = seatTable(report);
+  const today = since && since.seats.length > 0 ? seatTable(since) : undefined;
+  const caption = 'What each seat gets from the center';
   const all = [
-    table(head, rows, 'What each seat gets from the center'),
+    paragraph(today ? 'As the trouble was heard:' : ''),
+    table(head, rows, today ? `${caption}, as the trouble was heard` : caption),
+    ...(today ? [paragraph('Today:'), table(today.head, today.rows, `${caption}, today`)] : []),
     ...marks.map((mark): Block => ({ kind: 'paragraph', line: mark, quiet: true })),
   ];
   return [
+    ...sinceBlocks(since),
     // Places alone tell nothing of the sound.
     ...(head.length > 2 ? all : [details('Where the seats are', ...all)]),
     ...missing.map((each) => details('Not computed yet', paragraph(each))),
+  ];
+}
+
+function sinceBlocks(since: Report['since']): Block[] {
+  if (!since) return [];
+  return [
+    paragraph('The verdict explains what was heard before these changes.'),
+    table(
+      ['what', 'when heard', 'today'],
+      since.facts.map(({ label, heard, today }) => [capital(label), heard, today]),
+      'Changed since the trouble was heard',
+    ),
   ];
 }
 
