@@ -15,13 +15,18 @@ export function Conversation({ view, act }: { readonly view: PageView; readonly 
   const [draft, setDraft] = useState('');
   const [picked, setPicked] = useState<readonly number[]>([]);
   const line = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
+  const asked = useRef<HTMLLabelElement>(null);
   const isFirst = useRef(true);
 
   useEffect(() => {
     setDraft('');
     setPicked([]);
     // The first view does not take the focus away from where the reader is.
-    if (!isFirst.current) line.current?.focus();
+    // A long list would push the question out of sight, so the view follows the question, not the line.
+    if (!isFirst.current) {
+      line.current?.focus({ preventScroll: true });
+      asked.current?.scrollIntoView({ block: 'nearest' });
+    }
     isFirst.current = false;
   }, [question.ask]);
 
@@ -57,7 +62,7 @@ export function Conversation({ view, act }: { readonly view: PageView; readonly 
         ))}
       </div>
       <form onSubmit={submit}>
-        <label for="line" class="c-ask">
+        <label for="line" class="c-ask" ref={asked}>
           {question.ask}
         </label>
         {question.hint !== '' && (
