@@ -147,7 +147,7 @@ describe('words of the trade for a choice', () => {
     ['MTMT', undefined],
   ])('are understood at a prompt and in a case file, and kept as the value: %s', (word, value) => {
     const said = parseAnswer('centerLayout', word, { units: 'metric' });
-    expect('answer' in said ? said.answer : {}).toEqual(value === undefined ? {} : { value, how: 'read' });
+    expect('answer' in said ? said.answer : {}).toEqual(value === undefined ? {} : { value, how: 'seen' });
     for (const entry of [word, { value: word, how: 'guessed' }]) {
       const read = () =>
         readCase(JSON.stringify({ facts: { centerLayout: entry } })).book.answers.get('centerLayout');

@@ -44,7 +44,7 @@ describe('a hand-written case', () => {
       complaints: ['voice-unclear-off-side'],
       absentComplaints: [],
       answers: new Map<string, unknown>([
-        ['centerLayout', { value: 'mid-tweeter-mid', how: 'read' }],
+        ['centerLayout', { value: 'mid-tweeter-mid', how: 'seen' }],
         ['centerCrossover', { how: 'unknown' }],
         ['seatDistance', { value: 2.7432, how: 'measured' }],
       ]),
@@ -325,7 +325,7 @@ describe('what is wrong with a case', () => {
     ],
     [
       { expect: { tops: [] } },
-      { path: 'expect.tops', accepted: 'top, ruledOut, undecided, separates', example: 'top' },
+      { path: 'expect.tops', accepted: 'top, ruledOut, undecided, separates, difficulty, setAside', example: 'top' },
     ],
     [
       { facts: { seatDistance: { value: 3, hw: 'measured' } } },

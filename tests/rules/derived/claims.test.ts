@@ -202,7 +202,9 @@ describe('a screen in front', () => {
     expect(read('screenInFront', { screenKind: 'woven' }).value).toBe('yes');
     expect(read('screenInFront', { screenKind: 'none', centerPlacement: 'behind-screen' }).value).toBe('no');
     expect(read('screenInFront', { centerPlacement: 'behind-screen' }).value).toBe('yes');
-    expect(read('screenInFront', { centerPlacement: 'stand' }).missing).toEqual(['screenKind']);
+    // A place in plain sight tells that no sheet is in front.
+    expect(read('screenInFront', { centerPlacement: 'stand' }).value).toBe('no');
+    expect(read('screenInFront', {}).missing).toEqual(['screenKind']);
   });
 });
 
