@@ -149,9 +149,9 @@ describe('the page', () => {
     const confidence = why.confidence.charAt(0).toUpperCase() + why.confidence.slice(1);
     expect(page.indexOf(`${confidence}.`)).toBeLessThan(page.indexOf('FOR IT'));
     expect(page).toMatch(
-      new RegExp(`= \\${why.decibans > 0 ? '+' : '-'}?${Math.abs(why.decibans).toFixed(1)} ${confidence}\\.`),
+      new RegExp(`= \\${why.decibans > 0 ? '+' : '−'}?${Math.abs(why.decibans).toFixed(1)} ${confidence}\\.`),
     );
-    expect(page).toMatch(/-3\.0 Prior: before anything was told/);
+    expect(page).toMatch(/−3\.0 Prior: before anything was told/);
     expect(page).toMatch(/- \+5\.\d yes\.? \(substantial, for it\) Reason: why Source: /i);
   });
   it('is as wide as it is asked to be', () => {
@@ -204,7 +204,7 @@ describe('the complaints', () => {
   it('are left out where they say nothing about it', () => {
     expect(linked(0.9, { complaints: ['voice-too-quiet'] })).toEqual([]);
     const audit = auditOf([small('delay', { links: { echo: 0.3 } })], {}, { absentComplaints: ['echo'] });
-    expect(flat(audit, 'delay')).toMatch(/Not heard: .*: -1\.5 \(a hint, against it\)\./);
+    expect(flat(audit, 'delay')).toMatch(/Not heard: .*: −1\.5 \(a hint, against it\)\./);
   });
 });
 

@@ -122,12 +122,18 @@ describe('templates', () => {
         filling: fillingOf(rule, {
           leaves: [],
           ...(rule.weigh.kind === 'deviation' ? { threshold: 4 } : {}),
+          ...(rule.weigh.kind === 'match' ? { range: [400, 500] } : {}),
         }),
         ownLimit: rule.weigh.kind === 'answer' && JSON.stringify(rule.when).includes('limit.'),
       })),
     ),
     ...cause.remedies.flatMap((remedy) => [
-      { where: `${cause.id} ${remedy.id} expect`, text: remedy.expect, filling: {}, ownLimit: false },
+      {
+        where: `${cause.id} ${remedy.id} expect`,
+        text: remedy.expect,
+        filling: { after: { value: 2, unit: 'dB' } as const },
+        ownLimit: false,
+      },
       ...remedy.steps.map((text, i) => ({
         where: `${cause.id} ${remedy.id} step ${i + 1}`,
         text,

@@ -143,7 +143,7 @@ describe('what cannot be', () => {
       }),
     );
     expect(view.read('bayPeakDb')).toMatchObject({ value: undefined, missing: [] });
-    expect(view.remarks().join()).toContain('speakerWidthM');
+    expect(view.remarks().join()).toContain('speaker width is 0.6 m');
   });
   it('a box of unknown size fits its bay', () => {
     const bay = { ...ROOM, centerPlacement: 'bay', bayWidth: 0.4, bayHeight: 0.15, bayDepth: 0.3 } as const;
