@@ -1,6 +1,6 @@
 /** What the numbers to type depend on, read from a book with the same models that the rules are judged by. */
 import { C_AIR } from '../acoustics/air.js';
-import { arrivalTimesMs, distanceM, type Point, type Triple } from '../acoustics/arrival.js';
+import { distanceM, type Point, type Triple } from '../acoustics/arrival.js';
 import type { Driver } from '../acoustics/layouts.js';
 import { METERS_PER_FOOT } from '../acoustics/practice.js';
 import { createCore } from '../compute/core.js';
@@ -12,7 +12,7 @@ import { drivers } from '../rules/derived/drivers.js';
 import { type Entries, entries } from '../rules/derived/entries.js';
 import { headAt, mainHead, pointOf, points } from '../rules/derived/places.js';
 import { voiceBy, voiceGains } from '../rules/derived/sharing.js';
-import { distancesAtMainSeat, latenciesMs } from '../rules/derived/time.js';
+import { distancesAtMainSeat, latenciesMs, shownLatenciesMs } from '../rules/derived/time.js';
 
 export type EntryUnit = 'ft' | 'm' | 'ms';
 
@@ -76,28 +76,26 @@ export function systemOf(book: FactBook, processorSpeed = C_AIR): System {
   const main = seats?.find(({ seat }) => seat.main);
   if (seats === undefined || main === undefined) throw tellFirst(book, []);
   const number = (id: FactId): number | undefined => ask((r) => r.toldNumber(id as 'centerTilt'));
-  const ownMs = ask((r) => r.from(latenciesMs)) ?? { left: 0, center: 0, right: 0 };
   const now = ask((r) => r.from(entries));
+  const ownMs = ask((r) =>
+    now === undefined ? r.from(latenciesMs) : shownLatenciesMs(r, now, processorSpeed),
+  ) ?? { left: 0, center: 0, right: 0 };
   const apart = ask((r) => r.from(distancesAtMainSeat));
   // A tape at the main seat is nearer the truth than the geometry; what it differs by counts at every seat.
   const tapedMs = (side: keyof Triple<number>): number =>
     apart === undefined
       ? 0
       : ((distanceM(apart[side], apart.seat) - distanceM(places[side], mainAt)) / C_AIR) * 1000;
-  const measuredMs = number('arrivalMeasuredMs');
-  const lateMs = apart && late(apart, now, ownMs, processorSpeed);
-  const correctionMs =
-    measuredMs === undefined || lateMs === undefined || now === undefined ? 0 : measuredMs - lateMs;
   return {
     points: places,
     seats,
     main,
     latencyMs: {
       left: ownMs.left + tapedMs('left'),
-      center: ownMs.center + tapedMs('center') + correctionMs,
+      center: ownMs.center + tapedMs('center'),
       right: ownMs.right + tapedMs('right'),
     },
-    latencyMeasured: measuredMs !== undefined && now !== undefined,
+    latencyMeasured: number('arrivalMeasuredMs') !== undefined && now !== undefined,
     now,
     ...menuOf(book, ask),
     processorSpeed,
@@ -129,19 +127,6 @@ function tellFirst(book: FactBook, needed: readonly FactId[]): UserError {
     accepted: 'a case that tells where loudspeakers and seats are',
     example: "center-audit set case.json mainsBase='2.4 m' seatDistance='3 m'",
   });
-}
-
-/** Center against the mean of the mains, ms late, as entered now. */
-function late(
-  places: Triple<Point> & { readonly seat: Point },
-  now: Entries | undefined,
-  ownMs: Triple<number>,
-  processorSpeed: number,
-): number | undefined {
-  if (now === undefined) return undefined;
-  const times = arrivalTimesMs({ ...places, entered: now.entered, processorSpeed });
-  const at = (side: keyof Triple<number>): number => times[side] + now.delaysMs[side] + ownMs[side];
-  return at('center') - (at('left') + at('right')) / 2;
 }
 
 function levelByMeter(number: (id: FactId) => number | undefined): number | undefined {

@@ -41,6 +41,11 @@ testCause(delay, {
       rules: ['gone-with-display-muted'],
     },
     {
+      name: 'a center measured 4 ms late though tape and entries agree has a latency',
+      facts: { ...room, ...shared, ...taped, ...asTaped, arrivalMeasuredMs: 4 },
+      rules: ['latency-found', 'arrival-measured', 'arrival-error'],
+    },
+    {
       name: 'a latency of 40 ms that entries from a tape cannot know is left over in full',
       facts: { ...room, ...shared, alignmentBy: 'by-hand', centerPowered: 'yes', centerLatency: 40 },
       rules: ['latency-left'],
@@ -138,6 +143,16 @@ testCause(delay, {
       name: 'muting the display changes nothing',
       facts: { testMuteDisplay: 'same' },
       rules: ['gone-with-display-muted'],
+    },
+    {
+      name: 'an entry nobody can explain by a tape is right where the recording shows the center in step',
+      facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 4.4, arrivalMeasuredMs: 0.01 },
+      rules: ['latency-found', 'arrival-measured', 'arrival-error'],
+    },
+    {
+      name: 'an early center that is early by its entry has no latency, and has its mains none',
+      facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 3.6864, arrivalMeasuredMs: -2 },
+      rules: ['latency-found'],
     },
     {
       name: 'an entry of the center that is 13.72 m longer makes up for 40 ms',
@@ -271,6 +286,12 @@ testCause(delay, {
       asks: ['testMuteDisplay'],
     },
     {
+      name: 'a recording without entries leaves open what of the error is a latency',
+      facts: { ...room, ...shared, arrivalMeasuredMs: 4 },
+      rule: 'latency-found',
+      asks: ['enteredCenter', 'enteredLeft', 'enteredRight'],
+    },
+    {
       name: 'an automatic entry longer than the tape may be latency: first ask whether the center is powered',
       facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 4.34, alignmentBy: 'automatic' },
       rule: 'arrival-error',
@@ -360,6 +381,13 @@ testCause(delay, {
       name: 'a measured quarter of a millisecond is clear',
       rule: 'arrival-measured',
       derived: { arrivalMeasured: 0.25, sharedSound: 1 },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'a quarter of a millisecond that nothing else explains is clear',
+      rule: 'latency-found',
+      derived: { latencyFoundMs: 0.25, sharedSound: 1 },
       at: 'yes',
       below: 'no',
     },

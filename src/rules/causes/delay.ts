@@ -91,6 +91,23 @@ export const delay = defineCause({
     ),
     deviates(
       {
+        id: 'latency-found',
+        group: 'arrival',
+        says: {
+          yes: 'Of what was measured, {latencyFoundMs} follows from no distance and no entry: the center, or where it is early the mains, take that for their own processing.',
+          no: 'What was measured follows from distances and entries; no latency is left to be entered.',
+          unknown: 'A measured arrival, the distances and the entries are needed to see a latency.',
+        },
+        because:
+          'Tape and entries see no processing, a recording hears it. Where the two differ at one seat, they differ by the same time at every seat.',
+        source: 'geometry',
+      },
+      'latencyFoundMs',
+      'delayMs',
+      { only: 'for', heard: 'sharedSound' },
+    ),
+    deviates(
+      {
         id: 'latency-left',
         group: 'arrival',
         applies: atLeast('sharedSound', 'sharedPart.noticeable'),

@@ -2,15 +2,10 @@
 import type { Triple } from '../../acoustics/arrival.js';
 import type { Reader } from '../../compute/reader.js';
 
+const DISTANCES = ['enteredLeft', 'enteredCenter', 'enteredRight'] as const;
+const DELAYS = ['delayLeft', 'delayCenter', 'delayRight'] as const;
 /** What the menu shows for the three, as distances or as delays. */
-export const ENTERED = [
-  'enteredLeft',
-  'enteredCenter',
-  'enteredRight',
-  'delayLeft',
-  'delayCenter',
-  'delayRight',
-] as const;
+export const ENTERED = [...DISTANCES, ...DELAYS] as const;
 export const ENTRY_FACTS = [
   'alignmentBy',
   'entryKind',
@@ -37,8 +32,8 @@ export interface Entries {
 
 /** What the processor was told; nobody telling it anything is the same as telling it equal distances. */
 function entriesFor(r: Reader<EntriesFact>, channels: Channels): Entries {
-  const delays = three(r, ['delayLeft', 'delayCenter', 'delayRight']);
-  const distances = three(r, ['enteredLeft', 'enteredCenter', 'enteredRight']);
+  const delays = three(r, DELAYS);
+  const distances = three(r, DISTANCES);
   const told = (values: Known) => Object.values(values).some((v) => v !== undefined);
   if (told(delays)) return { delaysMs: complete(r, delays, 'delay', channels) };
   if (told(distances)) return { entered: complete(r, distances, 'entered', channels), delaysMs: EQUAL };
@@ -49,6 +44,12 @@ function entriesFor(r: Reader<EntriesFact>, channels: Channels): Entries {
 
 export const entries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'all');
 export const mainsEntries = (r: Reader<EntriesFact>): Entries => entriesFor(r, 'mains');
+
+/** As equal entries where not all three were told: for those who know the sum of entries and latencies anyway. */
+export const entriesOrEqual = (r: Reader<EntriesFact>): Entries =>
+  [DELAYS, DISTANCES].some((ids) => ids.every((id) => r.toldNumber(id) !== undefined))
+    ? entriesFor(r, 'all')
+    : { delaysMs: EQUAL };
 
 type EntryFact = (typeof ENTERED)[number];
 

@@ -17,7 +17,7 @@ import { sharedRippleDb, smoothedRippleDb } from '../../acoustics/comb.js';
 import { choice, derive, number, type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import { LIMITS } from '../limits.js';
-import { ENTRY_FACTS, entries, mainsEntries } from './entries.js';
+import { ENTRY_FACTS, type Entries, entries, entriesOrEqual, mainsEntries } from './entries.js';
 import {
   type Head,
   headAt,
@@ -32,7 +32,13 @@ import { SHARING_FACTS, voiceGains } from './sharing.js';
 
 const TAPED_FACTS = ['tapedCenter', 'tapedMains', 'tapedLeft', 'tapedRight'] as const;
 
-export const ARRIVAL_FACTS = ['centerCount', ...POINT_FACTS, ...ENTRY_FACTS, ...TAPED_FACTS] as const;
+export const ARRIVAL_FACTS = [
+  'centerCount',
+  ...POINT_FACTS,
+  ...ENTRY_FACTS,
+  ...TAPED_FACTS,
+  'arrivalMeasuredMs',
+] as const;
 type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
 
 /** Distances from the main seat: taped ones where there are any, else from the geometry. As points in a line. */
@@ -104,22 +110,51 @@ function isPowered(r: Reader<ArrivalFact>, group: Group): boolean {
   return group === 'center' && r.choice('centerPowered') === 'yes';
 }
 
-/** What each of the three takes for its own processing, ms. */
+/** What each of the three takes for its own processing, ms; as told, or as an automatic entry shows it. */
 export function latenciesMs(r: Reader<ArrivalFact>): Triple<number> {
   const center = isPowered(r, 'center') ? groupLatencyMs(r, 'center') : 0;
   const mains = isPowered(r, 'mains') ? groupLatencyMs(r, 'mains') : 0;
   return { left: mains, center, right: mains };
 }
 
+/**
+ * How much later the center was measured at the main seat than its way and the entries make it, ms; undefined where
+ * nothing was measured. It is the same at every seat, so it counts as latency: of the mains where it is negative.
+ */
+export function beyondEntriesMs(
+  r: Reader<ArrivalFact>,
+  { entered, delaysMs }: Entries,
+  processorSpeed = C_AIR,
+): number | undefined {
+  const measuredMs = r.toldNumber('arrivalMeasuredMs');
+  if (measuredMs === undefined) return undefined;
+  const computed = arrival({ ...r.from(distancesAtMainSeat), entered, latencyMs: delaysMs, processorSpeed });
+  return measuredMs - computed.centerMinusMeanMs;
+}
+
+/** Latencies as a measured arrival shows them, else {@link latenciesMs}; ms. Only their differences are known. */
+export function shownLatenciesMs(
+  r: Reader<ArrivalFact>,
+  set: Entries,
+  processorSpeed = C_AIR,
+): Triple<number> {
+  const beyondMs = beyondEntriesMs(r, set, processorSpeed);
+  if (beyondMs === undefined) return r.from(latenciesMs);
+  const mains = Math.max(0, -beyondMs);
+  return { left: mains, center: Math.max(0, beyondMs), right: mains };
+}
+
 function lateness(r: Reader<ArrivalFact>): { readonly entered?: Triple<number>; latencyMs: Triple<number> } {
-  const { entered, delaysMs } = r.from(entries);
-  const own = r.from(latenciesMs);
+  // What was measured holds whatever was entered: between center and mains nothing is left to be asked.
+  const isMeasured = r.toldNumber('arrivalMeasuredMs') !== undefined;
+  const set = r.from(isMeasured ? entriesOrEqual : entries);
+  const own = shownLatenciesMs(r, set);
   return {
-    ...(entered ? { entered } : {}),
+    ...(set.entered ? { entered: set.entered } : {}),
     latencyMs: {
-      left: delaysMs.left + own.left,
-      center: delaysMs.center + own.center,
-      right: delaysMs.right + own.right,
+      left: set.delaysMs.left + own.left,
+      center: set.delaysMs.center + own.center,
+      right: set.delaysMs.right + own.right,
     },
   };
 }

@@ -3,7 +3,10 @@
  * checks of src/acoustics) or plain geometry worked out beside the value.
  */
 import { describe, expect, it } from 'vitest';
-import type { TestFacts } from '../../support/causeClaims.js';
+import type { Arrival } from '../../../src/acoustics/arrival.js';
+import { createCore } from '../../../src/compute/core.js';
+import { arrivalsAtSeats } from '../../../src/rules/derived/time.js';
+import { bookOf, type TestFacts } from '../../support/causeClaims.js';
 import { numberOf, read } from './support.js';
 
 /** The example room: mains at 1.5 m to each side, main seat 3 m back, everything at ear height. */
@@ -180,6 +183,42 @@ describe('time', () => {
     expect(numberOf('delaySignedMs', powered)).toBeCloseTo(3, 2);
     expect(numberOf('delayErrorMs', { ...exact, centerPowered: 'powered-mains-too' })).toBeLessThan(0.01);
     expect(read('delayErrorMs', { ...exact, centerPowered: 'yes' }).missing).toEqual(['centerLatency']);
+  });
+  it('a measured arrival beats tape, entries and latency at the main seat, and the rest is geometry elsewhere', () => {
+    const odd = { ...exact, enteredCenter: 4.4, centerPowered: 'yes', centerLatency: 30 } as const;
+    const seats = [
+      { xM: 0, yM: 3, main: true },
+      { xM: 0.6, yM: 3 },
+    ];
+    expect(numberOf('delaySignedMs', { ...odd, arrivalMeasuredMs: 0.01 }, seats)).toBeCloseTo(0.01, 6);
+    // Plain geometry: way of the center less the mean of the mains, at the side less the same in the middle.
+    const sideMs = (Math.hypot(0.6, 3) - (Math.hypot(2.1, 3) + Math.hypot(0.9, 3)) / 2) / 0.3432;
+    const middleMs = (3 - Math.hypot(1.5, 3)) / 0.3432;
+    const arrivals = (facts: TestFacts): readonly Arrival[] =>
+      createCore(bookOf(facts, seats)).evaluate(arrivalsAtSeats).value as readonly Arrival[];
+    const [main, side] = arrivals({ ...odd, arrivalMeasuredMs: 0.01 });
+    expect(main?.centerMinusMeanMs).toBeCloseTo(0.01, 6);
+    expect(side?.centerMinusMeanMs).toBeCloseTo(0.01 + sideMs - middleMs, 3);
+  });
+  it('a measured arrival needs no entries, early or late', () => {
+    for (const arrivalMeasuredMs of [-3, 0.01, 40]) {
+      const { value, missing } = read('delayErrorMs', {
+        ...ROOM,
+        alignmentBy: 'automatic',
+        arrivalMeasuredMs,
+      });
+      expect(value).toBeCloseTo(Math.abs(arrivalMeasuredMs), 6);
+      expect(missing).toEqual([]);
+    }
+  });
+  it('what is measured beyond tape and entries is latency, and no more of it than there is error', () => {
+    const found = (facts: TestFacts): number => numberOf('latencyFoundMs', { ...exact, ...facts });
+    expect(found({ arrivalMeasuredMs: 4 })).toBeCloseTo(4, 2);
+    expect(found({ arrivalMeasuredMs: -4 })).toBeCloseTo(4, 2);
+    // An entry 0.6864 m longer makes up for 2 ms of the 6.
+    expect(found({ enteredCenter: 3.6864, arrivalMeasuredMs: 4 })).toBeCloseTo(4, 2);
+    expect(found({ enteredCenter: 4.3728, arrivalMeasuredMs: 0 })).toBe(0);
+    expect(found({ enteredCenter: 3.6864, arrivalMeasuredMs: -2 })).toBeLessThan(0.01);
   });
   it('entries by a microphone that nobody read are not known', () => {
     expect(read('delayErrorMs', { ...ROOM, alignmentBy: 'automatic' }).missing).toEqual([
