@@ -33,8 +33,26 @@ export function measuredFacts(m: Measurement, main: boolean): readonly MeasuredF
   put('clarityMeasuredDb', m.clarity.c50Db);
   put('distortionCenter', m.distortionPercent.center);
   put('distortionMains', largest(m.distortionPercent.left, m.distortionPercent.right));
+  const tone = worstBand(m);
+  put('toneMeasuredDb', tone?.db ?? null);
+  put('toneMeasuredHz', tone?.hz ?? null);
   put('upmixCommonPart', m.middleFrom === null ? null : COMMON_PART[m.middleFrom]);
   return facts;
+}
+
+/** Bands that voices and the ear's judgment of tone rest on, Hz; with the edge bands of 200 Hz and 8 kHz. */
+const JUDGED_HZ = { from: 190, to: 8200 } as const;
+
+function worstBand({
+  toneDb: { hz, centerMinusMains },
+}: Measurement): { hz: number; db: number } | undefined {
+  let worst: { hz: number; db: number } | undefined;
+  for (const [i, band] of hz.entries()) {
+    const db = centerMinusMains[i] ?? null;
+    if (db === null || band < JUDGED_HZ.from || band > JUDGED_HZ.to) continue;
+    if (worst === undefined || Math.abs(db) > Math.abs(worst.db)) worst = { hz: Math.round(band), db };
+  }
+  return worst;
 }
 
 const COMMON_PART = { center: 'takes-out', all: 'shares', mains: 'leaves' } as const;
@@ -119,4 +137,7 @@ const AGREE: Readonly<Record<string, number>> = {
   reflectionMeasuredMs: 0.3,
   distortionCenter: 1,
   distortionMains: 1,
+  toneMeasuredDb: 2.5,
+  // Which of two bands that differ alike is the worst is chance: only its size can contradict.
+  toneMeasuredHz: Number.POSITIVE_INFINITY,
 };

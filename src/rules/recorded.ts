@@ -1,5 +1,5 @@
 /** What a recording of the test signal says of a cause: one rule for each quantity, so that all causes say it alike. */
-import { answers, type Rule } from './cause.js';
+import { answers, deviates, type Rule } from './cause.js';
 import { above, all, atMost, below, noneOf } from './condition.js';
 
 type Of<G extends string> = Rule & { readonly group: G };
@@ -78,4 +78,24 @@ export const recordedDistortion = <const G extends string>(group: G): Of<G> =>
     },
     above('extraDistortion', 'extraDistortion'),
     { yes: 'strong', no: 'hint' },
+  );
+
+/** The center has another tone than the mains at the main seat. */
+export const recordedTone = <const G extends string>(group: G): Of<G> =>
+  deviates(
+    {
+      id: 'recording-shows-tone',
+      group,
+      says: {
+        yes: 'A recording at the main seat shows center and mains {toneRecordedDb} apart around {toneMeasuredHz}; {limit} is clearly heard.',
+        no: 'A recording at the main seat shows center and mains within {toneRecordedDb} in every third octave.',
+        unknown: 'No recording has compared the tone of center and mains.',
+      },
+      because:
+        'One recorder hears all three, so its own tone cancels. It hears box, place and settings together, so it points less to the box than an exchange does.',
+      source: 'band-match',
+    },
+    'toneRecordedDb',
+    'bandDb',
+    { maxDb: 8 },
   );

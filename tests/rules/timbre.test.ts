@@ -38,6 +38,11 @@ testCause(timbre, {
       rules: ['measured-difference'],
     },
     {
+      name: 'a recording that shows the center 6 dB short of presence is a difference of tone',
+      facts: { toneMeasuredDb: -6, toneMeasuredHz: 3150 },
+      rules: ['recording-shows-tone'],
+    },
+    {
       name: 'noise and pans that change, a main that sounds right there, and trouble that stays with the box blame the box',
       facts: {
         toneAcrossPan: 'thinner',
@@ -104,6 +109,11 @@ testCause(timbre, {
       rules: ['measured-difference'],
     },
     {
+      name: 'what a recording shows within a decibel is alike',
+      facts: { toneMeasuredDb: 1, toneMeasuredHz: 500 },
+      rules: ['recording-shows-tone'],
+    },
+    {
       name: 'a main that sounds as wrong there blames the place',
       facts: {
         testMainInPlace: 'wrong',
@@ -137,6 +147,12 @@ testCause(timbre, {
       rule: 'measured-difference',
       asks: ['responseCenter'],
     },
+    {
+      name: 'no recording compared the tone',
+      facts: {},
+      rule: 'recording-shows-tone',
+      asks: ['toneMeasuredDb'],
+    },
     { name: 'no pan heard', facts: {}, rule: 'tone-steps-across', asks: ['toneAcrossPan'] },
     { name: 'no noise yet', facts: {}, rule: 'noise-differs', asks: ['testNoiseEach'] },
     { name: 'no main tried there', facts: {}, rule: 'main-sounds-right-there', asks: ['testMainInPlace'] },
@@ -145,6 +161,13 @@ testCause(timbre, {
     { name: 'not heard near by', facts: {}, rule: 'still-there-near-by', asks: ['testNearCenter'] },
   ],
   boundary: [
+    {
+      name: '3 dB in the worst band of a recording is the fair coin',
+      rule: 'recording-shows-tone',
+      derived: { toneRecordedDb: 3 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: '3 dB in the band that differs most is the fair coin',
       rule: 'measured-difference',

@@ -8,6 +8,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { boxNotPlace } from '../place-or-box.js';
+import { recordedTone } from '../recorded.js';
 
 export const timbre = defineCause({
   id: 'timbre',
@@ -125,6 +126,7 @@ export const timbre = defineCause({
       'bandDb',
       { maxDb: 8 },
     ),
+    recordedTone('tone-measured'),
     answers(
       {
         id: 'tone-steps-across',
