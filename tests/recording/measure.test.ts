@@ -24,10 +24,18 @@ import type { SweepName } from '../../src/recording/sequence.js';
 /** Half the work of 48 kHz; the treble up to 12.5 kHz is all there. */
 const DEMO_TAKE: Take = { ...DEMO, rateHz: 32_000 };
 const STEREO: Take = { ...DEMO_TAKE, kind: 'stereo', plays: extracting(1) };
+/** Making a recording costs as much as measuring it: one that many tests change is made once. */
+const made = new Map<Take, Float32Array>();
+function recordingOf(take: Take): Float32Array {
+  if (take !== DEMO_TAKE) return record(take);
+  const samples = made.get(take) ?? record(take);
+  made.set(take, samples);
+  return samples;
+}
 const told = (
   take: Take,
   edit: (samples: Float32Array) => Float32Array = (samples) => samples,
-): Measurement => measure(edit(record(take)), take.rateHz).measurement;
+): Measurement => measure(edit(recordingOf(take).slice()), take.rateHz).measurement;
 const room = (
   take: Take,
   changes: Partial<Record<'left' | 'center' | 'right', Partial<InventedSpeaker>>>,
@@ -118,12 +126,13 @@ describe('who plays the middle of a stereo file', () => {
   });
 
   it('gives no time where the upmix works in a band: the treble would come from the mains', () => {
-    for (const arrivalMs of [9.4, 8.6]) {
-      const m = told({ ...room(STEREO, { center: { arrivalMs } }), plays: extractingBand(300, 8000) });
-      expect(m.reasons).toContain('route-unsure');
-      expect(m.remarks).toContain('in-bands-only');
-      noTimes(m);
-    }
+    const m = told({
+      ...room(STEREO, { center: { arrivalMs: 9.4 } }),
+      plays: extractingBand(300, 8000),
+    });
+    expect(m.reasons).toContain('route-unsure');
+    expect(m.remarks).toContain('in-bands-only');
+    noTimes(m);
   });
 });
 
@@ -138,26 +147,27 @@ describe('polarity', () => {
     expect(polarity).toEqual({ left: 1, center: 1, right: -1, undecided: [] });
   });
 
-  it.each([300, 350, 420])(
+  it.each([
+    [300, 1],
+    [420, -1],
+  ] as const)(
     'is not decided with a three-way left that crosses at %d Hz and another right',
-    (hz) => {
-      for (const polarity of [1, -1] as const) {
-        const m = told(
-          room(DEMO_TAKE, {
-            left: {
-              crossovers: [
-                { hz, order: 4 },
-                { hz: 2400, order: 4 },
-              ],
-            },
-            center: { polarity },
-          }),
-        );
-        expect(m.polarity.center).toBeNull();
-        expect(m.polarity.right).toBeNull();
-        expect(m.polarity.undecided).toEqual(['center', 'right']);
-        expect(m.remarks).toContain('mains-unlike');
-      }
+    (hz, polarity) => {
+      const m = told(
+        room(DEMO_TAKE, {
+          left: {
+            crossovers: [
+              { hz, order: 4 },
+              { hz: 2400, order: 4 },
+            ],
+          },
+          center: { polarity },
+        }),
+      );
+      expect(m.polarity.center).toBeNull();
+      expect(m.polarity.right).toBeNull();
+      expect(m.polarity.undecided).toEqual(['center', 'right']);
+      expect(m.remarks).toContain('mains-unlike');
     },
   );
 });
@@ -168,7 +178,7 @@ describe('a playback that loses time between the sweeps', () => {
     return (name) => (order.indexOf(name) >= order.indexOf(first) ? lostS : 0);
   };
 
-  it.each([0.0005, 0.0012, 0.0031, -0.002])('is told by the sums of the file by channels: %d s', (lostS) => {
+  it.each([0.0005, -0.002])('is told by the sums of the file by channels: %d s', (lostS) => {
     const m = told({ ...DEMO_TAKE, lateS: losing('center', lostS) });
     expect(m.reasons).toEqual(['clock-slips']);
     noTimes(m);
@@ -190,7 +200,7 @@ describe('a playback that loses time between the sweeps', () => {
 });
 
 describe('a warning takes the values that it concerns, and no others', () => {
-  it.each([2.6, 7.5, 10.5, 12.3])('a bark %d s into the file', (atS) => {
+  it.each([2.6, 10.5])('a bark %d s into the file', (atS) => {
     const m = told(DEMO_TAKE, (samples) => withBurst(samples, DEMO_TAKE.rateHz, atS, 0.05));
     expect(m.reasons).toEqual(['talking']);
     noEnergies(m);
@@ -303,11 +313,13 @@ describe('unusual recorders and unusual systems', () => {
     expect(m.polarity.center).toBe(-1);
   });
 
-  it.each([25, 60, 150, -30])('a center %d ms late is timed and told', (lateMs) => {
-    for (const take of [DEMO_TAKE, STEREO]) {
-      const m = told(room(take, { center: { arrivalMs: left.arrivalMs + lateMs }, left: {} }));
-      expect(Math.abs((m.delayMs.centerMinusLeft ?? 999) - lateMs)).toBeLessThan(0.1);
-      expect(m.remarks).toContain(lateMs > 0 ? 'center-very-late' : 'center-very-early');
-    }
+  it.each([
+    [25, STEREO],
+    [150, DEMO_TAKE],
+    [-30, DEMO_TAKE],
+  ] as const)('a center %d ms late is timed and told', (lateMs, take) => {
+    const m = told(room(take, { center: { arrivalMs: left.arrivalMs + lateMs }, left: {} }));
+    expect(Math.abs((m.delayMs.centerMinusLeft ?? 999) - lateMs)).toBeLessThan(0.1);
+    expect(m.remarks).toContain(lateMs > 0 ? 'center-very-late' : 'center-very-early');
   });
 });
