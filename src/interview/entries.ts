@@ -69,6 +69,8 @@ function takeOffer(state: State, id: string): State {
       return push(say(state, ...testLines(offer.test)), { kind: 'topic', topic: offer.test });
     case 'remedy':
       return push(state, { kind: 'cured', cause: offer.cause, remedy: offer.remedy.id });
+    case 'record':
+      return say(state, ...testLines('polarityMeasured'));
     case 'more': {
       const cap = state.history.length + MORE_QUESTIONS;
       return advance({ ...state, eager: true, cap, most: cap });

@@ -1,7 +1,8 @@
 /** What can be done once the result is on the screen: home tests, remedies, more questions, or the end. */
 
 import { minutesText } from '../explain/words.js';
-import { factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
+import { told } from '../facts/book.js';
+import { type FactId, factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
 import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
 import { next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
@@ -13,6 +14,7 @@ import { type State, WRITTEN, type Written } from './state.js';
 export type Offer = { readonly id: string; readonly label: string } & (
   | { readonly kind: 'test'; readonly test: string }
   | { readonly kind: 'remedy'; readonly cause: CauseId; readonly remedy: Remedy }
+  | { readonly kind: 'record' }
   | { readonly kind: 'more' }
   | { readonly kind: 'write'; readonly written: Written }
   | { readonly kind: 'end' }
@@ -24,8 +26,27 @@ const WRITE_LABELS: Readonly<Record<Written, string>> = {
   page: 'write a page with plots',
 };
 
+/** What one recording at the seat settles, by the cause that asks for it. */
+const RECORDED: Readonly<Partial<Record<CauseId, FactId>>> = {
+  delay: 'arrivalMeasuredMs',
+  level: 'centerAgainstMainsDb',
+  polarity: 'polarityMeasured',
+  timbre: 'toneMeasuredDb',
+};
+const FIRST_CAUSES = 3;
+
+/** Where time, level, polarity or tone stands among the first causes and was not measured. */
+function wantsRecording(state: State): boolean {
+  const first = state.audit.ranking.causes.filter(({ applies }) => applies).slice(0, FIRST_CAUSES);
+  return first.some(({ cause }) => {
+    const fact = RECORDED[cause];
+    return fact !== undefined && told(bookOf(state), fact) === undefined;
+  });
+}
+
 const MOST_TESTS = 3;
 const MOST_REMEDIES = 3;
+const recordingTime = minutesText(factSpec('polarityMeasured').minutes);
 
 /** The best tests and remedies of the plan, then more questions, then the end. */
 export function offers(state: State): Offer[] {
@@ -57,6 +78,9 @@ export function offers(state: State): Offer[] {
       const id = `did-${step.cause}/${step.id}`;
       return [{ kind: 'remedy', id, cause: step.cause, remedy, label: `I did this: ${remedy.title}` }];
     }),
+    ...(wantsRecording(state)
+      ? [{ kind: 'record', id: 'record', label: `measure it with one recording (${recordingTime})` } as const]
+      : []),
     ...(questionsLeft(audit) > 0
       ? [{ kind: 'more', id: 'more', label: 'ask me more questions' } as const]
       : []),

@@ -55,13 +55,15 @@ describe('bash', () => {
     ['center-audit why case.json del', ['delay']],
     ['center-audit why --json case.json del', ['delay']],
     ['center-audit why case.json delay --against lev', ['level']],
-    ['center-audit try case.json seatDist', ['seatDistance=']],
+    ['center-audit try case.json seatDist', ['seatDistance=', 'seatDistanceFrom=']],
     ['center-audit try case.json seatDistance=3 centerLay', ['centerLayout=']],
     ['center-audit explain voice-l', ['voice-low-or-high']],
     ['center-audit calc co', ['comb']],
     ['center-audit completion z', ['zsh']],
     ['center-audit help sta', []],
-    ['center-audit help ca', ['calc']],
+    ['center-audit help ca', ['cases', 'calc']],
+    ['center-audit mea', ['measure']],
+    ['center-audit set', ['set', 'settings']],
   ])('%s', async (line, words) => {
     expect(await offered(line)).toEqual(words);
   });

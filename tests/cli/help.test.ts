@@ -46,7 +46,9 @@ const commands = [...(await printed('--help')).matchAll(/^ {2}([a-z]+)[ \n]/gm)]
 describe('help', () => {
   it('lists the commands of the contract, examples and exit codes', async () => {
     expect(commands).toEqual(
-      'interview audit why next try compare explain calc facts completion help'.split(' '),
+      'interview audit read why next page try set cases compare explain signal measure settings learn calc facts completion help'.split(
+        ' ',
+      ),
     );
     const help = await printed('--help');
     for (const code of ['0', '1', '2', '3', '130'])

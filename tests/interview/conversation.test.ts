@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { EMPTY_BOOK, withAnswer } from '../../src/facts/book.js';
+import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { type FactId, factSpec, isFactId } from '../../src/facts/catalog.js';
 import { COMPLAINT_IDS, type ComplaintId } from '../../src/facts/complaints.js';
 import { begin } from '../../src/interview/conversation.js';
@@ -368,6 +368,28 @@ describe('after the result', () => {
     expect(done.reportDue).toBe(true);
   });
 
+  it('offers one recording while time, level, polarity or tone stands first unmeasured, with both commands', () => {
+    const entry = (state: State): number =>
+      promptOf(state).choices.findIndex((choice) => choice.startsWith('measure it with one recording')) + 1;
+    const book = { ...EMPTY_BOOK, complaints: ['no-middle'] } as const;
+    const measured = Object.entries({
+      arrivalMeasuredMs: 0.1,
+      centerAgainstMainsDb: 0.5,
+      polarityMeasured: 'alike',
+      toneMeasuredDb: 1,
+    }).reduce<FactBook>(
+      (all, [id, value]) => withAnswer(all, id as FactId, { value, how: 'measured' }),
+      book,
+    );
+    const doubted = type(begin(book, SETTINGS), 'f');
+    const first = doubted.audit.ranking.causes.filter(({ applies }) => applies).slice(0, 3);
+    expect(first.map(({ cause }) => cause)).toContain('polarity');
+    const said = type(doubted, String(entry(doubted)));
+    expect(saidBy(said)).toContain('center-audit signal test.wav');
+    expect(saidBy(said)).toContain('center-audit measure RECORDING --case CASE');
+    expect(top(said).kind).toBe('result');
+    expect(entry(type(begin(measured, SETTINGS), 'f'))).toBe(0);
+  });
   it('ends at Enter', () => {
     const asked = type(atResult(), '');
     expect(top(asked).kind).toBe('name');

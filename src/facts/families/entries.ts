@@ -265,7 +265,11 @@ export const entryFacts = family({
     ask: 'If it was measured, by how many milliseconds does the center arrive later (+) or earlier (-) than the mains?',
     hint: 'At the main seat, with all settings as used.',
     why: 'A measured arrival settles what tape and menu can only suggest.',
-    findOut: ['Only a measurement with a microphone at the seat tells.'],
+    findOut: [
+      'Only a recording at the seat tells. Write the test file: center-audit signal test.wav',
+      'Play it softly and record it with a phone lying at the seat.',
+      'Read the recording: center-audit measure RECORDING --case CASE',
+    ],
     minutes: 10,
     usually: 'measured',
     unit: 'ms',

@@ -359,7 +359,15 @@ export const delay = defineCause({
       expect: 'The center moves by {delayErrorMs} into step with the mains.',
       verify: 'Play a voice that center and mains share: it becomes firm and full at the main seat.',
       cautions: ['photograph-menu'],
-      changes: ['enteredLeft', 'enteredCenter', 'enteredRight', 'testTape', 'testPhantom', 'voiceDirection'],
+      changes: [
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'arrivalMeasuredMs',
+        'testTape',
+        'testPhantom',
+        'voiceDirection',
+      ],
       cures: 0.95,
     },
     {
@@ -418,7 +426,7 @@ export const delay = defineCause({
         'It does not reach: the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m). Part of the {delayErrorMs} stays.',
       verify: 'A single clap in a film comes closer to being heard once.',
       cautions: ['photograph-menu', 'laser'],
-      changes: [...ENTERED, 'testTape', 'testPhantom'],
+      changes: [...ENTERED, 'arrivalMeasuredMs', 'testTape', 'testPhantom'],
       cures: 0.15,
     },
     {
@@ -451,7 +459,7 @@ export const delay = defineCause({
       verify:
         'Switch the upmix on and off with a singer in the middle: at the main seat the voice stays in its place and keeps its body.',
       cautions: ['photograph-menu', 'laser'],
-      changes: [...ENTERED, 'testTape', 'testPhantom', 'testPolarity', 'voiceDirection'],
+      changes: [...ENTERED, 'arrivalMeasuredMs', 'testTape', 'testPhantom', 'testPolarity', 'voiceDirection'],
       cures: 0.9,
     },
     {
@@ -475,6 +483,7 @@ export const delay = defineCause({
         'alignmentBy',
         'calibrationSpot',
         ...ENTERED,
+        'arrivalMeasuredMs',
         'centerTrim',
         'measuredCenterLevel',
         'measuredLeftLevel',

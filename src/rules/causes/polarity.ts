@@ -269,7 +269,15 @@ export const polarity = defineCause({
         'If the trouble was a delay error ({delayErrorMs} at the main seat) that imitated reversed polarity, it is gone.',
       verify: 'A voice shared by center and mains becomes firm.',
       cautions: ['photograph-menu', 'laser'],
-      changes: ['enteredLeft', 'enteredCenter', 'enteredRight', 'testTape', 'testPolarity', 'voiceDirection'],
+      changes: [
+        'enteredLeft',
+        'enteredCenter',
+        'enteredRight',
+        'arrivalMeasuredMs',
+        'testTape',
+        'testPolarity',
+        'voiceDirection',
+      ],
       cures: 0.15,
     },
     {
@@ -296,6 +304,7 @@ export const polarity = defineCause({
       changes: [
         'polarityMarks',
         'polarityMessage',
+        'polarityMeasured',
         'testPolarity',
         'testUnplugged',
         'voiceDirection',
@@ -318,7 +327,7 @@ export const polarity = defineCause({
       expect: 'The same as swapping the wires, without opening anything.',
       verify: 'Center and left together are fuller than with the switch the other way.',
       cautions: ['powered-box', 'photograph-menu'],
-      changes: ['testPolarity', 'testUnplugged', 'voiceDirection'],
+      changes: ['polarityMeasured', 'testPolarity', 'testUnplugged', 'voiceDirection'],
       cures: 0.8,
     },
     {
