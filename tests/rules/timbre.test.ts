@@ -151,7 +151,7 @@ testCause(timbre, {
       name: 'no recording compared the tone',
       facts: {},
       rule: 'recording-shows-tone',
-      asks: ['toneMeasuredDb'],
+      asks: ['toneMeasuredDb', 'toneMeasuredHz'],
     },
     { name: 'no pan heard', facts: {}, rule: 'tone-steps-across', asks: ['toneAcrossPan'] },
     { name: 'no noise yet', facts: {}, rule: 'noise-differs', asks: ['testNoiseEach'] },

@@ -12,9 +12,11 @@ export const recording = {
   ),
   toneRecordedDb: derive(
     number('dB', 'largest third-octave difference of center and mains by a recording, magnitude'),
-    ['toneMeasuredDb'],
+    ['toneMeasuredDb', 'toneMeasuredHz'],
     (r) => {
-      const db = Math.abs(r.number('toneMeasuredDb'));
+      // A size without its place could not be told to anybody.
+      const [signedDb] = r.numbers('toneMeasuredDb', 'toneMeasuredHz');
+      const db = Math.abs(signedDb);
       r.doubt(BAND_DEVIATION_DB / Math.max(BAND_DEVIATION_DB, db));
       return db;
     },
