@@ -38,7 +38,8 @@ describe('README', () => {
       (match[1] as string).split('`, `center-audit '),
     );
     expect(commands.length).toBeGreaterThan(5);
-    for (const command of commands.filter((each) => !each.includes('before.json'))) {
+    // What changes a file or lists the reader's own cases is tried where those commands are.
+    for (const command of commands.filter((each) => !/before\.json|^set |^cases/.test(each))) {
       const words = [...command.matchAll(/(?:[^\s']|'[^']*')+/g)].map(([word]) => word.replaceAll("'", ''));
       expect(run(...words).length, command).toBeGreaterThan(100);
     }

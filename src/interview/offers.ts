@@ -9,7 +9,7 @@ import { plan } from '../reasoning/plan.js';
 import { solvedBy } from '../reasoning/trials.js';
 import type { Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import { type State, WRITTEN, type Written } from './state.js';
+import { bookOf, type State, WRITTEN, type Written } from './state.js';
 
 export type Offer = { readonly id: string; readonly label: string } & (
   | { readonly kind: 'test'; readonly test: string }

@@ -325,7 +325,11 @@ describe('what is wrong with a case', () => {
     ],
     [
       { expect: { tops: [] } },
-      { path: 'expect.tops', accepted: 'top, ruledOut, undecided, separates, difficulty, setAside', example: 'top' },
+      {
+        path: 'expect.tops',
+        accepted: 'top, ruledOut, undecided, separates, difficulty, setAside',
+        example: 'top',
+      },
     ],
     [
       { facts: { seatDistance: { value: 3, hw: 'measured' } } },
