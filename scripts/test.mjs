@@ -17,6 +17,7 @@ const onPath = (tool) => spawnSync('sh', ['-c', `command -v ${tool}`]).status ==
 installTools({ chromium: 'chromium', tmux: 'tmux', parallel: 'parallel' });
 must('npx', ['--no-install', 'biome', 'ci', '.']);
 must('npx', ['--no-install', 'tsc', '--noEmit']);
+must('npx', ['--no-install', 'tsc', '--noEmit', '-p', 'src/page']);
 must('node', ['scripts/build.mjs']);
 
 const summary = 'reports/vitest.json';

@@ -6,10 +6,12 @@ import { describe, expect, it } from 'vitest';
 import { CLI } from './support/program.js';
 
 const ROOT = join(import.meta.dirname, '..');
+/** The schema of a case alone is larger than what a child process may print by default. */
+const MOST_BYTES = 16 * 1024 * 1024;
 const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const run = (...args: string[]): string =>
-  execFileSync('node', [CLI, ...args], { cwd: ROOT, encoding: 'utf8' });
+  execFileSync('node', [CLI, ...args], { cwd: ROOT, encoding: 'utf8', maxBuffer: MOST_BYTES });
 
 describe('README', () => {
   const examples = [...readme.matchAll(/```\n\$ center-audit (.*)\n([\s\S]*?)```/g)].map(
