@@ -96,7 +96,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
 
   printing('read', "an owner's own words into a draft case", 'read post.txt', [
     'read post.txt --explain',
-    'read - --output case.json < mail.txt',
+    'read - --output from-mail.json < mail.txt',
   ])
     .argument('[FILE]', 'plain text; - or nothing reads standard input', '-')
     .option('--explain', 'sentence by sentence what was taken, from which words, and what was left')
@@ -192,7 +192,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     });
 
   printing('signal', 'write the test file that a phone records at the seat', 'signal test.wav', [
-    'signal test.wav --channels',
+    'signal six-channels.wav --channels',
   ])
     .option('--stereo', 'left, right, both: plays everywhere (default)')
     .option('--channels', 'left, right, center by their speaker positions: tells more')
