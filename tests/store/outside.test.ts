@@ -72,7 +72,7 @@ async function talk(
 describe('a case edited by hand between two answers', () => {
   it('keeps the edit; the interview says so and keeps every answer in another place', async () => {
     writeFileSync(at('case.json'), writeCase(SEATED));
-    const lines = ['7', 'n', 'before', 'n', 'after', at('elsewhere.json'), 'n', 'last'];
+    const lines = ['7', 'note', 'before', 'note', 'after', at('elsewhere.json'), 'note', 'last'];
     const { terminal } = await talk(open('case.json'), lines, 3, () =>
       writeFileSync(at('case.json'), BY_HAND),
     );
@@ -96,7 +96,7 @@ describe('a case edited by hand between two answers', () => {
     writeFileSync(at('case.json'), writeCase(SEATED));
     const store = open('case.json');
     let asItWas: Uint8Array = new Uint8Array();
-    const lines = ['7', 'n', 'one', '', 'n', 'two', 's'];
+    const lines = ['7', 'note', 'one', '', 'note', 'two', 's'];
     const { terminal } = await talk(store, lines, 1, () => {
       asItWas = readFileSync(at('case.json'));
       writeFileSync(at('case.json'), BY_HAND);
@@ -111,7 +111,7 @@ describe('a case edited by hand between two answers', () => {
 
   it('the changed file itself is refused as the other place', async () => {
     writeFileSync(at('case.json'), writeCase(SEATED));
-    const lines = ['7', 'n', 'one', at('case.json'), at('elsewhere.json')];
+    const lines = ['7', 'note', 'one', at('case.json'), at('elsewhere.json')];
     const { terminal } = await talk(open('case.json'), lines, 1, () =>
       writeFileSync(at('case.json'), BY_HAND),
     );
