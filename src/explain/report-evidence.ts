@@ -1,7 +1,9 @@
 /** Evidence of one cause in words: what each rule says, how telling it is, and where its value lies among the grades. */
+
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec } from '../facts/catalog.js';
 import type { Unit } from '../facts/spec.js';
+import { largestFirst } from '../lib/ties.js';
 import type { Cause, Rule } from '../rules/cause.js';
 import type { NumberVar } from '../rules/condition.js';
 import { DERIVED, isDerivedId } from '../rules/derived/table.js';
@@ -27,7 +29,7 @@ export function reportEvidence(
       const rule = rules.get(item.rule);
       return rule && item.outcome !== 'not-applicable' ? [oneItem(rule, item, view, units, temperature)] : [];
     })
-    .sort((a, b) => order(a) - order(b) || Math.abs(b.decibans) - Math.abs(a.decibans));
+    .sort((a, b) => order(a) - order(b) || largestFirst(Math.abs(a.decibans), Math.abs(b.decibans)));
 }
 
 const order = (item: ReportEvidence): number =>

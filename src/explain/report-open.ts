@@ -1,7 +1,9 @@
 /** What is open: unknown facts with how to find out, assumptions with what rests on them, the seats table. */
+
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { seatsOf } from '../facts/seats.js';
 import { plainLine } from '../lib/sanitize.js';
+import { largestFirst } from '../lib/ties.js';
 import type { Audit } from '../reasoning/audit.js';
 import { couldMakeSense, isTest } from '../reasoning/hypotheses.js';
 import { tellsDb } from '../reasoning/worth.js';
@@ -33,7 +35,7 @@ export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): Rep
   const telling = tellingOf(audit, causes);
   /** The causes that an answer settles, those first of which it tells most. */
   const settles = (id: FactId): CauseId[] =>
-    [...(telling.get(id) ?? [])].sort(([, a], [, b]) => b - a).map(([cause]) => cause);
+    [...(telling.get(id) ?? [])].sort(([, a], [, b]) => largestFirst(a, b)).map(([cause]) => cause);
   const worth = (id: FactId): number => [...(telling.get(id)?.values() ?? [])].reduce((a, b) => a + b, 0);
   const asked = [...book.answers].filter(([, answer]) => answer.how === 'unknown').map(([id]) => id);
   const notAsked = [...telling.keys()].filter(
@@ -43,7 +45,7 @@ export function reportUnknown(audit: Audit, causes: readonly ReportCause[]): Rep
       settles(id).some((cause) => (probability.get(cause) ?? 0) >= WORTH_SETTLING_FROM),
   );
   return [...new Set([...asked, ...notAsked])]
-    .sort((a, b) => worth(b) - worth(a))
+    .sort((a, b) => largestFirst(worth(a), worth(b)))
     .map((id): ReportUnknown => {
       const spec = factSpec(id);
       return {

@@ -1,5 +1,7 @@
 /** From evidence and complaints to an ordered list of causes with verdicts, and whether it is decided. */
+
 import { COMPLAINTS } from '../facts/complaints.js';
+import { largestFirst } from '../lib/ties.js';
 import type { Cause } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Evidence } from '../rules/evidence.js';
@@ -85,7 +87,7 @@ export function rankOwn(
       const verdict = verdictOf(score, probability, evidence.get(cause.id) ?? []);
       return { cause, place, ranked: { ...score, probability, verdict } };
     })
-    .sort((a, b) => stepsOf(b.ranked) - stepsOf(a.ranked) || a.place - b.place);
+    .sort((a, b) => largestFirst(a.ranked.decibans, b.ranked.decibans) || a.place - b.place);
   const leader = ranked[0];
   if (!leader) throw new RangeError('a ranking needs at least one cause');
   const rivals = ranked.slice(1).filter((r) => !sharesRemedy(leader.cause, r.cause));
@@ -104,13 +106,6 @@ export function rankOwn(
     temperature,
   };
 }
-
-/**
- * Causes that differ by less are level: the last bits of a sum differ between one engine of JavaScript and another, and
- * the order of a report must not.
- */
-const LEVEL_DB = 1e-9;
-const stepsOf = ({ decibans }: Score): number => Math.round(decibans / LEVEL_DB);
 
 /** Two causes need the same remedy when what is tried first for one is among the remedies of the other. */
 export function sharesRemedy(a: Cause, b: Cause): boolean {

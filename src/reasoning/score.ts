@@ -2,7 +2,9 @@
  * Layer 1 and 2 put together: for each cause final = prior + groups + shared complaints, in decibans, and
  * the sum is exact.
  */
+
 import type { ComplaintId } from '../facts/complaints.js';
+import { largestFirst } from '../lib/ties.js';
 import type { Cause } from '../rules/cause.js';
 import { KINSHIP } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
@@ -65,7 +67,7 @@ export function groupLines(
     const weights = list.map((item) => item.decibans);
     return { group, decibans: groupDb(weights, rho) / temperature, evidence: list };
   });
-  return lines.sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
+  return lines.sort((a, b) => largestFirst(Math.abs(a.decibans), Math.abs(b.decibans)));
 }
 
 const groupsOf = new WeakMap<Cause, ReadonlyMap<string, string>>();

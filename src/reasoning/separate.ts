@@ -1,6 +1,8 @@
 /** Which open answer or home test tells two causes apart. */
+
 import type { FactId } from '../facts/catalog.js';
 import { factSpec } from '../facts/catalog.js';
+import { largestFirst } from '../lib/ties.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import { openFacts } from './hypotheses.js';
@@ -34,5 +36,5 @@ export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
       const expectedDb = told * knownChance(audit.book, fact);
       return told >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
     })
-    .sort((x, y) => y.expectedDb / y.minutes - x.expectedDb / x.minutes);
+    .sort((x, y) => largestFirst(x.expectedDb / x.minutes, y.expectedDb / y.minutes));
 }

@@ -1,5 +1,7 @@
 /** What an open question or home test is worth: expected minutes saved, and minutes it costs. */
+
 import { type FactId, factSpec } from '../facts/catalog.js';
+import { largestFirst } from '../lib/ties.js';
 import type { Rule } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import { reported } from '../rules/weight.js';
@@ -81,7 +83,7 @@ export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[
   const bundles = bundlesOf(outset, new Set(facts));
   return facts
     .flatMap((fact) => candidateOf(outset, fact, bundles.get(fact)) ?? [])
-    .sort((a, b) => b.netMinutes - a.netMinutes);
+    .sort((a, b) => largestFirst(a.netMinutes, b.netMinutes));
 }
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {

@@ -49,7 +49,7 @@ describe('an audit', () => {
       fc.property(anyBook, (book) => {
         const { causes, ranking } = auditSync(book);
         expect(new Set(ranking.causes.map((c) => c.cause)).size).toBe(causes.length);
-        // Level within a billionth of a decibel: there the order is the contract's.
+        // Level within a billionth: there the order is the contract's.
         const db = ranking.causes.map((c) => Math.round(c.decibans * 1e9));
         expect(db).toEqual([...db].sort((a, b) => b - a));
       }),

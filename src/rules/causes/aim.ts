@@ -6,7 +6,7 @@
  * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { atLeast, is, noneOf, oneOf } from '../condition.js';
 import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';

@@ -8,7 +8,7 @@
  */
 
 import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cause.js';
-import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
+import { all, atLeast, below, is, not } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
