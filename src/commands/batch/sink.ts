@@ -40,8 +40,12 @@ const STDOUT = 1;
 export async function fileSink(io: StreamIo, path: string, cases: readonly string[]): Promise<Sink> {
   const guarded = guardOf(plainLine(path));
   const there = guarded(() => statSync(path, { throwIfNoEntry: false }));
-  if (there !== undefined) guarded(() => refuseCase(path, there, cases));
-  if (there !== undefined && isSame(there, stdoutThere())) return stdoutSink(io);
+  if (there !== undefined) {
+    guarded(() => refuseCase(path, there, cases));
+    // What the shell has opened already is the reader's own choice, whatever stands in it.
+    if (isSame(there, stdoutThere())) return stdoutSink(io);
+    guarded(() => refuseForeign(path, there));
+  }
   return there === undefined || there.isFile()
     ? partSink(realPlace(path), guarded, there && there.mode & 0o7777)
     : directSink(path, there.isFIFO(), guarded);
@@ -68,19 +72,23 @@ function guardOf(name: string): Guard {
 
 /** Looks only into files: what a pipe holds would be lost, and an empty one would never answer. */
 function refuseCase(path: string, there: Stats, cases: readonly string[]): void {
-  const refuse = (what: string): never => {
-    throw new UserError({
-      where: plainLine(path),
-      what,
-      accepted: 'a new file, or an earlier report',
-      example: '--output report.html',
-    });
-  };
-  if (there.isDirectory()) refuse('this is a folder');
-  if (!there.isFile()) return;
-  if (cases.some((each) => isSame(there, statOf(each))))
-    refuse('this is a case file, which is never overwritten');
-  if (!isOurs(path)) refuse('this file is no report of this program, and nothing else is ever overwritten');
+  if (there.isDirectory()) refuse(path, 'this is a folder');
+  if (there.isFile() && cases.some((each) => isSame(there, statOf(each))))
+    refuse(path, 'this is a case file, which is never overwritten');
+}
+
+function refuseForeign(path: string, there: Stats): void {
+  if (there.isFile() && !isOurs(path))
+    refuse(path, 'this file is no report of this program, and nothing else is ever overwritten');
+}
+
+function refuse(path: string, what: string): never {
+  throw new UserError({
+    where: plainLine(path),
+    what,
+    accepted: 'a new file, or an earlier report',
+    example: '--output report.html',
+  });
 }
 
 /** Also a path such as /dev/stdout means the file, pipe or terminal that the shell has opened already. */

@@ -20,6 +20,9 @@ const pulls: Model<readonly number[]> = (r) => {
   return seatsIn(r).map((seat) => (carried ? pullAt(r, headAt(r, seat)) : 0));
 };
 
+/** By place, not by identity: what an earlier audit computed holds the seats of that audit. */
+const isSame = (a: Seat, b: Seat): boolean => a.name === b.name && a.xM === b.xM && a.yM === b.yM;
+
 /** A column is undefined throughout where the facts for it are missing. */
 export function seatResultsOf(core: Core): readonly SeatResult[] {
   const column = <T>(model: (r: Reader<FactId>) => T): T | undefined =>
@@ -29,8 +32,8 @@ export function seatResultsOf(core: Core): readonly SeatResult[] {
   const late = column(arrivals);
   const pulled = column(pulls);
   return core.plan.seats.map((seat: Seat, i): SeatResult => {
-    const bearing = seen?.find((each) => each.seat === seat);
-    const dip = dips?.find((each) => each.bearing.seat === seat);
+    const bearing = seen?.find((each) => isSame(each.seat, seat));
+    const dip = dips?.find((each) => isSame(each.bearing.seat, seat));
     return {
       seat,
       azimuthDeg: bearing?.azimuthDeg,
