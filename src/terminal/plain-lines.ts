@@ -1,15 +1,13 @@
-/** Questions for a screen reader or a simple console: lines in, lines out; nothing is drawn twice. */
+/** Questions for a screen reader or a simple console: what is typed is added to, nothing above it is drawn again. */
 import { createInterface } from 'node:readline';
 import { drawLines, drawPrompt, type Style } from '../interview/draw.js';
 import type { Terminal, Typed } from '../interview/port.js';
-import { BRACKETS_OFF, BRACKETS_ON, pasteReader } from './paste.js';
+import { BRACKETS_OFF, BRACKETS_ON, pasteGate } from './paste.js';
 
-export function plainTerminal(
-  style: () => Style,
-  write: (text: string) => void,
-  input: NodeJS.ReadableStream = process.stdin,
-): Terminal {
-  const lines = createInterface({ input, terminal: false });
+export function plainTerminal(style: () => Style, write: (text: string) => void): Terminal {
+  const gate = pasteGate(process.stdin);
+  // The line is read key by key: a console that edits lines itself shows the brackets of a paste, and cuts it at 4,095 letters.
+  const lines = createInterface({ input: gate.stream, output: process.stderr, prompt: '> ', historySize: 0 });
   const waiting: ((typed: Typed) => void)[] = [];
   const early: Typed[] = [];
   const deliver = (typed: Typed): void => {
@@ -18,33 +16,24 @@ export function plainTerminal(
     else early.push(typed);
   };
   const onInterrupt = (): void => deliver({ ended: 'interrupt' });
-  // The line ends of a paste answer nothing: it is handed over as one piece once its closing bracket has come.
-  const isTerminal = 'isTTY' in input && input.isTTY === true;
-  if (isTerminal) write(BRACKETS_ON);
-  const pieces = pasteReader();
-  let before = '';
-  lines.on('line', (line) => {
-    before += pieces
-      .read(pieces.isPasting() ? `\n${line}` : line)
-      .map((piece) => ('typed' in piece ? piece.typed : piece.pasted))
-      .join('');
-    if (pieces.isPasting()) return;
-    deliver({ text: before });
-    before = '';
-  });
+  lines.on('line', (line) => deliver({ text: gate.whole(line) }));
+  lines.on('SIGINT', onInterrupt);
   lines.on('close', () => deliver({ ended: 'end-of-input' }));
   process.on('SIGINT', onInterrupt);
+  write(BRACKETS_ON);
   return {
     tell: (told) => write(drawLines(told, style())),
     ask: (prompt, isAgain) => {
-      write(`${drawPrompt(prompt, style(), isAgain)}> `);
+      write(drawPrompt(prompt, style(), isAgain));
+      lines.prompt();
       const ready = early.shift();
       return ready ? Promise.resolve(ready) : new Promise((resolve) => waiting.push(resolve));
     },
     close: () => {
       process.off('SIGINT', onInterrupt);
-      if (isTerminal) write(BRACKETS_OFF);
       lines.close();
+      gate.close();
+      write(BRACKETS_OFF);
     },
   };
 }

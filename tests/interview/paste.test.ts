@@ -1,5 +1,5 @@
 /** Pastes, free words and answers set aside, in a real terminal. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -20,8 +20,8 @@ afterEach(() => {
 
 const casePath = (): string => join(folder, 'case.json');
 const book = () => readCase(readFileSync(casePath(), 'utf8')).book;
-function start(...flags: string[]): TmuxTerminal {
-  const command = [process.execPath, CLI, ...flags, 'interview', casePath()];
+function start(flags: readonly string[] = [], ...options: string[]): TmuxTerminal {
+  const command = [process.execPath, CLI, ...flags, 'interview', ...options, casePath()];
   const terminal = openTmux(command, {
     columns: 100,
     rows: 40,
@@ -48,10 +48,11 @@ const TWELVE = [
 
 describe.runIf(hasTmux).each([[[]], [['--accessible']]])('a paste %j', (flags) => {
   it('of twelve lines is taken whole, and answers no other question', async () => {
-    const t = start(...flags);
+    const t = start(flags);
     await t.see('own words');
     await t.paste(TWELVE.join('\n'), /I understood this/);
-    if (flags.length === 0) expect(t.all()).toContain('[pasted: 12 lines');
+    expect(t.all()).toContain('[pasted: 12 lines');
+    expect(t.all()).not.toContain('[200~');
     await t.type('', /Question/);
     await t.press('C-c', /Every answer is saved/);
     expect(book().words?.split('\n')).toEqual(TWELVE);
@@ -72,30 +73,38 @@ describe.runIf(hasTmux)('free words in a terminal', () => {
   }, 60_000);
 
   it('a sentence with three facts answers one question and offers the others', async () => {
-    const t = start();
+    const t = start([], '--full');
     await t.see('own words');
     await t.type('', 'Which of these are heard');
     await t.type('dull', 'Which do you measure in');
     await t.type('2', 'What is playing');
     await t.type('films, we sit 3 m away and the towers are 2.5 m apart', /You also told this/);
-    await t.type('', 'How many places');
+    await t.type('', 'Question 5');
     await t.press('C-c', /Every answer is saved/);
+    expect(book().answers.get('playedContent')).toBeDefined();
     expect(book().answers.get('seatDistance')).toMatchObject({ value: 3 });
     expect(book().answers.get('mainsBase')).toMatchObject({ value: 2.5 });
   }, 60_000);
 
   it('answers set aside survive kill -9', async () => {
-    const t = start('--accessible');
-    await t.see('own words');
-    await t.type('', 'Which of these are heard');
-    await t.type('dull', 'Which do you measure in');
-    await t.type('2', 'What is playing');
-    await t.type('films', 'How many places');
-    await t.type('several rows', /Where is the center|row/i);
+    const facts = { entryKind: 'distances', enteredCenter: '3 m' };
+    const file = { format: 'center-audit/case', version: 1, units: 'metric', complaints: ['echo'], facts };
+    writeFileSync(casePath(), JSON.stringify(file));
+    const change = async (t: TmuxTerminal, to: string, said: RegExp): Promise<void> => {
+      const list = await t.type('r', /The answers so far[\s\S]*Enter goes on/);
+      const line = /(\d+) +form of the entries/.exec(list)?.[1] ?? 'no line';
+      await t.type(line, /delays in milliseconds/);
+      await t.type(to, said);
+    };
+    const t = start(['--accessible']);
+    await t.see('Question');
+    await change(t, 'delays', /set aside: entered distance, center[\s\S]*Question/);
+    expect(book().answers.get('enteredCenter')).toBeUndefined();
     process.kill(t.pid(), 'SIGKILL');
     await t.see('exit code 137');
-    const again = start('--accessible');
-    await again.see(/Going on: \d facts known/);
-    expect(book().answers.get('seating')).toMatchObject({ value: 'several-rows' });
+    const again = start(['--accessible']);
+    await again.see(/Going on[\s\S]*Question/);
+    await change(again, 'distances', /kept from before/);
+    expect(book().answers.get('enteredCenter')).toMatchObject({ value: 3 });
   }, 60_000);
 });
