@@ -137,6 +137,39 @@ describe('the layers of src', () => {
     expect([...doors]).toHaveLength(1);
   });
 
+  it('exports nothing that no other file imports', () => {
+    const home = join(ROOT, '..');
+    const taken = new Set<string>();
+    for (const folder of ['src', 'tests', 'scripts', 'eval', 'bench'])
+      for (const name of readdirSync(join(home, folder), { recursive: true, encoding: 'utf8' })) {
+        if (!/\.(tsx?|mjs)$/.test(name)) continue;
+        const text = readFileSync(join(home, folder, name), 'utf8');
+        // `{ names } from 'file'`, `{ names } = await import('file')`, or the file as a whole
+        for (const [, names = '*', from = ''] of text.matchAll(
+          /(?:\{([^{}]*)\}\s*)?(?:from|=\s*await import\(|import\()\s*'(\.[^']+)'/g,
+        ))
+          for (const each of names.split(','))
+            taken.add(
+              `${join(home, folder, name, '..', from).replace(/\.js$/, '')} ${each.replace(/^\s*(?:type\s+)?|\s+as\s[\s\S]*|:[\s\S]*|\s+$/g, '')}`,
+            );
+      }
+    const untaken = files
+      .filter((file) => !file.startsWith('library'))
+      .flatMap((file) => {
+        const path = join(ROOT, file.replace(/\.tsx?$/, ''));
+        const names = [
+          ...textOf(file).matchAll(
+            /^export (?:async |abstract )*(?:const|let|function\*?|class|type|interface) (\w+)/gm,
+          ),
+        ];
+        return names
+          .filter(([, name]) => !taken.has(`${path} ${name}`) && !taken.has(`${path} *`))
+          .map(([, name]) => `${file}: ${name}`);
+      });
+    expect(taken.size).toBeGreaterThan(1000);
+    expect(untaken).toEqual([]);
+  });
+
   it('keeps reasoning free of causes by name', () => {
     const named = files
       .filter((file) => file.startsWith('reasoning/'))

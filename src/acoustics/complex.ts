@@ -29,9 +29,6 @@ export const abs = (a: Complex): number => Math.hypot(a.re, a.im);
 export const power = (a: Complex): number => a.re * a.re + a.im * a.im;
 /** Angle in radians, -pi to pi. */
 export const arg = (a: Complex): number => Math.atan2(a.im, a.re);
-export const exp = (a: Complex): Complex => polar(Math.exp(a.re), a.im);
-/** Principal square root. */
-export const sqrt = (a: Complex): Complex => polar(Math.sqrt(abs(a)), arg(a) / 2);
 
 /** Level of an amplitude in dB, 20 lg |a|. */
 export const levelDb = (a: Complex): number => 10 * Math.log10(power(a));

@@ -5,7 +5,7 @@
  */
 
 export type Parameter = { readonly start: number; readonly min: number; readonly max: number };
-export type Fit = { readonly values: number[]; readonly cost: number };
+type Fit = { readonly values: number[]; readonly cost: number };
 
 const MOST_STEPS = 40;
 const FIRST_DAMPING = 1e-2;

@@ -39,7 +39,7 @@ export const FINE_GRID = gridOf(logGrid(80, 20000, 4800));
 /** Drivers that share their filters, with the filters' response on the grid. */
 type Group = { readonly drivers: readonly Driver[] } & Curve;
 /** A loudspeaker ready to be heard from anywhere. */
-export type Prepared = {
+type Prepared = {
   /** One number a loudspeaker and grid, to remember results by. */
   readonly id: number;
   /** Distance of the outermost driver from the origin, m: a seat must be farther away. */
@@ -188,7 +188,7 @@ export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
   return prepared;
 }
 
-export type Point = { readonly x: number; readonly y: number; readonly z: number };
+type Point = { readonly x: number; readonly y: number; readonly z: number };
 /** One driver as a point hears it. */
 type Ray = { readonly pathM: number; readonly aSin: number; gain: number };
 /** Paths closer than this are the same path: the two mids of a symmetric box seen from its axis, m. */

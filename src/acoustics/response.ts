@@ -5,7 +5,7 @@
  */
 import { positive } from './input.js';
 
-export type ResponseNotice = { readonly line: number; readonly message: string };
+type ResponseNotice = { readonly line: number; readonly message: string };
 export type Response = {
   /** Ascending, without duplicates. */
   readonly frequencyHz: readonly number[];

@@ -30,7 +30,7 @@ const USUAL_LOW_LIMIT_HZ = 80;
 /** Corrections that leave this much more or less, dB rms over the bands, are equally good. Our own choice. */
 const SAME_RESULT_DB = 0.15;
 
-export type TonalBand = { readonly hz: number; readonly diffDb: number; readonly afterDb: number };
+type TonalBand = { readonly hz: number; readonly diffDb: number; readonly afterDb: number };
 
 export type TonalMatch = {
   /** Center minus power mean of left and right, median over 300 to 3000 Hz. */
@@ -50,7 +50,7 @@ export type TonalMatch = {
   readonly warnings: readonly string[];
 };
 
-export type TonalInput = {
+type TonalInput = {
   readonly left: Response;
   readonly center: Response;
   readonly right: Response;

@@ -6,7 +6,7 @@ import { EXIT, type ExitCode, type Io } from './io.js';
 /** A JSON object with the longest list of frequencies stays far below. */
 const MAX_STDIN_BYTES = 1024 * 1024;
 
-export type CalcOptions = {
+type CalcOptions = {
   readonly json?: boolean;
   /** Show the help of the calculator instead of running it. */
   readonly help?: boolean;

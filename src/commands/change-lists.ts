@@ -21,7 +21,7 @@ import { remedyId, withTrial } from '../reasoning/trials.js';
 import { CAUSES } from '../rules/index.js';
 
 /** The book with the change, or what was wrong with it. */
-export type ListResult = { readonly book: FactBook } | { readonly problem: Problem };
+type ListResult = { readonly book: FactBook } | { readonly problem: Problem };
 type Change = (book: FactBook, value: string, path: string) => ListResult;
 
 /** What stands for forgetting. */

@@ -10,9 +10,9 @@ import { SHELLS, type Shell } from './shells.js';
 import { allOptions, isHidden } from './usage.js';
 
 /** What stands in one place of a command line: some words, or the name of a file. */
-export type Values = readonly string[] | 'files' | 'nothing';
+type Values = readonly string[] | 'files' | 'nothing';
 
-export interface CommandWords {
+interface CommandWords {
   readonly name: string;
   readonly summary: string;
   readonly options: readonly {
@@ -37,7 +37,7 @@ export function run(io: Io, shell: string, program: Command): ExitCode {
 }
 
 /** The tree as the scripts need it. */
-export function commandWords(program: Command): CommandWords[] {
+function commandWords(program: Command): CommandWords[] {
   const commands = program.commands.filter((command) => !isHidden(command));
   const names = commands.map((command) => command.name());
   return commands.map((command) => ({

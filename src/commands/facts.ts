@@ -8,7 +8,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
 
-export interface FactsOptions extends GlobalOptions, FormatOptions {
+interface FactsOptions extends GlobalOptions, FormatOptions {
   readonly schema?: boolean;
 }
 

@@ -3,7 +3,7 @@ import { type Problem, problemsText, UserError } from '../lib/user-error.js';
 import { EXIT, type ExitCode } from './io.js';
 
 /** Set to anything, it adds the stack to an internal fault. */
-export const DEBUG_VARIABLE = 'CENTER_AUDIT_DEBUG';
+const DEBUG_VARIABLE = 'CENTER_AUDIT_DEBUG';
 
 const LOST: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full',

@@ -15,7 +15,7 @@ export const FORMATS = [
 ] as const;
 export type Format = (typeof FORMATS)[number];
 
-export interface Rendering {
+interface Rendering {
   readonly report: Report;
   /** The page draws its plots from it. */
   readonly audit: Audit;

@@ -21,7 +21,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { type LoadedCase, loadCase, STDIN, warningsText } from './load-case.js';
 import { type FormatOptions, textFlags, wantsJson } from './options.js';
 
-export interface MeasureOptions extends FormatOptions {
+interface MeasureOptions extends FormatOptions {
   readonly case?: string;
   readonly seat?: readonly string[];
   readonly demo?: boolean;

@@ -8,7 +8,7 @@ import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
 import { auditOptions, priorsInUse } from './priors-in-use.js';
 
-export interface NextCommandOptions extends GlobalOptions, FormatOptions {
+interface NextCommandOptions extends GlobalOptions, FormatOptions {
   readonly minutes?: number;
 }
 

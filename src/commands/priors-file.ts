@@ -6,7 +6,7 @@ import { priorShiftsDb, type Solved } from '../reasoning/priors.js';
 import { CAUSE_IDS } from '../rules/cause-ids.js';
 import { CAUSES } from '../rules/index.js';
 
-export const PRIORS_FORMAT = 'center-audit/priors';
+const PRIORS_FORMAT = 'center-audit/priors';
 /** No support desk has solved more. */
 const MOST_CASES = 1_000_000;
 

@@ -15,7 +15,7 @@ import {
   withExamples,
 } from './usage.js';
 
-export const NAME = 'center-audit';
+const NAME = 'center-audit';
 /** Formats of commands whose result is no report. */
 const PLAIN_FORMATS = ['text', 'json'] as const;
 const PAGE_FORMATS = ['text', 'markdown', 'json'] as const;

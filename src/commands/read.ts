@@ -15,7 +15,7 @@ import { EXIT, type ExitCode, type GlobalOptions, type StreamIo } from './io.js'
 import { STDIN, STDIN_NAME } from './load-case.js';
 import { type FormatOptions, textFlags, wantsJson } from './options.js';
 
-export interface ReadOptions extends GlobalOptions, FormatOptions {
+interface ReadOptions extends GlobalOptions, FormatOptions {
   readonly explain?: boolean;
   /** Where the draft case goes. */
   readonly output?: string;

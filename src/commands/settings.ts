@@ -13,7 +13,7 @@ import { loadCase, warningsText } from './load-case.js';
 import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
 
-export interface SettingsOptions extends FormatOptions {
+interface SettingsOptions extends FormatOptions {
   readonly main?: boolean;
   readonly equal?: boolean;
   readonly weights?: readonly string[];

@@ -11,7 +11,7 @@ import { SEQUENCES } from '../recording/sequence.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { type FormatOptions, textFlags, wantsJson } from './options.js';
 
-export interface SignalOptions extends FormatOptions {
+interface SignalOptions extends FormatOptions {
   readonly stereo?: boolean;
   readonly channels?: boolean;
   readonly force?: boolean;

@@ -11,7 +11,7 @@ import { quoted } from '../lib/sanitize.js';
 import { type Problem, UserError } from '../lib/user-error.js';
 import { FORGET, LIST_PATHS, listChange } from './change-lists.js';
 
-export interface Changed {
+interface Changed {
   readonly book: FactBook;
   /** What was understood where it was not plain: units taken for bare numbers, unusual values. */
   readonly echoes: readonly string[];

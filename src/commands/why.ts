@@ -13,7 +13,7 @@ import { type FormatOptions, wantsJson } from './options.js';
 import { printResult } from './print.js';
 import { auditOptions, priorsInUse } from './priors-in-use.js';
 
-export interface WhyOptions extends GlobalOptions, FormatOptions {
+interface WhyOptions extends GlobalOptions, FormatOptions {
   readonly against?: string;
 }
 

@@ -29,7 +29,7 @@ export const SEAT_FACTS = [
 ] as const satisfies readonly FactId[];
 export type SeatFact = (typeof SEAT_FACTS)[number];
 
-export interface Worst<T> {
+interface Worst<T> {
   readonly item: T;
   readonly badness: number;
 }

@@ -25,7 +25,7 @@ const FLOOR_PART = 0.1;
 const USUAL_PART = 0.5;
 
 /** Standard deviation of a told number, in its own unit; 0 for counts that somebody looked at. */
-export function deviationOf(id: FactId, value: number, how: How): number {
+function deviationOf(id: FactId, value: number, how: How): number {
   const spec = factSpec(id);
   if (spec.kind !== 'number') return 0;
   if (spec.unit === 'dB') return LEVEL_DB[how];

@@ -8,7 +8,7 @@ import { isWav, readWav } from '../recording/wav.js';
 import { converted } from './ffmpeg.js';
 
 /** Five minutes of two channels at 48 kHz and 24 bit. */
-export const MOST_FILE_BYTES = 90 * 1024 * 1024;
+const MOST_FILE_BYTES = 90 * 1024 * 1024;
 
 /** Throws a UserError that names the file and says what to do instead. */
 export async function readSound(path: string): Promise<Sound> {

@@ -31,11 +31,11 @@ export const compareReport = (before: Audit, after: Audit): ChangeReport => ({
   ...changesOf(before, after),
 });
 
-export const tryBlocks = (changes: ChangeReport): Block[] => changeBlocks('What would change', changes);
-export const compareBlocks = (changes: ChangeReport): Block[] => changeBlocks('Before and after', changes);
+const tryBlocks = (changes: ChangeReport): Block[] => changeBlocks('What would change', changes);
+const compareBlocks = (changes: ChangeReport): Block[] => changeBlocks('Before and after', changes);
 
 /** In the order of the page; what did not move is counted, not named. */
-export const FATES: Readonly<Record<Exclude<Fate, 'unchanged' | 'unknown'>, string>> = {
+const FATES: Readonly<Record<Exclude<Fate, 'unchanged' | 'unknown'>, string>> = {
   fixed: 'Put right',
   new: 'Newly in question',
   better: 'Less likely',

@@ -15,7 +15,7 @@ import { seamlessSwitch } from './seamless.js';
 import { angleText, arrivalText } from './seat-table.js';
 import { answerText, named, quantityText } from './words.js';
 
-export interface BeforeAfter {
+interface BeforeAfter {
   readonly label: string;
   readonly before: string;
   readonly after: string;

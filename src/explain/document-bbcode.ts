@@ -72,7 +72,7 @@ function insideBbcode(block: Block): string[] {
 const pairBbcode = (label: string, line: Line): string =>
   label === '' ? lineBbcode(line) : `[b]${inert(label)}:[/b] ${lineBbcode(line)}`;
 
-export function lineBbcode(line: Line): string {
+function lineBbcode(line: Line): string {
   return pieces(line).map(pieceBbcode).join('');
 }
 

@@ -137,7 +137,7 @@ function escapedInside(text: string): string {
 }
 
 /** The same at the beginning of a line, where more marks mean something. */
-export function escaped(text: string): string {
+function escaped(text: string): string {
   return escapedInside(text)
     .replace(/^(\s*)([#+=-])/, '$1\\$2')
     .replace(/^(\s*\d{1,9})([.)])/, '$1\\$2');

@@ -75,7 +75,7 @@ const followText = (most: number): string =>
     ? `At most ${plural(most, 'more question')} may follow.`
     : 'More may follow; only those that pay are asked, about ten in most calls.';
 
-export function nextBlocks(words: NextWords): Block[] {
+function nextBlocks(words: NextWords): Block[] {
   const what =
     words.kind === 'test' ? 'Home test' : words.kind === 'question' ? 'Question' : 'Enough is known';
   return withoutEmpty([

@@ -247,7 +247,7 @@ export interface ReportTrial {
 }
 
 /** Chances of a cure are judgment: no finer than a word. */
-export type Helps = 'often' | 'sometimes' | 'rarely';
+type Helps = 'often' | 'sometimes' | 'rarely';
 
 export interface ReportConfirm {
   readonly test: FactId;
@@ -367,7 +367,7 @@ export interface ReportAssumed {
   readonly note: string;
 }
 
-export interface ReportContradiction {
+interface ReportContradiction {
   readonly facts: readonly FactId[];
   readonly text: string;
 

@@ -11,8 +11,8 @@ export interface TextOptions {
 }
 
 export const PLAIN_TEXT: TextOptions = { width: 80, color: false, ascii: false, accessible: false };
-export const LEAST_WIDTH = 40;
-export const MOST_WIDTH = 100;
+const LEAST_WIDTH = 40;
+const MOST_WIDTH = 100;
 /** Width where the result does not go to a terminal. */
 const FILE_WIDTH = 80;
 

@@ -30,7 +30,7 @@ const FLIPS_SHOWN = 3;
 /** Complaints that move the cause by less say nothing about it. */
 const COMPLAINT_FROM_DB = 0.1;
 
-export interface WhyLine {
+interface WhyLine {
   readonly title: string;
   readonly decibans: number;
   readonly note: string;
@@ -64,7 +64,7 @@ export interface Why {
   readonly against: WhyContrast | null;
 }
 
-export interface WhyContrast {
+interface WhyContrast {
   readonly cause: CauseId;
   readonly title: string;
   readonly differenceDb: number;

@@ -87,7 +87,7 @@ const RANGE_FROM = 0.3;
  * A computed value with the precision that its inputs allow: `20 dB or more` where larger ones are not told apart,
  * `about 2 kHz`, or the range of one standard deviation to each side.
  */
-export function readingText(reading: Reading, units: UnitSystem): string {
+function readingText(reading: Reading, units: UnitSystem): string {
   const { id, value, spread } = reading;
   if (value === undefined) return '';
   if (isFactId(id) || typeof value === 'string') return variableText(id, value, units);
@@ -170,7 +170,7 @@ const COSTS: Readonly<Record<Cost, string>> = {
   medium: 'medium cost',
   high: 'high cost',
 };
-export const costText = (cost: Cost): string => COSTS[cost];
+const costText = (cost: Cost): string => COSTS[cost];
 
 export function effortText(minutes: number, cost: Cost, reversible?: boolean): string {
   // Most steps can be undone: only what cannot changes what the reader does.

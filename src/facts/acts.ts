@@ -21,13 +21,13 @@ export const ENTRIES_OF = ['center', 'subwoofer', 'mains'] as const;
 export type EntryOf = (typeof ENTRIES_OF)[number];
 
 /** The test that is the same act, with the answer each outcome stands for, and the outcome each answer stands for. */
-export interface Mirror {
+interface Mirror {
   readonly fact: ChoiceFactId;
   readonly answers: Readonly<Partial<Record<Outcome, string>>>;
   readonly outcomes: Readonly<Record<string, Outcome>>;
 }
 
-export interface ActSpec {
+interface ActSpec {
   /** What was done, as in "Tried: center turned up". */
   readonly done: string;
   /** A look for a moment, such as headphones: nobody leaves it so unless he says that he did. */

@@ -13,7 +13,7 @@ import { stripSide } from './sides.js';
 import type { ChoiceSpec, FactSpec, How, NumberSpec } from './spec.js';
 import { acceptedForm, bareUnit, bareValue, parseQuantity, type Refusal } from './units.js';
 
-export interface AnswerOptions {
+interface AnswerOptions {
   readonly units: UnitSystem;
   /** How it was obtained, if that was said; otherwise what is usual for the fact, or `guessed` for "about". */
   readonly how?: How;

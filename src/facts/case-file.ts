@@ -23,7 +23,7 @@ export { MAX_CASE_BYTES } from './case-limits.js';
 export { decodeCase } from './case-text.js';
 export { DIFFICULTIES, type Difficulty, type Expectation, writeCase } from './case-write.js';
 
-export interface ReadCase {
+interface ReadCase {
   readonly book: FactBook;
   readonly expect?: Expectation;
   readonly warnings: readonly CaseWarning[];

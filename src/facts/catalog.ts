@@ -15,7 +15,7 @@ import { testFacts } from './families/tests.js';
 import { toneFacts } from './families/tone.js';
 import { upmixFacts } from './families/upmix.js';
 import { wiringFacts } from './families/wiring.js';
-import type { FactSpec, FileSpec, NumberSpec } from './spec.js';
+import type { FactSpec } from './spec.js';
 
 export const FACTS = {
   ...complaintFacts,
@@ -57,10 +57,4 @@ export function factSpec(id: FactId): FactSpec {
 }
 export function isFactId(id: string): id is FactId {
   return Object.hasOwn(FACTS, id);
-}
-export function isNumber(spec: FactSpec): spec is NumberSpec {
-  return spec.kind === 'number';
-}
-export function isFile(spec: FactSpec): spec is FileSpec {
-  return spec.kind === 'file';
 }

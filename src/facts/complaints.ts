@@ -2,7 +2,7 @@
  * What the owner hears. Several causes share a complaint; `leak` is the chance that nothing we list
  * explains it (judgement on a coarse grid, no source: see DEVELOPERS.md, "Priors, links, leaks").
  */
-export interface ComplaintSpec {
+interface ComplaintSpec {
   /** In the owner's words, as read back to him. */
   readonly title: string;
   /** One short line that tells it from its neighbors. */

@@ -7,7 +7,7 @@ export function isDigit(letter: string): boolean {
   return letter >= '0' && letter <= '9';
 }
 
-export interface ReadNumber {
+interface ReadNumber {
   readonly value: number;
   /** Where the text goes on. */
   readonly end: number;

@@ -13,8 +13,7 @@ export type MeasuredResponse = ParsedResponse | { readonly refused: Refusal };
 /** What stands at a path as a case gives it. Never throws: what cannot be read is refused in words. */
 export type ReadResponse = (path: string) => MeasuredResponse;
 
-export const ACCEPTED_RESPONSE =
-  'a text file of at most 2 MiB with frequency in Hz and level in dB on each line';
+const ACCEPTED_RESPONSE = 'a text file of at most 2 MiB with frequency in Hz and level in dB on each line';
 const EXAMPLE = 'center.txt';
 
 export const refusedResponse = (what: string, accepted = ACCEPTED_RESPONSE): MeasuredResponse => ({
@@ -35,7 +34,7 @@ export function responseFrom(text: string): MeasuredResponse {
 const FILE_FACTS = FACT_IDS.filter((id): id is FileFactId => factSpec(id).kind === 'file');
 
 /** The files that a book names, by fact. */
-export function namedFiles(book: FactBook): readonly (readonly [FileFactId, string])[] {
+function namedFiles(book: FactBook): readonly (readonly [FileFactId, string])[] {
   return FILE_FACTS.flatMap((id) => {
     const path = told(book, id);
     return typeof path === 'string' ? [[id, path] as const] : [];

@@ -1,6 +1,6 @@
 /** `30 cm left`, `5 deg down`: a word for the direction instead of a sign. */
 
-export interface Sides {
+interface Sides {
   readonly plus: string;
   readonly minus: string;
 }

@@ -30,7 +30,7 @@ export const FAMILIES = [
 export type Family = (typeof FAMILIES)[number];
 
 /** Facts that must hold before a question makes sense: id -> accepted choice values. */
-export type AskedWhen = Readonly<Record<string, readonly string[]>>;
+type AskedWhen = Readonly<Record<string, readonly string[]>>;
 
 interface BaseSpec {
   readonly family: Family;
@@ -91,7 +91,7 @@ export interface NumberSpec extends BaseSpec {
 }
 
 /** A measured response: the path of a plain text file beside the case. */
-export interface FileSpec extends BaseSpec {
+interface FileSpec extends BaseSpec {
   readonly kind: 'file';
 }
 

@@ -19,7 +19,7 @@ export interface Refusal {
   readonly example: string;
 }
 
-export interface Quantity {
+interface Quantity {
   /** In the SI unit asked for. */
   readonly value: number;
   /** Written with "about", "~", "or so": most likely a guess. */
@@ -28,13 +28,13 @@ export interface Quantity {
   readonly bare: boolean;
 }
 
-export interface UnitContext {
+interface UnitContext {
   readonly unit: Unit;
   readonly written: 'length' | 'small-length' | 'plain';
   readonly units: UnitSystem;
 }
 
-export type QuantityResult = Quantity | { readonly refused: Refusal };
+type QuantityResult = Quantity | { readonly refused: Refusal };
 
 /** Longest text read as a quantity; the longest sensible one has some 30 letters. */
 export const MAX_QUANTITY_LENGTH = 80;

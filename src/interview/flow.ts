@@ -33,7 +33,7 @@ function minutesLeft({ settings, startedAtMs }: State): number {
 }
 
 /** What the planner says now. */
-export function proposal(state: State): Next {
+function proposal(state: State): Next {
   const left = minutesLeft(state);
   return next(state.audit, {
     questionsOnly: true,

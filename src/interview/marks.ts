@@ -11,7 +11,7 @@ export type MarkAction =
   | 'save'
   | 'finish';
 
-export interface Mark {
+interface Mark {
   readonly key: string;
   readonly action: MarkAction;
   /** One or two words for the line under each question. */

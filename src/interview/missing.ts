@@ -6,7 +6,7 @@ import { auditSync } from '../reasoning/audit.js';
 import { next } from '../reasoning/next.js';
 import { MOST_QUESTIONS } from './flow.js';
 
-export interface Missing {
+interface Missing {
   readonly fact: FactId;
   readonly ask: string;
   readonly howToFindOut: string;

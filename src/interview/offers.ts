@@ -11,7 +11,7 @@ import type { Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import { bookOf, type State, WRITTEN, type Written } from './state.js';
 
-export type Offer = { readonly id: string; readonly label: string } & (
+type Offer = { readonly id: string; readonly label: string } & (
   | { readonly kind: 'test'; readonly test: string }
   | { readonly kind: 'remedy'; readonly cause: CauseId; readonly remedy: Remedy }
   | { readonly kind: 'record' }

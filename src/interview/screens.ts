@@ -33,7 +33,7 @@ const FAMILY_NAMES: Readonly<Record<Family, string>> = {
   tests: 'home test',
 };
 
-export const SYSTEMS = [
+const SYSTEMS = [
   { value: 'imperial', label: 'feet and inches' },
   { value: 'metric', label: 'meters and centimeters' },
 ] as const;
@@ -44,7 +44,7 @@ export interface Entry {
   readonly label: string;
 }
 
-export const CLASH_ENDS: readonly Entry[] = [
+const CLASH_ENDS: readonly Entry[] = [
   { value: 'both', label: 'both are right' },
   { value: 'open', label: 'leave it open' },
 ];
@@ -270,7 +270,7 @@ function lookAgain(state: State, topic: Topic): string {
   return `ask again: ${factSpec(topic).label} (${answerWords(state, topic, bookOf(state).answers.get(topic))})`;
 }
 
-export function answerWords(state: State, id: FactId, answer: Answer | undefined): string {
+function answerWords(state: State, id: FactId, answer: Answer | undefined): string {
   if (!answer || !('value' in answer)) return 'not known';
   const guessed = answer.how === 'guessed' ? ', a guess' : '';
   return `${factText(id, answer.value, bookOf(state).units)}${guessed}`;

@@ -10,7 +10,7 @@ import type { Keeper, Prompt, Terminal } from './port.js';
 import { promptOf } from './screens.js';
 import { bookOf, push, type State, say, type Written } from './state.js';
 
-export interface Session {
+interface Session {
   readonly terminal: Terminal;
   readonly store: Keeper;
   /** Shows the report of an audit: at the end, and if `isLive` at the first result too. */

@@ -65,7 +65,7 @@ export function takeUnderstood(state: State, screen: Understood, typed: string):
   return push(pop(state), { ...screen, ...mendedBy(screen, mended) });
 }
 
-export const STRIKE = 'Enter keeps the list; numbers strike lines; 0 strikes all.';
+const STRIKE = 'Enter keeps the list; numbers strike lines; 0 strikes all.';
 
 /** What is said again replaces what was understood of the same thing. */
 function mendedBy({ items, reading }: Understood, mended: Reading): Pick<Understood, 'items' | 'reading'> {

@@ -6,7 +6,7 @@
 import { printParseErrorCode, visit } from 'jsonc-parser';
 import { plainText, quoted } from './sanitize.js';
 
-export interface Place {
+interface Place {
   readonly line: number;
   readonly column: number;
 }
@@ -31,7 +31,7 @@ export class JsonFault extends Error {
   }
 }
 
-export interface JsonLimits {
+interface JsonLimits {
   /** How deep lists and objects may be nested. */
   readonly depth: number;
   /** How many entries one list or object may hold. */

@@ -11,7 +11,7 @@ import { Recording } from './recording.js';
 import { Room } from './room.js';
 import { Shortlist } from './shortlist.js';
 
-export const NO_CHANGE: Change = {};
+const NO_CHANGE: Change = {};
 
 export function App({ client }: { readonly client: Client }) {
   const [view, setView] = useState<PageView>();

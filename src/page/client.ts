@@ -17,7 +17,7 @@ export interface Client {
 }
 
 /** What the engine refused, in words for people. */
-export class Refused extends Error {}
+class Refused extends Error {}
 
 export function connect(port: Port): Client {
   let count = 0;

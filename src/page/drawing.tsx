@@ -1,7 +1,7 @@
 /** A drawing to scale whose places can be taken with the pointer or the arrow keys. */
 import { useRef } from 'preact/hooks';
 
-export type XY = readonly [number, number];
+type XY = readonly [number, number];
 
 export interface Place {
   readonly kind: 'main' | 'center' | 'seat' | 'main-seat';

@@ -35,7 +35,7 @@ const SHORTLIST_LENGTH = 4;
 /** Causes below are not worth a line. */
 const LISTED_FROM = 0.05;
 
-export interface Engine {
+interface Engine {
   /** Throws a UserError (or CaseError) where a case cannot be read; the conversation then stands as it was. */
   readonly handle: <A extends Ask>(ask: A) => ReplyTo<A>;
 }
@@ -147,7 +147,7 @@ function lookAgain(state: State, topic: string): State {
 }
 
 /** The book with another room: seats that follow from count and spacing are listed once one of them is moved. */
-export function changed(book: FactBook, { facts = {}, seats = {} }: Change): FactBook {
+function changed(book: FactBook, { facts = {}, seats = {} }: Change): FactBook {
   let next = book;
   for (const [id, value] of Object.entries(facts)) {
     if (!isFactId(id) || typeof value !== 'number' || !Number.isFinite(value)) continue;

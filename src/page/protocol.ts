@@ -13,7 +13,7 @@ export interface Change {
 export const isNoChange = ({ facts = {}, seats = {} }: Change): boolean =>
   Object.keys(facts).length + Object.keys(seats).length === 0;
 
-export interface PageQuestion {
+interface PageQuestion {
   readonly head: string;
   readonly ask: string;
   readonly hint: string;
@@ -26,7 +26,7 @@ export interface PageQuestion {
   readonly marks: boolean;
 }
 
-export interface PageCause {
+interface PageCause {
   readonly id: CauseId;
   readonly title: string;
   /** "likely, about 75%" */
@@ -48,7 +48,7 @@ export interface PageView {
   readonly room: RoomView;
 }
 
-export interface RoomSeat {
+interface RoomSeat {
   readonly name: string;
   readonly main: boolean;
   readonly xM: number;

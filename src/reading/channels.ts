@@ -4,7 +4,7 @@ import type { Classes } from './pattern.js';
 import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
 
-export type Channel = 'left' | 'center' | 'right' | 'other';
+type Channel = 'left' | 'center' | 'right' | 'other';
 
 const NAMES: readonly (readonly [string, readonly Channel[]])[] = [
   ['lcr', ['left', 'center', 'right']],

@@ -4,7 +4,7 @@ import type { Classes } from './pattern.js';
 import { contextOf, isDenied, type Others } from './scope.js';
 import type { Word } from './sentences.js';
 
-export interface ToldContent {
+interface ToldContent {
   readonly value: Choice<'playedContent'>;
   /** Said to be fine there. */
   readonly fine: boolean;

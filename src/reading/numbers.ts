@@ -13,7 +13,7 @@ import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
 import { isAnotherLength } from './subject.js';
 
-export interface Told {
+interface Told {
   readonly fact: NumberFactId;
   readonly value: number;
   readonly range?: readonly [number, number];

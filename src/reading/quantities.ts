@@ -4,7 +4,7 @@ import { type Spelled, spelledAt } from './numerals.js';
 import type { Token } from './tokens.js';
 
 /** What a number is of. `none`: no unit was written. `other`: money, power, age, an area: nothing we read. */
-export type Dimension = UnitWord['dimension'] | 'none' | 'other';
+type Dimension = UnitWord['dimension'] | 'none' | 'other';
 
 export interface Quantity {
   readonly dimension: Dimension;

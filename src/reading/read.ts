@@ -30,7 +30,7 @@ export interface Taken {
   readonly range?: readonly [number, number];
 }
 
-export interface Unsure {
+interface Unsure {
   readonly phrase: string;
   readonly start: number;
   readonly fact: string;
@@ -39,7 +39,7 @@ export interface Unsure {
   readonly values?: readonly (string | number)[];
 }
 
-export interface Left {
+interface Left {
   readonly phrase: string;
   readonly start: number;
 }

@@ -5,7 +5,7 @@ import type { Classes } from './pattern.js';
 import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
 
-export interface Slotted {
+interface Slotted {
   readonly fact: NumberFactId;
   readonly first: number;
   readonly last: number;

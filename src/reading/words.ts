@@ -32,7 +32,7 @@ export function takenText({ fact, value, how, negated }: Taken, units: UnitSyste
   return `${spec.label}: ${negated ? 'not ' : ''}${said}, ${HOW_WORDS[how]}`;
 }
 
-export interface Explained {
+interface Explained {
   readonly sentence: string;
   readonly taken: readonly string[];
   readonly unsure: readonly string[];

@@ -102,10 +102,10 @@ function assemble(
 }
 
 /** What rules say differently after a change of answers: place of the cause -> place of the rule -> evidence. */
-export type Changes = ReadonlyMap<number, ReadonlyMap<number, Evidence>>;
+type Changes = ReadonlyMap<number, ReadonlyMap<number, Evidence>>;
 
 /** Shortcuts for answers that are only imagined. */
-export interface Shortcuts {
+interface Shortcuts {
   /** Another look at the computed facts. */
   readonly dress?: (view: View) => View;
   /** Rules whose present evidence this is need not be run again. */

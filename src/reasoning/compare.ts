@@ -7,7 +7,7 @@ import type { SeatResult } from '../rules/view.js';
 import { type Audit, changedFacts } from './audit.js';
 import type { Ranked, Verdict } from './rank.js';
 
-export interface CauseChange {
+interface CauseChange {
   readonly cause: CauseId;
   readonly before: { readonly probability: number; readonly decibans: number; readonly verdict: Verdict };
   readonly after: { readonly probability: number; readonly decibans: number; readonly verdict: Verdict };
@@ -15,7 +15,7 @@ export interface CauseChange {
   readonly changeDb: number;
 }
 
-export interface Comparison {
+interface Comparison {
   readonly changedFacts: readonly FactId[];
   readonly leaders: { readonly before: CauseId; readonly after: CauseId };
   /** Every cause that moved or changed its verdict, largest movement first. */

@@ -5,7 +5,7 @@ import type { CauseId } from '../rules/cause-ids.js';
 import { leakShare, sharedDb } from './noisy-or.js';
 import { type Complaints, type Leaks, networkOf, type OwnScore } from './score.js';
 
-export interface ComplaintShare {
+interface ComplaintShare {
   readonly id: ComplaintId;
   readonly present: boolean;
   /** Chance that nothing listed explains it, given everything told; of present complaints only. */

@@ -31,7 +31,7 @@ const WEIGHT_WORDS = [
   { below: 10, word: 'substantial' },
   { below: 20, word: 'strong' },
 ] as const;
-export type WeightWord = (typeof WEIGHT_WORDS)[number]['word'] | 'decisive';
+type WeightWord = (typeof WEIGHT_WORDS)[number]['word'] | 'decisive';
 
 /** The word for a weight, whichever way it points. */
 export function weightWord(decibans: number): WeightWord {
@@ -46,7 +46,7 @@ const PROBABILITY_WORDS = [
   { from: 0.2, word: 'possible' },
   { from: 0.05, word: 'unlikely' },
 ] as const;
-export type ProbabilityWord = (typeof PROBABILITY_WORDS)[number]['word'] | 'very unlikely';
+type ProbabilityWord = (typeof PROBABILITY_WORDS)[number]['word'] | 'very unlikely';
 
 export function probabilityWord(probability: number): ProbabilityWord {
   return PROBABILITY_WORDS.find(({ from }) => probability >= from)?.word ?? 'very unlikely';

@@ -6,7 +6,7 @@ import { type Audit, auditSync } from './audit.js';
 import { possibleAnswers } from './hypotheses.js';
 import { ruleIndex } from './rule-index.js';
 
-export interface Change {
+interface Change {
   readonly fact: FactId;
   readonly from: number | string;
   readonly to: number | string;

@@ -35,7 +35,7 @@ export function couldMakeSense(book: FactBook, id: FactId): boolean {
 }
 
 /** True where another answer has made the question pointless; an answer that stands still counts. */
-export function isPointless(book: FactBook, id: FactId): boolean {
+function isPointless(book: FactBook, id: FactId): boolean {
   return Object.entries(factSpec(id).pointlessWhen ?? {}).some(
     ([other, values]) => isFactId(other) && values.includes(String(toldOrImplied(book, other))),
   );

@@ -6,7 +6,7 @@ import { isTest } from './hypotheses.js';
 import { KNOWS } from './knows-data.js';
 
 /** A thing is heard or remembered, read off, measured or guessed; or somebody must get up and try it. */
-export type KnownKind = How | 'test';
+type KnownKind = How | 'test';
 export const KIND_IDS: readonly KnownKind[] = [...HOWS, 'test'];
 
 type Count = readonly [known: number, asked: number];

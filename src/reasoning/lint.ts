@@ -8,7 +8,7 @@ import { ruleId } from '../rules/evidence.js';
 import { SOURCES } from '../rules/sources.js';
 import { absentDb, CLAMP_DB, givenDb } from '../rules/weight.js';
 
-export interface Problem {
+interface Problem {
   /** Cause, `cause/rule` or complaint. */
   readonly where: string;
   readonly what: string;

@@ -14,7 +14,7 @@ import { solvedBy } from './trials.js';
 import { type Candidate, candidatesOf } from './worth.js';
 
 /** Why nothing more is asked. */
-export type StopReason =
+type StopReason =
   /** Something that was done ended the trouble. */
   | 'solved'
   /** The leader is probable and well ahead. */
@@ -56,8 +56,8 @@ export interface NextOptions {
 }
 
 /** The leader is sure from this probability on, when it is this far ahead (contract). */
-export const SURE_FROM = 0.9;
-export const SURE_LEAD_DB = 10;
+const SURE_FROM = 0.9;
+const SURE_LEAD_DB = 10;
 /** The topic is kept unless another question saves more than this, in minutes or as a part (judgement). */
 const JUMP_FOR_MINUTES = 0.5;
 const JUMP_FOR_PART = 0.25;

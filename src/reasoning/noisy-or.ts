@@ -32,12 +32,12 @@ export interface Likelihoods {
 }
 
 /** Inclusion-exclusion costs 2^|F+| and loses digits to cancellation: beyond these it gives way. */
-export const MOST_PRESENT = 10;
-export const LEAST_EVIDENCE = 1e-8;
+const MOST_PRESENT = 10;
+const LEAST_EVIDENCE = 1e-8;
 /** A single likelihood may be smaller than the whole by the odds of the cause; below this its digits are gone. */
 const LEAST_LIKELIHOOD = 1e-11;
 /** How many causes are enumerated then: 2^12 states. */
-export const ENUMERATED = 12;
+const ENUMERATED = 12;
 /** A cause is never held quite certain inside the sums, so that no likelihood is divided by zero. */
 const MOST_SURE = 1 - 1e-12;
 
@@ -155,6 +155,6 @@ function product(indices: readonly number[], of: (j: number) => number): number 
   return indices.reduce((all, j) => all * of(j), 1);
 }
 /** An entry that must be there: indices here come from the arrays themselves. */
-export function at<T>(list: ArrayLike<T>, index: number): T {
+function at<T>(list: ArrayLike<T>, index: number): T {
   return list[index] as T;
 }

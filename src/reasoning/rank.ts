@@ -12,12 +12,12 @@ import { TEMPERATURE } from './temperature.js';
 export type Verdict = 'likely' | 'possible' | 'unlikely' | 'ruled-out' | 'cannot-tell' | 'not-applicable';
 
 /** The cut-offs of the contract. */
-export const LIKELY_FROM = 0.7;
-export const POSSIBLE_FROM = 0.2;
-export const RULED_OUT_BELOW = 0.02;
+const LIKELY_FROM = 0.7;
+const POSSIBLE_FROM = 0.2;
+const RULED_OUT_BELOW = 0.02;
 export const DECIDED_FROM = 0.5;
 export const DECIDED_LEAD_DB = 5;
-export const DECIDED_SUPPORT_DB = 5;
+const DECIDED_SUPPORT_DB = 5;
 /** At most so many causes are named where nothing is decided. */
 const MOST_CONTENDERS = 3;
 

@@ -8,7 +8,7 @@ import { groupDb } from './group.js';
 import { canBeAsked } from './hypotheses.js';
 import { sharesRemedy } from './rank.js';
 
-export interface Reach {
+interface Reach {
   readonly leastDb: number;
   readonly mostDb: number;
 }

@@ -13,7 +13,7 @@ export function variablesOfRule(cause: Cause, rule: Rule): VarId[] {
   return [...new Set([...conditions, ...ruleVariables(rule), ...computedLimit])];
 }
 
-export interface RuleIndex {
+interface RuleIndex {
   /** Places of the causes that a fact can move. */
   readonly causesOf: ReadonlyMap<FactId, readonly number[]>;
   /** The same with the places of the rules that it can move in each of them. */

@@ -41,7 +41,7 @@ export interface Score {
 }
 
 /** A cause that does not apply is set back by this much, so that no complaint can bring it up (judgement). */
-export const NOT_APPLICABLE_DB = -60;
+const NOT_APPLICABLE_DB = -60;
 /** The group line under which that is written. */
 export const GATE_GROUP = 'applies';
 /** The group line of what was done and what it did. */

@@ -9,7 +9,7 @@ import { openFacts } from './hypotheses.js';
 import { knownChance } from './knows.js';
 import { answerChances, baseRates, hypothesesOf, movablePlaces } from './predict.js';
 
-export interface Separator {
+interface Separator {
   readonly fact: FactId;
   readonly minutes: number;
   /** Decibans between the two causes that putting it is expected to add, whichever of them is true; nothing comes of one that cannot be told. */

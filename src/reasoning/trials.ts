@@ -94,7 +94,7 @@ export function bookAsHeard(book: FactBook, causes: readonly Cause[]): FactBook 
 }
 
 /** A change that still stands: said to, or no mere look and not said to be undone. */
-export function stands({ act, stays }: Trial): boolean {
+function stands({ act, stays }: Trial): boolean {
   return stays ?? !(isActId(act) && actSpec(act).passing);
 }
 

@@ -77,12 +77,12 @@ export function repairMinutes(
   return suspects.reduce((sum, s) => sum + s.p * (s.repairMinutes + s.checkMinutes), search);
 }
 
-export interface AnswerOutlook {
+interface AnswerOutlook {
   readonly p: number;
   readonly posterior: readonly number[];
   readonly value: number;
 }
-export interface Outlook {
+interface Outlook {
   /** Value with what is known now. */
   readonly now: number;
   readonly answers: readonly AnswerOutlook[];

@@ -36,7 +36,7 @@ const TYPICAL_DEVIATION_DB = 6;
 const NAMED_FROM_DB = 0.5;
 
 /** The state of belief that all candidates of one step are weighed against. */
-export interface Outset {
+interface Outset {
   readonly audit: Audit;
   readonly p: readonly number[];
   readonly confirm: readonly number[];
@@ -45,7 +45,7 @@ export interface Outset {
   readonly mostSaved: (places: readonly number[]) => number;
 }
 
-export function outsetOf(audit: Audit): Outset {
+function outsetOf(audit: Audit): Outset {
   const p = faultProbabilities(audit);
   const confirm = audit.causes.map((cause) => confirmMinutes(audit.heard, cause));
   const now = minutesToFind(p, confirm);

@@ -4,13 +4,12 @@ import { envelopeOf } from './fft.js';
 import { bandOf, type Near, nearOf, PRE_S, type Response, rootMeanSquare } from './response.js';
 
 /** The treble: its flank is steep, and rooms leave it alone. Hz. */
-export const TREBLE: Mask = [2000, 3000, 9000, 12_500];
+const TREBLE: Mask = [2000, 3000, 9000, 12_500];
 /** For recorders of low rate, and to hold against the treble. Hz. */
 export const MIDDLE: Mask = [700, 1000, 5500, 6800];
 /** Recorders below hold no treble, Hz. */
 export const TREBLE_RATE_HZ = 32_000;
-export const arrivalBandOf = (sampleRateHz: number): Mask =>
-  sampleRateHz < TREBLE_RATE_HZ ? MIDDLE : TREBLE;
+const arrivalBandOf = (sampleRateHz: number): Mask => (sampleRateHz < TREBLE_RATE_HZ ? MIDDLE : TREBLE);
 
 /** Where the largest top is looked for around the expected place, s. */
 const SEARCH_BEFORE_S = 0.04;

@@ -9,8 +9,8 @@ export interface Sound {
 
 /** Beyond, a file is no recording of the test, channels. */
 export const MOST_CHANNELS = 8;
-export const LEAST_FILE_RATE_HZ = 8000;
-export const MOST_FILE_RATE_HZ = 384_000;
+const LEAST_FILE_RATE_HZ = 8000;
+const MOST_FILE_RATE_HZ = 384_000;
 /** The longest recording that is read, s: the test takes half a minute. */
 export const LONGEST_S = 300;
 

@@ -14,7 +14,7 @@ const NOISE_S = 0.1;
 /** Late energy is never taken for less than this part of the early one. */
 const LEAST_LATE = 1e-4;
 
-export interface Clarity {
+interface Clarity {
   /** 10 lg of the energy within 50 ms over that behind, dB. */
   readonly c50Db: number;
   /** Energy within 50 ms over all of it, 0 to 1. */

@@ -18,7 +18,7 @@ const FLOOR_LEAD_S = 0.2;
 /** Below so many times the floor nothing is said. */
 const OVER_FLOOR = 3;
 
-export interface Distortion {
+interface Distortion {
   /** Amplitudes against the fundamental, 0 to 1. */
   readonly second: number;
   readonly third: number;

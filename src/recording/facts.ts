@@ -7,13 +7,13 @@ import type { Measurement } from './measurement.js';
 /** A stereo recording holds both channels in the center: an upmix that keeps the power plays it so much louder, dB. */
 const BOTH_CHANNELS_DB = 10 * Math.log10(2);
 
-export interface MeasuredFact {
+interface MeasuredFact {
   readonly id: FactId;
   readonly value: number | string;
 }
 
 /** Facts that a recording can tell, by id, as they are written into a case; in the order of the catalog. */
-export function measuredFacts(m: Measurement, main: boolean): readonly MeasuredFact[] {
+function measuredFacts(m: Measurement, main: boolean): readonly MeasuredFact[] {
   const facts: MeasuredFact[] = [];
   const put = (id: FactId, value: number | string | null): void => {
     if (value === null) return;
@@ -77,7 +77,7 @@ function polarityChoice({ polarity: { left, center, right, undecided } }: Measur
   return right === -1 ? 'right-inverted' : 'alike';
 }
 
-export interface TakenIn {
+interface TakenIn {
   readonly book: FactBook;
   readonly facts: readonly MeasuredFact[];
   readonly clashes: ReturnType<typeof contradicted>;
@@ -111,7 +111,7 @@ export function withMeasurement(
 }
 
 /** Facts that the case told otherwise: what was told, and what the recording says. */
-export function contradicted(
+function contradicted(
   book: FactBook,
   facts: readonly MeasuredFact[],
 ): readonly { readonly id: FactId; readonly told: number | string; readonly measured: number | string }[] {

@@ -3,7 +3,7 @@ import { decibels, type Gate, gated, gateSamples, thirdOctaves } from './bands.j
 import type { Voice } from './polarity.js';
 
 /** What is heard of steady sound, room included: level, timbre of the whole. */
-export const WHOLE: Gate = { preS: 0.002, lengthS: 0.25, fallS: 0.05 };
+const WHOLE: Gate = { preS: 0.002, lengthS: 0.25, fallS: 0.05 };
 
 /** Where noise is read: before the direct sound and after the room has died away, s; and how long. */
 const NOISE_AT_S = [-0.13, 0.62] as const;

@@ -23,8 +23,6 @@ import { type SumCheck, sumCheck } from './sums.js';
 export const LEAST_RATE_HZ = 16_000;
 /** Higher rates are halved until they are no higher, Hz. */
 const WORK_RATE_HZ = 50_000;
-/** Recordings beyond are refused, s: cut what is not the test. */
-export const LONGEST_S = 300;
 const SILENT = 1e-4;
 
 /** Two sweeps of one loudspeaker correlate better, unless something moved. */

@@ -3,7 +3,7 @@ import type { Side } from './polarities.js';
 import type { SignalKind } from './sequence.js';
 
 /** Why something cannot be trusted. */
-export const REASONS = [
+const REASONS = [
   'not-the-signal',
   'cut',
   'channel-silent',
@@ -19,7 +19,7 @@ export const REASONS = [
 export type Reason = (typeof REASONS)[number];
 
 /** What is worth a sentence but spoils no value. */
-export const REMARKS = [
+const REMARKS = [
   'center-very-late',
   'center-very-early',
   'direct-sound-weak',

@@ -19,7 +19,7 @@ export const startOnClock = (
 const N = 16_384;
 const RISE_S = 0.002;
 
-export interface Stretch {
+interface Stretch {
   /** Seconds after the sweep was played, on the player's clock. */
   readonly fromS: number;
   readonly lengthS: number;

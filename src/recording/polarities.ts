@@ -2,7 +2,7 @@
 
 export type Side = 'left' | 'center' | 'right';
 
-export interface PolarityScores {
+interface PolarityScores {
   readonly rightAgainstLeft: number;
   /** The same in the treble: another sign than in the middle tells that the mains are not one model. */
   readonly rightAgainstLeftTreble: number;
@@ -10,7 +10,7 @@ export interface PolarityScores {
   readonly centerAgainstRight?: number;
 }
 
-export interface Polarities {
+interface Polarities {
   /** 1, -1, or null where undecided; left counts as 1 unless the other two agree against it. */
   readonly left: 1 | -1;
   readonly center: 1 | -1 | null;

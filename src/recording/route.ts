@@ -31,7 +31,7 @@ const UNSURE = 4;
 const THEIRS_BELOW = 0.35;
 const NOT_THEIRS_ABOVE = 0.75;
 
-export type Route = 'center' | 'all' | 'mains' | 'unsure';
+type Route = 'center' | 'all' | 'mains' | 'unsure';
 
 export interface Routing {
   readonly route: Route;
@@ -42,7 +42,7 @@ export interface Routing {
   readonly inBandsOnly: boolean;
 }
 
-export interface Three {
+interface Three {
   readonly left: Response;
   readonly right: Response;
   readonly center: Response;

@@ -8,7 +8,7 @@
 /** Phones hear little below; the fade-in then ends at 98 Hz, below the lowest band that is read. */
 export const SWEEP_FROM_HZ = 80;
 /** A recorder of 44.1 kHz and a coder that ends at 15 kHz both keep the third octave of 10 kHz. */
-export const SWEEP_TO_HZ = 16_000;
+const SWEEP_TO_HZ = 16_000;
 /** Time in which the frequency grows e-fold, s. */
 export const SWEEP_GROWTH_S = 0.5;
 export const SWEEP_S = SWEEP_GROWTH_S * Math.log(SWEEP_TO_HZ / SWEEP_FROM_HZ);
@@ -27,7 +27,7 @@ export type SignalKind = 'stereo' | 'channels';
 /** left, right, middle (both alike), center, left again and weaker, left with center, left without center */
 export type SweepName = 'left' | 'right' | 'middle' | 'center' | 'repeat' | 'sum' | 'difference';
 
-export interface PlayedSweep {
+interface PlayedSweep {
   readonly name: SweepName;
   /** Start in the file, s. The uneven spacing is what tells the sweeps apart. */
   readonly atS: number;
@@ -79,8 +79,6 @@ export const harmonicLeadS = (order: number): number => SWEEP_GROWTH_S * Math.lo
 
 /** Frequency that the sweep passes `t` seconds after its start, Hz. */
 export const sweepHzAt = (t: number): number => SWEEP_FROM_HZ * Math.exp(t / SWEEP_GROWTH_S);
-/** When the sweep passes a frequency, seconds after its start. */
-export const sweepTimeOf = (hz: number): number => SWEEP_GROWTH_S * Math.log(hz / SWEEP_FROM_HZ);
 
 /** Envelope of a sweep `t` seconds after its start, 0 to 1. */
 export function fade(t: number): number {

@@ -28,7 +28,7 @@ export interface SumCheck {
   readonly slipMs: number;
 }
 
-export interface Four {
+interface Four {
   readonly left: Response;
   readonly center: Response;
   readonly sum: Response;

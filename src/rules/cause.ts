@@ -66,7 +66,7 @@ export const STRENGTHS = {
   strong: { db: 10, means: 'it seldom comes without the cause' },
   proof: { db: 15, means: 'it is the thing itself, seen or taken away' },
 } as const;
-export type Strength = keyof typeof STRENGTHS;
+type Strength = keyof typeof STRENGTHS;
 /** What the two outcomes of a rule tell; an outcome without a strength says nothing. */
 export interface Tells {
   readonly yes?: Strength;
@@ -94,13 +94,13 @@ export interface Match {
   readonly of: NumberVar;
   readonly with: DerivedNumberId;
 }
-export type Weigh = Deviation | AnswerWeight | Match;
+type Weigh = Deviation | AnswerWeight | Match;
 
 /**
  * The three outcomes in words. Templates may name any variable of the rule in braces: `{layoutDipDb}` or
  * `{limit}` (the limit with unit); the renderer fills value and unit in the owner's units.
  */
-export interface Says {
+interface Says {
   readonly yes: string;
   readonly no: string;
   /** What is missing, in plain words; the facts that would settle it are named by the program. */
@@ -125,7 +125,7 @@ export interface Rule {
 }
 
 /** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
-export interface Telltale<G extends string = string> {
+interface Telltale<G extends string = string> {
   readonly id: string;
   readonly when: Condition;
   readonly telling: Strength;
@@ -146,7 +146,7 @@ export type Setting =
   | { readonly times: number }
   | { readonly like: NumberVar };
 /** What a remedy makes smaller, and the facts as they stand after it: it is offered only where this gains. */
-export interface Gain {
+interface Gain {
   readonly of: DerivedNumberId;
   readonly to: { readonly [Id in ChoiceFactId]?: Choice<Id> } & {
     readonly [Id in NumberFactId]?: Exclude<Setting, string>;
@@ -201,7 +201,7 @@ export interface Block {
 }
 
 /** Drawings that a page can set beside a cause. */
-export const PICTURES = [
+const PICTURES = [
   'room-above',
   'room-side',
   'off-axis',

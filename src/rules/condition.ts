@@ -11,7 +11,7 @@ import type { Grade, LIMITS, LimitId } from './limits.js';
 /** What a leaf may read: an asked fact or a derived one. */
 export type VarId = FactId | DerivedId;
 export type NumberVar = NumberFactId | DerivedNumberId;
-export type ChoiceVar = ChoiceFactId | DerivedChoiceId;
+type ChoiceVar = ChoiceFactId | DerivedChoiceId;
 /** A limit seen by the engine as a fact: `limit.dipDb.clear`. */
 export type LimitVar = `limit.${LimitId}.${Grade}`;
 
@@ -24,7 +24,7 @@ export type Operator =
   | 'greaterThan'
   | 'lessThanInclusive'
   | 'lessThan';
-export type Operand = string | readonly string[] | { readonly fact: LimitVar | NumberVar };
+type Operand = string | readonly string[] | { readonly fact: LimitVar | NumberVar };
 export interface Leaf {
   readonly fact: VarId;
   readonly operator: Operator;
@@ -50,12 +50,9 @@ type LimitsIn<U extends Unit> = { [L in LimitId]: (typeof LIMITS)[L]['unit'] ext
 type NumbersIn<U extends Unit> = { [N in NumberVar]: VarUnit<N> extends U ? N : never }[NumberVar];
 
 /** A limit of the same unit, optionally with its grade (`clear` when left out), or another number of that unit. */
-export type Bound<U extends Unit> =
-  | LimitsIn<U>
-  | `${LimitsIn<U>}.${Grade}`
-  | { readonly other: NumbersIn<U> };
+type Bound<U extends Unit> = LimitsIn<U> | `${LimitsIn<U>}.${Grade}` | { readonly other: NumbersIn<U> };
 
-export function boundVar(bound: string | { readonly other: NumberVar }): LimitVar | NumberVar {
+function boundVar(bound: string | { readonly other: NumberVar }): LimitVar | NumberVar {
   if (typeof bound !== 'string') return bound.other;
   return (bound.includes('.') ? `limit.${bound}` : `limit.${bound}.clear`) as LimitVar;
 }

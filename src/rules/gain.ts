@@ -10,7 +10,7 @@ import { verdictOf } from './plain.js';
 import type { Truth } from './verdict.js';
 import type { View } from './view.js';
 
-export interface Offer {
+interface Offer {
   readonly truth: Truth;
   /** The value of the remedy's gain after it, where it can be computed. */
   readonly after?: number;

@@ -371,7 +371,6 @@ export const LIMITS = {
 } as const satisfies Record<string, Limit>;
 
 export type LimitId = keyof typeof LIMITS;
-export type LimitUnit<L extends LimitId> = (typeof LIMITS)[L]['unit'];
 export function limit(id: LimitId): Limit {
   return LIMITS[id];
 }

@@ -24,7 +24,7 @@ export function limitValue(id: LimitVar): number {
 }
 
 /** Both sides of a leaf as the view knows them, compared. */
-export function leafResult(leaf: Leaf, view: View): LeafResult {
+function leafResult(leaf: Leaf, view: View): LeafResult {
   const value = view.read(leaf.fact).value;
   const limit = rightSide(leaf, view);
   return { value, limit, holds: value !== undefined && limit !== undefined && compare(leaf, value, limit) };
@@ -71,7 +71,7 @@ export function verdictOf(condition: Condition, view: View): Verdict {
   );
 }
 
-export interface Verdicts {
+interface Verdicts {
   readonly causeApplies: Verdict | undefined;
   /** Asked for only while no gate is settled no. */
   readonly applies: () => Verdict | undefined;

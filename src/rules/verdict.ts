@@ -77,7 +77,7 @@ function missingSides(
 }
 
 /** The variable on the right-hand side, where it is one and not a limit of the table. */
-export function rightVariable(leaf: Leaf): VarId | undefined {
+function rightVariable(leaf: Leaf): VarId | undefined {
   if (typeof leaf.value === 'string' || !('fact' in leaf.value)) return undefined;
   return leaf.value.fact.startsWith('limit.') ? undefined : (leaf.value.fact as VarId);
 }

@@ -5,7 +5,7 @@
 import type { How } from '../facts/spec.js';
 
 /** Slope s of the psychometric function in ln r: 2 gives 6 dB a doubling (judgement of this project). */
-export const SLOPE = 2;
+const SLOPE = 2;
 /** No computed deviation weighs more than this, in decibans (judgement: odds of 100 to 1). */
 export const CLAMP_DB = 20;
 

@@ -36,7 +36,7 @@ function cosines(differenceMs: number): Float64Array {
   return curve;
 }
 
-export interface Ray {
+interface Ray {
   readonly amplitude: number;
   readonly timeMs: number;
 }

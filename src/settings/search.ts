@@ -26,13 +26,13 @@ export interface Grid {
   readonly tiltDeg: readonly number[];
 }
 
-export interface Found {
+interface Found {
   readonly choice: Choice;
   readonly cost: number;
 }
 
 /** @param weights of the seats, in their order; not all zero */
-export function costOver(
+function costOver(
   models: readonly SeatModel[],
   weights: readonly number[],
   of: (model: SeatModel) => number,

@@ -11,7 +11,7 @@ import { type Choice, type Harms, harmsAt, playedBy, type SeatModel, seatModels 
 import { bestChoice, costOfChoice, type Grid } from './search.js';
 import { type EntryUnit, type System, systemOf } from './system.js';
 
-export interface SheetSeat {
+interface SheetSeat {
   readonly name: string;
   readonly weight: number;
   /** As it is set now; null where that was not told. */
@@ -64,7 +64,7 @@ export function weightsOf(system: System, weighting: Weighting): number[] {
   });
 }
 
-export interface Options {
+interface Options {
   readonly weighting?: Weighting;
   /** Speed of sound that the processor reckons with, m/s. */
   readonly processorSpeed?: number;

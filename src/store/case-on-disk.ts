@@ -7,7 +7,7 @@ import { copyFileSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import writeFileAtomic from 'write-file-atomic';
 import { plainLine } from '../lib/sanitize.js';
 
-export interface CaseOnDisk {
+interface CaseOnDisk {
   /** Why the file must not be replaced, in words, or undefined. */
   changed(): string | undefined;
   /** Returns what went wrong, in words, or undefined. */

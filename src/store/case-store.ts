@@ -38,7 +38,7 @@ export interface Store extends Keeper {
   release(): void;
 }
 
-export interface StoreOptions {
+interface StoreOptions {
   /** The case to work on; a new one in the state folder when left out. */
   readonly casePath?: string;
   readonly stateFolder: string;

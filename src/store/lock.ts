@@ -4,7 +4,7 @@ import { linkSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 
-export interface Holder {
+interface Holder {
   readonly pid: number;
   readonly host: string;
   /** When the process began, as the system counts it; '' where that cannot be read. */

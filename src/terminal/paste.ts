@@ -14,9 +14,9 @@ const LONGEST_TYPED = 200;
 /** Beginnings of a bracket that a chunk may be cut at. */
 const CUT = ['\u001b[20', '\u001b[200'];
 
-export type Piece = { readonly typed: string } | { readonly pasted: string };
+type Piece = { readonly typed: string } | { readonly pasted: string };
 
-export interface PasteReader {
+interface PasteReader {
   /** A chunk of input taken apart: what is typed on, and a whole paste where one ended in it. */
   read(chunk: string): readonly Piece[];
   /** A paste has begun and not ended. */
@@ -70,7 +70,7 @@ export const placeholder = (text: string): string => {
 };
 
 /** The terminal as a stream in which pastes are replaced; `whole` puts them back into a typed line. */
-export interface PasteGate {
+interface PasteGate {
   readonly stream: NodeJS.ReadStream;
   whole(line: string): string;
   close(): void;

@@ -5,7 +5,7 @@ const REDRAW_MS = 200;
 /** Shorter batches are over before anybody reads it. */
 const FROM_MS = 500;
 
-export interface Progress {
+interface Progress {
   count(): void;
   end(): void;
 }

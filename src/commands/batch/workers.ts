@@ -13,7 +13,7 @@ export const ALONE_UP_TO = 24;
 /** Tasks waiting for each worker: enough that none idles, few enough that memory stays flat. */
 const WAITING_EACH = 4;
 
-export interface Workers {
+interface Workers {
   start(task: Task): { readonly result: Promise<Outcome>; readonly window: number };
   close(): Promise<void>;
 }

@@ -5,7 +5,7 @@ import { type Problem, UserError } from '../../lib/user-error.js';
 import type { Source } from '../../rules/sources.js';
 import type { Input } from './input-kinds.js';
 
-export type Output = { readonly unit: string; readonly meaning: string };
+type Output = { readonly unit: string; readonly meaning: string };
 /** A result as it is printed: numbers, lists, or rows of filters. What does not exist is null. */
 export type Value = null | number | string | readonly Value[] | { readonly [key: string]: Value };
 export type Result = { readonly [key: string]: Value };
@@ -13,7 +13,7 @@ export type Result = { readonly [key: string]: Value };
 type Inputs = Readonly<Record<string, Input<unknown>>>;
 type Outputs = Readonly<Record<string, Output>>;
 type ValueOf<I> = I extends Input<infer T> ? T : never;
-export type ValuesOf<I extends Inputs> = { readonly [K in keyof I]: ValueOf<I[K]> };
+type ValuesOf<I extends Inputs> = { readonly [K in keyof I]: ValueOf<I[K]> };
 
 /** What a model may hand over: `Float64Array`, undefined and negative zero are put right by `settled`. */
 type Loose<O extends Outputs> = { readonly [K in keyof O]: unknown };
@@ -42,7 +42,7 @@ export interface CalculatorPort {
   readonly readResponse: ReadResponse;
 }
 
-export type Definition<I extends Inputs, O extends Outputs> = Omit<
+type Definition<I extends Inputs, O extends Outputs> = Omit<
   Calculator,
   'inputs' | 'outputs' | 'run' | 'conflicts'
 > & {

@@ -65,7 +65,7 @@ export function shown(given: unknown): string {
   return typeof given === 'object' && given !== null ? 'an object' : String(given);
 }
 
-export type Range = {
+type Range = {
   /** Smallest and largest accepted value. */
   readonly min?: number;
   readonly max?: number;

@@ -7,7 +7,7 @@ import type { Calculator } from './calculator.js';
 import { isObject, JSON_LIMITS } from './input-kinds.js';
 
 /** Values by key as given, not yet checked, and what was already wrong with the words. */
-export type Given = {
+type Given = {
   readonly values: ReadonlyMap<string, unknown>;
   readonly problems: readonly Problem[];
 };

@@ -20,7 +20,7 @@ export function policy(): string {
   ].join('; ');
 }
 
-export interface Shell {
+interface Shell {
   readonly title: string;
   /** Finished markup: what stands between the body's tags, with one `main` whose id is `main`. */
   readonly body: string;

@@ -9,7 +9,7 @@ export interface NamedMeasurement {
 }
 
 /** Why a value is not told, and what to do about it. */
-export const REASON_TEXT: Readonly<Record<Reason, string>> = {
+const REASON_TEXT: Readonly<Record<Reason, string>> = {
   'not-the-signal':
     'The test signal was not found in this recording. Play the file that `center-audit signal` wrote, from its start, and record all of it.',
   cut: 'The recording begins too late or ends too early: a part of the test is missing. Start it before the file plays and let it run on for three seconds.',
@@ -60,7 +60,7 @@ const fixed = (value: number, digits: number): string =>
     .replace('-', '−')
     .replace(/^−(0(\.0+)?)$/, '$1');
 
-export function delayText(ms: number): string {
+function delayText(ms: number): string {
   const size = fixed(Math.abs(ms), 2);
   if (Math.abs(ms) < 0.05) return 'in step, within 0.05 ms';
   return `${size} ms ${ms > 0 ? 'late' : 'early'} (as if ${lengthText(ms)} ${ms > 0 ? 'further away' : 'nearer'})`;

@@ -6,7 +6,7 @@ import type { Picture } from '../../rules/cause.js';
 
 export type ChartId = Picture | 'recorded-arrivals' | 'recorded-tone' | 'recorded-clarity';
 
-export interface ChartTable {
+interface ChartTable {
   readonly caption: string;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
@@ -61,7 +61,7 @@ export interface LineChart extends ChartBase {
   readonly thresholds: readonly Threshold[];
 }
 
-export interface Bar {
+interface Bar {
   readonly label: string;
   readonly value: number;
   readonly text: string;

@@ -6,7 +6,7 @@ import type { Chart } from '../plots/chart.js';
 import type { Report } from '../report-types.js';
 import { headlineOf, type PartId, type Section, sectionsOf } from '../sections/index.js';
 
-export interface HtmlOptions {
+interface HtmlOptions {
   /** From the same audit as the report; a page without them has words and numbers only. */
   readonly charts?: readonly Chart[];
   /** Everything that folds stands open, and is printed too. */

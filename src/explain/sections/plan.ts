@@ -51,7 +51,7 @@ export const effortOf = ({ effort, helps }: ReportStep): string =>
   helps === null ? effort : `${effort}, ${helps} helps`;
 
 /** One step with its caution right beside it; how it is done stands open for the first one. */
-export function stepItem(step: ReportStep, index: number, undecided = false): Item {
+function stepItem(step: ReportStep, index: number, undecided = false): Item {
   const how = paragraph(step.steps.join(' '));
   const because = sentence(step.because);
   const after = bullets([

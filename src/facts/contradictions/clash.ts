@@ -19,7 +19,7 @@ export interface Contradiction {
 export type Check = (book: FactBook) => Contradiction[];
 
 /** The answer in words, as it is quoted: `the seat distance is given as 3.00 m (9 ft 10 in)`. */
-export function sayAnswer(book: FactBook, id: FactId): string {
+function sayAnswer(book: FactBook, id: FactId): string {
   const spec = factSpec(id);
   const value = told(book, id);
   const words =

@@ -6,7 +6,7 @@ export type Side =
   | { [Id in ChoiceFactId]: { readonly fact: Id; readonly is: readonly Choice<Id>[] } }[ChoiceFactId]
   | { readonly fact: FactId; readonly is: 'told' };
 
-export interface Pair {
+interface Pair {
   readonly id: string;
   readonly kind: 'hard' | 'soft';
   readonly a: Side;

@@ -13,9 +13,9 @@ export type ChoiceWords = {
 };
 
 /** Phrases with `#` where the quantity stands. */
-export type NumberWords = { readonly [Id in NumberFactId]?: Phrases };
+type NumberWords = { readonly [Id in NumberFactId]?: Phrases };
 
-export interface Heard {
+interface Heard {
   /** Said when it is heard. A denial in front of it makes it absent. */
   readonly heard: Phrases;
   /** Said when it is not heard. */
@@ -24,10 +24,10 @@ export interface Heard {
 export type ComplaintWords = { readonly [Id in ComplaintId]?: Heard };
 
 export type Outcome = 'gone' | 'better' | 'same' | 'worse';
-export type ActWords = Readonly<Record<string, Phrases>>;
+type ActWords = Readonly<Record<string, Phrases>>;
 
 /** A home test told as what was done and what came of it: the act in one phrase, the outcome before or behind it. */
-export type TestWords = {
+type TestWords = {
   readonly [Id in TestId]?: {
     readonly act: Phrases;
     readonly outcome: { readonly [Result in Outcome]?: Choice<Id> };

@@ -72,8 +72,6 @@ export const NOUNS = {
     'cds; cd; compact discs; compact disc; vinyl; records; lp; lps; albums; album; two channel music; stereo music; songs; stereo albums; stereo records; stereo cds; classical music|radio; jazz; turntable; stereo lps; string quartets; stereo recordings; playlists; records and cds; song; opera',
 } as const;
 
-export type Noun = keyof typeof NOUNS;
-
 /** Words that do one job in many phrases. */
 export const CLASSES = {
   good: 'good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; solved; fixed; gone; cured; sorted; bingo; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; lovely; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
@@ -107,5 +105,3 @@ export const CLASSES = {
     'turn; turned; crank; cranked; bump; bumped; raise; raised; boost; boosted; push; pushed; press; pressed; put; set; increase; increased; bring; took; go; went; make; pump; nudge',
   many: 'two; 2; both; dual; double; pair; twin; couple; several',
 } as const;
-
-export type ClassName = keyof typeof CLASSES;

@@ -4,7 +4,7 @@
  */
 import type { NumberFactId } from '../catalog.js';
 
-export interface Slot {
+interface Slot {
   /** Names of the thing that is measured; one must stand near. */
   readonly thing: string;
   /** Words that say which of its measures; one must stand near. */

@@ -16,7 +16,7 @@ const FLAT: Curve = [
   [20_000, 0],
 ];
 
-export interface Player {
+interface Player {
   /** Plays on until stopped; a new curve takes over where the sound is. */
   readonly play: (curve: Curve | undefined) => Promise<void>;
   readonly stop: () => void;
@@ -60,7 +60,7 @@ export function createPlayer(): Player {
 }
 
 /** Sound through the curve, made equally loud, through a limiter. Also the way it is measured in the tests. */
-export function chain(context: BaseAudioContext, sound: AudioBuffer, curve: Curve) {
+function chain(context: BaseAudioContext, sound: AudioBuffer, curve: Curve) {
   const source = new AudioBufferSourceNode(context, { buffer: sound, loop: true });
   const loudness = new GainNode(context, { gain: 10 ** (equalLoudnessDb(curve, VOICE_SPECTRUM_DB) / 20) });
   const limiter = new WaveShaperNode(context, { curve: limiterCurve(), oversample: '4x' });
@@ -85,7 +85,7 @@ function limiterCurve(): Float32Array<ArrayBuffer> {
 }
 
 /** Noise with the spectrum of a voice that comes and goes like syllables; loops without a seam. */
-export async function speechBuffer(rate: number): Promise<AudioBuffer> {
+async function speechBuffer(rate: number): Promise<AudioBuffer> {
   const length = SECONDS * rate;
   const white = new AudioBuffer({ length, sampleRate: rate });
   white.copyToChannel(noise(length), 0);

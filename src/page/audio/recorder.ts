@@ -5,7 +5,7 @@ import { PLAY_RATE_HZ, playedChannels } from '../../recording/play-file.js';
 /** Everything that a telephone call needs and a measurement must not have is switched off. */
 const HONEST = { echoCancellation: false, noiseSuppression: false, autoGainControl: false } as const;
 
-export interface Recorder {
+interface Recorder {
   /** Asks for the microphone. Throws where it is refused. */
   readonly start: () => Promise<void>;
   readonly stop: () => Promise<Blob>;

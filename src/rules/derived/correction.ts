@@ -23,7 +23,7 @@ const CORRECTION_DOUBT = 0.4;
 const MOST_BOOST_DB = 6;
 
 /** 1 where nothing treats the center. */
-export function leftByCorrection(r: Reader<CorrectionFact>): number {
+function leftByCorrection(r: Reader<CorrectionFact>): number {
   if (r.toldChoice('equalization') !== 'automatic') return 1;
   if (r.toldChoice('equalizationReach') === 'mains-only') return 1;
   const state = r.toldChoice('correctionState');

@@ -10,7 +10,7 @@ import { MOST_SPREAD } from '../weight.js';
 import { DERIVED, type DerivedId } from './table.js';
 
 /** How far numbers move a value within their own uncertainty, as a natural logarithm, as far as somebody asked. */
-export interface Parts {
+interface Parts {
   readonly moved: Map<FactId, number>;
   /** Every fact looked at on the way: a change of any may change the parts. */
   readonly reads: FactSet;

@@ -23,11 +23,11 @@ function heightMismatch(r: Reader<(typeof AGAINST_MAINS_FACTS)[number]>): number
   return Math.abs(centerDeg - (mainDeg(-baseM / 2) + mainDeg(baseM / 2)) / 2);
 }
 
-export const PICTURE_FACTS = ['displayMiddleHeight', 'displayTopHeight', 'displayDiagonal'] as const;
+const PICTURE_FACTS = ['displayMiddleHeight', 'displayTopHeight', 'displayDiagonal'] as const;
 /** Height of a picture of 16 to 9 over its diagonal: plain geometry. */
 const HEIGHT_OF_DIAGONAL = 9 / Math.hypot(16, 9);
 /** As told, or from its top edge and its diagonal. */
-export function pictureMiddle(r: Reader<(typeof PICTURE_FACTS)[number]>): number {
+function pictureMiddle(r: Reader<(typeof PICTURE_FACTS)[number]>): number {
   const topM = r.toldNumber('displayTopHeight');
   if (r.toldNumber('displayMiddleHeight') !== undefined || topM === undefined)
     return r.number('displayMiddleHeight');

@@ -18,7 +18,7 @@ import {
 } from './places.js';
 
 export const LAYOUT_FACTS = [...BEARING_FACTS, ...DRIVER_FACTS] as const;
-export type LayoutFact = (typeof LAYOUT_FACTS)[number];
+type LayoutFact = (typeof LAYOUT_FACTS)[number];
 
 /** A dip shallower than this has no frequency worth naming, dB. Our own choice. */
 const NAMED_DIP_DB = 0.5;

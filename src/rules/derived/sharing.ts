@@ -30,7 +30,7 @@ export const SHARING_FACTS = [
 type SharingFact = (typeof SHARING_FACTS)[number];
 
 /** Who carries a voice in the middle: the center of the mix, mains alone, or what the upmix makes of it. */
-export type VoiceBy = 'center' | 'mains' | UpmixSetting;
+type VoiceBy = 'center' | 'mains' | UpmixSetting;
 
 /**
  * Part of all that is heard in a film which center and mains play together: sounds that pass the center, effects and

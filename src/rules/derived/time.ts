@@ -184,7 +184,7 @@ export function arrivalsAtSeats(r: Reader<ArrivalFact>): readonly Arrival[] {
   );
 }
 
-export function delayError(r: Reader<ArrivalFact>): number {
+function delayError(r: Reader<ArrivalFact>): number {
   const { centerMinusLeftMs, centerMinusRightMs } = r.from(arrivalAtMainSeat);
   return Math.max(Math.abs(centerMinusLeftMs), Math.abs(centerMinusRightMs));
 }

@@ -1,7 +1,7 @@
 /** Markup of a drawing: elements as text, every string escaped, no style attribute, one decimal in coordinates. */
 import { escapeHtml } from '../../escape-html.js';
 
-export type Attributes = Readonly<Record<string, string | number | undefined>>;
+type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Numbers keep one decimal: a tenth of a unit of the drawing is finer than a screen shows. */
 export function el(tag: string, attributes: Attributes, ...children: readonly string[]): string {
@@ -15,7 +15,7 @@ export function el(tag: string, attributes: Attributes, ...children: readonly st
 export const tenth = (value: number): number => Math.round(value * 10) / 10 + 0;
 export const px = (value: number): string => String(tenth(value));
 
-export type Anchor = 'start' | 'middle' | 'end';
+type Anchor = 'start' | 'middle' | 'end';
 export interface TextAt {
   readonly x: number;
   readonly y: number;
@@ -49,7 +49,7 @@ export function fitting(text: string, width: number): string {
         .trimEnd()}…`;
 }
 
-export interface Drawing {
+interface Drawing {
   readonly id: string;
   readonly title: string;
   readonly says: string;
@@ -75,6 +75,6 @@ export function drawing({ id, title, says, height, parts }: Drawing): string {
 }
 
 /** How curves differ beside their color: by dashes. */
-export const DASHES: readonly (string | undefined)[] = [undefined, '7 4', '2 3', '10 3 2 3'];
+const DASHES: readonly (string | undefined)[] = [undefined, '7 4', '2 3', '10 3 2 3'];
 export const dashOf = (index: number): string | undefined => DASHES[index % DASHES.length];
 export const colorOf = (index: number): string => `c-${index % DASHES.length}`;

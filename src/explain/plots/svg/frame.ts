@@ -10,7 +10,7 @@ export interface Frame {
   readonly bottom: number;
 }
 
-export type Scale = (value: number) => number;
+type Scale = (value: number) => number;
 
 export function scaleOf({ scale, from, to }: Axis, start: number, end: number): Scale {
   const made = scale === 'log' ? scaleLog() : scaleLinear();
