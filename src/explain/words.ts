@@ -65,7 +65,8 @@ function filled(
     .replace(BRACES, (_, name: string) => {
       if (name === 'range') {
         const { ends, unit } = filling.range ?? {};
-        return ends && unit ? ends.map((end) => quantityText(end, unit, units)).join(' to ') : gap(name);
+        if (!ends || !unit) return gap(name);
+        return ends[1] === 0 ? 'none here' : ends.map((end) => quantityText(end, unit, units)).join(' to ');
       }
       if (name === 'limit' || name === 'after') {
         const given = filling[name];

@@ -86,13 +86,15 @@ export interface AnswerWeight {
   readonly tells?: Tells;
 }
 /**
- * The weight comes from a told frequency against the one that a mechanism makes in this very case: for the cause where
- * they agree within what both may be off, against it where they do not.
+ * The weight comes from a told number against the one that a mechanism makes in this very case: for the cause where
+ * they agree within what both may be off, against it where they do not, or where it makes none (0).
  */
 export interface Match {
   readonly kind: 'match';
   readonly of: NumberVar;
   readonly with: DerivedNumberId;
+  /** Disagreement says nothing where what was measured need not show the cause. */
+  readonly only?: 'for';
 }
 type Weigh = Deviation | AnswerWeight | Match;
 

@@ -12,7 +12,7 @@ import {
   deviationDb,
   deviationRatio,
   givenDb,
-  MATCH_DOUBT,
+  MATCHING,
   matchDb,
   sharedAmongDb,
 } from './weight.js';
@@ -35,16 +35,19 @@ function weighed(rule: Rule, trace: Trace, view: View): Evidence {
     : weighAnswer(rule, rule.weigh, trace, view);
 }
 
-/** The condition only sees to it that both frequencies are known: how far they are apart decides what is said. */
+/** The condition only sees to it that both numbers are known: how far they are apart decides what is said. */
 function weighMatch(match: Match, trace: Trace, view: View): Evidence {
   const rests = [view.read(match.of), view.read(match.with)] as const;
   const [told, made] = rests;
   const value = told.value as number;
   const threshold = made.value as number;
-  const ratio = value / threshold;
-  const how = weakest(rests);
-  const decibans = matchDb(Math.abs(Math.log(ratio)), Math.hypot(told.spread, made.spread), how);
-  const off = Math.exp(made.spread + MATCH_DOUBT / 2);
+  const scale = told.unit === 'dB' ? MATCHING.difference : MATCHING.ratio;
+  const byRatio = scale === MATCHING.ratio;
+  const off = byRatio ? Math.log(value / threshold) : value - threshold;
+  const spread = byRatio ? Math.hypot(told.spread, made.spread) : made.spread * threshold;
+  const db = matchDb(Math.abs(off), spread, weakest(rests), scale);
+  const outcome = db > 0 ? 'yes' : 'no';
+  const margin = (byRatio ? made.spread : spread) + scale.doubt / 2;
   const { cause, rule, leaves, open, gateOpen } = trace;
   return {
     cause,
@@ -52,13 +55,15 @@ function weighMatch(match: Match, trace: Trace, view: View): Evidence {
     leaves,
     open,
     ...(gateOpen === undefined ? {} : { gateOpen }),
-    outcome: decibans > 0 ? 'yes' : 'no',
-    decibans,
+    outcome,
+    decibans: isSilent(outcome, match.only) ? 0 : db,
     value,
     threshold,
-    ratio,
+    ratio: value / threshold,
     unit: told.unit,
-    range: [threshold / off, threshold * off],
+    range: byRatio
+      ? [threshold / Math.exp(margin), threshold * Math.exp(margin)]
+      : [Math.max(0, threshold - margin), threshold + margin],
     facts: factsOf(rests),
     assumed: assumedIn(rests),
   };

@@ -105,20 +105,28 @@ export function sharedAmongDb(db: number, siblings: number): number {
   return db - decibans(1 - q + q * ratio);
 }
 
-/** Width of the range in which a told hole or peak may lie by chance, as a natural logarithm: 80 Hz to 8 kHz. */
-const CHANCE_RANGE = Math.log(8000 / 80);
-/** Chance that a hole or peak that somebody measured is the one of the cause, if the cause is true (judgment). */
+/** How a told number is held against a computed one: frequencies and times by their ratio, levels by their difference. */
+export const MATCHING = {
+  /** Doubt: what models and reading a curve leave open, log-sd, half a third octave. By chance anywhere from 80 Hz to 8 kHz. */
+  ratio: { doubt: 0.115, chanceRange: Math.log(8000 / 80) },
+  /** Doubt: two readings of a phone or meter against a weighted loss, dB. By chance anywhere within 12 dB. */
+  difference: { doubt: 1.5, chanceRange: 12 },
+} as const;
+/** Chance that what somebody measured is the work of the cause, if the cause is true. With the above, judgment. */
 const IS_THE_ONE = 0.7;
-/** What models and reading a curve leave open, log-sd: half a third octave. Our own estimate. */
-export const MATCH_DOUBT = 0.115;
 
 /**
- * Decibans of a told frequency that is off a computed one by `offLn` (natural logarithm of their ratio, 0 or more),
- * both together uncertain by `spread`: a normal curve about the computed one against an even chance over six octaves
- * and more. Bounded by the cap of the weakest answer behind the two.
+ * Decibans of a told number that is `off` a computed one (0 or more: natural logarithm of their ratio, or dB), both
+ * together uncertain by `spread` in the same unit: a normal curve about the computed one against an even chance over
+ * the range in which such numbers lie. Bounded by the cap of the weakest answer behind the two.
  */
-export function matchDb(offLn: number, spread: number, how: How): number {
-  const sd = Math.hypot(spread, MATCH_DOUBT);
-  const density = Math.exp(-((offLn / sd) ** 2) / 2) / (sd * Math.sqrt(2 * Math.PI));
-  return within(decibans(IS_THE_ONE * CHANCE_RANGE * density + 1 - IS_THE_ONE), capDb(how));
+export function matchDb(
+  off: number,
+  spread: number,
+  how: How,
+  { doubt, chanceRange }: (typeof MATCHING)[keyof typeof MATCHING] = MATCHING.ratio,
+): number {
+  const sd = Math.hypot(spread, doubt);
+  const density = Math.exp(-((off / sd) ** 2) / 2) / (sd * Math.sqrt(2 * Math.PI));
+  return within(decibans(IS_THE_ONE * chanceRange * density + 1 - IS_THE_ONE), capDb(how));
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { barrierLossAtSeat, objectLossAtSeat } from '../../src/acoustics/barrier.js';
 import { lateVoicePart } from '../../src/acoustics/late-voice.js';
 import { nearbyWallsDb } from '../../src/acoustics/reflection.js';
-import { MATCH_DOUBT, matchDb } from '../../src/rules/weight.js';
+import { MATCHING, matchDb } from '../../src/rules/weight.js';
 
 describe('walls close to a loudspeaker', () => {
   const far = { listeningDistanceM: 1e6, frequenciesHz: [100] } as const;
@@ -72,6 +72,6 @@ describe('a told frequency against a computed one', () => {
     expect(weights.at(-1)).toBeGreaterThan(0);
   });
   it('forgives half a third octave', () => {
-    expect(matchDb(MATCH_DOUBT, 0, 'measured')).toBeGreaterThan(7);
+    expect(matchDb(MATCHING.ratio.doubt, 0, 'measured')).toBeGreaterThan(7);
   });
 });

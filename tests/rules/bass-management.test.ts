@@ -12,6 +12,20 @@ testCause(bassManagement, {
   ],
   fires: [
     {
+      name: 'a hole measured where center and subwoofer cancel is theirs',
+      facts: {
+        subwoofer: 'one',
+        centerBassSize: 'small',
+        centerBassCrossover: 80,
+        centerLowLimit: 80,
+        centerEnclosure: 'vented',
+        highPassSlope: '24',
+        subTiming: 'untouched',
+        measuredHoleHz: 84,
+      },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'a loudness compensation lifts the chest of every voice',
       facts: { loudnessCompensation: 'on' },
       rules: ['loudness-is-on'],
@@ -73,6 +87,20 @@ testCause(bassManagement, {
     },
   ],
   silent: [
+    {
+      name: 'a hole in the middle of the voice is not the crossover of the subwoofer',
+      facts: {
+        subwoofer: 'one',
+        centerBassSize: 'small',
+        centerBassCrossover: 80,
+        centerLowLimit: 80,
+        centerEnclosure: 'vented',
+        highPassSlope: '24',
+        subTiming: 'untouched',
+        measuredHoleHz: 500,
+      },
+      rules: ['measured-hole'],
+    },
     { name: 'no compensation, no lift', facts: { loudnessCompensation: 'off' }, rules: ['loudness-is-on'] },
     {
       name: 'without a subwoofer nothing can be switched off',
@@ -152,6 +180,20 @@ testCause(bassManagement, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: {
+        subwoofer: 'one',
+        centerBassSize: 'small',
+        centerBassCrossover: 80,
+        centerLowLimit: 80,
+        centerEnclosure: 'vented',
+        highPassSlope: '24',
+        subTiming: 'untouched',
+      },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     {
       name: 'nobody looked for a compensation',
       facts: {},

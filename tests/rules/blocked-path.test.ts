@@ -20,6 +20,31 @@ testCause(blockedPath, {
   ],
   fires: [
     {
+      name: 'a hole measured where the table puts one is the table',
+      facts: {
+        obstacle: 'table',
+        obstacleHeight: 0.45,
+        obstacleDistance: 1.2,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3,
+        measuredHoleHz: 2200,
+      },
+      rules: ['measured-hole'],
+    },
+    {
+      name: 'a side seat that loses what the seat backs take has them in the way',
+      facts: {
+        obstacle: 'seat-row',
+        obstacleHeight: 1.1,
+        obstacleDistance: 2.5,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3.5,
+        centerAgainstMainsDb: 0,
+        centerAgainstMainsSideDb: -8,
+      },
+      rules: ['measured-drop'],
+    },
+    {
       name: 'worse in the back row, as behind the row in front',
       facts: { obstacle: 'seat-row', troubleSeats: 'back-row' },
       rules: ['single-seat-trouble'],
@@ -101,6 +126,31 @@ testCause(blockedPath, {
     },
   ],
   silent: [
+    {
+      name: 'a hole three octaves below that of the table is something else',
+      facts: {
+        obstacle: 'table',
+        obstacleHeight: 0.45,
+        obstacleDistance: 1.2,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3,
+        measuredHoleHz: 300,
+      },
+      rules: ['measured-hole'],
+    },
+    {
+      name: 'a side seat that loses nothing has nothing in the way',
+      facts: {
+        obstacle: 'seat-row',
+        obstacleHeight: 1.1,
+        obstacleDistance: 2.5,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3.5,
+        centerAgainstMainsDb: 0,
+        centerAgainstMainsSideDb: 0,
+      },
+      rules: ['measured-drop'],
+    },
     {
       name: 'sound goes around a narrow vase',
       facts: {
@@ -209,6 +259,31 @@ testCause(blockedPath, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: {
+        obstacle: 'table',
+        obstacleHeight: 0.45,
+        obstacleDistance: 1.2,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3,
+      },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
+    {
+      name: 'no level measured at the side',
+      facts: {
+        obstacle: 'seat-row',
+        obstacleHeight: 1.1,
+        obstacleDistance: 2.5,
+        centerTweeterHeight: 0.6,
+        seatDistance: 3.5,
+        centerAgainstMainsDb: 0,
+      },
+      rule: 'measured-drop',
+      asks: ['centerAgainstMainsSideDb'],
+    },
     {
       name: 'how wide the object is decides',
       facts: { ...low, obstacle: 'object', obstacleHeight: 1, obstacleDistance: 0.5, seating: 'single-seat' },

@@ -31,6 +31,21 @@ testCause(delay, {
   ],
   fires: [
     {
+      name: 'a hole measured where this delay puts the first of its comb is the delay',
+      facts: {
+        playedContent: 'two-channel-music',
+        upmixUse: 'on',
+        upmixCommonPart: 'leaves',
+        tapedCenter: 2.9,
+        tapedMains: 3.2,
+        enteredLeft: 3.2,
+        enteredCenter: 3.4,
+        enteredRight: 3.2,
+        measuredHoleHz: 345,
+      },
+      rules: ['measured-hole'],
+    },
+    {
       name: 'a center that was measured 2 ms late is late, whatever tape and menu say',
       facts: { ...shared, arrivalMeasuredMs: 2 },
       rules: ['arrival-measured'],
@@ -134,6 +149,21 @@ testCause(delay, {
     },
   ],
   silent: [
+    {
+      name: 'a hole elsewhere is not the comb',
+      facts: {
+        playedContent: 'two-channel-music',
+        upmixUse: 'on',
+        upmixCommonPart: 'leaves',
+        tapedCenter: 2.9,
+        tapedMains: 3.2,
+        enteredLeft: 3.2,
+        enteredCenter: 3.4,
+        enteredRight: 3.2,
+        measuredHoleHz: 2000,
+      },
+      rules: ['measured-hole'],
+    },
     {
       name: 'a tenth of a millisecond, measured, is in time',
       facts: { ...shared, arrivalMeasuredMs: -0.1 },
@@ -278,6 +308,21 @@ testCause(delay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no hole measured',
+      facts: {
+        playedContent: 'two-channel-music',
+        upmixUse: 'on',
+        upmixCommonPart: 'leaves',
+        tapedCenter: 2.9,
+        tapedMains: 3.2,
+        enteredLeft: 3.2,
+        enteredCenter: 3.4,
+        enteredRight: 3.2,
+      },
+      rule: 'measured-hole',
+      asks: ['measuredHoleHz'],
+    },
     { name: 'nothing measured', facts: { ...shared }, rule: 'arrival-measured', asks: ['arrivalMeasuredMs'] },
     {
       name: 'nobody muted the display',

@@ -37,6 +37,20 @@ testCause(driverLayout, {
   ],
   fires: [
     {
+      name: 'an end seat that loses what the layout takes there loses it to the layout',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        seatDistance: 2,
+        seatCount: 3,
+        seatSpacing: 0.7,
+        centerAgainstMainsDb: 0,
+        centerAgainstMainsSideDb: -3.5,
+      },
+      rules: ['measured-drop'],
+    },
+    {
       name: 'a hole measured at the end seat where this layout puts one is the layout',
       facts: {
         centerLayout: 'mid-tweeter-mid',
@@ -98,6 +112,34 @@ testCause(driverLayout, {
     },
   ],
   silent: [
+    {
+      name: 'an end seat that loses far more than the layout takes loses it to something else',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        seatDistance: 2,
+        seatCount: 3,
+        seatSpacing: 0.7,
+        centerAgainstMainsDb: 0,
+        centerAgainstMainsSideDb: -14,
+      },
+      rules: ['measured-drop'],
+    },
+    {
+      name: 'a hole at the main seat, on the axis, is not the layout',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        seatDistance: 2,
+        seatCount: 1,
+        seatSpacing: 0.7,
+        measuredHoleSeat: 'main',
+        measuredHoleHz: 2000,
+      },
+      rules: ['measured-hole'],
+    },
     {
       name: 'a hole in the low voice is not the layout',
       facts: {
@@ -184,6 +226,20 @@ testCause(driverLayout, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no level measured at the side',
+      facts: {
+        centerLayout: 'mid-tweeter-mid',
+        centerDriverSpacing: 0.26,
+        centerCrossover: 2500,
+        seatDistance: 2,
+        seatCount: 3,
+        seatSpacing: 0.7,
+        centerAgainstMainsDb: 0,
+      },
+      rule: 'measured-drop',
+      asks: ['centerAgainstMainsSideDb'],
+    },
     {
       name: 'no hole measured',
       facts: {

@@ -12,6 +12,11 @@ testCause(nearSurface, {
   ],
   fires: [
     {
+      name: 'a reflection as late as the way over the floor is the floor',
+      facts: { centerTweeterHeight: 0.5, seatDistance: 3, earHeight: 1.05, reflectionMeasuredMs: 0.95 },
+      rules: ['measured-reflection'],
+    },
+    {
       name: 'a hole measured where the floor puts one is the floor',
       facts: { ...room, centerTweeterHeight: 0.55, measuredHoleHz: 480, measuredHoleDb: 9 },
       rules: ['measured-hole'],
@@ -76,6 +81,11 @@ testCause(nearSurface, {
     },
   ],
   silent: [
+    {
+      name: 'a reflection three milliseconds late is not the floor',
+      facts: { centerTweeterHeight: 0.5, seatDistance: 3, earHeight: 1.05, reflectionMeasuredMs: 3 },
+      rules: ['measured-reflection'],
+    },
     {
       name: 'a hole an octave above is not the floor',
       facts: { ...room, centerTweeterHeight: 0.55, measuredHoleHz: 1000, measuredHoleDb: 9 },
@@ -154,6 +164,12 @@ testCause(nearSurface, {
     },
   ],
   cannotTell: [
+    {
+      name: 'no reflection measured',
+      facts: { centerTweeterHeight: 0.5, seatDistance: 3, earHeight: 1.05 },
+      rule: 'measured-reflection',
+      asks: ['reflectionMeasuredMs'],
+    },
     {
       name: 'no hole measured',
       facts: { ...room, centerTweeterHeight: 0.55 },

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 
 /** There is a crossover between center and subwoofer. */
@@ -44,6 +45,7 @@ export const bassManagement = defineCause({
     exchange: 'independent',
     'without-subwoofer': 'independent',
     boost: 'independent',
+    measured: 'independent',
     person: 'independent',
   },
   rules: [
@@ -295,6 +297,11 @@ export const bassManagement = defineCause({
       is('subTiming', 'untouched'),
       { yes: 'hint', no: 'slight' },
     ),
+    measuredAt('measured', 'hole', {
+      what: 'the crossover of center and subwoofer',
+      at: 'crossoverHoleHz',
+      source: 'bass-sum',
+    }),
     clearedByPerson('person'),
   ],
   telltales: [

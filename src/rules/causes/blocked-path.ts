@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { measuredAt } from '../measured.js';
 import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
@@ -44,6 +45,8 @@ export const blockedPath = defineCause({
     table: 'independent',
     cloth: 'independent',
     swapped: 'independent',
+    measured: 'independent',
+    dropped: 'independent',
   },
   rules: [
     deviates(
@@ -189,6 +192,8 @@ export const blockedPath = defineCause({
       { yes: 'telling', no: 'hint' },
     ),
     staysInPlace('swapped'),
+    measuredAt('measured', 'hole', { what: 'the table top', at: 'tableHoleHz', source: 'shelf-strip' }),
+    measuredAt('dropped', 'drop', { what: 'what is in the way', at: 'shadeDropDb', source: 'barrier' }),
   ],
   telltales: [
     {

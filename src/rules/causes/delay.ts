@@ -10,6 +10,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
+import { measuredAt } from '../measured.js';
 import { clearedByMute } from '../mute.js';
 import { clearedByPerson } from '../person.js';
 
@@ -54,6 +55,7 @@ export const delay = defineCause({
     where: 'independent',
     person: 'independent',
     display: 'independent',
+    measured: 'independent',
   },
   rules: [
     deviates(
@@ -289,6 +291,13 @@ export const delay = defineCause({
       oneOf('testSitMiddle', 'same-everywhere', 'worse-in-middle'),
       { yes: 'hint', no: 'telling' },
     ),
+    // Of the center alone no curve shows it, and most measure the center alone.
+    measuredAt('measured', 'hole', {
+      what: 'this delay between center and mains',
+      at: 'combHoleHz',
+      source: 'comb',
+      only: 'for',
+    }),
     clearedByPerson('person'),
     clearedByMute('display'),
   ],

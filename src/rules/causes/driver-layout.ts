@@ -46,6 +46,7 @@ export const driverLayout = defineCause({
     history: 'independent',
     person: 'independent',
     measured: 'independent',
+    dropped: 'independent',
     swapped: 'independent',
   },
   rules: [
@@ -182,6 +183,11 @@ export const driverLayout = defineCause({
     measuredAt('measured', 'hole', {
       what: 'the layout of its drivers',
       at: 'layoutHoleHz',
+      source: 'interference',
+    }),
+    measuredAt('dropped', 'drop', {
+      what: 'the layout of its drivers',
+      at: 'layoutDropDb',
       source: 'interference',
     }),
     clearedByPerson('person', 'word'),

@@ -44,7 +44,7 @@ export const nearSurface = defineCause({
     tone: 'same-session',
     'near-by': 'independent',
     'where-heard': 'independent',
-    recorded: 'independent',
+    recorded: 'same-quantity',
     person: 'independent',
     measured: 'independent',
     swapped: 'independent',
@@ -206,6 +206,11 @@ export const nearSurface = defineCause({
       'Heights and the wall behind are the same for all seats of a row.',
     ),
     recordedReflection('recorded'),
+    measuredAt('recorded', 'reflection', {
+      what: 'the nearest surface',
+      at: 'surfaceDelayMs',
+      source: 'floor-image',
+    }),
     measuredAt('measured', 'hole', {
       what: 'the nearest surface',
       at: 'surfaceHoleHz',

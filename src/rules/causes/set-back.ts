@@ -132,7 +132,7 @@ export const setBack = defineCause({
       'The height of the box and of the ears decides, and that is the same along a row.',
     ),
     staysInPlace('exchanged'),
-    measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfDipHz', source: 'shelf-strip' }),
+    measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfHoleHz', source: 'shelf-strip' }),
     clearedByPerson('person'),
   ],
   telltales: [

@@ -47,7 +47,7 @@ function timingKnown(r: Reader<(typeof TIMING_FACTS)[number]>) {
   };
 }
 
-const HOLE_FACTS = [
+export const HOLE_FACTS = [
   ...BOX_FACTS,
   ...TIMING_FACTS,
   'subwoofer',
@@ -85,6 +85,12 @@ function depth({ dipDb, dipHz }: { readonly dipDb: number | null; readonly dipHz
 
 /** A hole shallower than this has no frequency worth naming, dB. Our own choice. */
 const NAMED_HOLE_DB = 0.5;
+
+/** Where center and subwoofer leave a hole, Hz; 0 where they add up. */
+export function crossoverHoleHz(r: Reader<HoleFact>): number {
+  const found = r.from(hole);
+  return found && found.dipDb >= NAMED_HOLE_DB ? found.dipHz : 0;
+}
 
 /** What a main set to large plays down to counts as the lowest crossover processors offer, Hz. Common practice. */
 const LARGE_AS_HZ = Math.min(...CROSSOVER_CHOICES_HZ);
@@ -149,10 +155,11 @@ export const bass = {
     HOLE_FACTS,
     (r) => r.from(hole)?.dipDb ?? 0,
   ),
-  bassHoleHz: derive(number('Hz', 'frequency of that hole'), HOLE_FACTS, (r) => {
-    const found = r.from(hole);
-    return found && found.dipDb >= NAMED_HOLE_DB ? found.dipHz : undefined;
-  }),
+  bassHoleHz: derive(
+    number('Hz', 'frequency of that hole'),
+    HOLE_FACTS,
+    (r) => r.from(crossoverHoleHz) || undefined,
+  ),
   safeCrossoverHz: derive(
     number('Hz', 'lowest bass crossover that leaves no audible hole for this center'),
     [...BOX_FACTS, ...TIMING_FACTS],

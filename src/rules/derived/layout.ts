@@ -85,10 +85,20 @@ function worstSeat(r: Reader<LayoutFact>): SeatDip {
   return at(r.worst(r.from(judged), (bearing) => at(bearing).dipDb).item);
 }
 
-/** At the seat where somebody measured: the worst one where that was off to the side. */
-export function layoutHoleHz(r: Reader<LayoutFact | 'measuredHoleSeat'>): number | undefined {
-  if (r.choice('measuredHoleSeat') === 'side') return r.from(worstSeat).dipHz;
-  return dipAt(r.from(boxOf), r.from(mainBearing), r.sketchGrid()).dipHz;
+/** At the seat where somebody measured: the worst one where that was off to the side. 0 where the layout makes none. */
+export function layoutHoleHz(r: Reader<LayoutFact | 'measuredHoleSeat'>): number {
+  const aside = r.choice('measuredHoleSeat') === 'side';
+  const found = aside ? r.from(worstSeat) : dipAt(r.from(boxOf), r.from(mainBearing), r.sketchGrid());
+  return found.dipDb < LIMITS.dipDb.noticeable ? 0 : (found.dipHz ?? 0);
+}
+
+/** Speech lost at the worst seat. */
+export function layoutSpeechLoss(r: Reader<LayoutFact>): number {
+  const box = r.from(boxOf);
+  return Math.max(
+    0,
+    r.worst(r.from(judged), (bearing) => dipAt(box, bearing, r.sketchGrid()).speechLossDb).badness,
+  );
 }
 
 type Apart = 'tweeters' | 'shared-band' | 'none';
@@ -241,13 +251,7 @@ export const layout = {
   layoutSpeechLossDb: derive(
     number('dB', 'speech-weighted loss at the worst seat, from the driver layout'),
     LAYOUT_FACTS,
-    (r) => {
-      const box = r.from(boxOf);
-      return Math.max(
-        0,
-        r.worst(r.from(judged), (bearing) => dipAt(box, bearing, r.sketchGrid()).speechLossDb).badness,
-      );
-    },
+    layoutSpeechLoss,
   ),
   // Spacing times sine of the angle times crossover is what decides.
   layoutFailDeg: derive(

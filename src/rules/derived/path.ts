@@ -15,7 +15,7 @@ import type { Seat } from '../../facts/book.js';
 import { BEARING_FACTS, bearings, headAt, mainBearing, mainHead, requireCenter } from './places.js';
 import { clothLossDb } from './tone.js';
 
-const PATH_FACTS = [
+export const PATH_FACTS = [
   ...BEARING_FACTS,
   'centerCount',
   'centerTweeterHeight',
@@ -124,27 +124,46 @@ const TABLE_WIDTH_M = 1.1;
 /** What such a top may be off from that, as log-sd of the dip. Our own estimate. */
 const TABLE_DOUBT = 0.3;
 
-/** Deepest third-octave dip that the table leaves at the main seat; none from a center at or below its top. */
-function tableDip(r: Reader<PathFact>): number {
+/** The table as seen from the center at the main seat; undefined where none mirrors. */
+function tableInLine(r: Reader<PathFact>) {
   requireCenter(r);
-  if (r.choice('obstacle') !== 'table') return 0;
+  if (r.choice('obstacle') !== 'table') return undefined;
   const [sourceM, tableM, nearEdgeM] = r.numbers('centerTweeterHeight', 'obstacleHeight', 'obstacleDistance');
   const { aheadM: distanceM } = r.from(mainBearing);
   const earAboveShelfM = r.from(mainHead).earHeightM - tableM;
   const heightAboveShelfM = sourceM - tableM;
   const farEdgeM = Math.min(distanceM, nearEdgeM + TABLE_DEPTH_M);
-  if (heightAboveShelfM <= 0 || earAboveShelfM <= 0 || nearEdgeM >= farEdgeM) return 0;
+  // A center at or below the top is not mirrored by it.
+  if (heightAboveShelfM <= 0 || earAboveShelfM <= 0 || nearEdgeM >= farEdgeM) return undefined;
   r.doubt(TABLE_DOUBT);
-  const strip = { nearEdgeM, farEdgeM, widthM: TABLE_WIDTH_M };
-  const geometry = { heightAboveShelfM, earAboveShelfM, distanceM, ...strip };
-  return -Math.min(0, tableEffect(geometry, r.sketchGrid()?.stepDecades).dipDb);
+  return { heightAboveShelfM, earAboveShelfM, distanceM, nearEdgeM, farEdgeM, widthM: TABLE_WIDTH_M };
+}
+
+/** Deepest third-octave dip that the table leaves at the main seat; 0 where it does not. */
+export function table(r: Reader<PathFact>): Readonly<Record<'dipDb' | 'dipHz', number>> {
+  const geometry = r.from(tableInLine);
+  if (!geometry) return { dipDb: 0, dipHz: 0 };
+  const { dipDb, dipHz } = tableEffect(geometry, r.sketchGrid()?.stepDecades);
+  return { dipDb: -Math.min(0, dipDb), dipHz };
+}
+
+/** Speech lost behind what is in the way, at the worst seat, dB. */
+export function blockedSpeechLoss(r: Reader<PathFact>): number {
+  if (r.toldChoice('obstacle') === 'object' && r.toldChoice('obstacleMake') === 'cloth') return clothLoss();
+  const found = r.from(crossings);
+  if (found.length === 0) return 0;
+  const loss = ({ line, what }: Crossing): number =>
+    typeof what === 'object'
+      ? objectLossAtSeat({ ...line, ...what }).speechLossDb
+      : (what === 'edge' ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb;
+  return Math.max(0, r.worst(found, loss).badness);
 }
 
 export const path = {
   tableDipDb: derive(
     number('dB', 'dip from what a table below the line of sight mirrors to the main seat'),
     PATH_FACTS,
-    tableDip,
+    (r) => r.from(table).dipDb,
   ),
   sightClearanceM: derive(
     number('m', 'clearance of the line of sight at the worst seat (negative: cut)'),
@@ -158,16 +177,6 @@ export const path = {
   blockedSpeechLossDb: derive(
     number('dB', 'speech lost behind what is in the way, at the worst seat', { atMost: BARRIER_CAP_DB }),
     PATH_FACTS,
-    (r) => {
-      if (r.toldChoice('obstacle') === 'object' && r.toldChoice('obstacleMake') === 'cloth')
-        return clothLoss();
-      const found = r.from(crossings);
-      if (found.length === 0) return 0;
-      const loss = ({ line, what }: Crossing): number =>
-        typeof what === 'object'
-          ? objectLossAtSeat({ ...line, ...what }).speechLossDb
-          : (what === 'edge' ? barrierLossAtSeat : headLossAtSeat)(line).speechLossDb;
-      return Math.max(0, r.worst(found, loss).badness);
-    },
+    blockedSpeechLoss,
   ),
 };

@@ -59,7 +59,7 @@ const COVER = { bare: 'bare', rug: 'bare', carpet: 'carpet' } as const;
 /** A hole shallower than this has no frequency worth naming, dB. Our own choice. */
 const NAMED_DIP_DB = 0.5;
 
-const SHELF_FACTS = [
+export const SHELF_FACTS = [
   ...BEARING_FACTS,
   'centerCount',
   'centerPlacement',
@@ -82,6 +82,12 @@ function shelfGeometry(r: Reader<ShelfFact>) {
 }
 
 const shelf = (r: Reader<ShelfFact>) => shelfEffect(r.from(shelfGeometry), r.sketchGrid()?.stepDecades);
+
+/** The hole that the shelf makes, 0 where it makes none worth naming, Hz. */
+export function shelfHoleHz(r: Reader<ShelfFact>): number {
+  const { dipDb, dipHz } = r.from(shelf);
+  return dipDb <= -NAMED_DIP_DB ? dipHz : 0;
+}
 
 /** Above 115 / W Hz a box of width W m sends less to the rear, by a first-order fall. From memory. */
 const REAR_FALL_HZ_M = 115;
@@ -180,7 +186,7 @@ export const placement = {
   shelfDipHz: derive(
     number('Hz', 'deepest hole from the strip of shelf in front of the center'),
     SHELF_FACTS,
-    (r) => (r.from(shelf).dipDb <= -NAMED_DIP_DB ? r.from(shelf).dipHz : undefined),
+    (r) => r.from(shelfHoleHz) || undefined,
   ),
   shelfRippleDb: derive(
     number(

@@ -197,17 +197,25 @@ const VOICE_FROM_HZ = 200;
 /** Beyond this a copy is an echo and combs no more, ms. Our own bound. */
 const LONGEST_COMB_MS = 1000;
 
-const COMB_FACTS = [...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
+export const COMB_FACTS = [...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
+/** First and widest notch of the comb in what center and mains share, Hz; 0 where there is none in the voice. */
+export function combHoleHz(r: Reader<(typeof COMB_FACTS)[number]>): number {
+  const { side, center } = r.from(voiceGains);
+  if (side === 0 || center === 0) return 0;
+  const delayMs = r.from(delayError);
+  const notchHz = 500 / delayMs;
+  return notchHz > VOICE_TO_HZ || delayMs > LONGEST_COMB_MS ? 0 : notchHz;
+}
+
 /**
  * Judged where the first notch falls, since there the ear's filter is narrowest against it; a notch above the
  * voice range is none.
  */
 function delayComb(r: Reader<(typeof COMB_FACTS)[number]>): number {
+  const notchHz = r.from(combHoleHz);
+  if (notchHz === 0) return 0;
   const { side, center } = r.from(voiceGains);
-  if (side === 0 || center === 0) return 0;
   const delayMs = r.from(delayError);
-  const notchHz = 500 / delayMs;
-  if (notchHz > VOICE_TO_HZ || delayMs > LONGEST_COMB_MS) return 0;
   const ripple = smoothedRippleDb({
     delayMs,
     relativeLevelDb: 20 * Math.log10((2 * side) / center),
