@@ -1,3 +1,5 @@
+import { normalBy, uniformFrom } from '../src/lib/random.js';
+
 /** Random numbers from a seed, the same on every machine: what is drawn from them can be drawn again. */
 export interface Random {
   /** Uniform from 0 up to, not including, 1. */
@@ -12,16 +14,8 @@ export interface Random {
   shuffled<T>(list: readonly T[]): T[];
 }
 
-/** The mulberry32 generator (public domain): 32 bits of state, enough for drawing systems. */
 export function randomFrom(seed: number): Random {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
+  const next = uniformFrom(seed);
   const pick = <T>(list: readonly T[]): T => {
     const drawn = list[Math.floor(next() * list.length)];
     if (drawn === undefined) throw new RangeError('nothing to pick from');
@@ -32,7 +26,7 @@ export function randomFrom(seed: number): Random {
     pick,
     between: (low, high) => low + (high - low) * next(),
     chance: (p) => next() < p,
-    normal: () => Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next()),
+    normal: () => normalBy(next),
     weighted: (weights) => {
       const entries = Object.entries(weights) as [keyof typeof weights, number][];
       const total = entries.reduce((sum, [, weight]) => sum + weight, 0);

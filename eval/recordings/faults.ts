@@ -39,6 +39,18 @@ export function withBurst(
   return out;
 }
 
+/** An upmix that moves a part of what both channels share to the center and keeps its power. */
+export const extracting =
+  (part: number): Take['plays'] =>
+  ([left, right, center]) =>
+    left === right && left !== 0
+      ? [
+          { side: 'left', gain: left * Math.sqrt(1 - part) },
+          { side: 'right', gain: right * Math.sqrt(1 - part) },
+          { side: 'center', gain: left * Math.sqrt(2 * part) },
+        ]
+      : discrete([left, right, center]);
+
 /** The upmix moves to the center what lies between two frequencies only. */
 export const extractingBand =
   (fromHz: number, toHz: number): Take['plays'] =>

@@ -1,7 +1,6 @@
 /** `npm run eval -- --recordings [SEEDS]`: how well recordings of invented rooms are measured, as a table. */
 import {
   discrete,
-  extracting,
   type InventedRoom,
   type InventedSpeaker,
   record,
@@ -11,7 +10,7 @@ import { measure } from '../../src/recording/measure.js';
 import type { Measurement } from '../../src/recording/measurement.js';
 import { type Random, randomFrom } from '../random.js';
 import { table } from '../table.js';
-import { clipped, downmixing, drifting, extractingBand, silencing, withBurst } from './faults.js';
+import { clipped, downmixing, drifting, extracting, extractingBand, silencing, withBurst } from './faults.js';
 
 const RATES_HZ = [44_100, 48_000] as const;
 

@@ -29,11 +29,6 @@ function planOf(n: number): Plan {
   return plan;
 }
 
-/** Transforms of a long signal are needed once: their tables need not stay. */
-export function forgetPlans(): void {
-  plans.clear();
-}
-
 /** Smallest power of two that holds `count` samples, at least 16. */
 export const powerOfTwo = (count: number): number =>
   2 ** Math.max(4, Math.ceil(Math.log2(Math.max(1, count))));
@@ -43,38 +38,37 @@ export function spectrumOf(signal: ArrayLike<number>, n: number): Spectrum {
   const { half, cos, sin } = planOf(n);
   // A real signal of n samples read as n / 2 complex ones, taken apart again below.
   const packed = new Float64Array(n);
-  const count = Math.min(n, signal.length);
-  for (let i = 0; i < count; i += 1) packed[i] = signal[i] ?? 0;
+  for (let i = Math.min(n, signal.length) - 1; i >= 0; i -= 1) packed[i] = signal[i] as number;
   const mixed = new Float64Array(n);
   half.transform(mixed, packed);
   const bins = new Float64Array(n + 2);
-  const m = n / 2;
-  for (let k = 0; k <= m; k += 1) {
-    const a = 2 * (k % m);
-    const b = 2 * ((m - k) % m);
-    const [ar, ai, br, bi] = [mixed[a] ?? 0, mixed[a + 1] ?? 0, mixed[b] ?? 0, mixed[b + 1] ?? 0];
-    const [evenRe, evenIm, oddRe, oddIm] = [(ar + br) / 2, (ai - bi) / 2, (ai + bi) / 2, (br - ar) / 2];
-    const [c, s] = [cos[k] ?? 0, sin[k] ?? 0];
-    bins[2 * k] = evenRe + c * oddRe + s * oddIm;
-    bins[2 * k + 1] = evenIm + c * oddIm - s * oddRe;
+  const [re, im] = [mixed[0] as number, mixed[1] as number];
+  bins[0] = re + im;
+  bins[n] = re - im;
+  for (let a = 2; a < n; a += 2) {
+    const b = n - a;
+    const [ar, ai, br, bi] = [mixed[a], mixed[a + 1], mixed[b], mixed[b + 1]] as Four;
+    const [oddRe, oddIm] = [(ai + bi) / 2, (br - ar) / 2];
+    const [c, s] = [cos[a / 2] as number, sin[a / 2] as number];
+    bins[a] = (ar + br) / 2 + c * oddRe + s * oddIm;
+    bins[a + 1] = (ai - bi) / 2 + c * oddIm - s * oddRe;
   }
   return { n, bins };
 }
 
+type Four = [number, number, number, number];
+
 /** The real signal of a spectrum, `n` samples. */
 export function signalOf({ n, bins }: Spectrum): Float64Array {
   const { half, cos, sin } = planOf(n);
-  const m = n / 2;
   const mixed = new Float64Array(n);
-  for (let k = 0; k < m; k += 1) {
-    const a = 2 * k;
-    const b = 2 * (m - k);
-    const [ar, ai, br, bi] = [bins[a] ?? 0, bins[a + 1] ?? 0, bins[b] ?? 0, bins[b + 1] ?? 0];
-    const [evenRe, evenIm, diffRe, diffIm] = [(ar + br) / 2, (ai - bi) / 2, (ar - br) / 2, (ai + bi) / 2];
-    const [c, s] = [cos[k] ?? 0, sin[k] ?? 0];
-    const [oddRe, oddIm] = [diffRe * c - diffIm * s, diffRe * s + diffIm * c];
-    mixed[a] = evenRe - oddIm;
-    mixed[a + 1] = evenIm + oddRe;
+  for (let a = 0; a < n; a += 2) {
+    const b = n - a;
+    const [ar, ai, br, bi] = [bins[a], bins[a + 1], bins[b], bins[b + 1]] as Four;
+    const [diffRe, diffIm] = [(ar - br) / 2, (ai + bi) / 2];
+    const [c, s] = [cos[a / 2] as number, sin[a / 2] as number];
+    mixed[a] = (ar + br) / 2 - (diffRe * s + diffIm * c);
+    mixed[a + 1] = (ai - bi) / 2 + diffRe * c - diffIm * s;
   }
   const out = new Float64Array(n);
   half.inverseTransform(out, mixed);

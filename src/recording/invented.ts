@@ -3,7 +3,10 @@
  * and for judging it. Three loudspeakers with crossovers, a few reflections, a decaying room, a phone with its own
  * clock and noise.
  */
-import { type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { normalBy, uniformFrom } from '../lib/random.js';
+import { powerOfTwo, type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { delayed } from './on-clock.js';
+import { rootMeanSquare } from './response.js';
 import {
   LEAD_IN,
   leadIn,
@@ -41,7 +44,8 @@ export interface InventedRoom {
   readonly reverbDb: number;
 }
 
-type Side = 'left' | 'center' | 'right';
+const SIDES = ['left', 'center', 'right'] as const;
+type Side = (typeof SIDES)[number];
 
 /** What one loudspeaker plays of one sweep: a gain, by frequency where it depends on it. */
 export interface Part {
@@ -73,30 +77,9 @@ export const discrete: Take['plays'] = ([left, right, center]) => [
   { side: 'center', gain: center },
 ];
 
-/** An upmix that moves a part of what both channels share to the center and keeps its power. */
-export const extracting =
-  (part: number): Take['plays'] =>
-  ([left, right, center]) => {
-    const shared = left === right && left !== 0;
-    return shared
-      ? [
-          { side: 'left', gain: left * Math.sqrt(1 - part) },
-          { side: 'right', gain: right * Math.sqrt(1 - part) },
-          { side: 'center', gain: left * Math.sqrt(2 * part) },
-        ]
-      : discrete([left, right, center]);
-  };
-
-/** Seeded noise, standard deviation 1: a small counter-based generator and the sum of its neighbors (textbook). */
 export function noiseOf(seed: number): () => number {
-  let state = seed >>> 0;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+  const uniform = uniformFrom(seed);
+  return () => normalBy(uniform);
 }
 
 const BEFORE_S = 0.8;
@@ -106,90 +89,75 @@ const LOUDEST = 0.5;
 
 /** Samples of the recording, its largest value at half of full scale. */
 export function record(take: Take): Float32Array {
-  const { kind, rateHz, room } = take;
+  const { kind, rateHz } = take;
   const { sweeps, lengthS } = SEQUENCES[kind];
   const scale = 1 + take.ppm * 1e-6;
   const out = new Float64Array(Math.ceil((BEFORE_S + lengthS + AFTER_S) * rateHz * scale));
-  const n = 2 ** Math.ceil(Math.log2((SWEEP_S + RESPONSE_S) * rateHz * scale + 1));
-  const responses = new Map<string, Spectrum>();
-  const response = (of: InventedRoom, side: Side): Spectrum => {
-    const key = `${side} ${of === room}`;
-    const known = responses.get(key) ?? responseOf(of, side, rateHz, n, take.seed);
-    responses.set(key, known);
-    return known;
-  };
-  const played = new Map<Side, Spectrum>(
-    (['left', 'center', 'right'] as const).map((side) => [
-      side,
-      spectrumOf(sweep(rateHz, scale, [1, ...room[side].harmonics]), n),
-    ]),
-  );
+  const n = powerOfTwo((SWEEP_S + RESPONSE_S) * rateHz * scale + 1);
   let firstRms = 0;
   for (const { name, atS, gains } of sweeps) {
-    const heard = take.roomAt?.(name) ?? room;
+    const room = take.roomAt?.(name) ?? take.room;
     const at = (BEFORE_S + atS + (take.lateS?.(name) ?? 0)) * scale * rateHz;
     const first = Math.floor(at);
     const bins = new Float64Array(n + 2);
-    for (const { side, gain } of take.plays(gains)) {
-      addProduct(bins, n, rateHz, played.get(side), response(heard, side), at - first, gain);
-    }
-    const sound = signalOf({ n, bins });
-    for (let i = 0; i < n && first + i < out.length; i += 1) {
+    for (const { side, gain } of take.plays(gains))
+      addTo(bins, heard(take, room, side, scale, n), gain, rateHz);
+    const sound = signalOf({ n, bins: delayed({ n, bins }, at - first) });
+    for (let i = 0; i < n && first + i < out.length; i += 1)
       out[first + i] = (out[first + i] ?? 0) + PEAK * (sound[i] ?? 0);
-    }
-    if (name === 'left') firstRms = rms(out.subarray(first, first + Math.trunc(SWEEP_S * rateHz)));
+    if (name === 'left') firstRms = rootMeanSquare(out.subarray(first, first + Math.trunc(SWEEP_S * rateHz)));
   }
   addLeadIn(out, rateHz, scale, firstRms);
   addNoise(out, firstRms * 10 ** (-take.snrDb / 20), take.seed);
-  const largest = out.reduce((most, value) => Math.max(most, Math.abs(value)), 1e-12);
-  return Float32Array.from(out, (value) => (value / largest) * LOUDEST);
+  let largest = 1e-12;
+  for (let i = 0; i < out.length; i += 1) largest = Math.max(largest, Math.abs(out[i] ?? 0));
+  return new Float32Array(out).map((value) => (value / largest) * LOUDEST);
 }
 
-function addProduct(
-  bins: Float64Array,
-  n: number,
-  rateHz: number,
-  played: Spectrum | undefined,
-  response: Spectrum,
-  fraction: number,
-  gain: Part['gain'],
-): void {
-  if (played === undefined || gain === 0) return;
+function addTo(bins: Float64Array, { n, bins: part }: Spectrum, gain: Part['gain'], rateHz: number): void {
+  if (gain === 0) return;
   for (let k = 0; k <= n / 2; k += 1) {
     const factor = typeof gain === 'number' ? gain : gain((k * rateHz) / n);
-    const turn = (-2 * Math.PI * k * fraction) / n;
-    const [c, s] = [factor * Math.cos(turn), factor * Math.sin(turn)];
-    const [ar, ai] = [played.bins[2 * k] ?? 0, played.bins[2 * k + 1] ?? 0];
-    const [br, bi] = [response.bins[2 * k] ?? 0, response.bins[2 * k + 1] ?? 0];
-    const [re, im] = [ar * br - ai * bi, ar * bi + ai * br];
-    bins[2 * k] = (bins[2 * k] ?? 0) + re * c - im * s;
-    bins[2 * k + 1] = (bins[2 * k + 1] ?? 0) + re * s + im * c;
+    bins[2 * k] = (bins[2 * k] ?? 0) + factor * (part[2 * k] ?? 0);
+    bins[2 * k + 1] = (bins[2 * k + 1] ?? 0) + factor * (part[2 * k + 1] ?? 0);
   }
 }
 
-/** Loudspeaker and room from one place to the phone. */
-function responseOf(room: InventedRoom, side: Side, rateHz: number, n: number, seed: number): Spectrum {
+/** What was heard of a loudspeaker before: whoever makes many recordings changes one at a time. */
+const heardBefore = new WeakMap<InventedSpeaker, Map<string, Spectrum>>();
+
+/** One sweep through loudspeaker and room at the phone, its channel at full. */
+function heard({ rateHz, seed }: Take, room: InventedRoom, side: Side, scale: number, n: number): Spectrum {
   const speaker = room[side];
+  const known = heardBefore.get(speaker) ?? new Map<string, Spectrum>();
+  heardBefore.set(speaker, known);
+  const key = [side, rateHz, seed, scale, room.rt60S, room.reverbDb].join(' ');
+  const before = known.get(key);
+  if (before) return before;
+  const { bins: played } = spectrumOf(sweep(rateHz, scale, [1, ...speaker.harmonics]), n);
+  const { bins: tail } = spectrumOf(tailOf(room, speaker, rateHz, seed * 3 + SIDES.indexOf(side)), n);
   const gain = speaker.polarity * 10 ** (speaker.levelDb / 20);
-  const tail = spectrumOf(
-    tailOf(room, speaker, rateHz, seed * 3 + ['left', 'center', 'right'].indexOf(side)),
-    n,
-  );
   const bins = new Float64Array(n + 2);
   for (let k = 1; k <= n / 2; k += 1) {
     const hz = (k * rateHz) / n;
-    const box = boxAt(speaker, hz);
-    let [re, im] = [tail.bins[2 * k] ?? 0, tail.bins[2 * k + 1] ?? 0];
-    for (const [delayMs, amplitude] of [[0, 1] as const, ...speaker.reflections]) {
+    let [re, im] = [tail[2 * k] ?? 0, tail[2 * k + 1] ?? 0];
+    for (const [delayMs, amplitude] of [DIRECT, ...speaker.reflections]) {
       const turn = (-2 * Math.PI * hz * (speaker.arrivalMs + delayMs)) / 1000;
       re += amplitude * Math.cos(turn);
       im += amplitude * Math.sin(turn);
     }
-    bins[2 * k] = gain * (re * box[0] - im * box[1]);
-    bins[2 * k + 1] = gain * (re * box[1] + im * box[0]);
+    const [boxRe, boxIm] = boxAt(speaker, hz);
+    const [pathRe, pathIm] = [gain * (re * boxRe - im * boxIm), gain * (re * boxIm + im * boxRe)];
+    const [ownRe, ownIm] = [played[2 * k] ?? 0, played[2 * k + 1] ?? 0];
+    bins[2 * k] = ownRe * pathRe - ownIm * pathIm;
+    bins[2 * k + 1] = ownRe * pathIm + ownIm * pathRe;
   }
-  return { n, bins };
+  const fresh = { n, bins };
+  known.set(key, fresh);
+  return fresh;
 }
+
+const DIRECT = [0, 1] as const;
 
 /** High-pass, crossovers as the all-passes that their sums are, tilt: real and imaginary part. */
 function boxAt({ lowLimitHz, crossovers, tiltDb }: InventedSpeaker, hz: number): readonly [number, number] {
@@ -230,21 +198,25 @@ function addLeadIn(out: Float64Array, rateHz: number, scale: number, loudness: n
   for (let i = 0; i < sound.length; i += 1) out[start + i] = (out[start + i] ?? 0) + gain * (sound[i] ?? 0);
 }
 
+/** The last noise that was made: recordings of one room mostly share it. */
+let noiseBefore: { readonly seed: number; readonly sound: Float64Array } | undefined;
+
 /** White noise over a one-pole slope: rooms rumble more than they hiss. */
 function addNoise(out: Float64Array, wantedRms: number, seed: number): void {
-  const noise = noiseOf(seed + 977);
-  let slow = 0;
-  const sound = Float64Array.from(out, () => {
-    const fresh = noise();
-    slow = 0.95 * slow + fresh;
-    return slow + fresh;
-  });
-  const factor = wantedRms / rms(sound);
+  if (noiseBefore?.seed !== seed || noiseBefore.sound.length < out.length) {
+    const noise = noiseOf(seed + 977);
+    let slow = 0;
+    const sound = out.map(() => {
+      const fresh = noise();
+      slow = 0.95 * slow + fresh;
+      return slow + fresh;
+    });
+    noiseBefore = { seed, sound };
+  }
+  const sound = noiseBefore.sound.subarray(0, out.length);
+  const factor = wantedRms / rootMeanSquare(sound);
   for (let i = 0; i < out.length; i += 1) out[i] = (out[i] ?? 0) + factor * (sound[i] ?? 0);
 }
-
-const rms = (values: Float64Array): number =>
-  Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
 const MAIN: InventedSpeaker = {
   arrivalMs: 9,

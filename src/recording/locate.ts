@@ -115,14 +115,15 @@ function peaksOf(
   const factor = Math.max(1, Math.round(sampleRateHz / SEARCH_RATE_HZ));
   const slow = decimated(samples, factor);
   const rate = sampleRateHz / factor;
-  const n = powerOfTwo(slow.length + Math.ceil(SWEEP_S * rate) + 1);
-  const energy = smoothed(compressed(slow, rate, n), Math.max(3, Math.trunc(SMOOTH_S * rate)), slow.length);
+  const energy = smoothed(compressed(slow, rate), Math.max(3, Math.trunc(SMOOTH_S * rate)), slow.length);
   const floor = medianOf(energy.filter((_, i) => i % FLOOR_STRIDE === 0)) + 1e-30;
   const peaks: Peak[] = [];
   while (peaks.length < MOST_PEAKS) {
-    let top = 0;
-    for (let i = 1; i < energy.length; i += 1) if ((energy[i] ?? 0) > (energy[top] ?? 0)) top = i;
-    const height = energy[top] ?? 0;
+    let [top, height] = [0, 0];
+    for (let i = 0; i < energy.length; i += 1) {
+      const value = energy[i] ?? 0;
+      if (value > height) [top, height] = [i, value];
+    }
     const least = Math.max(OVER_FLOOR * floor, (peaks[0]?.energy ?? 0) * 10 ** (-BELOW_LARGEST_DB / 10));
     if (!(height >= least)) break;
     peaks.push({ at: top / rate, energy: height });
@@ -135,23 +136,40 @@ function peaksOf(
   return { peaks, floor };
 }
 
-/** The recording divided by the sweep: each sweep becomes a pulse at its start. */
-function compressed(slow: Float32Array, rate: number, n: number): Float64Array {
-  const sound = spectrumOf(slow, n);
+/** What the inverse of a sweep spreads before and behind it, s. */
+const SPREAD_S = 0.2;
+
+/** The recording divided by the sweep, piece by piece: each sweep becomes a pulse at its start. */
+function compressed(slow: Float32Array, rate: number): Float64Array {
+  const [length, spread] = [Math.ceil(SWEEP_S * rate), Math.ceil(SPREAD_S * rate)];
+  const n = 2 * powerOfTwo(length + 2 * spread);
   const reference = spectrumOf(sweep(rate), n);
   const step = rate / n;
   const inBand: number[] = [];
-  for (let k = Math.ceil(SEARCH[1] / step); k * step < SEARCH[2]; k += 64) inBand.push(powerAt(reference, k));
+  for (let k = Math.ceil(SEARCH[1] / step); k * step < SEARCH[2]; k += 16) inBand.push(powerAt(reference, k));
   const least = 1e-3 * medianOf(inBand);
-  const bins = new Float64Array(n + 2);
-  for (let k = Math.floor(SEARCH[0] / step); k <= Math.min(n / 2, SEARCH[3] / step); k += 1) {
-    const gain = maskAt(SEARCH, k * step) / (powerAt(reference, k) + least);
-    const [ar, ai] = [sound.bins[2 * k] ?? 0, sound.bins[2 * k + 1] ?? 0];
-    const [br, bi] = [reference.bins[2 * k] ?? 0, reference.bins[2 * k + 1] ?? 0];
-    bins[2 * k] = gain * (ar * br + ai * bi);
-    bins[2 * k + 1] = gain * (ai * br - ar * bi);
+  const [from, to] = [Math.floor(SEARCH[0] / step), Math.floor(Math.min(n / 2, SEARCH[3] / step))];
+  const inverse = Float64Array.from(
+    { length: to - from + 1 },
+    (_, i) => maskAt(SEARCH, (from + i) * step) / (powerAt(reference, from + i) + least),
+  );
+  const out = new Float64Array(slow.length);
+  const hop = n - length - 2 * spread;
+  for (let start = 0; start < slow.length; start += hop) {
+    const piece = new Float64Array(n);
+    piece.set(slow.subarray(Math.max(0, start - spread), start - spread + n), Math.max(0, spread - start));
+    const sound = spectrumOf(piece, n);
+    const bins = new Float64Array(n + 2);
+    for (let k = from; k <= to; k += 1) {
+      const gain = inverse[k - from] ?? 0;
+      const [ar, ai] = [sound.bins[2 * k] ?? 0, sound.bins[2 * k + 1] ?? 0];
+      const [br, bi] = [reference.bins[2 * k] ?? 0, reference.bins[2 * k + 1] ?? 0];
+      bins[2 * k] = gain * (ar * br + ai * bi);
+      bins[2 * k + 1] = gain * (ai * br - ar * bi);
+    }
+    out.set(signalOf({ n, bins }).subarray(spread, spread + Math.min(hop, slow.length - start)), start);
   }
-  return signalOf({ n, bins });
+  return out;
 }
 
 const powerAt = ({ bins }: Spectrum, k: number): number =>

@@ -7,7 +7,6 @@ import { flatSamples, MOST_FLAT_SAMPLES } from './clipping.js';
 import { lagBetween } from './clock.js';
 import { decimated } from './decimate.js';
 import { distortionOf, distortionPercent } from './distortion.js';
-import { forgetPlans } from './fft.js';
 import { type Located, locate } from './locate.js';
 import { type BandLevels, bandLevels } from './loudness.js';
 import { type Measurement, type Reason, type Remark, refused, type Trace } from './measurement.js';
@@ -65,12 +64,7 @@ export interface Measured {
  */
 export function measure(recording: Float32Array, rateHz: number): Measured {
   const factor = Math.max(1, Math.ceil(rateHz / WORK_RATE_HZ));
-  const samples = decimated(recording, factor);
-  try {
-    return measured(samples, rateHz / factor);
-  } finally {
-    forgetPlans();
-  }
+  return measured(decimated(recording, factor), rateHz / factor);
 }
 
 const nothing = (reasons: readonly Reason[], known: Partial<Measurement> = {}): Measured => ({
@@ -91,13 +85,13 @@ function measured(samples: Float32Array, rate: number): Measured {
     const response = responseOf(samples, rate, located.starts.get(name) ?? 0, scale, inverses);
     return { response, arrival: arrivalOf(response) };
   };
-  const { scale, alike, complete, voices } = clockOf(located, rate, voice);
+  const { scale, made, alike, complete, voices } = clockOf(located, rate, voice);
   const ppm = (scale - 1) * 1e6;
   const known = { signal: kind, clockPpm: Math.abs(ppm) > MOST_PPM ? null : ppm };
   if (!complete) return nothing(['cut'], known);
   const sweeps = new Map<SweepName, Voice>();
   for (const name of located.starts.keys()) {
-    const heard = voices.get(name) ?? voice(name, scale);
+    const heard = voices.get(name) ?? voice(name, made);
     if (heard.response.complete) sweeps.set(name, heard);
   }
   const [left, right, center, repeat] = (['left', 'right', centerName, 'repeat'] as const).map((name) =>
@@ -152,9 +146,11 @@ function missing({ sequence, fileStart }: Located, gone: readonly SweepName[], l
 
 interface Timed {
   readonly scale: number;
+  /** The scale that the last sweeps were made with: what it differs from the one that they told is nothing. */
+  readonly made: number;
   readonly alike: number;
   readonly complete: boolean;
-  /** The two sweeps as the second pass made them: what its clock differs from the last one is nothing. */
+  /** The two sweeps as the second pass made them. */
   readonly voices: ReadonlyMap<SweepName, Voice>;
 }
 
@@ -165,13 +161,14 @@ function clockOf(
   voice: (name: SweepName, scale: number) => Voice,
 ): Timed {
   const played = playedAt(sequence, 'repeat') - playedAt(sequence, 'left');
-  let timed: Timed = { scale: 1, alike: 0, complete: false, voices: new Map() };
+  let timed: Timed = { scale: 1, made: 1, alike: 0, complete: false, voices: new Map() };
   for (let pass = 0; pass < 2; pass += 1) {
     const [first, second] = [voice('left', timed.scale), voice('repeat', timed.scale)];
     if (!first.response.complete || !second.response.complete) return timed;
     const { lagS, alike } = lagBetween(first.arrival, second.arrival);
     timed = {
       scale: ((second.response.start - first.response.start) / rate + lagS) / played,
+      made: timed.scale,
       alike,
       complete: true,
       voices: new Map([

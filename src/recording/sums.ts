@@ -83,19 +83,30 @@ function bestFit(
   const withCenter = correlation(both, center);
   const leftCenter = correlation(left, center);
   const n = withLeft.length;
-  const at = (values: Float64Array, lag: number): number => values[(lag + 2 * n) % n] ?? 0;
+  const lags = Array.from({ length: 2 * reach + 1 }, (_, i) => i - reach);
+  const row = (of: Float64Array, factor: number, sign: 1 | -1): Float64Array =>
+    Float64Array.from(lags, (lag) => factor * (of[(sign * lag + n) % n] ?? 0));
   const energies = energyOf(left) + energyOf(center) + energyOf(both);
   // |B(t) - L - s C(t + d)|^2 by the three correlations.
-  const error = (own: number, lag: number): number =>
-    energies - 2 * at(withLeft, own) - 2 * sign * at(withCenter, own - lag) + 2 * sign * at(leftCenter, -lag);
-  let best = { ownLag: 0, centerLag: 0, error: error(0, 0) };
-  for (let own = -reach; own <= reach; own += 1) {
-    for (let lag = -reach; lag <= reach; lag += 1) {
-      const here = error(own, lag);
-      if (here < best.error) best = { ownLag: own, centerLag: lag, error: here };
+  const [own, between] = [row(withLeft, -2, 1), row(leftCenter, 2 * sign, -1)];
+  const across = Float64Array.from(
+    { length: 4 * reach + 1 },
+    (_, i) => -2 * sign * (withCenter[(i - 2 * reach + n) % n] ?? 0),
+  );
+  const error = (i: number, k: number): number =>
+    energies + (own[i] as number) + (across[i - k + 2 * reach] as number) + (between[k] as number);
+  let best = { i: reach, k: reach, error: error(reach, reach) };
+  for (let i = 0; i < lags.length; i += 1) {
+    for (let k = 0; k < lags.length; k += 1) {
+      const here = error(i, k);
+      if (here < best.error) best = { i, k, error: here };
     }
   }
-  return { ...best, left: Math.max(0, best.error) / Math.max(error(0, 0), 1e-30) };
+  return {
+    ownLag: best.i - reach,
+    centerLag: best.k - reach,
+    left: Math.max(0, best.error) / Math.max(error(reach, reach), 1e-30),
+  };
 }
 
 /** Both sides of the spectrum count: twice the real part of the products. */

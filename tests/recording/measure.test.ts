@@ -4,6 +4,7 @@ import {
   clipped,
   downmixing,
   drifting,
+  extracting,
   extractingBand,
   silencing,
   withBurst,
@@ -12,7 +13,6 @@ import {
   DEMO_TAKE as DEMO,
   DEMO_ROOM,
   discrete,
-  extracting,
   type InventedSpeaker,
   record,
   type Take,
@@ -24,18 +24,13 @@ import type { SweepName } from '../../src/recording/sequence.js';
 /** Half the work of 48 kHz; the treble up to 12.5 kHz is all there. */
 const DEMO_TAKE: Take = { ...DEMO, rateHz: 32_000 };
 const STEREO: Take = { ...DEMO_TAKE, kind: 'stereo', plays: extracting(1) };
-/** Making a recording costs as much as measuring it: one that many tests change is made once. */
-const made = new Map<Take, Float32Array>();
-function recordingOf(take: Take): Float32Array {
-  if (take !== DEMO_TAKE) return record(take);
+/** Making a recording costs as much as measuring it: one that several tests change is made once. */
+const made = new WeakMap<Take, Float32Array>();
+function told(take: Take, edit = (samples: Float32Array): Float32Array => samples): Measurement {
   const samples = made.get(take) ?? record(take);
   made.set(take, samples);
-  return samples;
+  return measure(edit(samples), take.rateHz).measurement;
 }
-const told = (
-  take: Take,
-  edit: (samples: Float32Array) => Float32Array = (samples) => samples,
-): Measurement => measure(edit(recordingOf(take).slice()), take.rateHz).measurement;
 const room = (
   take: Take,
   changes: Partial<Record<'left' | 'center' | 'right', Partial<InventedSpeaker>>>,
@@ -43,9 +38,9 @@ const room = (
   ...take,
   room: {
     ...take.room,
-    left: { ...take.room.left, ...changes.left },
-    center: { ...take.room.center, ...changes.center },
-    right: { ...take.room.right, ...changes.right },
+    ...Object.fromEntries(
+      Object.entries(changes).map(([side, change]) => [side, { ...take.room[side as 'left'], ...change }]),
+    ),
   },
 });
 const noEnergies = (m: Measurement): void => {
@@ -90,7 +85,7 @@ describe('a good recording', () => {
   });
 
   it('tells the tilt of the center against the mains within 1.5 dB a band, the microphone left out', () => {
-    const m = told(room(DEMO_TAKE, { center: { ...left, tiltDb: left.tiltDb - 1 } }));
+    const m = told(room(STEREO, { center: { ...left, tiltDb: left.tiltDb - 1 } }));
     for (const [i, hz] of m.toneDb.hz.entries()) {
       if (hz < 300 || hz > 8500) continue;
       // Level is made equal over 500 Hz to 2 kHz, whose middle is 1 kHz.
@@ -105,7 +100,7 @@ describe('a good recording', () => {
   });
 
   it('tells distortion where it stands out of the floor', () => {
-    const loud: Take = { ...room(DEMO_TAKE, { center: { harmonics: [0.05, 0.02] } }), snrDb: 50 };
+    const loud: Take = { ...room(STEREO, { center: { harmonics: [0.05, 0.02] } }), snrDb: 50 };
     const { distortionPercent } = told(loud);
     expect(Math.abs((distortionPercent.center ?? 99) - 100 * Math.hypot(0.05, 0.02))).toBeLessThan(1);
   });
@@ -113,11 +108,10 @@ describe('a good recording', () => {
 
 describe('who plays the middle of a stereo file', () => {
   it.each([
-    ['center', 1],
-    ['all', 0.5],
-    ['mains', 0],
-  ] as const)('%s', (from, part) => {
-    const m = told({ ...STEREO, plays: extracting(part) });
+    ['center', stereo],
+    ['all', told({ ...STEREO, plays: extracting(0.5) })],
+    ['mains', told({ ...STEREO, plays: extracting(0) })],
+  ] as const)('%s', (from, m) => {
     expect(m.middleFrom).toBe(from);
     expect(m.trusted).toBe(true);
     if (from === 'mains') noTimes(m);
@@ -138,12 +132,12 @@ describe('who plays the middle of a stereo file', () => {
 
 describe('polarity', () => {
   it('names the odd one: left, when center and right agree against it', () => {
-    const { polarity } = told(room(DEMO_TAKE, { left: { polarity: -1 }, center: { polarity: 1 } }));
+    const { polarity } = told(room(STEREO, { left: { polarity: -1 }, center: { polarity: 1 } }));
     expect(polarity).toEqual({ left: -1, center: 1, right: 1, undecided: [] });
   });
 
   it('names right', () => {
-    const { polarity } = told(room(DEMO_TAKE, { right: { polarity: -1 }, center: { polarity: 1 } }));
+    const { polarity } = told(room(STEREO, { right: { polarity: -1 }, center: { polarity: 1 } }));
     expect(polarity).toEqual({ left: 1, center: 1, right: -1, undecided: [] });
   });
 
@@ -154,7 +148,7 @@ describe('polarity', () => {
     'is not decided with a three-way left that crosses at %d Hz and another right',
     (hz, polarity) => {
       const m = told(
-        room(DEMO_TAKE, {
+        room(STEREO, {
           left: {
             crossovers: [
               { hz, order: 4 },
@@ -201,7 +195,7 @@ describe('a playback that loses time between the sweeps', () => {
 
 describe('a warning takes the values that it concerns, and no others', () => {
   it.each([2.6, 10.5])('a bark %d s into the file', (atS) => {
-    const m = told(DEMO_TAKE, (samples) => withBurst(samples, DEMO_TAKE.rateHz, atS, 0.05));
+    const m = told(STEREO, (samples) => withBurst(samples, STEREO.rateHz, atS, 0.05));
     expect(m.reasons).toEqual(['talking']);
     noEnergies(m);
     expect(m.delayMs.centerMinusLeft).toBeCloseTo(1.6, 1);
@@ -209,21 +203,21 @@ describe('a warning takes the values that it concerns, and no others', () => {
   });
 
   it('a recorder that rides the gain', () => {
-    const m = told(DEMO_TAKE, (samples) => drifting(samples, 3));
+    const m = told(STEREO, (samples) => drifting(samples, 3));
     expect(m.reasons).toEqual(['gain-rides']);
     noEnergies(m);
     expect(m.delayMs.centerMinusLeft).toBeCloseTo(1.6, 1);
   });
 
   it('clipping', () => {
-    const m = told(DEMO_TAKE, (samples) => clipped(samples, 0.6));
+    const m = told(STEREO, (samples) => clipped(samples, 0.6));
     expect(m.reasons).toContain('clipped');
     noEnergies(m);
     expect(m.polarity.center).toBe(-1);
   });
 
   it('a phone that moved: nothing can be compared', () => {
-    const moved = room(DEMO_TAKE, {
+    const moved = room(STEREO, {
       left: {
         arrivalMs: 8.2,
         reflections: [
@@ -233,7 +227,7 @@ describe('a warning takes the values that it concerns, and no others', () => {
       },
     }).room;
     const m = told({
-      ...DEMO_TAKE,
+      ...STEREO,
       roomAt: (name) => (name === 'left' ? DEMO_ROOM : { ...moved, rt60S: 0.39 }),
     });
     expect(m.reasons).toEqual(['phone-moved']);
@@ -243,7 +237,7 @@ describe('a warning takes the values that it concerns, and no others', () => {
   });
 
   it('noise: arrival holds longest, level goes first', () => {
-    const m = told({ ...DEMO_TAKE, snrDb: -5 });
+    const m = told({ ...STEREO, snrDb: -5 });
     expect(m.reasons).toEqual(['noisy']);
     noEnergies(m);
     expect(m.delayMs.centerMinusLeft).toBeCloseTo(1.6, 1);
@@ -272,9 +266,9 @@ describe('a recording that cannot serve', () => {
   });
 
   it('tells that its beginning or its end is missing', () => {
-    const rate = DEMO_TAKE.rateHz;
-    expect(told(DEMO_TAKE, (samples) => samples.slice(4.5 * rate)).reasons).toEqual(['cut']);
-    expect(told(DEMO_TAKE, (samples) => samples.slice(0, 14 * rate)).reasons).toEqual(['cut']);
+    const rate = STEREO.rateHz;
+    expect(told(STEREO, (samples) => samples.slice(4.5 * rate)).reasons).toEqual(['cut']);
+    expect(told(STEREO, (samples) => samples.slice(0, 14 * rate)).reasons).toEqual(['cut']);
   });
 
   it('measures what is there when only the last sweeps are missing, and says so', () => {
@@ -288,8 +282,8 @@ describe('a recording that cannot serve', () => {
     ['a steady tone', (i: number) => 0.3 * Math.sin(i / 20)],
     ['noise', (i: number) => Math.sin(i * i * 12.9898) * 0.3],
   ])('is told that it is not the signal: %s', (_, of) => {
-    const samples = Float32Array.from({ length: 20 * 48_000 }, (_, i) => of(i));
-    const { measurement } = measure(samples, 48_000);
+    const samples = new Float32Array(20 * 32_000).map((_, i) => of(i));
+    const { measurement } = measure(samples, 32_000);
     expect(measurement.reasons).toEqual(['not-the-signal']);
     expect(measurement.signal).toBeNull();
   });
@@ -299,7 +293,7 @@ describe('unusual recorders and unusual systems', () => {
   it.each([24_000, 16_000])(
     'a recorder at %d Hz serves arrival from the middle band, and polarity',
     (rateHz) => {
-      const m = told({ ...DEMO_TAKE, rateHz });
+      const m = told({ ...STEREO, rateHz });
       expect(m.remarks).toContain('low-sample-rate');
       expect(m.delayMs.uncertainty).toBeGreaterThan(0.1);
       expect(Math.abs((m.delayMs.centerMinusLeft ?? 9) - 1.6)).toBeLessThan(m.delayMs.uncertainty ?? 0);
@@ -307,18 +301,18 @@ describe('unusual recorders and unusual systems', () => {
     },
   );
 
-  it('a recorder at 96 kHz tells the same', () => {
-    const m = told({ ...DEMO_TAKE, rateHz: 96_000 });
+  it('a recorder over 50 kHz, which is heard at a part of its rate, tells the same', () => {
+    const m = told({ ...STEREO, rateHz: 64_000 });
     expect(Math.abs((m.delayMs.centerMinusLeft ?? 9) - 1.6)).toBeLessThan(0.05);
     expect(m.polarity.center).toBe(-1);
   });
 
   it.each([
     [25, STEREO],
-    [150, DEMO_TAKE],
-    [-30, DEMO_TAKE],
+    [150, STEREO],
+    [-30, STEREO],
   ] as const)('a center %d ms late is timed and told', (lateMs, take) => {
-    const m = told(room(take, { center: { arrivalMs: left.arrivalMs + lateMs }, left: {} }));
+    const m = told(room(take, { center: { arrivalMs: left.arrivalMs + lateMs } }));
     expect(Math.abs((m.delayMs.centerMinusLeft ?? 999) - lateMs)).toBeLessThan(0.1);
     expect(m.remarks).toContain(lateMs > 0 ? 'center-very-late' : 'center-very-early');
   });
