@@ -372,8 +372,6 @@ describe('whatever is done', () => {
       await browsing.open(async ({ page, complaints }) => {
         await openCase(page, 'demo.json', demo);
         for (let i = 0; i < 200; i += 1) {
-          const buttons = page.locator('button:visible:not([disabled]), g[role=button]');
-          const count = await buttons.count();
           switch (draw(4)) {
             case 0:
               await page.focus('#line');
@@ -381,16 +379,11 @@ describe('whatever is done', () => {
               await page.keyboard.press('Enter');
               break;
             case 1:
-              await buttons.nth(draw(count)).focus();
+              await page.evaluate(touchOne, [draw(2 ** 20), 'focus'] as const);
               await page.keyboard.press(['ArrowLeft', 'ArrowUp', 'Shift+ArrowRight'][draw(3)] ?? 'ArrowLeft');
               break;
-            default: {
-              const button = buttons.nth(draw(count));
-              const text = await button.textContent();
-              // What opens a window of the system would hold the test up.
-              if (text !== null && !/Open a case|Print|Save|Play/.test(text))
-                await button.dispatchEvent('click');
-            }
+            default:
+              await page.evaluate(touchOne, [draw(2 ** 20), 'click'] as const);
           }
         }
         await page.waitForTimeout(500);
@@ -400,3 +393,14 @@ describe('whatever is done', () => {
     2 * LONG_MS,
   );
 });
+
+/** Chosen and touched in one turn of the page, which may draw itself anew at any moment. */
+function touchOne([pick, how]: readonly [number, 'focus' | 'click']): void {
+  const all = [...document.querySelectorAll<HTMLElement | SVGElement>('button:enabled, g[role=button]')];
+  const seen = all.filter((element) => element.checkVisibility());
+  const one = seen[pick % seen.length];
+  if (how === 'focus') one?.focus();
+  // What opens a window of the system would hold the test up.
+  else if (!/Open a case|Print|Save|Play/.test(one?.textContent ?? ''))
+    one?.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+}

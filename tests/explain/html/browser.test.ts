@@ -149,18 +149,27 @@ describe('on a phone of 360 px', () => {
   }, 60_000);
 });
 
-describe('in every picture', () => {
-  it(
-    'of every shipped case all names can be read on a phone, inside the drawing, off the lines and off each other',
-    async () => {
-      for (const { name, html } of shippedPages())
-        await open(html, { viewport: { width: 390, height: 800 } }, async (page) => {
-          await page.evaluate(OPEN_ALL);
-          expect(await page.evaluate(NAMES_AT_FAULT), name).toEqual([]);
-        });
-    },
-    LONG_MS,
-  );
+describe('every shipped case', () => {
+  const looked: { name: string; sheets: number; atFault: string[] }[] = [];
+  beforeAll(async () => {
+    await open('', { viewport: { width: 390, height: 800 } }, async (page) => {
+      for (const { name, html } of shippedPages()) {
+        await page.setContent(html);
+        const pdf = await page.pdf({ preferCSSPageSize: true });
+        const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
+        await page.evaluate(OPEN_ALL);
+        looked.push({ name, sheets, atFault: await page.evaluate<string[]>(NAMES_AT_FAULT) });
+      }
+    });
+  }, LONG_MS);
+  it('has pictures whose names can be read on a phone, inside the drawing, off the lines and off each other', () => {
+    expect(looked.length).toBeGreaterThan(80);
+    expect(looked.filter(({ atFault }) => atFault.length > 0)).toEqual([]);
+  });
+
+  it('fits three sheets of paper', () => {
+    expect(looked.filter(({ sheets }) => sheets === 0 || sheets > 3)).toEqual([]);
+  });
 });
 
 describe('by keyboard', () => {
@@ -195,20 +204,6 @@ describe('on paper', () => {
       expect(await page.evaluate(TEXT_COLOR)).toBe('rgb(28, 35, 38)');
     });
   }, 60_000);
-
-  it(
-    'every shipped case fits three sheets',
-    async () => {
-      const sheets: [string, number][] = [];
-      for (const { name, html } of shippedPages())
-        await open(html, { viewport: WIDE }, async (page) => {
-          const pdf = await page.pdf({ preferCSSPageSize: true });
-          sheets.push([name, pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0]);
-        });
-      expect(sheets.filter(([, count]) => count === 0 || count > 3)).toEqual([]);
-    },
-    LONG_MS,
-  );
 });
 
 describe('text of strangers', () => {

@@ -29,9 +29,15 @@ describe('the page of a computed fact', () => {
   });
   it('links what it can rest on and the rules that read it', () => {
     expect(linksUnder(page('layoutKind'), 'It can rest on')).toEqual(
-      ['centerCount', 'centerLayout', 'fullRangeMidSide', 'centerOrientation', 'centerTweeterSpacing'].map(
-        (id) => `fact/${id}`,
-      ),
+      [
+        'centerCount',
+        'twinArrangement',
+        'twinSpacing',
+        'centerLayout',
+        'fullRangeMidSide',
+        'centerOrientation',
+        'centerTweeterSpacing',
+      ].map((id) => `fact/${id}`),
     );
     expect(linksUnder(page('layoutDipDb'), 'Rules that read it')).toEqual([
       'rule/driver-layout/dip-at-worst-seat',
@@ -75,6 +81,7 @@ describe('the page of a threshold', () => {
     expect(linksUnder(page('delayMs'), 'Rules that compare with it')).toEqual([
       'rule/delay/arrival-error',
       'rule/delay/arrival-measured',
+      'rule/delay/latency-found',
       'rule/delay/latency-left',
       'rule/delay/step-too-coarse',
       'rule/delay/tape-disagrees',

@@ -19,7 +19,7 @@ describe('the page of a question', () => {
       Hint: spec.hint,
       Why: spec.why,
       Takes: 'Half a minute.',
-      Usually: 'The answer is read from a menu or sheet.',
+      Usually: 'The answer is plain to see.',
     });
     expect(linesUnder(page, 'How to find out')).toEqual(spec.findOut);
   });
