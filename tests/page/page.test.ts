@@ -9,7 +9,7 @@ import { EMPTY_BOOK } from '../../src/facts/book.js';
 import { readCase } from '../../src/facts/case-file.js';
 import { begin, reply } from '../../src/interview/conversation.js';
 import { HOSTILE } from '../explain/hostile.js';
-import { SCROLL_WIDTH, TEXT_COLOR } from '../support/inBrowser.js';
+import { SCROLL_WIDTH, TEXT_COLOR, touchOne } from '../support/inBrowser.js';
 import { program, ROOT, workFolder } from '../support/program.js';
 import {
   type Browsing,
@@ -379,11 +379,11 @@ describe('whatever is done', () => {
               await page.keyboard.press('Enter');
               break;
             case 1:
-              await page.evaluate(touchOne, [draw(2 ** 20), 'focus'] as const);
+              await page.evaluate(touchOne(draw(2 ** 20), 'focus'));
               await page.keyboard.press(['ArrowLeft', 'ArrowUp', 'Shift+ArrowRight'][draw(3)] ?? 'ArrowLeft');
               break;
             default:
-              await page.evaluate(touchOne, [draw(2 ** 20), 'click'] as const);
+              await page.evaluate(touchOne(draw(2 ** 20), 'click'));
           }
         }
         await page.waitForTimeout(500);
@@ -393,14 +393,3 @@ describe('whatever is done', () => {
     2 * LONG_MS,
   );
 });
-
-/** Chosen and touched in one turn of the page, which may draw itself anew at any moment. */
-function touchOne([pick, how]: readonly [number, 'focus' | 'click']): void {
-  const all = [...document.querySelectorAll<HTMLElement | SVGElement>('button:enabled, g[role=button]')];
-  const seen = all.filter((element) => element.checkVisibility());
-  const one = seen[pick % seen.length];
-  if (how === 'focus') one?.focus();
-  // What opens a window of the system would hold the test up.
-  else if (!/Open a case|Print|Save|Play/.test(one?.textContent ?? ''))
-    one?.dispatchEvent(new MouseEvent('click', { bubbles: true }));
-}

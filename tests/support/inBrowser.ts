@@ -50,3 +50,15 @@ export const ADDRESS_END = 'location.hash';
 export const AXE_FINDINGS = `axe.run().then(({ violations }) =>
   violations.flatMap(({ id, nodes }) =>
     nodes.map((node) => id + ': ' + node.html.slice(0, 160) + ' ' + (node.failureSummary ?? ''))))`;
+
+/**
+ * One of the things that can be pressed, focused or clicked in one turn of the page, which may draw itself anew at any moment.
+ * What opens a window of the system is left alone: it would hold the test up.
+ */
+export const touchOne = (pick: number, how: 'focus' | 'click'): string => `(() => {
+  const seen = [...document.querySelectorAll('button:enabled, g[role=button]')].filter((each) => each.checkVisibility());
+  const one = seen[${pick} % seen.length];
+  if (${how === 'focus'}) one?.focus();
+  else if (!/Open a case|Print|Save|Play/.test(one?.textContent ?? ''))
+    one?.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+})()`;

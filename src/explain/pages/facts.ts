@@ -50,8 +50,20 @@ const RULES: readonly (readonly [Cause, Rule])[] = CAUSES.flatMap((cause) =>
 const ruleLine = ([cause, rule]: readonly [Cause, Rule]): Line => [
   linkTo('rule', ruleId(cause, rule), `${capital(cause.title)}: ${idText(rule.id)}`),
 ];
-const rulesWhere = (wanted: (cause: Cause, rule: Rule) => boolean): Line[] =>
-  RULES.filter(([cause, rule]) => wanted(cause, rule)).map(ruleLine);
+/** Facts to the causes that read them, by themselves or through what is computed. */
+const READERS = indexed(CAUSES, (cause) =>
+  cause.rules
+    .flatMap((rule) => variablesOfRule(cause, rule))
+    .flatMap((id): readonly FactId[] => (isFactId(id) ? [id] : factsBehind(id))),
+);
+/** Facts to the rules that read nothing but their answer. */
+const ANSWERED = indexed(RULES, ([, { when, weigh }]) => {
+  const read = weigh.kind === 'answer' ? variablesOf(when) : [];
+  return read.length === 1 ? read.filter(isFactId) : [];
+});
+const BY_VARIABLE = indexed(RULES, ([cause, rule]) => variablesOfRule(cause, rule));
+const BY_LIMIT = indexed(RULES, ([, rule]) => limitsOf(rule));
+const BY_SOURCE = indexed(RULES, ([, rule]) => [rule.source]);
 
 export const factPages = (): Page[] => FACT_IDS.map(factPage);
 
@@ -134,9 +146,8 @@ function rangeRows(spec: NumberSpec): [string, Line][] {
 /** One answer, and for which causes it speaks by itself: rules that read nothing but this question. */
 function choiceItem(id: FactId, value: string, words: string): Item {
   const view = viewWith(id, value);
-  const said = RULES.flatMap(([cause, rule]): string[] => {
-    const { when, weigh } = rule;
-    if (weigh.kind !== 'answer' || variablesOf(when).some((each) => each !== id)) return [];
+  const said = (ANSWERED.get(id) ?? []).flatMap(([cause, { when, weigh }]): string[] => {
+    if (weigh.kind !== 'answer') return [];
     const { tp, fp, only } = weigh;
     const yes = verdictOf(when, view).truth === 'yes';
     if (only === (yes ? 'against' : 'for')) return [];
@@ -165,13 +176,8 @@ function viewWith(id: FactId, value: string): View {
   } as unknown as View;
 }
 
-function readersOf(id: VarId): Line[] {
-  const behind = (each: VarId): readonly VarId[] => [each, ...(isFactId(each) ? [] : factsBehind(each))];
-  const causes = CAUSES.filter((cause) =>
-    cause.rules.some((rule) => variablesOfRule(cause, rule).some((each) => behind(each).includes(id))),
-  );
-  return causes.map((cause) => [linkTo('cause', cause.id, capital(cause.title))]);
-}
+const readersOf = (id: FactId): Line[] =>
+  (READERS.get(id) ?? []).map((cause) => [linkTo('cause', cause.id, capital(cause.title))]);
 
 export const computedPages = (): Page[] =>
   DERIVED_IDS.map((id: DerivedId) => ({
@@ -185,7 +191,7 @@ export const computedPages = (): Page[] =>
       heading(2, 'It can rest on'),
       bullets(factsBehind(id).map((each): Line => [variableLink(each)])),
       heading(2, 'Rules that read it'),
-      bullets(rulesWhere((cause, rule) => variablesOfRule(cause, rule).includes(id))),
+      bullets((BY_VARIABLE.get(id) ?? []).map(ruleLine)),
     ]),
   }));
 
@@ -234,7 +240,7 @@ export const thresholdPages = (): Page[] =>
           `${sentence(table_.note)} A rule weighs nothing at the clear grade: there it is a fair coin.`,
         ),
         heading(2, 'Rules that compare with it'),
-        bullets(rulesWhere((_, rule) => limitsOf(rule).includes(id))),
+        bullets((BY_LIMIT.get(id) ?? []).map(ruleLine)),
         heading(2, 'Source'),
         bullets([sourceLine(table_.source)]),
         heading(2, 'Source of the grades'),
@@ -257,6 +263,13 @@ export const sourcePages = (): Page[] =>
           .map((each): Line => [linkTo('threshold', each, capital(LIMITS[each].label))]),
       ),
       heading(2, 'Rules that rest on it'),
-      bullets(rulesWhere((_, rule) => rule.source === id)),
+      bullets((BY_SOURCE.get(id) ?? []).map(ruleLine)),
     ]),
   }));
+
+function indexed<T, Id>(items: readonly T[], idsOf: (item: T) => readonly Id[]): ReadonlyMap<Id, T[]> {
+  const index = new Map<Id, T[]>();
+  for (const item of items)
+    for (const id of new Set(idsOf(item))) index.set(id, [...(index.get(id) ?? []), item]);
+  return index;
+}
