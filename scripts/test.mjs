@@ -4,7 +4,9 @@ import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 
 const run = (command, args, options = {}) => {
   console.log(`> ${command} ${args.join(' ')}`);
+  const since = performance.now();
   const { status, error } = spawnSync(command, args, { stdio: 'inherit', ...options });
+  console.log(`  ${((performance.now() - since) / 1000).toFixed(0)} s`);
   if (error) console.error(error.message);
   return status ?? 1;
 };
@@ -26,7 +28,7 @@ const status = run('npx', [
   '--no-install',
   'vitest',
   'run',
-  '--reporter=default',
+  '--reporter=./scripts/progress.mjs',
   '--reporter=json',
   `--outputFile.json=${summary}`,
   ...process.argv.slice(2),
