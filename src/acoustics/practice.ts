@@ -1,7 +1,4 @@
-/**
- * Everyday dimensions of living rooms and menus, and units. `DISTANCE_STEPS_M` is what reference checks hold; the
- * step of a system is asked, so that no rule reads the list.
- */
+/** Everyday dimensions of living rooms and menus, and units. */
 import { positive } from './input.js';
 
 /** Length of a foot, m. Exact by definition. */

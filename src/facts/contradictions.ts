@@ -7,6 +7,7 @@ import { type Check, type Contradiction, clash, holds } from './contradictions/c
 import {
   mixedUnits,
   obstacleBeyondSeat,
+  offTheStep,
   tapeAgainstLayout,
   tapeTest,
   wrongUnit,
@@ -29,6 +30,7 @@ export type { Contradiction } from './contradictions/clash.js';
 const CHECKS: readonly Check[] = [
   wrongUnit,
   mixedUnits,
+  offTheStep,
   tapeAgainstLayout,
   tapeTest,
   obstacleBeyondSeat,

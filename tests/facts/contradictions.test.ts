@@ -63,6 +63,15 @@ describe('units mixed up', () => {
     ]);
   });
 
+  it('is no multiple of its step: told, and not where 3 cm stand for a tenth of a foot', () => {
+    expect(ids({ enteredCenter: 2.97, entryStep: 0.05 })).toEqual(['off-the-step-enteredCenter']);
+    expect(ids({ enteredLeft: 9.5 * 0.3048, entryStep: 0.3048 })).toEqual(['off-the-step-enteredLeft']);
+    expect(ids({ enteredCenter: 2.95, entryStep: 0.05 })).toEqual([]);
+    expect(ids({ enteredCenter: 9.7 * 0.3048, entryStep: 0.03 })).toEqual([]);
+    // Written with two decimals, as menus of meters show it.
+    expect(ids({ enteredCenter: 2.96, enteredLeft: 3.2, entryStep: 0.1 * 0.3048 })).toEqual([]);
+  });
+
   it('quotes both answers and blames nobody', () => {
     const [found] = contradictions(bookOf({ tapedCenter: 3, enteredCenter: 9.84 }));
     expect(found).toEqual({

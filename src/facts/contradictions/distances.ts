@@ -1,5 +1,6 @@
 /** Distances and units that do not fit together. */
 import { LEAST_ENTRY_M, type UnitSlip, unitErrorRatio, unitSlip } from '../../acoustics/arrival.js';
+import { DISTANCE_STEPS_M } from '../../acoustics/practice.js';
 import { type FactBook, told } from '../book.js';
 import type { NumberFactId } from '../catalog.js';
 import { formatValue } from '../format.js';
@@ -68,6 +69,26 @@ export const mixedUnits: Check = (book) =>
     const slip = slipOf(center, left);
     return slip === null || isTold ? [] : [clash(book, 'mixed-units', 'hard', pair, UNIT_NOTES[slip])];
   });
+
+/** Told 3 cm, a step of 0.1 ft is meant: a menu step within this part of what was told counts as well. */
+const MEANT_WITHIN = 0.05;
+/** A figure rounded as it is written lies within this part of a step of a multiple. Our own choice. */
+const OFF_STEP = 0.2;
+
+/** An entry that its menu cannot show: then it was rounded, converted, or the step is another. */
+export const offTheStep: Check = (book) =>
+  (['enteredLeft', 'enteredCenter', 'enteredRight'] as const).flatMap((entry) =>
+    withNumbers(book, [entry, 'entryStep'], (enteredM = 0, stepM = 1) => {
+      const meant = DISTANCE_STEPS_M.filter((step) => Math.abs(step / stepM - 1) < MEANT_WITHIN);
+      const isMultiple = [stepM, ...meant].some((step) => {
+        const steps = enteredM / step;
+        return Math.abs(steps - Math.round(steps)) < OFF_STEP;
+      });
+      const note =
+        'An entry is a multiple of its step: one of the two was rounded, or converted from another unit.';
+      return isMultiple ? [] : [clash(book, `off-the-step-${entry}`, 'soft', [entry, 'entryStep'], note)];
+    }),
+  );
 
 export const tapeAgainstLayout: Check = (book) =>
   withNumbers(book, ['tapedCenter'], (tapedM = 0) => {
