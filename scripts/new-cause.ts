@@ -27,6 +27,7 @@ export const ${name} = defineCause({
   severity: 'clear',
   // … how common it is, and where that comes from.
   priorDb: -15,
+  priorBecause: '…',
   story: '… What happens and what the owner hears.',
   notWhen: '… When it is wrongly blamed.',
   links: { 'voice-unclear-everywhere': 0.5 },

@@ -193,6 +193,11 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
     if (outcome.stopped) throw new Stop(outcome.missing);
     return outcome.value;
   };
+  const canTell = (model: Model): boolean => {
+    const outcome = evaluate(model);
+    addAll(ledger.reads, outcome.reads);
+    return !outcome.stopped;
+  };
   /** Enters those of the facts behind seats that have a say, as told or as the plan assumed them. */
   const enterSeatFacts = (ids: readonly FactId[]): void => {
     for (const id of SEAT_FACTS) if (id !== 'earHeight' || rows > 1) look(id);
@@ -241,6 +246,7 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
       return sketchGrid;
     },
     from,
+    canTell,
     seats,
     mainSeat: main,
     worst,

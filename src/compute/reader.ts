@@ -60,6 +60,8 @@ export interface Reader<F extends FactId> {
   readonly sketchGrid: () => Grid | undefined;
   /** A shared intermediate result, computed once a view. */
   readonly from: <T>(model: (r: Reader<F>) => T) => T;
+  /** Whether a result can be told; what it looked at counts as looked at here, nothing as used. */
+  readonly canTell: (model: (r: Reader<F>) => unknown) => boolean;
   /**
    * The worst of several, none of them empty. Where a value is computed again only to see how far a shifted
    * fact moves it, the one that was worst before stands for all.

@@ -221,6 +221,10 @@ export interface Cause {
   readonly severity: Severity;
   /** Prior in decibans (10 log10 of the odds) where the cause can exist at all, judgement on a 3 dB grid. */
   readonly priorDb: number;
+  /** Why so common, in a sentence. */
+  readonly priorBecause: string;
+  /** Where it was counted; our judgment unless told. */
+  readonly priorSource?: SourceId;
   /** What happens and what the owner hears, in plain words. */
   readonly story: string;
   /** When it is wrongly blamed. */

@@ -38,6 +38,7 @@ export const small = (id: CauseId, changes: Partial<Cause> = {}): Cause => {
   return {
     ...bare,
     priorDb: 0,
+    priorBecause: '',
     links: {},
     groups: { g: 'independent' },
     rules: [ruleOn('one', whenTest('off'))],

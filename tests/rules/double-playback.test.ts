@@ -8,6 +8,11 @@ testCause(doublePlayback, {
   ],
   fires: [
     {
+      name: 'a voice that stays low without a center comes from another loudspeaker below',
+      facts: { testPhantom: 'same', voiceDirection: 'low' },
+      rules: ['low-without-center'],
+    },
+    {
       name: 'what goes along with one person is hardly made by the system',
       facts: { testSwapSeats: 'goes-with-person' },
       rules: ['one-person-alone'],
@@ -45,6 +50,11 @@ testCause(doublePlayback, {
   ],
   silent: [
     {
+      name: 'a voice at the picture comes from nowhere below',
+      facts: { testPhantom: 'same', voiceDirection: 'picture' },
+      rules: ['low-without-center'],
+    },
+    {
       name: 'what others hear as well stays possible',
       facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
       rules: ['one-person-alone'],
@@ -73,6 +83,12 @@ testCause(doublePlayback, {
     },
   ],
   cannotTell: [
+    {
+      name: 'nobody said where the voice seems to be',
+      facts: { testPhantom: 'same' },
+      rule: 'low-without-center',
+      asks: ['voiceDirection'],
+    },
     {
       name: 'nobody said whether it is one person alone',
       facts: {},

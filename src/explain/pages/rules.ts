@@ -67,7 +67,7 @@ export function causePage(cause: Cause, learned?: Learned): Page {
         ['Not when', cause.notWhen],
         ...(cause.inVain ? ([['In vain', cause.inVain]] as const) : []),
         ['If true', `${capital(cause.severity)}: ${SEVERITIES[cause.severity]}.`],
-        ['How common', `${capital(priorText(cause.priorDb))} (our judgment).`],
+        ['How common', commonText(cause)],
         ...(learned && after
           ? [['In use', `${capital(priorText(after.priorDb))} (${learned.priors}).`] as [string, string]]
           : []),
@@ -94,6 +94,11 @@ export function causePage(cause: Cause, learned?: Learned): Page {
       bullets([...new Set(cause.rules.map((rule) => rule.source))].map(sourceLine)),
     ]),
   };
+}
+
+function commonText({ priorDb, priorBecause, priorSource }: Cause): string {
+  const from = priorSource ? SOURCES[priorSource].cite : 'our judgment';
+  return `${capital(priorText(priorDb))} (${from}). ${priorBecause}`;
 }
 
 function appliesText({ applies, appliesIn }: Cause): string {

@@ -15,8 +15,8 @@ export const aim = defineCause({
   id: 'aim',
   title: 'The center is not aimed at the ears',
   severity: 'clear',
-  // Low boxes lying flat are common, but most layouts forgive the angle.
   priorDb: -12,
+  priorBecause: 'Low boxes lying flat are common, but most layouts forgive the angle.',
   story:
     'The center lies flat and low (or high), and its axis passes below or above the heads. Mid and tweeter above each other then reach the ears out of step, and the treble beams past them.',
   notWhen:

@@ -13,6 +13,8 @@ export const ambienceSetting = defineCause({
   title: 'The size of an ambience mode is set too small',
   severity: 'clear',
   priorDb: -6,
+  priorBecause:
+    'Where such a mode with such a setting is in use, the setting is at fault in one home of five or so.',
   story:
     'The mode adds a hall of its own. In some of these modes a small size also moves the middle of the music out of the mains into the center, and the stage shrinks.',
   notWhen:

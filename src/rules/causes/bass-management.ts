@@ -18,6 +18,8 @@ export const bassManagement = defineCause({
   title: 'Bass crossover, size or subwoofer timing spoils the low voice',
   severity: 'clear',
   priorDb: -12,
+  priorBecause:
+    'Set wrongly in many homes, but heard as a boomy or lean system rather than as a spoiled voice.',
   story:
     'Around the crossover center and subwoofer cancel, or nobody plays the lowest part of the voice, or the subwoofer reaches so high that the voice is heard from its corner.',
   notWhen:

@@ -15,8 +15,9 @@ export const blockedPath = defineCause({
   id: 'blocked-path',
   title: 'Something stands between the center and a seat',
   severity: 'clear',
-  // What people see in the way is seldom wide enough, or near enough to the line, to be the trouble.
   priorDb: -6,
+  priorBecause:
+    'What people see in the way is seldom wide enough, or near enough to the line, to be the trouble.',
   story:
     'Something wide stands between the center and the ears, or just under the line between them: the backs of a row in front, a table, a lid. The treble of the voice does not get around it.',
   notWhen:

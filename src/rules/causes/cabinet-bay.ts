@@ -23,8 +23,8 @@ export const cabinetBay = defineCause({
   id: 'cabinet-bay',
   title: 'The bay around the center colors its voice',
   severity: 'clear',
-  // Open bays under a display are common; most are left open around the box.
   priorDb: -6,
+  priorBecause: 'Open bays under a display are common; most are left open around the box.',
   story:
     'The center stands inside an open bay. The air in the gaps around it swings against the air behind it, and a face set back speaks through a tunnel. The lower voice gets a note of its own.',
   notWhen:

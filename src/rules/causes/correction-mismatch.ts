@@ -19,6 +19,7 @@ export const correctionMismatch = defineCause({
   title: 'Equalization, or a boost, left center and mains unlike each other',
   severity: 'clear',
   priorDb: -12,
+  priorBecause: 'Automatic equalization is common and mostly does more good than harm.',
   story:
     'The equalization bends the center and the mains to different results, or bends only one of them. Voices change their tone between center and sides although the loudspeakers themselves match.',
   notWhen:

@@ -23,8 +23,9 @@ export const delay = defineCause({
   id: 'delay',
   title: 'Distance or delay entries do not match the true arrival times',
   severity: 'clear',
-  // -12 dB while it is open whether center and mains share anything; sharing found, it is one of the common causes.
   priorDb: -12,
+  priorBecause:
+    'While it is open whether center and mains share anything; sharing found, it is one of the common causes.',
   story:
     'The center plays its part of a shared sound too early or too late. The two copies comb: the voice turns hollow, or the stage jumps to the loudspeaker that comes first.',
   notWhen:
@@ -199,6 +200,8 @@ export const delay = defineCause({
       {
         id: 'little-is-shared',
         group: 'audible',
+        // A known error is scaled by what is shared already.
+        applies: is('delayKnown', 'no'),
         says: {
           yes: 'What center and mains share is enough to hear an error in it.',
           no: 'Center and mains play little together, so a delay error is hardly heard between them.',

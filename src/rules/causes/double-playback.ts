@@ -12,8 +12,8 @@ export const doublePlayback = defineCause({
   id: 'double-playback',
   title: 'The display or a second device plays the voice too',
   severity: 'clear',
-  // -15 dB: not common, but found and cured in a minute.
   priorDb: -15,
+  priorBecause: 'Not common, but found and cured in a minute.',
   story:
     'The display, or another device, plays the same sound as the system. Display and receiver take different times to work on it, so the voice comes twice: close together it sounds hollow, further apart it is an echo, and it seems to sit in the display.',
   notWhen:
@@ -36,7 +36,7 @@ export const doublePlayback = defineCause({
     picture: 'independent',
     noise: 'independent',
     'which-source': 'independent',
-    'without-center': 'independent',
+    'without-center': 'same-quantity',
     history: 'independent',
     person: 'independent',
   },
@@ -132,6 +132,21 @@ export const doublePlayback = defineCause({
       },
       oneOf('testPhantom', 'same', 'worse'),
       { yes: 'hint', no: 'strong' },
+    ),
+    answers(
+      {
+        id: 'low-without-center',
+        group: 'without-center',
+        says: {
+          yes: 'Even with the center set to none the voice comes from below the picture: another loudspeaker plays there.',
+          no: 'It is not so that the voice comes from below even without a center.',
+          unknown: 'It is not known where the voice comes from with the center set to none.',
+        },
+        because: 'Mains stand near the height of the ears; only what lies below can be heard below.',
+        source: 'practice',
+      },
+      all(is('testPhantom', 'same'), is('voiceDirection', 'low')),
+      { yes: 'strong' },
     ),
     answers(
       {

@@ -14,8 +14,8 @@ export const driverFault = defineCause({
   id: 'driver-fault',
   title: 'A driver, strap or cable of the center is dead or loose',
   severity: 'broken',
-  // -15 dB: rarer than settings and placement, but quickly found.
   priorDb: -15,
+  priorBecause: 'Rarer than settings and placement, but quickly found.',
   story:
     'One part of the center no longer plays, or plays with scratches: a burnt tweeter, a cone that rubs, a strap missing between double terminals, a cable with a loose strand. The voice is dull, thin or comes and goes, at every seat and at every volume.',
   notWhen:

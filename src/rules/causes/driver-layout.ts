@@ -16,8 +16,9 @@ export const driverLayout = defineCause({
   id: 'driver-layout',
   title: 'Drivers side by side cancel for the outer seats',
   severity: 'severe',
-  // Lying centers with paired cones are the commonest kind, and many of them serve a sofa seen from near.
   priorDb: -9,
+  priorBecause:
+    'Lying centers with paired cones are the commonest kind, and many of them serve a sofa seen from near.',
   story:
     'Two cones of the center play the same part of the voice, one beside the other. In the middle both arrive together. At the outer seats one arrives later, and the middle of the voice cancels.',
   notWhen:

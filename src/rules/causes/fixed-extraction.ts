@@ -14,6 +14,8 @@ export const fixedExtraction = defineCause({
   title: 'An upmix without a center control is used on two-channel music',
   severity: 'clear',
   priorDb: -6,
+  priorBecause:
+    'Where such a mode plays music without a control, it narrows most stages and one owner in five minds.',
   story:
     'The mode in use draws the middle of the music into the center and has no setting for how much. The stage narrows toward one box, or turns hollow at the sides.',
   notWhen:

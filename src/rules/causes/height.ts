@@ -14,8 +14,8 @@ export const height = defineCause({
   id: 'height',
   title: 'The center is at another height than mains and picture',
   severity: 'clear',
-  // Most centers lie on furniture well below the ears.
   priorDb: -9,
+  priorBecause: 'Most centers lie on furniture well below the ears.',
   story:
     'The center sits well below or above the left and right loudspeakers and the picture. The voice comes from there, and whatever moves across the front sinks or climbs in the middle.',
   notWhen:

@@ -14,6 +14,8 @@ export const level = defineCause({
   title: 'Center too soft or too loud at the seats',
   severity: 'clear',
   priorDb: -9,
+  priorBecause:
+    'Trims are the first thing that owners set, and the first that a new box or seat makes wrong.',
   story:
     'The center plays several decibels below or above the mains at the seat. The voice drowns in the rest, or it sticks out and draws the whole stage to itself.',
   notWhen:

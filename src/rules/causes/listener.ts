@@ -11,8 +11,8 @@ export const listener = defineCause({
   id: 'listener',
   title: 'One person hears it, wherever that person sits',
   severity: 'mild',
-  // -18 dB: said only where people have compared and nothing else explains it.
   priorDb: -18,
+  priorBecause: 'Said only where people have compared and nothing else explains it.',
   story:
     'People hear differently, and each of us differently from year to year. If the trouble goes along with one person from seat to seat while the others do not hear it, the system treats everyone alike, and it can be set to suit that person.',
   notWhen:

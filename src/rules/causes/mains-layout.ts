@@ -17,8 +17,8 @@ export const mainsLayout = defineCause({
   id: 'mains-layout',
   title: 'Left and right stand wrong for the seat',
   severity: 'clear',
-  // -12 dB: rooms bend the triangle often, but seldom so far that it is the main trouble.
   priorDb: -12,
+  priorBecause: 'Rooms bend the triangle often, but seldom so far that it is the main trouble.',
   story:
     'Left and right make the stage, and the center only holds its middle. If the mains stand very wide or very close, or a seat is much nearer to one of them, everything they share leans to the near one: the voice is pulled aside, or a loud near main covers it.',
   notWhen:

@@ -18,8 +18,8 @@ export const nearSurface = defineCause({
   id: 'near-surface',
   title: 'A floor, wall or ceiling close by colors the voice',
   severity: 'mild',
-  // Present in every room, seldom the main trouble.
   priorDb: -12,
+  priorBecause: 'Present in every room, seldom the main trouble.',
   story:
     'The floor, the ceiling or a wall close to the center sends a second voice a moment after the first. At some pitches the two cancel, and for a low center these lie in the middle of the voice while those of the mains lie below it. A wall close behind, or a corner, lifts the low voice.',
   notWhen:

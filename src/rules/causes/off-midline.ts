@@ -12,8 +12,8 @@ export const offMidline = defineCause({
   id: 'off-midline',
   title: 'The center stands off the middle',
   severity: 'clear',
-  // Seldom far enough to matter: six degrees are 30 cm at a seat 3 m away.
   priorDb: -15,
+  priorBecause: 'Seldom far enough to matter: six degrees are 30 cm at a seat 3 m away.',
   story:
     'The center is not on the line between the middle of the mains and the main seat. The voice comes from its side, while picture and phantom middle stay where they are.',
   notWhen:

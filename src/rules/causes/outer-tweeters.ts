@@ -14,8 +14,8 @@ export const outerTweeters = defineCause({
   id: 'outer-tweeters',
   title: 'Two tweeters apart play the same treble',
   severity: 'clear',
-  // Rare as a product, common in systems where two small boxes are laid down as a center.
   priorDb: -6,
+  priorBecause: 'Rare as a product, common in systems where two small boxes are laid down as a center.',
   story:
     'The center has a tweeter at each end, or two boxes lie side by side. Only on the line exactly between them do both arrive together; everywhere else their treble interferes, and it changes with every inch of head movement.',
   notWhen:

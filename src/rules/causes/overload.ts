@@ -13,8 +13,8 @@ export const overload = defineCause({
   id: 'overload',
   title: 'The center or its amplifier strains when loud',
   severity: 'clear',
-  // -15 dB: needs loud listening and a small box or a weak amplifier.
   priorDb: -15,
+  priorBecause: 'Needs loud listening and a small box or a weak amplifier.',
   story:
     'At low volume the voice is clean. Turned up, a small box with too much bass, or an amplifier at its end, makes it hard, torn and tiring, and it no longer gets louder as the rest does. Nothing is broken yet.',
   notWhen:

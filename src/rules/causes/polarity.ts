@@ -22,6 +22,8 @@ export const polarity = defineCause({
   title: 'Center or one main connected with reversed polarity',
   severity: 'severe',
   priorDb: -12,
+  priorBecause:
+    'A crossed wire is rare where an automatic run was made, and takes a minute to find where none was.',
   story:
     'One of the three pushes while the others pull. What they play together thins out in the low voice and hangs in no place, wide and vague or inside the head.',
   notWhen:

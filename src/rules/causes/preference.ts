@@ -10,8 +10,8 @@ export const preference = defineCause({
   id: 'preference',
   title: 'Nothing is wrong: two channels please more',
   severity: 'taste',
-  // -15 dB: it should win only when nothing else stands and the owner says so.
   priorDb: -15,
+  priorBecause: 'It should win only when nothing else stands and the owner says so.',
   story:
     'Two channels are a fine choice: most music was mixed on them, and a voice that floats between left and right is what its makers heard. The price is paid at the side seats, where a phantom voice moves into the near loudspeaker while a center would hold it at the picture.',
   notWhen:

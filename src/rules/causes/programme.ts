@@ -12,8 +12,9 @@ export const programme = defineCause({
   id: 'programme',
   title: 'The program itself, not the system',
   severity: 'clear',
-  // -9 dB: voices buried under effects are among the commonest remarks of owners.
   priorDb: -9,
+  priorBecause: 'Voices buried under effects are among the commonest remarks of owners.',
+  priorSource: 'owner-threads',
   story:
     'Many films keep voices far below music and effects, and some are mumbled or recorded poorly. Played at home level the soft parts sink, in any system. A plain newscast through the same center is clear.',
   notWhen:

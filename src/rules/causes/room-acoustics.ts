@@ -14,8 +14,8 @@ export const roomAcoustics = defineCause({
   id: 'room-acoustics',
   title: 'The room or its noise drowns the voice',
   severity: 'severe',
-  // -12 dB: hard, open rooms are common; carpets, curtains and sofas cure most of them.
   priorDb: -12,
+  priorBecause: 'Hard, open rooms are common; carpets, curtains and sofas cure most of them.',
   story:
     'In a hard, empty or open room each syllable rings into the next, and noise covers the soft ones. Every loudspeaker suffers alike, also left and right, and so does a person speaking from the place of the picture. Close to the loudspeaker the voice is clear.',
   notWhen:

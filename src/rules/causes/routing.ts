@@ -13,8 +13,9 @@ export const routing = defineCause({
   id: 'routing',
   title: 'The voice does not reach the center as it should',
   severity: 'broken',
-  // -9 dB: in public threads signal-path faults are as common as acoustic ones.
   priorDb: -9,
+  priorBecause: 'In public threads signal-path faults are as common as acoustic ones.',
+  priorSource: 'owner-threads',
   story:
     'The voice has its own channel only if the source sends one, every device passes it on, and the menu knows that there is a center. If one link fails, the voice is missing, weak, in the wrong loudspeaker, or split over left and right. The loudspeaker itself is fine.',
   notWhen:

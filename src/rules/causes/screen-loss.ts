@@ -16,6 +16,7 @@ export const screenLoss = defineCause({
   title: 'Treble lost in the screen and not given back',
   severity: 'clear',
   priorDb: -9,
+  priorBecause: 'Where there is a sheet, something is lost behind every one, and most of it is given back.',
   story:
     'The sheet between center and seat passes the lower voice and holds back the treble. The voice sounds covered, and duller than mains that stand free beside the screen.',
   notWhen:

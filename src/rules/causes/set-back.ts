@@ -16,8 +16,8 @@ export const setBack = defineCause({
   id: 'set-back',
   title: 'The center is pushed back on its shelf',
   severity: 'mild',
-  // Very common as a habit, seldom the main trouble.
   priorDb: -9,
+  priorBecause: 'Very common as a habit, seldom the main trouble.',
   story:
     'The center stands some way behind the front edge of the shelf. The strip in front of it reflects part of the voice, thickens its low part and roughens its upper part.',
   notWhen:

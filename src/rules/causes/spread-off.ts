@@ -13,8 +13,8 @@ export const spreadOff = defineCause({
   id: 'spread-off',
   title: 'The upmix empties the mains, and its center spread is off',
   severity: 'clear',
-  // -6 dB: where a control for it lies closed, one such stage in five is heard as a trouble (judgement).
   priorDb: -6,
+  priorBecause: 'Where a control for it lies closed, one such stage in five is heard as a trouble.',
   story:
     'With two-channel music the upmix takes everything common to both channels out of the mains and gives it to the center alone. The stage shrinks into one small box, although a control for it is there.',
   notWhen:

@@ -12,8 +12,8 @@ export const surroundSpill = defineCause({
   id: 'surround-spill',
   title: 'The voice comes from surrounds or heights as well',
   severity: 'clear',
-  // -15 dB: it needs surrounds and a mode that feeds them with the voice.
   priorDb: -15,
+  priorBecause: 'It needs surrounds and a mode that feeds them with the voice.',
   story:
     'A mode that spreads sound to all loudspeakers, or surrounds that are set too loud or too near, give the voice a second home beside or behind the listener. It leaves the picture, gets vague, and the nearest surround wins.',
   notWhen:

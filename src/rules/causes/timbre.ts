@@ -15,6 +15,8 @@ export const timbre = defineCause({
   title: 'The center is a loudspeaker of another family than the mains',
   severity: 'mild',
   priorDb: -9,
+  priorBecause:
+    'Centers of another maker or series are common; most differ less than place and equalization make them.',
   story:
     'Other drivers, other crossovers, another size or way of radiating: the same voice has another tone in the center than in left and right, and moving sounds step as they cross the front.',
   notWhen:

@@ -13,8 +13,8 @@ export const twinCenters = defineCause({
   id: 'twin-centers',
   title: 'Two centers share one signal',
   severity: 'clear',
-  // Few systems have two, and where there are two they usually interfere.
   priorDb: -3,
+  priorBecause: 'Few systems have two, and where there are two they usually interfere.',
   story:
     'Two center loudspeakers play the same voice. Only where both are equally far do they work as one; elsewhere one is late and cancels parts of the other.',
   notWhen:

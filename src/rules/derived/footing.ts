@@ -76,13 +76,16 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
     const movedTo = (shiftedTo: number): number => {
       const after = shiftedSketch(fact, use, shiftedTo).evaluate(compute);
       addAll(reads, after.reads);
-      return typeof before === 'number' && typeof after.value === 'number'
-        ? logStep(before, after.value, unit)
-        : 0;
+      if (typeof before === 'number' && typeof after.value === 'number')
+        return logStep(before, after.value, unit);
+      // A word is moved where it becomes another one.
+      return typeof before === 'string' && after.value !== before ? MATERIAL : 0;
     };
     // What is taken to be in the middle, or level, errs to either side, and a magnitude may hide one of them.
     const hasSides = use.value === 0 && 'spread' in use.doubt && spec.possible[0] < 0;
-    return hasSides ? Math.max(movedTo(to), movedTo(-to)) : movedTo(to);
+    // A word may turn on either side of a limit.
+    const other = typeof before === 'string' ? Math.max(spec.possible[0], 2 * use.value - to) : -to;
+    return hasSides || typeof before === 'string' ? Math.max(movedTo(to), movedTo(other)) : movedTo(to);
   };
   const spreadOf = (id: DerivedId, outcome: Outcome): number => {
     if (typeof outcome.value !== 'number') return 0;
@@ -91,13 +94,11 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
     return Math.min(MOST_SPREAD, Math.sqrt(sum));
   };
   const howOf = (id: DerivedId, outcome: Outcome): How => {
-    const isNumber = typeof outcome.value === 'number';
     let weakest = 0;
     for (const [fact, use] of outcome.uses) {
       const trust = HOWS.indexOf(howOfUse(fact, use));
       if (trust <= weakest) continue;
-      const moves = isNumber && typeof use.value === 'number';
-      if (!moves || movedBy(id, outcome, fact, use) >= MATERIAL) weakest = trust;
+      if (typeof use.value !== 'number' || movedBy(id, outcome, fact, use) >= MATERIAL) weakest = trust;
     }
     return HOWS[weakest] ?? 'guessed';
   };

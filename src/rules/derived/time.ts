@@ -348,6 +348,11 @@ export const time = {
     ARRIVAL_FACTS,
     delayError,
   ),
+  delayKnown: derive(
+    choice('whether the delay error can be told', ['yes', 'no'] as const),
+    ARRIVAL_FACTS,
+    (r) => (r.canTell(delayError) ? 'yes' : 'no'),
+  ),
   delaySignedMs: derive(
     number('ms', 'center against the mean of left and right (positive: center late)'),
     ARRIVAL_FACTS,

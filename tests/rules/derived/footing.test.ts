@@ -205,6 +205,23 @@ describe('response files', () => {
   });
 });
 
+describe('a computed word', () => {
+  const feet = { enteredLeft: 3.2, enteredCenter: 9.5, enteredRight: 3.2, tapedCenter: 2.9, tapedMains: 3.2 };
+  it('is as sure as what was told where no assumed number can turn it', () => {
+    expect(read('unitSlip', feet)).toMatchObject({ value: 'feet-as-meters', how: 'read' });
+  });
+  it('is a guess where an assumed number decides it', () => {
+    // Whether an entry is longer than an assumed way by 30 cm.
+    const longer = {
+      alignmentBy: 'automatic',
+      enteredLeft: 3.3,
+      enteredCenter: 3.35,
+      enteredRight: 3.3,
+    } as const;
+    expect(read('automaticLatency', longer).how).toBe('guessed');
+  });
+});
+
 describe('the types of derived facts', () => {
   it('stay literal: a wrong choice or a limit of another unit does not compile', () => {
     // @ts-expect-error not a value of layoutKind
