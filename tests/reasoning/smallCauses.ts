@@ -38,7 +38,7 @@ export const small = (id: CauseId, changes: Partial<Cause> = {}): Cause => {
   return {
     ...bare,
     priorDb: 0,
-    priorBecause: '',
+    priorBecause: 'Made up.',
     links: {},
     groups: { g: 'independent' },
     rules: [ruleOn('one', whenTest('off'))],

@@ -47,7 +47,6 @@ export const bassManagement = defineCause({
     exchange: 'independent',
     'without-subwoofer': 'independent',
     boost: 'independent',
-    measured: 'independent',
     person: 'independent',
   },
   rules: [
@@ -299,7 +298,7 @@ export const bassManagement = defineCause({
       is('subTiming', 'untouched'),
       { yes: 'hint', no: 'slight' },
     ),
-    measuredAt('measured', 'hole', {
+    measuredAt('crossover', 'hole', {
       what: 'the crossover of center and subwoofer',
       at: 'crossoverHoleHz',
       source: 'bass-sum',

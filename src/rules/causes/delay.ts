@@ -56,7 +56,6 @@ export const delay = defineCause({
     where: 'independent',
     person: 'independent',
     display: 'independent',
-    measured: 'independent',
   },
   rules: [
     deviates(
@@ -295,7 +294,7 @@ export const delay = defineCause({
       { yes: 'hint', no: 'telling' },
     ),
     // Of the center alone no curve shows it, and most measure the center alone.
-    measuredAt('measured', 'hole', {
+    measuredAt('arrival', 'hole', {
       what: 'this delay between center and mains',
       at: 'combHoleHz',
       source: 'comb',

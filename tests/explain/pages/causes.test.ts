@@ -20,7 +20,7 @@ describe('the page of a cause', () => {
     const told = labeled(page({ priorDb: -10, severity: 'clear' }));
     expect(page().title).toBe(capital(title));
     expect(told['Not when']).toBe(notWhen);
-    expect(told['How common']).toBe('Before anything was told: unlikely, about 10% (our judgment).');
+    expect(told['How common']).toBe('Before anything was told: unlikely, about 10% (our judgment). Made up.');
     expect(told['If true']).toMatch(/^Clear: .+\.$/);
   });
   it('says in which systems it can be, and in how many while nobody has told', () => {
