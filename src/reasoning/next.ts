@@ -65,22 +65,17 @@ const JUMP_FOR_PART = 0.25;
 export function next(audit: Audit, options: NextOptions = {}): Next {
   const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
   if (options.full) return nextOfAll(audit, left);
-  const candidates = once(() =>
-    candidatesOf(
-      audit,
-      openFacts(audit.heard).filter(
-        (id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
-      ),
-    ),
+  const facts = openFacts(audit.heard).filter(
+    (id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
   );
+  const candidates = once(() => candidatesOf(audit, facts));
   if (solvedBy(audit.book)) return stopping(audit, 'solved', candidates);
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
   if (isSettled(audit)) return stopping(audit, 'settled', candidates);
   const block = blockQuestion(audit);
   const isDue = block !== undefined && wholeMinutes(block.fact) <= left;
   if (isDue && block.underWay) return inBlock(audit, block, candidates);
-  if (isDue && !candidates().some((c) => isEasier(audit, c, block.fact)))
-    return inBlock(audit, block, candidates);
+  if (isDue && !isEasierOpen(audit, facts, block.fact)) return inBlock(audit, block, candidates);
   if (candidates().length === 0) return stopping(audit, 'nothing-open', candidates);
   const affordable = candidates().filter((c) => wholeMinutes(c.fact) <= left);
   if (affordable.length === 0) return stopping(audit, 'time-up', candidates);
@@ -122,14 +117,13 @@ function ledBy({ heard: book }: Audit, fact: FactId): FactId {
   return before.find((id) => canBeAsked(book, id) && makesSense(book, id)) ?? fact;
 }
 
-/** It pays, and is more likely known and no more work: nobody fetches a tape before that was asked. */
-function isEasier(
-  { heard: book }: Audit,
-  { fact, kind, minutes, netMinutes }: Candidate,
-  than: FactId,
-): boolean {
-  if (kind !== 'question' || netMinutes <= 0) return false;
-  return minutes <= shownMinutes(than) && knownChance(book, fact) > knownChance(book, than);
+/** One pays that is more likely known and no more work: nobody fetches a tape before that was asked. */
+function isEasierOpen(audit: Audit, facts: readonly FactId[], than: FactId): boolean {
+  const known = knownChance(audit.heard, than);
+  const easier = facts.filter(
+    (id) => !isTest(id) && shownMinutes(id) <= shownMinutes(than) && knownChance(audit.heard, id) > known,
+  );
+  return candidatesOf(audit, easier).some(({ netMinutes }) => netMinutes > 0);
 }
 
 /** One of a block goes before whatever pays by itself, but for what is easier. */

@@ -10,6 +10,7 @@ import { type Next, type NextOptions, next } from './next.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
 import { isForbidden, isTried, outdatedAnswers, solvedBy } from './trials.js';
 import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
+import { candidatesOf } from './worth.js';
 
 export interface PlanStep {
   readonly kind: 'question' | 'test' | 'remedy';
@@ -171,15 +172,13 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
  * decided, what the planner would ask or test next stands first. Once it is, what
  * belongs to the leading cause does, unless it is dear.
  */
-function inOrder({ ranking }: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
+function inOrder(audit: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
+  const { ranking } = audit;
   const isNear = (step: Planned): boolean =>
     !ranking.undecided && step.cause === ranking.leader && !step.dear;
   const isNext = (step: PlanStep): boolean => step.kind === proposed.kind && step.id === proposed.fact;
   const near = freeFirst(steps.filter(isNear));
-  const rest = [
-    ...questionSteps(proposed, ranking.leader),
-    ...freeFirst(steps.filter((step) => !isNear(step))),
-  ];
+  const rest = [...questionSteps(audit, proposed), ...freeFirst(steps.filter((step) => !isNear(step)))];
   return [...near, ...rest.filter(isNext), ...rest.filter((step) => !isNext(step))];
 }
 
@@ -197,8 +196,9 @@ function dedupe<T extends PlanStep>(steps: readonly T[]): T[] {
 }
 
 /** The one question that is worth most now: a plan is acts, and what follows depends on the answer. */
-function questionSteps({ kind, fact, because, candidates }: Next, leader: CauseId): PlanStep[] {
+function questionSteps(audit: Audit, { kind, fact, because }: Next): PlanStep[] {
   if (kind !== 'question' || fact === undefined) return [];
-  const cause = candidates.find((c) => c.fact === fact)?.moves[0]?.cause ?? leader;
+  const [candidate] = candidatesOf(audit, [fact]);
+  const cause = candidate?.moves[0]?.cause ?? audit.ranking.leader;
   return [{ kind: 'question', id: fact, cause, minutes: shownMinutes(fact), because }];
 }
