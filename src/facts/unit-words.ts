@@ -21,6 +21,7 @@ export const UNIT_WORDS: ReadonlyMap<string, UnitWord> = new Map([
   ...words('length', 1, 10, 'dm decimeter decimeters decimetre decimetres'),
   ...words('length', 1, 100, 'cm centimeter centimeters centimetre centimetres'),
   ...words('length', 1, 1000, 'mm millimeter millimeters millimetre millimetres'),
+  ...words('length', 1, 1_000_000, 'micron microns'),
   ...words('length', 3048, 10_000, "ft foot feet '"),
   ...words('length', 254, 10_000, 'in inch inches "'),
   ...words('length', 9144, 10_000, 'yd yard yards'),

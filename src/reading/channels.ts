@@ -1,6 +1,7 @@
-/** Which loudspeaker a written number is of: the one named right beside it, in its own phrase. */
+/** Numbers of one loudspeaker in a list: which one is named beside it, and what the list is of. */
 import type { NumberFactId } from '../facts/catalog.js';
 import type { Classes } from './pattern.js';
+import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
 
@@ -8,6 +9,7 @@ type Channel = 'left' | 'center' | 'right' | 'other';
 
 const NAMES: readonly (readonly [string, readonly Channel[]])[] = [
   ['lcr', ['left', 'center', 'right']],
+  ['allChannels', ['left', 'center', 'right']],
   ['mains', ['left', 'right']],
   ['leftMain', ['left']],
   ['rightMain', ['right']],
@@ -17,13 +19,13 @@ const NAMES: readonly (readonly [string, readonly Channel[]])[] = [
 ];
 const canonicals = (list: string): ReadonlySet<string> => new Set(list.split(' ').map(canonical));
 
-const TO = new Set(['for', 'to', 'on', 'at']);
-const ARTICLES = new Set(['the', 'each', 'both', 'my', 'our', 'a']);
+const TO = new Set(['for', 'to', 'on', 'at', 'from', 'in', 'with']);
+const ARTICLES = new Set(['the', 'each', 'both', 'my', 'our', 'a', 'all', 'of']);
 /** What may stand between a channel and its number. */
 const LINKS = canonicals(
-  'is are at to : = say says show shows reads set distance level trim crossover delay crossed',
+  'is are at to run current factory default : ~ @ = say says show shows reads set distance distances level levels trim trims crossover delay crossed cross small size only just about the still come came in out with have be sit up down on by and / speaker tweeter tweeters height real really actually an a measures measured',
 );
-const MOST_LINKS = 3;
+const MOST_LINKS = 6;
 
 /** The channels a number is of, and the word that names them. */
 export interface Beside {
@@ -31,49 +33,44 @@ export interface Beside {
   readonly place: number;
 }
 
-/** The facts that are of one channel only. */
-const OF: { readonly [Id in NumberFactId]?: readonly Channel[] } = {
-  enteredLeft: ['left'],
-  enteredCenter: ['center'],
-  enteredRight: ['right'],
-  tapedCenter: ['center'],
-  tapedMains: ['left', 'right'],
-  centerTrim: ['center'],
-  measuredCenterLevel: ['center'],
-  measuredLeftLevel: ['left'],
-  measuredRightLevel: ['right'],
-  centerBassCrossover: ['center'],
-  mainsBassCrossover: ['left', 'right'],
-};
-
-/** The number may be the value of this fact: no other channel is named beside it. */
-export function isOfChannel(fact: NumberFactId, beside: Beside | undefined): boolean {
-  const own = OF[fact];
-  return own === undefined || beside === undefined || own.some((each) => beside.channels.includes(each));
-}
-
 /** "9.0 ft for the center", "fronts: 10 ft", "left and right 3.1 m"; undefined where none is named. */
 export function channelsOf(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   return behind(words, at, classes) ?? before(words, at, classes);
 }
 
-function named(word: Word | undefined, classes: Classes): readonly Channel[] | undefined {
+function named(words: readonly Word[], place: number, classes: Classes): readonly Channel[] | undefined {
+  const word = words[place];
   if (word === undefined || word.kind !== 'word') return undefined;
-  if (word.text === 'left' || word.text === 'right') return [word.text];
+  if (word.text === 'left' || word.text === 'right') {
+    // "The left edge", "right of the middle" and "to the right" are no loudspeakers.
+    if (['of', 'edge', 'wall', 'corner', 'side', 'now', 'in', 'seat'].includes(words[place + 1]?.text ?? ''))
+      return undefined;
+    if (words[place - 1]?.raw === 'the' && ['to', 'on', 'at'].includes(words[place - 2]?.raw ?? ''))
+      return undefined;
+    return [word.text];
+  }
   return NAMES.find(([name]) => classes.get(name)?.has(word.text))?.[1];
 }
 
 function behind(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   const link = words[at + 1];
-  if (link === undefined || link.sentence !== words[at]?.sentence || !TO.has(link.raw)) return undefined;
-  let place = at + 2;
+  if (link === undefined || link.sentence !== words[at]?.sentence) return undefined;
+  const isAll = classes.get('allChannels')?.has(link.text) === true;
+  if (!TO.has(link.raw) && !isAll) return undefined;
+  let place = isAll ? at + 1 : at + 2;
   while (ARTICLES.has(words[place]?.raw ?? '')) place++;
   const word = words[place];
   // "50 cm to the right" is a direction.
-  if ((word?.text === 'left' || word?.text === 'right') && link.raw !== 'for') return undefined;
-  const first = named(word, classes);
+  const isLength = words[at]?.quantity?.dimension === 'length';
+  if (
+    (word?.text === 'left' || word?.text === 'right') &&
+    link.raw !== 'for' &&
+    (isLength || link.raw !== 'on')
+  )
+    return undefined;
+  const first = named(words, place, classes);
   if (first === undefined || words[place + 1]?.quantity !== undefined) return undefined;
-  const second = words[place + 1]?.raw === 'and' ? named(words[place + 2], classes) : undefined;
+  const second = words[place + 1]?.raw === 'and' ? named(words, place + 2, classes) : undefined;
   const isOwn = second !== undefined && words[place + 3]?.quantity === undefined;
   return isOwn ? { channels: [...first, ...second], place: place + 2 } : { channels: first, place };
 }
@@ -82,16 +79,18 @@ function before(words: readonly Word[], at: number, classes: Classes): Beside | 
   const { sentence } = words[at] as Word;
   for (let place = at - 1; place >= Math.max(0, at - 1 - MOST_LINKS); place--) {
     const word = words[place] as Word;
-    if (word.sentence !== sentence || word.hard) return undefined;
-    const last = named(word, classes);
+    if (word.sentence !== sentence || word.hard || word.quantity !== undefined) return undefined;
+    const last = named(words, place, classes);
     if (last !== undefined) {
-      const first = words[place - 1]?.raw === 'and' ? named(words[place - 2], classes) : undefined;
       // "9 ft for the center and 10 ft": that channel has its own number before it.
       if (isTaken(words, place)) return undefined;
-      return first === undefined
-        ? { channels: last, place }
-        : { channels: [...first, ...last], place: place - 2 };
+      const joined = ['and', '/', '&', ','].includes(words[place - 1]?.raw ?? '');
+      const first =
+        joined && words[place - 3]?.quantity === undefined ? named(words, place - 2, classes) : undefined;
+      const both = first !== undefined && words[place - 1]?.raw !== ',';
+      return both ? { channels: [...first, ...last], place: place - 2 } : { channels: last, place };
     }
+    if (word.text === ',' && place < at - 1) return undefined;
     if (!LINKS.has(word.text)) return undefined;
   }
   return undefined;
@@ -105,42 +104,112 @@ function isTaken(words: readonly Word[], place: number): boolean {
 }
 
 const DEVICE = canonicals(
-  'menu receiver display enter entered entry setup processor microphone calibration typed',
+  'menu receiver display enter entered entry setup processor microphone calibration typed type autoSetup correction factory default wizard routine automatic put came auto reads',
 );
-const TAPE = canonicals('tape measure laser ruler string');
-const DISTANCE = canonicals('distance distances');
+const TAPE = canonicals('tape taped measure measured laser ruler string really real nose ear ears head');
+const DISTANCE = canonicals('distance distances dist');
+const SEATED = canonicals('sofa seat ear nose head mainSeat');
 /** Other lengths of a loudspeaker than its distance. */
 const OTHER_LENGTHS = canonicals(
-  'high height tall wide width deep apart tweeter floor ear wall edge between behind shelf off above below seat sofa away back',
+  'tall wide width deep apart floor wall edge between behind shelf off above below carpet long inside recessed cubby high tilt toe cone diagonal aside farther',
 );
+const OTHER_LEVELS = canonicals('treble shelf cloth screen octave point drop hole dip peak hump');
+const AWAY = canonicals('away from back out to');
+const HEIGHTS = canonicals('height heights tweeter tweeters');
+const LEVELS = canonicals('meter spl noise level phone app testNoise db dbc pink');
+const BASS = canonicals('crossover hz bass small large cross crossed crosses hpf');
+const LATENESS = canonicals('late later early behind after latency processing dsp measured arrives');
 
-/** The distances that a length with a channel beside it is: entered, taped, or neither where nothing tells. */
-export function distancesOf(
+/** A word of the set in the sentence, or in the one before where that is wished. */
+const hasNear = (words: readonly Word[], at: number, set: ReadonlySet<string>, reach: number): boolean => {
+  const { sentence } = words[at] as Word;
+  for (let place = Math.max(0, at - MOST_WORDS); place <= at + MOST_WORDS; place++) {
+    const word = words[place];
+    if (word && word.sentence <= sentence && word.sentence >= sentence - reach && set.has(word.text))
+      return true;
+  }
+  return false;
+};
+/** Words beside the number, up to the next number. */
+function ownWords(words: readonly Word[], at: number): Word[] {
+  const { sentence } = words[at] as Word;
+  const out: Word[] = [];
+  for (const step of [1, -1]) {
+    for (let place = at + step; Math.abs(place - at) <= OWN_WORDS; place += step) {
+      const word = words[place];
+      if (word === undefined || word.sentence !== sentence || word.quantity || word.hard) break;
+      if (step > 0 && word.text === ',') break;
+      out.push(word);
+    }
+  }
+  return out;
+}
+
+/** The facts a number is the value of that has a channel beside it; none where nothing tells what the list is of. */
+export function factsOfChannel(
   words: readonly Word[],
   at: number,
+  quantity: Quantity,
   { channels }: Beside,
   isList: boolean,
-): NumberFactId[] {
-  const { sentence } = words[at] as Word;
-  let start = at;
-  while (words[start - 1]?.sentence === sentence && at - start < MOST_WORDS) start--;
-  let end = at;
-  while (words[end + 1]?.sentence === sentence && end - at < MOST_WORDS) end++;
-  const own = words.slice(start, end + 1);
-  const has = (set: ReadonlySet<string>): boolean => own.some(({ text }) => set.has(text));
-  if (has(OTHER_LENGTHS)) return [];
-  if (has(DEVICE) || (!has(TAPE) && (has(DISTANCE) || isList)))
-    return channels.flatMap((each) => ENTERED[each] ?? []);
-  if (!has(TAPE)) return [];
-  return [
-    ...(channels.includes('center') ? (['tapedCenter'] as const) : []),
-    ...(channels.includes('left') || channels.includes('right') ? (['tapedMains'] as const) : []),
-  ];
+): readonly NumberFactId[] {
+  const { dimension, value, signed } = quantity;
+  const own = ownWords(words, at);
+  const kind = kindOf();
+  return kind === undefined
+    ? []
+    : channels.flatMap((each) => (each === 'other' ? [] : (FACTS[kind][each] ?? [])));
+
+  function kindOf(): keyof typeof FACTS | undefined {
+    if (dimension === 'time') return own.some(({ text }) => LATENESS.has(text)) ? undefined : 'delay';
+    if (dimension === 'level' || dimension === 'none') {
+      if (signed && Math.abs(value) <= 12 && !own.some(({ text }) => OTHER_LEVELS.has(text))) return 'trim';
+      const isLevel = dimension === 'level' || isList || hasNear(words, at, LEVELS, 1);
+      if (value >= 50 && value <= 95 && isLevel && !hasNear(words, at, BASS, 0)) return 'level';
+    }
+    if (dimension === 'frequency' || dimension === 'none') {
+      if (value >= 40 && value <= 250 && hasNear(words, at, BASS, 0)) return 'crossover';
+    }
+    if (dimension !== 'length' && dimension !== 'none') return undefined;
+    if (hasNear(words, at, HEIGHTS, 0)) return isList && dimension === 'length' ? 'height' : undefined;
+    if (own.some(({ text }) => OTHER_LENGTHS.has(text))) return undefined;
+    if (own.some(({ text }) => TAPE.has(text))) return 'taped';
+    const ofDevice = hasNear(words, at, DEVICE, 1);
+    if (dimension === 'none' && !ofDevice && !isList && !hasNear(words, at, DISTANCE, 0)) return undefined;
+    if (dimension === 'none' && (value < 1 || value > 20)) return undefined;
+    if (ofDevice) return 'entered';
+    if (hasNear(words, at, TAPE, 0) || (isList && hasNear(words, at, SEATED, 0))) return 'taped';
+    const isShort =
+      own.length <= 3 && dimension === 'length' && value >= 1.8 && !own.some(({ text }) => AWAY.has(text));
+    return isList || isShort || hasNear(words, at, DISTANCE, 0) ? 'entered' : undefined;
+  }
 }
 
 const MOST_WORDS = 30;
-const ENTERED: Readonly<Partial<Record<Channel, NumberFactId>>> = {
-  left: 'enteredLeft',
-  center: 'enteredCenter',
-  right: 'enteredRight',
-};
+const OWN_WORDS = 5;
+type OfChannel = Readonly<Partial<Record<Channel, NumberFactId>>>;
+const FACTS = {
+  entered: { left: 'enteredLeft', center: 'enteredCenter', right: 'enteredRight' },
+  taped: { left: 'tapedMains', center: 'tapedCenter', right: 'tapedMains' },
+  delay: { left: 'delayLeft', center: 'delayCenter', right: 'delayRight' },
+  trim: { left: 'trimLeft', center: 'centerTrim', right: 'trimRight' },
+  level: { left: 'measuredLeftLevel', center: 'measuredCenterLevel', right: 'measuredRightLevel' },
+  crossover: { left: 'mainsBassCrossover', center: 'centerBassCrossover', right: 'mainsBassCrossover' },
+  height: { left: 'mainsTweeterHeight', center: 'centerTweeterHeight', right: 'mainsTweeterHeight' },
+} as const satisfies Record<string, OfChannel>;
+
+/** Facts of one channel only: no other channel may be named beside the number. */
+const OF = new Map<NumberFactId, Channel>(
+  Object.values(FACTS).flatMap((each) =>
+    (Object.entries(each) as [Channel, NumberFactId][]).map(([channel, fact]): [NumberFactId, Channel] => [
+      fact,
+      channel,
+    ]),
+  ),
+);
+
+export function isOfChannel(fact: NumberFactId, beside: Beside | undefined): boolean {
+  const own = OF.get(fact);
+  if (own === undefined || beside === undefined) return true;
+  return beside.channels.includes(own) || (own !== 'center' && beside.channels.includes('left'));
+}

@@ -8,6 +8,7 @@ import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
 import { setupWords } from '../facts/words/setup.js';
+import { ZEROS } from '../facts/words/slots.js';
 import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
 import { OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
@@ -16,21 +17,11 @@ import { canonical } from './spelling.js';
 
 export type Meaning =
   | { readonly kind: 'choice'; readonly fact: ChoiceFactId; readonly value: string }
-  | { readonly kind: 'number'; readonly fact: NumberFactId; readonly cue?: Cue }
+  | { readonly kind: 'number'; readonly fact: NumberFactId }
   | { readonly kind: 'complaint'; readonly id: ComplaintId; readonly absent: boolean }
   | { readonly kind: 'act'; readonly act: ActId }
   | { readonly kind: 'test'; readonly test: TestId }
   | { readonly kind: 'idiom' };
-
-/** Words of which one must stand near, where the phrase alone could mean several facts: `{menu} center #`. */
-export const CUES = {
-  menu: 'menu receiver display enter typ setup entry distance say set put processor default microphone calibration automatic',
-  tape: 'tap tape measur laser ruler string real actual nose',
-  level: 'meter spl nois level db decibel loud phon measur',
-  delay: 'delay ms millisecond',
-  bass: 'crossover hz bass small larg subwoofer cross',
-} as const;
-export type Cue = keyof typeof CUES;
 
 /** The outcome of a test in one of its own words, or one of the four. */
 export type Result = { readonly value: string } | { readonly outcome: Outcome };
@@ -76,6 +67,8 @@ function build(): Lexicon {
     split(phrases).map((phrase) => compile(phrase, meaning, classes));
   const meanings: Pattern<Meaning>[] = all<Meaning>(IDIOMS, { kind: 'idiom' });
   const after = new Map<TestId, Index<Result>>();
+  for (const [fact, phrases] of entries(ZEROS))
+    meanings.push(...all<Meaning>(phrases, { kind: 'number', fact: fact as NumberFactId }));
   for (const family of FAMILIES) {
     for (const [id, heard] of entries(family.complaints)) {
       meanings.push(
@@ -89,9 +82,6 @@ function build(): Lexicon {
       for (const [value, phrases] of entries(values)) {
         meanings.push(...all<Meaning>(phrases, { kind: 'choice', fact: fact as ChoiceFactId, value }));
       }
-    }
-    for (const [fact, phrases] of entries(family.numbers)) {
-      for (const phrase of split(phrases)) meanings.push(numberPhrase(phrase, fact as NumberFactId, classes));
     }
     for (const [act, phrases] of entries(family.acts)) {
       meanings.push(...all<Meaning>(phrases, { kind: 'act', act: act as ActId }));
@@ -118,14 +108,6 @@ function build(): Lexicon {
     outcomes: indexed(outcomes),
     after,
   };
-}
-
-function numberPhrase(phrase: string, fact: NumberFactId, classes: Classes): Pattern<Meaning> {
-  const end = phrase.indexOf('}');
-  if (!phrase.startsWith('{')) return compile(phrase, { kind: 'number', fact }, classes);
-  const cue = phrase.slice(1, end) as Cue;
-  if (!(cue in CUES)) throw new Error(`unknown cue in "${phrase}"`);
-  return compile(phrase.slice(end + 1), { kind: 'number', fact, cue }, classes);
 }
 
 const shortPhrases = new Map<string, Index<Meaning>>();

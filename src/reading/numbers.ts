@@ -4,14 +4,13 @@ import type { UnitSystem } from '../facts/book.js';
 import { factSpec, type NumberFactId } from '../facts/catalog.js';
 import type { NumberSpec } from '../facts/spec.js';
 import { DIMENSION_OF } from '../facts/unit-words.js';
-import { type Beside, channelsOf, distancesOf, isOfChannel } from './channels.js';
+import { type Beside, channelsOf, factsOfChannel, isOfChannel } from './channels.js';
 import type { FoundText } from './find.js';
-import { CUES, type Cue, type Meaning } from './lexicon.js';
+import type { Meaning } from './lexicon.js';
 import type { Classes, Match } from './pattern.js';
 import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
-import { isAnotherLength } from './subject.js';
 
 interface Told {
   readonly fact: NumberFactId;
@@ -34,145 +33,289 @@ export function unitsOf(words: readonly Word[]): UnitSystem | undefined {
   return imperial + metric === 0 ? undefined : imperial > metric ? 'imperial' : 'metric';
 }
 
-/** Facts that one written number may stand for at once: it is said of both mains, or of all. */
-const TOGETHER: readonly (readonly NumberFactId[])[] = [
-  ['enteredLeft', 'enteredCenter', 'enteredRight'],
-  ['centerBassCrossover', 'mainsBassCrossover'],
-  ['tapedCenter', 'tapedMains'],
-];
-
-/** Every quantity with the fact whose phrase fits it best. */
+/** Every quantity with the fact it is the value of. */
 export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSystem): Told[] {
-  const byPlace = new Map<number, Told[]>();
-  const channels = new Map<number, Beside | undefined>();
-  for (const [at, { quantity }] of words.entries()) {
-    if (quantity !== undefined) channels.set(at, channelsOf(words, at, lexicon.classes));
-  }
-  for (const match of matches) {
-    if (match.meaning.kind !== 'number') continue;
-    const { fact, cue } = match.meaning;
-    if (cue !== undefined && !hasCue(words, match, cue)) continue;
-    const place = match.quantity ?? match.first;
-    if (!isOfChannel(fact, channels.get(place))) continue;
-    const told = toldBy(words, match, fact, units);
-    if (told === undefined) continue;
-    const list = byPlace.get(place);
-    if (list) list.push(told);
-    else byPlace.set(place, [told]);
-  }
-  const distances = [...channels].flatMap(([at, own]) =>
-    own === undefined || words[at]?.quantity?.dimension !== 'length'
-      ? []
-      : distancesOf(words, at, own, isList(words, at)).flatMap((fact): Told[] => {
-          const told = tells(words, at, fact, units);
-          const span = {
-            first: Math.min(at, own.place),
-            last: Math.max(at, own.place),
-            used: [at, own.place],
-          };
-          return told ? [{ ...told, match: { ...told.match, ...span } }] : [];
-        }),
+  const { classes } = lexicon;
+  const zeros = matches.flatMap((match): Told[] =>
+    match.meaning.kind === 'number'
+      ? [
+          {
+            fact: match.meaning.fact,
+            value: ZERO[match.meaning.fact] ?? 0,
+            approximate: false,
+            match,
+            sideMissing: false,
+          },
+        ]
+      : [],
   );
-  for (const { match } of distances) byPlace.set(match.quantity as number, []);
-  const phrased = [...byPlace.values()].flatMap((list) => bestOf(words, list, lexicon.classes));
-  const slotted = words.flatMap((word, at): Told[] => {
-    if (word.quantity === undefined || byPlace.has(at) || isListMark(words, at)) return [];
-    // A bare number is a level where nothing else has that size; of a length nobody can tell the unit.
-    if (
-      word.quantity.dimension === 'none' &&
-      !word.quantity.signed &&
-      (word.quantity.value < 50 || word.quantity.value > 95)
-    )
-      return [];
-    const slot = slotOf(
-      words,
-      at,
-      lexicon.classes,
-      (fact) => isOfChannel(fact, channels.get(at)) && tells(words, at, fact, units) !== undefined,
+  const told: Told[] = [];
+  for (const [at, { quantity }] of words.entries()) {
+    if (quantity === undefined || quantity.dimension === 'other' || isListMark(words, at)) continue;
+    const beside = quantity.sides ? undefined : channelsOf(words, at, classes);
+    told.push(
+      ...firstOf([
+        () => sidesOf(words, at, classes, units),
+        () => lowLimit(words, at, told, units),
+        () => ofChannels(words, at, beside, classes, units),
+        () => goneOn(words, at, told, units),
+        () => slotted(words, at, beside, classes, units),
+      ]),
     );
-    const told =
-      slot &&
-      toldBy(
-        words,
-        { ...slot, meaning: { kind: 'number', fact: slot.fact }, quantity: at },
-        slot.fact,
-        units,
-      );
-    return told ? [told] : [];
-  });
-  return [...distances, ...phrased, ...slotted];
+  }
+  return [...zeros, ...seatsIn(words), ...told];
 }
 
-const CUE_WORDS = new Map(Object.entries(CUES).map(([cue, list]) => [cue, new Set(list.split(' '))]));
-const CUE_REACH = 16;
+const COUNTS = new Map('two three four five six seven eight'.split(' ').map((word, at) => [word, at + 2]));
+const SEATS = new Set(['seat', 'seater', 'armchair', 'recliner', 'of', 'people', 'person', 'seat']);
 
-/** A word of the cue stands near, in this sentence or the one before. */
-function hasCue(words: readonly Word[], match: Match<Meaning>, cue: Cue): boolean {
-  if (cue === 'menu' && isList(words, match.first)) return true;
-  const wanted = CUE_WORDS.get(cue);
-  const { sentence } = words[match.first] as Word;
-  return words
-    .slice(Math.max(0, match.first - CUE_REACH), match.last + 6)
+/** "Three of us", "a sofa for four", "two seats": counts are spelled out. */
+function seatsIn(words: readonly Word[]): Told[] {
+  return words.flatMap((word, at): Told[] => {
+    const value = COUNTS.get(word.raw);
+    const next = words[at + (words[at + 1]?.text === '-' ? 2 : 1)];
+    if (value === undefined || next?.sentence !== word.sentence) return [];
+    const isSeats = SEATS.has(next.text) && (next.raw !== 'of' || words[at + 2]?.raw === 'us');
+    const isFor = words[at - 1]?.raw === 'for' && SOFAS.has(words[at - 2]?.text ?? '');
+    const match = {
+      meaning: { kind: 'number', fact: 'seatCount' } as const,
+      first: at,
+      last: at + 1,
+      used: [at, at + 1],
+    };
+    return isSeats || isFor
+      ? [{ fact: 'seatCount', value, approximate: false, match, sideMissing: false }]
+      : [];
+  });
+}
+const SOFAS = new Set(['sofa', 'loveseat', 'bench', 'row']);
+
+/** Without a number it is nothing of it, but of the spread all. */
+const ZERO: { readonly [Id in NumberFactId]?: number } = { centerSpreadAmount: 1 };
+
+function firstOf(ways: readonly (() => Told[])[]): Told[] {
+  for (const way of ways) {
+    const told = way();
+    if (told.length > 0) return told;
+  }
+  return [];
+}
+
+/** "-3 dB at 55 Hz", "-3 dB point: 85 Hz": the drop, then the frequency it stands at. */
+function lowLimit(words: readonly Word[], at: number, told: readonly Told[], units: UnitSystem): Told[] {
+  const { quantity, sentence } = words[at] as Word;
+  const before = told.at(-1);
+  if (
+    quantity?.dimension === 'frequency' &&
+    before?.fact === 'centerLowLimitDrop' &&
+    at - before.match.last <= 8
+  )
+    return toList(toldBy(words, matchOf('centerLowLimit', at, [at]), 'centerLowLimit', units));
+  if (quantity === undefined || !DROPS.has(quantity.value)) return [];
+  const isAt = words
+    .slice(at + 1, at + 9)
     .some(
       (word) =>
-        (word.sentence === sentence || word.sentence === sentence - 1) &&
-        (wanted?.has(word.text) || (word.quantity?.dimension === 'frequency' && cue === 'bass')),
+        word.sentence === sentence && word.quantity?.dimension === 'frequency' && word.quantity.value <= 200,
     );
+  const isBehind = words
+    .slice(Math.max(0, at - 3), at)
+    .some((word) => word.quantity?.dimension === 'frequency');
+  const isPoint =
+    words[at + 1]?.raw === 'point' ||
+    isBehind ||
+    (isAt && ['at', '@', 'point'].includes(words[at + 1]?.raw ?? ''));
+  const given = { ...quantity, value: Math.abs(quantity.value) };
+  return isPoint ? toList(sized(words, at, 'centerLowLimitDrop', given, [at], units)) : [];
 }
 
-const CHANNELS = new Set([
-  'center',
-  'c',
-  'l',
-  'r',
-  'left',
-  'right',
-  'main',
-  'front',
-  'leftMain',
-  'rightMain',
-  'tower',
+const DROPS = new Set([-3, -6, -10]);
+const toList = (told: Told | undefined): Told[] => (told ? [told] : []);
+
+/** "60 x 20 x 40 cm": width, height and depth of the box or the bay, or a room with its height. */
+function sidesOf(words: readonly Word[], at: number, classes: Classes, units: UnitSystem): Told[] {
+  const sides = words[at]?.quantity?.sides;
+  if (sides === undefined || sides.length < 3) return [];
+  const named = (name: string): number =>
+    nearestBefore(words, at, (word) => classes.get(name)?.has(word.text) === true);
+  const bay = named('bay');
+  const room = nearestBefore(words, at, ({ raw }) => raw === 'room');
+  const box = Math.max(
+    named('center'),
+    nearestBefore(words, at, ({ raw }) => raw === 'box'),
+  );
+  const last = Math.max(bay, box, room);
+  if (last < 0) return [];
+  const facts: readonly (NumberFactId | undefined)[] =
+    last === room
+      ? [undefined, undefined, 'ceilingHeight']
+      : last === bay
+        ? ['bayWidth', 'bayHeight', 'bayDepth']
+        : ['centerWidth', 'centerHeight', 'centerDepth'];
+  return facts.flatMap((fact, side) => {
+    const given = { ...(words[at] as Word).quantity, value: sides[side] } as Quantity;
+    return (fact && sized(words, at, fact, given, [last, at], units)) ?? [];
+  });
+}
+
+function nearestBefore(words: readonly Word[], at: number, is: (word: Word) => boolean): number {
+  const { sentence } = words[at] as Word;
+  for (let place = at - 1; place >= Math.max(0, at - 25); place--) {
+    const word = words[place] as Word;
+    if (word.sentence < sentence - 1) return -1;
+    if (is(word)) return place;
+  }
+  return -1;
+}
+
+function sized(
+  words: readonly Word[],
+  at: number,
+  fact: NumberFactId,
+  quantity: Quantity,
+  used: readonly number[],
+  units: UnitSystem,
+): Told | undefined {
+  const match = matchOf(fact, at, used);
+  return toldBy(words, match, fact, units, { quantity, lenient: false });
+}
+
+const matchOf = (fact: NumberFactId, at: number, used: readonly number[]): Match<Meaning> => {
+  const sorted = [...new Set([...used, at])].sort((a, b) => a - b);
+  return {
+    meaning: { kind: 'number', fact },
+    first: sorted[0] as number,
+    last: sorted.at(-1) as number,
+    used: sorted,
+    quantity: at,
+  };
+};
+
+function ofChannels(
+  words: readonly Word[],
+  at: number,
+  beside: Beside | undefined,
+  classes: Classes,
+  units: UnitSystem,
+): Told[] {
+  if (beside === undefined) return [];
+  const list = listOf(words, at, classes);
+  const quantity = inUnitOf(words[at]?.quantity as Quantity, list.unit);
+  const facts = factsOfChannel(words, at, quantity, beside, list.is);
+  const given = { quantity, lenient: false };
+  return [...new Set(facts)].flatMap((fact) =>
+    toList(toldBy(words, matchOf(fact, at, [beside.place]), fact, units, given)),
+  );
+}
+
+/** A bare number beside one with a unit is told in the same: "L 3.2, C 3.0, R 3.2 m". */
+const inUnitOf = (bare: Quantity, unit: Quantity | undefined): Quantity =>
+  bare.dimension === 'none' && !bare.signed && unit?.scale !== undefined
+    ? { ...bare, dimension: unit.dimension, value: bare.value * unit.scale }
+    : bare;
+
+/** Units in which nobody tells anything else. */
+const ONLY: { readonly [D in Quantity['dimension']]?: NumberFactId } = {
+  'Pa s/m': 'screenFlowResistance',
+  '1/m2': 'screenHolesPerArea',
+};
+
+/** Words without which a bare number is no level. */
+const LEVEL_WORDS = new Set([
+  'trim',
+  'level',
+  'volum',
+  'turn',
+  'bump',
+  'boost',
+  'rais',
+  'crank',
+  'up',
+  'down',
+  'db',
+  'reduc',
+  'hot',
+  'minu',
+  'plus',
 ]);
 
-/** Lengths for several channels in a row are what the menu says: "L 9.8, R 9.9, C 10.1". */
-function isList(words: readonly Word[], at: number): boolean {
-  const near = words.slice(Math.max(0, at - 8), at + 9);
-  const told = near.filter((word, index) => {
-    const next = near[index + 1]?.soft ? near[index + 2] : near[index + 1];
-    return (
-      CHANNELS.has(word.text) &&
-      next?.quantity !== undefined &&
-      (next.quantity.dimension === 'length' || next.quantity.dimension === 'none')
-    );
-  });
-  return new Set(told.map(({ text }) => text)).size >= 2;
+/** "It is 10 by tape": a bare number is a level only where a level is talked about. */
+function isBareLevel(words: readonly Word[], at: number, fact: NumberFactId): boolean {
+  const { quantity, sentence } = words[at] as Word;
+  if (quantity?.dimension !== 'none' || quantity.signed || factSpec(fact).kind !== 'number') return true;
+  if ((factSpec(fact) as NumberSpec).unit !== 'dB') return true;
+  return words
+    .slice(Math.max(0, at - 6), at + 5)
+    .some((word) => word.sentence === sentence && LEVEL_WORDS.has(word.text));
 }
 
-/** Little words tell little. */
-const LITTLE = new Set(['the', 'of', 'a', 'to', 'in', 'on', 'be', 'for', 'at', 'from', 'and', 'it']);
+function slotted(
+  words: readonly Word[],
+  at: number,
+  beside: Beside | undefined,
+  classes: Classes,
+  units: UnitSystem,
+): Told[] {
+  const quantity = words[at]?.quantity as Quantity;
+  if (quantity.sides) return [];
+  const only = ONLY[quantity.dimension];
+  if (only) return toList(toldBy(words, matchOf(only, at, [at]), only, units));
+  const fits = (fact: NumberFactId): boolean =>
+    isOfChannel(fact, beside) &&
+    isBareLevel(words, at, fact) &&
+    toldBy(words, matchOf(fact, at, [at]), fact, units) !== undefined;
+  const slot = slotOf(words, at, classes, fits);
+  const told = slot && toldBy(words, matchOf(slot.fact, at, slot.used), slot.fact, units);
+  return told ? [told] : [];
+}
 
-function bestOf(words: readonly Word[], list: readonly Told[], classes: Classes): Told[] {
-  const weight = ({ match }: Told): number =>
-    match.used.reduce((sum, at) => sum + (LITTLE.has((words[at] as Word).text) ? 3 : 10), 0) -
-    (match.last - match.first);
-  const perFact = new Map<NumberFactId, Told>();
-  for (const told of list) {
-    const before = perFact.get(told.fact);
-    if (before === undefined || weight(told) > weight(before)) perFact.set(told.fact, told);
+const GOES_ON = new Set(['now', 'then', 'back', 'later', 'today', 'currently']);
+const BETWEEN = new Set(
+  'and to at it its is i we put set again down up only about away back from , ; apart ft feet in m'.split(
+    ' ',
+  ),
+);
+
+/** "It was 14 ft away, now 9", "set to +4, then back to 0": the same measure told again, in place of the first. */
+function goneOn(words: readonly Word[], at: number, told: Told[], units: UnitSystem): Told[] {
+  const before = told.at(-1);
+  const place = before?.match.quantity;
+  if (before === undefined || place === undefined || at - place > 6) return [];
+  const between = words.slice(place + 1, at);
+  if (words[place]?.sentence !== words[at]?.sentence) return [];
+  if (before.fact === 'centerLowCrossover')
+    return toList(toldBy(words, matchOf('centerCrossover', at, [at]), 'centerCrossover', units));
+  const isAgain = between.some(({ raw }) => GOES_ON.has(raw));
+  if (!isAgain || !between.every(({ raw }) => GOES_ON.has(raw) || BETWEEN.has(raw))) return [];
+  const quantity = inUnitOf((words[at] as Word).quantity as Quantity, (words[place] as Word).quantity);
+  const again = toldBy(words, matchOf(before.fact, at, [at]), before.fact, units, {
+    quantity,
+    lenient: false,
+  });
+  if (again) told.pop();
+  return toList(again);
+}
+
+/** Numbers of several channels in a row: "L 9.8, R 9.9, C 10.1", and one that has the unit. */
+function listOf(
+  words: readonly Word[],
+  at: number,
+  classes: Classes,
+): { readonly is: boolean; readonly unit?: Quantity } {
+  const { sentence } = words[at] as Word;
+  const named = new Set<string>();
+  let unit: Quantity | undefined;
+  for (let place = Math.max(0, at - 14); place <= at + 14; place++) {
+    const word = words[place];
+    if (word?.quantity === undefined || word.sentence !== sentence) continue;
+    const beside = channelsOf(words, place, classes);
+    if (beside === undefined || beside.channels.includes('other')) continue;
+    named.add(beside.channels.join());
+    if (place !== at && word.quantity.dimension !== 'none' && word.quantity.dimension !== 'other')
+      unit = word.quantity;
   }
-  const sorted = [...perFact.values()].sort((a, b) => weight(b) - weight(a));
-  const [first] = sorted;
-  if (first === undefined) return [];
-  const group = TOGETHER.find((ids) => ids.includes(first.fact)) ?? [first.fact];
-  const kept = sorted.filter(
-    (each) => each === first || (group.includes(each.fact) && weight(each) > weight(first) - 4),
-  );
-  const rival = sorted.find((each) => !kept.includes(each) && weight(each) === weight(first));
-  if (rival === undefined) return kept;
-  const slot = slotOf(words, first.match.quantity ?? first.match.first, classes, (fact) =>
-    sorted.some((each) => each.fact === fact),
-  );
-  return sorted.filter(({ fact }) => fact === slot?.fact);
+  const is = named.size >= 2 || [...named].some((each) => each.includes('left,center'));
+  return { is, ...(is && unit ? { unit } : {}) };
 }
 
 /** The quantity at this word as the answer to a question about a fact: a bare number takes the unit in which it makes sense. */
@@ -182,62 +325,31 @@ export function valueIn(
   fact: NumberFactId,
   units: UnitSystem,
 ): { readonly value: number; readonly approximate: boolean } | undefined {
-  if (!words[at]?.quantity) return undefined;
-  const match = {
-    meaning: { kind: 'number', fact, cue: 'delay' } as const,
-    first: at,
-    last: at,
-    used: [at, at, at],
-    quantity: at,
-  };
-  return toldBy(words, match, fact, units, true);
+  const quantity = words[at]?.quantity;
+  return quantity && toldBy(words, matchOf(fact, at, [at]), fact, units, { quantity, lenient: true });
 }
 
 /** "4) plugged it back" */
 const isListMark = (words: readonly Word[], at: number): boolean =>
   words[at + 1]?.text === ')' && words[at - 1]?.sentence !== words[at]?.sentence;
 
-/** A quantity as the value of a fact, with no phrase around it. */
-function tells(words: readonly Word[], at: number, fact: NumberFactId, units: UnitSystem): Told | undefined {
-  const match = { meaning: { kind: 'number', fact } as const, first: at, last: at, used: [at], quantity: at };
-  return toldBy(words, match, fact, units);
-}
-
 function toldBy(
   words: readonly Word[],
   match: Match<Meaning>,
   fact: NumberFactId,
   units: UnitSystem,
-  lenient = false,
+  given: { readonly quantity: Quantity; readonly lenient: boolean } | undefined = undefined,
 ): Told | undefined {
   const spec = factSpec(fact) as NumberSpec;
-  const around = wordsAround(words, match);
-  if (match.quantity === undefined) {
-    return {
-      fact,
-      value: fact === 'centerSpreadAmount' ? 1 : 0,
-      approximate: false,
-      match,
-      sideMissing: false,
-    };
-  }
-  const word = words[match.quantity] as Word;
-  const quantity: Quantity = word.quantity ?? {
-    dimension: 'none',
-    value: word.number ?? 0,
-    approximate: false,
-    signed: false,
-  };
-  const scale = scaleFor(spec, quantity, match, units, lenient);
+  const at = match.quantity as number;
+  const quantity = given?.quantity ?? ((words[at] as Word).quantity as Quantity);
+  const lenient = given?.lenient === true;
+  const scale = scaleFor(spec, quantity, units, lenient);
   if (scale === undefined) return undefined;
-  const sign = signFor(fact, around, quantity);
-  // The width of a picture is no diagonal.
-  if (isAnotherLength(fact, words, match.quantity)) return undefined;
-  if (fact === 'displayDiagonal' && words[match.quantity + 1]?.text === 'wid') return undefined;
-  if (spec.unit === 'Hz' && quantity.dimension === 'none' && match.used.length < 2) return undefined;
+  const sign = signFor(fact, wordsAround(words, match), quantity);
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
   if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
-  const slack = spec.unit === 'Hz' ? 1 : 2;
+  const slack = spec.unit === 'Hz' ? 1 : 1.5;
   if (!lenient && (value < spec.plausible[0] / slack || value > spec.plausible[1] * slack)) return undefined;
   const range = quantity.range && ([quantity.range[0] * scale, quantity.range[1] * scale] as const);
   return {
@@ -254,29 +366,21 @@ function toldBy(
 function scaleFor(
   spec: NumberSpec,
   quantity: Quantity,
-  match: Match<Meaning>,
   units: UnitSystem,
   lenient: boolean,
 ): number | undefined {
-  const wanted = DIMENSION_OF[spec.unit];
-  if (quantity.dimension === 'other') return undefined;
-  if (quantity.dimension === wanted) return spec.unit === '1' && spec.possible[1] > 1 ? undefined : 1;
-  if (quantity.dimension !== 'none') return undefined;
-  const size = Math.abs(quantity.value);
-  if (spec.unit === '1')
-    return spec.whole === true || spec.possible[1] <= 1
-      ? 1
-      : Number.isInteger(quantity.value)
-        ? 1
-        : undefined;
-  if (spec.unit === 'Hz') return size >= 20 && Number.isInteger(quantity.value) ? 1 : undefined;
-  if (spec.unit === 'ms')
-    return match.used.length > 1 && match.meaning.kind === 'number' && match.meaning.cue === 'delay'
-      ? 1
-      : undefined;
-  if (spec.unit === 'dB')
-    return quantity.signed || match.used.length > 2 || spec.plausible[0] > 20 ? 1 : undefined;
-  if (spec.unit !== 'm' || match.used.length < 2 || LAYOUTS.has(quantity.value)) return undefined;
+  const { dimension, value } = quantity;
+  if (dimension === DIMENSION_OF[spec.unit]) return spec.unit === '1' && spec.possible[1] > 1 ? undefined : 1;
+  if (dimension !== 'none') return undefined;
+  const size = Math.abs(value);
+  if (spec.unit === '1') return spec.whole !== true || Number.isInteger(value) ? 1 : undefined;
+  if (spec.unit === 'Hz') return size >= 20 && Number.isInteger(value) ? 1 : undefined;
+  if (spec.unit === 'dB') return 1;
+  if (spec.unit === 'ms') return lenient ? 1 : undefined;
+  if (spec.unit !== 'm' || (!lenient && LAYOUTS.has(value)) || (quantity.signed && spec.possible[0] >= 0))
+    return undefined;
+  // A picture without a unit is told in inches everywhere.
+  if (spec === factSpec('displayDiagonal') && size >= 30) return 0.0254;
   return lengthScale(spec, size, units, lenient);
 }
 
@@ -316,8 +420,10 @@ function signFor(fact: NumberFactId, around: readonly string[], quantity: Quanti
     return left === right ? 0 : left ? -1 : 1;
   }
   if (fact === 'centerTrim') return around.includes('down') && !quantity.signed ? -1 : 1;
-  if (fact === 'centerBehindMains' && around.includes('behind')) return 1;
-  if (fact === 'centerBehindMains') return around.includes('front') || around.includes('forward') ? -1 : 1;
+  if (fact === 'centerBehindMains') {
+    const isAhead = around.includes('front') || around.includes('forward') || around.includes('ahead');
+    return isAhead && !around.includes('behind') ? -1 : 1;
+  }
   if (fact === 'centerTilt')
     return around.some((word) => word === 'down' || word === 'downward') && quantity.value > 0 ? -1 : 1;
   if (fact === 'subDelay') return around.includes('early') ? -1 : 1;

@@ -17,6 +17,8 @@ export interface Quantity {
   readonly signed: boolean;
   /** The parts of W x H x D, in the same unit; the value is the first. */
   readonly sides?: readonly number[];
+  /** What one of the written unit is in the SI unit. */
+  readonly scale?: number;
   /** A foot, inch or yard was written, or a metric length. */
   readonly system?: 'imperial' | 'metric';
 }
@@ -51,12 +53,22 @@ const PICTURES = new Set(
   ),
 );
 
+/** Names with a number in them: RT60, T30, f3. */
+const NUMBERED = new Set(['rt', 't', 'f', 'edt']);
+
 export function partsOf(tokens: readonly Token[]): Part[] {
   const parts: Part[] = [];
   let at = 0;
   while (at < tokens.length) {
-    const found = quantityAt(tokens, at);
     const token = tokens[at] as Token;
+    const after = tokens[at + 1];
+    if (NUMBERED.has(token.raw) && after?.kind === 'number' && !after.spaced) {
+      const raw = `${token.raw}${after.raw}`;
+      parts.push({ ...token, text: raw, raw, end: after.end });
+      at += 2;
+      continue;
+    }
+    const found = quantityAt(tokens, at);
     if (found === undefined) {
       parts.push(token);
       at++;
@@ -104,7 +116,8 @@ function quantityAt(tokens: readonly Token[], start: number): Found | undefined 
   const sides = sidesAt(tokens, first);
   const pair = sides ?? rangeAt(tokens, first, tokens[at - 1]?.text === 'between') ?? single(tokens, first);
   if (pair.unit === 'other') return first.needsUnit ? undefined : other(pair.next);
-  if (pair.unit === undefined && (first.needsUnit || (!first.digits && sign === 0))) return undefined;
+  if (pair.unit === undefined && (first.needsUnit || (!first.digits && sign === 0 && first.value < 20)))
+    return undefined;
   const scale = pair.unit === undefined ? 1 : pair.unit.over / pair.unit.under;
   const signed = sign === 0 ? 1 : sign;
   let next = pair.next;
@@ -127,6 +140,7 @@ function quantityAt(tokens: readonly Token[], start: number): Found | undefined 
       value: signed * value,
       approximate,
       signed: sign !== 0,
+      ...(pair.unit ? { scale } : {}),
       ...(pair.range ? { range: [pair.range[0] * scale, pair.range[1] * scale] as const } : {}),
       ...(sides ? { sides: sides.sides.map((side) => side * scale) } : {}),
       ...(pair.unit?.dimension === 'length' ? { system: isImperial(pair.unit) ? 'imperial' : 'metric' } : {}),
@@ -160,16 +174,28 @@ interface Measured {
 }
 
 function single(tokens: readonly Token[], first: Spelled): Measured {
+  // "5 out of 10", "3 of 7": a part of a scale.
+  const isOut = tokens[first.next]?.raw === 'out';
+  const whole =
+    tokens[first.next + (isOut ? 1 : 0)]?.raw === 'of'
+      ? spelledAt(tokens, first.next + (isOut ? 2 : 1))
+      : undefined;
+  if (whole?.digits && first.digits && whole.value >= first.value && first.value > 0)
+    return { value: first.value / whole.value, unit: RATIO, next: whole.next };
   const unit = unitAt(tokens, first.next, first);
   return { value: first.value, unit: unit?.unit, next: unit?.next ?? first.next };
 }
 
-/** `50 x 17 x 28 cm` */
+const SIDE_NAMES = new Set(['w', 'h', 'd', 'wide', 'high', 'deep']);
+
+/** `50 x 17 x 28 cm`, `24" W x 8" H x 16" D` */
 function sidesAt(tokens: readonly Token[], first: Spelled): (Measured & { sides: number[] }) | undefined {
   const sides = [first.value];
   let unit = unitAt(tokens, first.next, first);
   let next = unit?.next ?? first.next;
-  while (sides.length < 3 && (tokens[next]?.text === 'x' || (tokens[next]?.raw === 'by' && first.digits))) {
+  while (sides.length < 3) {
+    if (SIDE_NAMES.has(tokens[next]?.raw ?? '') && tokens[next + 1]?.text === 'x') next++;
+    if (tokens[next]?.text !== 'x' && !(tokens[next]?.raw === 'by' && first.digits)) break;
     const more = spelledAt(tokens, next + 1);
     if (more === undefined) break;
     sides.push(more.value);
@@ -233,6 +259,7 @@ interface UnitFound {
 
 const unitNamed = (name: string): UnitWord | undefined => UNIT_WORDS.get(name);
 const PERCENT = unitNamed('%') as UnitWord;
+const RATIO = unitNamed('x') as UnitWord;
 const KILO = unitNamed('khz') as UnitWord;
 /** Nobody tells of longer times in a room. */
 const MOST_SECONDS = 4;
@@ -278,7 +305,9 @@ function unitAt(tokens: readonly Token[], from: number, number: Spelled): UnitFo
   // "Two 6.5s" are cones, not seconds.
   if (name === 's' && number.value > MOST_SECONDS) return undefined;
   if (!number.digits && (name.length < 2 || name === 'in' || unit === SECOND)) return undefined;
-  return unit.dimension === 'mass' ? found('other') : found(unit);
+  // A slope is no level.
+  const isPerOctave = unit.dimension === 'level' && ['/', 'per'].includes(after?.text ?? '');
+  return unit.dimension === 'mass' || isPerOctave ? found('other') : found(unit);
 }
 
 /** `45 Pa s/m`, `60 Pa·s/m`, `50 Pa.s/m` */
@@ -308,7 +337,7 @@ function holes(tokens: readonly Token[], at: number): UnitFound | undefined {
 function dotted(tokens: readonly Token[], next: number): number {
   const after = tokens[next + 1];
   const isShort = (tokens[next - 1]?.raw.length ?? 9) <= 3;
-  const goesOn = after !== undefined && after.text !== '\n';
+  const goesOn = after !== undefined && after.text !== '\n' && !after.capital;
   return isShort &&
     tokens[next]?.text === '.' &&
     !tokens[next]?.spaced &&

@@ -1,5 +1,6 @@
 /** What stands around a phrase and changes what it says: denial, doubt, time, other people, wishes, questions. */
 import type { Word } from './sentences.js';
+import { canonical } from './spelling.js';
 
 /** A phrase found: the words it covers, and those of them that it names. */
 export interface Span {
@@ -156,7 +157,12 @@ function lookAround(words: readonly Word[], span: Span, others: Others): Context
     if (HEDGES.has(raw)) context.hedged = true;
     if (isUnknown(words, at)) context.unknown = true;
     if (near && isPlan(words, at)) context.planned = true;
-    if (near && isPast(words, at)) context.past = true;
+    if (
+      near &&
+      isPast(words, at) &&
+      !(raw === 'from' && words.slice(at, first).some((each) => each.raw === 'to'))
+    )
+      context.past = true;
   }
   for (let at = first; at <= last + 6 && at < words.length; at++) {
     const word = words[at] as Word;
@@ -190,25 +196,44 @@ function isUnknown(words: readonly Word[], at: number): boolean {
   return (raw === 'dont' || raw === 'doesnt' || raw === 'not') && (next === 'know' || next === 'remember');
 }
 
+/** "I could move the sofa": nothing was moved. */
+const DOABLE = set('move put try sit raise lower bring place go set turn use buy get swap pull push make');
+
 function isPlan(words: readonly Word[], at: number): boolean {
   const { raw } = words[at] as Word;
   const next = words[at + 1]?.raw ?? '';
+  if (raw === 'could') return DOABLE.has(next);
   if (PLANS.has(raw)) return !(raw === 'would' && (next === 'not' || next === 'always'));
   if (raw === 'going') return next === 'to';
   if (raw === 'thinking') return next === 'of' || next === 'about';
   if (raw === 'if')
     return (
       ['i', 'we'].includes(next) &&
-      ['bought', 'buy', 'get', 'got', 'had', 'were'].includes(words[at + 2]?.raw ?? '')
+      (['bought', 'buy', 'get', 'got', 'had', 'were'].includes(words[at + 2]?.raw ?? '') ||
+        isSupposed(words, at))
     );
   return raw === 'told' && (next === 'me' || next === 'us' || next === 'to');
 }
+
+/** "Went from a flat set to a projector": what stands behind `from` is no more. */
+const MOVES = new Set(['go', 'switch', 'chang', 'mov', 'upgrad', 'com', 'com', 'swap'].map(canonical));
+
+/** "If I sat closer, would …": nothing that is. */
+const isSupposed = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(at, at + 20)
+    .some(({ raw, sentence }) => sentence === words[at]?.sentence && (raw === 'would' || raw === 'could'));
 
 function isPast(words: readonly Word[], at: number): boolean {
   const { raw, clause } = words[at] as Word;
   const before = words[at - 1];
   const next = words[at + 1]?.raw ?? '';
   if (raw === 'used') return next === 'to';
+  if (raw === 'old')
+    return words
+      .slice(at, at + 5)
+      .some((word) => word.clause === clause && ['was', 'were', 'had'].includes(word.raw));
+  if (raw === 'from' && MOVES.has(before?.text ?? '')) return true;
   if (raw === 'before')
     return !(
       before !== undefined &&
@@ -253,6 +278,7 @@ const KIN = set(
 const THINKS = set(
   'says say said thinks think thought told tells reckons reckon claims claim claimed suspects suspect blames blame suggested suggests recommended recommends means believes convinced swears advice advised offered offers wants',
 );
+const OWNS = set('has owns sits uses runs got watches listens');
 const MY_THEORY = set('suspected suspect blame assumed assuming assume convinced figured theory');
 const OTHER_PLACE = new Set(
   'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|her former|his former|at the dealer|the former'.split(
@@ -301,6 +327,7 @@ function startsOther(words: readonly Word[], at: number): boolean {
   if (one.raw === 'i' && MY_THEORY.has(two)) return true;
   if (one.raw === 'i' && (two === 'am' || two === 'was') && three === 'convinced') return true;
   if (!KIN.has(one.raw)) return false;
+  if (OWNS.has(two) || (two === 'also' && OWNS.has(three))) return true;
   for (let ahead = at + 1; ahead <= at + 5 && ahead < words.length; ahead++) {
     const word = words[ahead] as Word;
     if (word.sentence !== one.sentence || word.hard) return false;

@@ -1,7 +1,7 @@
-/** Quantities that no phrase fits, given to the fact whose thing and property stand nearest. */
+/** The fact a quantity is of: the thing and the measure that stand nearest to it, from one table. */
 import type { NumberFactId } from '../facts/catalog.js';
 import { SLOTS } from '../facts/words/slots.js';
-import type { Classes } from './pattern.js';
+import { type Classes, nameOf } from './pattern.js';
 import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
 
@@ -12,113 +12,303 @@ interface Slotted {
   readonly used: readonly number[];
 }
 
-interface Wanted {
-  readonly fact: NumberFactId;
-  readonly thing: ReadonlySet<string>;
-  readonly property: ReadonlySet<string>;
-  readonly alone: 'thing' | 'property' | 'either' | undefined;
+type Role = 'of' | 'as' | 'not' | 'need';
+interface Place {
+  readonly at: number;
+  /** Never enough alone. */
+  readonly weak: boolean;
+  readonly cost: number;
 }
+type Roles = Readonly<Record<'of' | 'as', Place[]>> & { not: boolean };
 
 /** Words before and behind a quantity that can say what it is of. */
-const BEFORE = 9;
+const BEFORE = 12;
 const BEHIND = 6;
-/** A property this near decides; the thing may stand farther away. */
-const PROPERTY_REACH = 4;
-/** How much nearer the best fact must be than the next one, in words. */
-const LEAD = 1.5;
+/** A measure stands this near, a word that excludes a fact nearer still. */
+const MEASURE_REACH = 6;
+const NOT_REACH = 7;
+/** What stands behind a number belongs to it more often than what stands before. */
+const BACK = 1.3;
+/** A comma, another quantity and the end of a sentence part what belongs together. */
+const COMMA = 1.5;
+const QUANTITY = 4;
+const SENTENCE = 7;
+/** "It" may be anything named before. */
+const PRONOUN = 6;
+/** "At", "from", "off" say little. */
+const WEAK = 1.5;
+const PRONOUNS = new Set(['it', 'they', 'them']);
+/** The thing may stand farther away than the measure. */
+const THING = 0.4;
+/** Farthest that a word may stand which is enough alone, and what the missing one costs. */
+const ALONE_REACH = 5;
+const MOST_ALONE = 7.5;
+const MISSING = 3.5;
+/** How much nearer the best fact must be than the next one. */
+const LEAD = 0.6;
+const CUE_REACH = 18;
 
-let wanted: readonly Wanted[] | undefined;
+/** "65 inch TV", "8 ft ceilings", "5 inch cones": the name right behind the number decides. */
+const NAMED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
+  'displayDiagonal',
+  'ceilingHeight',
+  'centerMidSize',
+  'obstacleHeight',
+  'seatCount',
+  'rowRiser',
+]);
 
-function slots(classes: Classes): readonly Wanted[] {
-  const members = (list: string): ReadonlySet<string> =>
-    new Set(
-      list
-        .split(' ')
-        .flatMap((each) =>
-          each.startsWith('@')
-            ? [...(classes.get(each.slice(1)) ?? [])]
-            : [/[A-Z]/.test(each) ? each : canonical(each)],
-        ),
-    );
-  wanted ??= Object.entries(SLOTS).map(([fact, { thing, property, alone }]) => ({
-    fact: fact as NumberFactId,
-    thing: members(thing),
-    property: members(property),
-    alone,
-  }));
-  return wanted;
+/** Words that say which measure it is, whatever the thing: a fact that does not name one of them is out. */
+const MEASURES = new Set(
+  'wide width long breit tall high height deep depth apart between spac thick diagonal angl tilt toe wall edg behind ceil farther below crossover lat hot'.split(
+    ' ',
+  ),
+);
+
+interface Known {
+  /** What a word can do for which facts, and that it weighs less. */
+  readonly byWord: ReadonlyMap<string, readonly (readonly [NumberFactId, Role, boolean])[]>;
+  readonly needy: ReadonlySet<NumberFactId>;
+  readonly alone: ReadonlyMap<NumberFactId, Alone>;
+}
+type Alone = 'of' | 'as' | 'either';
+
+let known: Known | undefined;
+
+function table(classes: Classes): Known {
+  if (known) return known;
+  const byWord = new Map<string, [NumberFactId, Role, boolean][]>();
+  const needy = new Set<NumberFactId>();
+  const alone = new Map<NumberFactId, Alone>();
+  const add = (id: NumberFactId, role: Role, list: string): void => {
+    for (const each of list.trim().split(' ')) {
+      const weak = each.startsWith('~');
+      const name = weak ? each.slice(1) : each;
+      const words = name.startsWith('@') ? (classes.get(name.slice(1)) ?? []) : [nameOf(name)];
+      for (const word of words) byWord.set(word, [...(byWord.get(word) ?? []), [id, role, weak]]);
+    }
+  };
+  for (const [id, row] of Object.entries(SLOTS) as [NumberFactId, string][]) {
+    const [of = '', as = '', ...rest] = row.split(' | ');
+    add(id, 'of', of);
+    add(id, 'as', as);
+    for (const each of rest) {
+      const [kind = '', list = ''] = [each.slice(0, each.indexOf(' ')), each.slice(each.indexOf(' '))];
+      if (kind === 'alone') alone.set(id, list.trim() as Alone);
+      else add(id, kind as Role, list);
+      if (kind === 'need') needy.add(id);
+    }
+  }
+  known = { byWord, needy, alone };
+  return known;
 }
 
-/** The fact a length at this word is of; undefined where none or several are as near. */
+/** The fact the quantity at this word is of; undefined where none or several are as near. */
 export function slotOf(
   words: readonly Word[],
   at: number,
   classes: Classes,
   fits: (fact: NumberFactId) => boolean,
 ): Slotted | undefined {
-  const ranked = slots(classes)
-    .flatMap(({ fact, thing, property, alone }) => {
-      const where = nearest(words, at, property, PROPERTY_REACH);
-      const what = nearest(words, at, thing, BEFORE, where);
-      const cost = costOf(at, where, what, alone);
-      if (cost === undefined || !fits(fact)) return [];
-      const used = [where, what, at].filter((each) => each !== undefined).sort((a, b) => a - b);
-      return [{ fact, cost, used }];
+  const { byWord, needy, alone } = table(classes);
+  const found = new Map<NumberFactId, Roles>();
+  const measures: number[] = [];
+  const see: See = (place, cost, isOwn, isBeside) => {
+    const { raw } = words[place] as Word;
+    const text = raw === 'its' ? 'it' : (words[place] as Word).text;
+    const far = Math.abs(place - at);
+    if (isBeside && far <= 3 && MEASURES.has(text)) measures.push(place);
+    for (const [fact, role, weak] of byWord.get(text) ?? []) {
+      if (role === 'need' || (role === 'as' && (!isOwn || far > MEASURE_REACH))) continue;
+      if (role === 'of' && fact.startsWith('center') && isMiddleOfPicture(words, place)) continue;
+      if (role === 'of' && isSideOfSomething(words, place)) continue;
+      if (role === 'of' && fact.startsWith('display') && isPlaceOnly(words, place)) continue;
+      let roles = found.get(fact);
+      if (roles === undefined) {
+        roles = { of: [], as: [], not: false };
+        found.set(fact, roles);
+      }
+      const isPronoun = role === 'of' && PRONOUNS.has(text);
+      if (role === 'not') {
+        if (isBeside && far <= NOT_REACH) roles.not = true;
+      } else roles[role].push({ at: place, cost: cost + (isPronoun ? PRONOUN : weak ? WEAK : 0), weak });
+    }
+  };
+  lookBehind(words, at, see);
+  lookBefore(words, at, see);
+  const ranked = [...found]
+    .flatMap(([fact, roles]) => {
+      const isNamed = NAMED.has(fact) && roles.of.some((thing) => thing.at === at + 1);
+      if ((roles.not && !isNamed) || (needy.has(fact) && !hasNeed(words, at, fact, byWord))) return [];
+      const best = isNamed ? { cost: 1, used: [at, at + 1] } : fitOf(at, roles, alone.get(fact));
+      if (best === undefined || !fits(fact)) return [];
+      const isStrange = measures.some((place) => !knows(words[place] as Word, fact, byWord));
+      return isStrange && !isNamed ? [] : [{ fact, ...best, cost: best.cost - (needy.has(fact) ? LEAD : 0) }];
     })
     .sort((a, b) => a.cost - b.cost);
   const [best, next] = ranked;
   if (best === undefined || (next !== undefined && next.cost - best.cost < LEAD)) return undefined;
-  return {
-    fact: best.fact,
-    first: best.used[0] as number,
-    last: best.used.at(-1) as number,
-    used: best.used,
-  };
+  return { ...best, first: best.used[0] as number, last: best.used.at(-1) as number };
 }
 
-/** Farthest that a word may stand which is enough alone, and what the missing one costs. */
-const ALONE_REACH = 3;
-const MISSING = 4;
+const knows = ({ text }: Word, fact: NumberFactId, byWord: Known['byWord']): boolean =>
+  (byWord.get(text) ?? []).some(([id, role]) => id === fact && role !== 'not');
 
-function costOf(
-  at: number,
-  where: number | undefined,
-  what: number | undefined,
-  alone: Wanted['alone'],
-): number | undefined {
-  if (where !== undefined && what !== undefined) return distance(at, where) + 0.5 * distance(at, what);
-  const only = where ?? what;
-  const suffices = alone === 'either' || alone === (where === undefined ? 'thing' : 'property');
-  if (only === undefined || !suffices || distance(at, only) > ALONE_REACH) return undefined;
-  return distance(at, only) + MISSING;
-}
+/** `isOwn`: no other quantity stands between; `isBeside`: no comma either. */
+type See = (place: number, cost: number, isOwn: boolean, isBeside: boolean) => void;
 
-/** What stands behind a number belongs to it more often than what stands before. */
-const distance = (at: number, place: number): number => (place > at ? place - at : 1.3 * (at - place));
-
-function nearest(
-  words: readonly Word[],
-  at: number,
-  set: ReadonlySet<string>,
-  reach: number,
-  not?: number,
-): number | undefined {
+function lookBehind(words: readonly Word[], at: number, see: See): void {
   const { sentence } = words[at] as Word;
-  let best: number | undefined;
-  for (const step of [1, -1]) {
-    const most = step > 0 ? Math.min(reach, BEHIND) : reach;
-    for (let ahead = 1; ahead <= most; ahead++) {
-      const place = at + step * ahead;
-      const word = words[place];
-      if (word === undefined || word.sentence !== sentence || word.hard) break;
-      // Another quantity has its own words.
-      if (word.quantity !== undefined) break;
-      if (step > 0 && word.text === ',') break;
-      if (place !== not && set.has(word.text)) {
-        if (best === undefined || distance(at, place) < distance(at, best)) best = place;
-        break;
-      }
-    }
+  let steps = 0;
+  let isBeside = true;
+  // "Width 65 cm height 25 cm": names stand before their numbers here.
+  const isNamed = MEASURES.has(words[at - 1]?.text ?? '') || words[at - 1]?.raw.length === 1;
+  for (let place = at + 1; steps <= BEHIND; place++) {
+    const word = words[place];
+    if (word === undefined || word.sentence !== sentence || word.hard || word.quantity || word.text === ',')
+      return;
+    if (LITTLE.has(word.raw)) continue;
+    if (!word.soft) steps++;
+    // "60 cm and mains 95": a name right before the next quantity is of that one.
+    if (word.raw === 'and' || word.raw === 'or') isBeside = false;
+    if ((!isBeside || isNamed) && isNameOfNext(words, place)) return;
+    see(place, Math.max(1, steps), true, isBeside);
   }
-  return best;
+}
+
+const LINK = new Set(['at', 'is', ':', '=', 'are', 'to', '@', 'only', 'about']);
+function isNameOfNext(words: readonly Word[], place: number): boolean {
+  let next = place + 1;
+  while (LINK.has(words[next]?.raw ?? '')) next++;
+  return words[next]?.quantity !== undefined;
+}
+
+/** Words that part nothing and say nothing. */
+const LITTLE = new Set([
+  'the',
+  'a',
+  'an',
+  'of',
+  'my',
+  'our',
+  'your',
+  'its',
+  'is',
+  'are',
+  'be',
+  'about',
+  'only',
+  'just',
+  'exactly',
+  'roughly',
+  'really',
+  'very',
+]);
+
+function lookBefore(words: readonly Word[], at: number, see: See): void {
+  const { sentence, quantity } = words[at] as Word;
+  let extra = 0;
+  let isOwn = true;
+  let isBeside = true;
+  let steps = 0;
+  for (let place = at - 1; place >= 0 && steps < 2 * BEFORE; place--) {
+    const word = words[place] as Word;
+    if (word.sentence !== sentence) {
+      // What the sentence before was about.
+      if (sentence - word.sentence > 1) return;
+      extra = SENTENCE;
+      isOwn = false;
+    }
+    if (word.text === '\n' || LITTLE.has(word.raw)) continue;
+    if (word.quantity) {
+      const isOther = word.quantity.dimension !== quantity?.dimension;
+      extra += isOther ? COMMA : QUANTITY;
+      if (!isOther) isOwn = false;
+      isBeside = false;
+    } else if (word.hard && word.sentence === sentence) {
+      extra += QUANTITY;
+      isOwn = false;
+    } else if (word.text === ',' || word.text === '(' || word.raw === 'and') {
+      extra += COMMA;
+      isBeside = false;
+      // Behind another quantity, up to the comma, is what that one is of.
+      if (isSameBefore(words, place, at)) isOwn = false;
+    }
+    if (!word.soft && word.kind === 'word') steps++;
+    see(place, BACK * Math.max(1, steps) + extra, isOwn, isOwn && isBeside);
+  }
+}
+
+function isSameBefore(words: readonly Word[], comma: number, at: number): boolean {
+  for (let place = comma - 1; place >= Math.max(0, comma - 4); place--) {
+    const word = words[place] as Word;
+    if (word.sentence !== words[at]?.sentence || word.text === ',') return false;
+    if (word.quantity) return true;
+  }
+  return false;
+}
+
+const PICTURES = new Set(['picture', 'screen', 'image', 'television', 'display'].map(canonical));
+
+/** "The center of the picture", "its center": no loudspeaker. */
+function isMiddleOfPicture(words: readonly Word[], place: number): boolean {
+  const { raw } = words[place] as Word;
+  if (raw !== 'center' && raw !== 'centre' && raw !== 'middle') return false;
+  const before = words[place - 1];
+  if (before?.raw === 'its' || PICTURES.has(before?.text ?? '')) return true;
+  if (words[place + 1]?.raw !== 'of') return false;
+  return [2, 3].some((ahead) => PICTURES.has(words[place + ahead]?.text ?? ''));
+}
+
+const PLACING = new Set(['above', 'over', 'under', 'below', 'underneath', 'beneath']);
+
+/** "It hangs above the television": the television is only where. */
+function isPlaceOnly(words: readonly Word[], place: number): boolean {
+  let before = place - 1;
+  while (LITTLE.has(words[before]?.raw ?? '')) before--;
+  return PLACING.has(words[before]?.raw ?? '') && words[before - 1]?.quantity === undefined;
+}
+
+/** "The front edge", "in front of": no pair of loudspeakers. */
+const isSideOfSomething = (words: readonly Word[], place: number): boolean =>
+  words[place]?.raw === 'front' &&
+  (['edge', 'wall', 'of', 'row', 'baffle', 'panel', 'lip', 'side', 'face'].includes(
+    words[place + 1]?.raw ?? '',
+  ) ||
+    words[place - 1]?.raw === 'in');
+
+function hasNeed(words: readonly Word[], at: number, fact: NumberFactId, byWord: Known['byWord']): boolean {
+  const { sentence } = words[at] as Word;
+  for (let place = Math.max(0, at - CUE_REACH); place <= at + 10; place++) {
+    const word = words[place];
+    if (word === undefined || word.sentence > sentence || word.sentence < sentence - 1) continue;
+    if (
+      !isSideOfSomething(words, place) &&
+      (byWord.get(word.text) ?? []).some(([id, role]) => id === fact && role === 'need')
+    )
+      return true;
+  }
+  return false;
+}
+
+function fitOf(
+  at: number,
+  { of, as }: Roles,
+  alone: Alone | undefined,
+): { cost: number; used: number[] } | undefined {
+  const pairs = as.flatMap((measure) =>
+    of
+      .filter((thing) => thing.at !== measure.at)
+      .map((thing) => ({ cost: measure.cost + THING * thing.cost, used: [measure.at, thing.at, at] })),
+  );
+  const lone = [...(alone === 'as' ? [] : of), ...(alone === 'of' ? [] : as)].filter(
+    (place) =>
+      alone !== undefined &&
+      !place.weak &&
+      Math.abs(at - place.at) <= ALONE_REACH &&
+      place.cost <= MOST_ALONE,
+  );
+  const all = [...pairs, ...lone.map((place) => ({ cost: place.cost + MISSING, used: [place.at, at] }))];
+  const [best] = all.sort((a, b) => a.cost - b.cost);
+  return best && { cost: best.cost, used: best.used.sort((a, b) => a - b) };
 }

@@ -1,5 +1,4 @@
 /** Of what something is said: the nearest thing named before it in its clause. */
-import type { NumberFactId } from '../facts/catalog.js';
 import type { Classes } from './pattern.js';
 import type { Span } from './scope.js';
 import type { Word } from './sentences.js';
@@ -75,61 +74,3 @@ const SIZES = new Set(['wide', 'high', 'tall', 'deep', 'long', 'thick']);
 /** "7 inches high" is a size: nothing was lifted, nothing got wider. */
 export const isSizeWord = (words: readonly Word[], at: number): boolean =>
   words[at - 1]?.quantity !== undefined && SIZES.has((words[at] as Word).raw);
-
-const DISTANCES: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
-  'seatDistance',
-  'enteredLeft',
-  'enteredCenter',
-  'enteredRight',
-  'tapedCenter',
-  'tapedMains',
-]);
-
-/** The number is not of this fact: it is a size, goes aside, or is of the other of seat and box. */
-export function isAnotherLength(fact: NumberFactId, words: readonly Word[], at: number): boolean {
-  if (DISTANCES.has(fact) && isSizeOrAside(words, at)) return true;
-  return SEATED.has(fact) && !isSubjectOf(fact, words, at);
-}
-
-/** "84 inches long" is the size of something, "4 ft to the right" goes aside: neither is a distance. */
-function isSizeOrAside(words: readonly Word[], at: number): boolean {
-  const [one, two, three] = words.slice(at + 1, at + 4).map(({ raw }) => raw);
-  const isSide = (raw: string | undefined): boolean => raw === 'left' || raw === 'right';
-  return SIZES.has(one ?? '') || (one === 'to' && two === 'the' && isSide(three));
-}
-
-/** Places that a number near a seat could be of, and near a box. */
-const SEATED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
-  'centerSideOffset',
-  'mainSeatOffset',
-  'centerTweeterHeight',
-]);
-const SEAT_WORDS = new Set([
-  'i',
-  'we',
-  'seat',
-  'sofa',
-  'couch',
-  'chair',
-  'armchair',
-  'seats',
-  'sit',
-  'sits',
-  'me',
-]);
-const BOX_WORDS = new Set(['center', 'centre', 'box', 'speaker', 'it']);
-
-/** The nearest of seat and center before the number is the one that is offset; where neither stands, either may be. */
-function isSubjectOf(fact: NumberFactId, words: readonly Word[], at: number): boolean {
-  const { sentence } = words[at] as Word;
-  // "To the right of me" counts from a person, not from the middle.
-  if (words.slice(at + 1, at + 6).some((word) => word.raw === 'me' || word.raw === 'us')) return false;
-  for (let back = at - 1; back >= Math.max(0, at - REACH); back--) {
-    const word = words[back] as Word;
-    if (word.sentence !== sentence) break;
-    if (word.text === 'sideSeat') return false;
-    if (SEAT_WORDS.has(word.raw) || word.text === 'mainSeat') return fact === 'mainSeatOffset';
-    if (BOX_WORDS.has(word.raw)) return fact !== 'mainSeatOffset';
-  }
-  return true;
-}

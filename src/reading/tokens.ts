@@ -13,6 +13,8 @@ export interface Token {
   readonly end: number;
   /** Its value, also of a number spelled out. */
   readonly number?: number;
+  /** Written with a capital. */
+  readonly capital?: boolean;
   /** White space stands before it. */
   readonly spaced: boolean;
 }
@@ -67,7 +69,7 @@ export function tokensOf(text: string): Token[] {
     ) {
       push(numberAt(lower, at));
     } else if (isLetter(letter)) {
-      push(wordAt(lower, at));
+      push({ ...wordAt(lower, at), capital: text[at] !== lower[at] });
     } else {
       push({ kind: 'mark', text: letter, raw: letter, start: at, end: at + 1 });
     }

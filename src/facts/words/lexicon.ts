@@ -2,7 +2,7 @@
  * What a lexicon is: the words people use for a fact and its choices, kept beside the catalog and loaded only where
  * free words are read. Phrases are separated by semicolons; `reading/pattern.ts` says how one is written.
  */
-import type { Choice, ChoiceFactId, NumberFactId, TestId } from '../catalog.js';
+import type { Choice, ChoiceFactId, TestId } from '../catalog.js';
 import type { ComplaintId } from '../complaints.js';
 
 /** Phrases separated by semicolons. */
@@ -11,9 +11,6 @@ export type Phrases = string;
 export type ChoiceWords = {
   readonly [Id in ChoiceFactId]?: { readonly [Value in Choice<Id>]?: Phrases };
 };
-
-/** Phrases with `#` where the quantity stands. */
-type NumberWords = { readonly [Id in NumberFactId]?: Phrases };
 
 interface Heard {
   /** Said when it is heard. A denial in front of it makes it absent. */
@@ -38,7 +35,6 @@ type TestWords = {
 
 export interface FamilyWords {
   readonly choices?: ChoiceWords;
-  readonly numbers?: NumberWords;
   readonly complaints?: ComplaintWords;
   readonly tests?: TestWords;
   readonly acts?: ActWords;

@@ -192,49 +192,4 @@ export const setupWords: FamilyWords = {
       '24': '24 per? octave|oct; fourth order; four pole; 4 order',
     },
   },
-  numbers: {
-    enteredLeft:
-      'mains|fronts|towers .. say|entered|set .. #; {menu} mains #; menu says .. everything be? #; {menu} everything .. #; {menu} l #; {menu} left #; @leftMain .. # .. menu|entered; fl distance #; @leftMain be? set to #; left be set to #; left .. at # in the menu; put|typed|entered|set # for all|every three; type # for all; three equal distances #; mains say #; mains .. entered .. #; # for .. mains; mains .. # .. typed; all three|fronts .. set to #; left .. reads #; all .. set at #; # typed in for all|both|left',
-    enteredRight:
-      'mains|fronts|towers .. say|entered|set .. #; {menu} mains #; menu says .. everything be? #; {menu} everything .. #; {menu} r #; {menu} right #; fr #; @rightMain be? set to #; right be set to #; right .. at # in the menu; put|typed|entered|set # for all|every three; type # for all; three equal distances #; mains say #; mains .. entered .. #; # for .. mains; mains .. # .. typed; all three|fronts .. set to #; right .. reads #; all .. set at #',
-    enteredCenter:
-      'menu .. center #; menu says .. everything be? #; {menu} everything .. #; {menu} center #; {menu} c #; center distance #; {menu} center be? set to #; menu has .. center at #; center .. say|says|entered|typed|reads|entry .. #; receiver|setup|menu|autoSetup|display|processor|entry|it says .. center .. #; put|typed|entered|set # for all|every three; typing # for .. center; type # for the center; type # for all; setup|menu|receiver says # ; three equal distances #; distance .. center .. #; # for .. center; # in the menu; center be # in the menu; center .. menu .. #; all three .. set to #; be # .. in the menu; menu .. # .. for .. center; my center is # .. tape; {menu} screen says #; center .. entered .. #; distance setting .. #; put # as measured; all .. set at #',
-    delayLeft:
-      '{delay} l #; {delay} left #; @leftMain .. delay #; left delay #; fl #; # on the left; left set to #; delay .. left .. #; l delay #; left #',
-    delayCenter:
-      '{delay} center #; {delay} c #; center .. delay #; # on the center; center #; c .. set to #; center delay #; delay .. center .. #; center .. set to #; c delay #',
-    delayRight:
-      '{delay} r #; {delay} right #; @rightMain .. delay #; right .. #; fr #; # on the right; right set to #; delay .. right .. #; r delay #; right #',
-    tapedCenter:
-      'tape says # .. all three|center; # by tape; measure # .. center; laser c #; # by tape to the center; taped the center at #; tape .. center .. #; center .. # from me|us|my|nose|ear|ears|seat|head; center .. # by tape|laser|string; # .. ear|seat|nose to center; center be? really #; center .. tape .. #; tape says #; tape|laser|ruler .. #; # by laser; now it is # from me;  distances to the ear .. center #; the center be # away; distance .. to loudspeaker #; from .. ear to .. center #; measured .. center .. #; center to ear #; real .. # .. center; real distance .. #; mains .. from my nose center #; center # away',
-    tapedMains:
-      'tape says # .. all three|mains; measure # .. mains; laser .. # to the left|mains; both .. # by tape; tape .. left .. #; mains be? really #; mains .. # from my|me|nose|ear; mains real be #; mains .. # by tape|laser; # .. ear to .. mains; taped .. left|mains .. #; mains .. tape .. #; # from .. mains; tape .. mains .. #; tape says .. mains .. #; measured .. mains .. #; mains are really #; {tape} mains .. #',
-    entryStep:
-      'steps of #; only whole #; half-foot steps; # increments; small step #; move in # clicks; # per click; # steps; in # steps',
-    centerTrim:
-      'center to #; put .. center at #; {level} center #; center + #; {menu} center #; trim be? #; center .. # hot|loud|up; center trim #; {level} c #; {menu} c #; center be? at #; center level .. #; set to #; center minus|plus #; bumped to #; # on the center; center .. trim .. #; trim .. center .. #; center .. level .. #; center setting .. #; center .. raised by #; turned center up .. to|by .. #; center up to #; trim .. says #; say plus|minus # now; center .. reads #; center .. up by #; back at # ; center channel level .. #; with trim at #; center volume .. #; center already raised by #; it says # now; center .. +? #; center .. set at #; level of the center .. #; center is # hot; center .. to #',
-    measuredCenterLevel:
-      'c #; center reads # .. meter; phone app .. # for the center; spl .. c #; center # dbc; {level} c alone #; {level} center .. # .. meter|spl|measured; meter reads .. center #; measured .. center #; center # left|right; c #; {level} middle #; {level} center .. # .. noise',
-    measuredLeftLevel:
-      'l #; left reads #; phone .. # for the left; spl .. l #; left # dbc; l alone #; {level} left #; left .. # .. meter; measured .. left #; l #; meter reads left #',
-    measuredRightLevel:
-      'r #; right reads #; phone .. # for the right; spl .. r #; {level} right #; r alone #; right .. # .. meter; {level} r #; {level} # right; measured .. right #',
-    centerBassCrossover:
-      'crossover # all round; crossover #; center small .. #; small #; # all round; crossover .. # for .. c|center; crossover at # .. center; cut at #; # for the center; center .. cross .. #; crossed .. over? at #; crossover .. #; high-pass .. #; hpf .. at #; set the crossover to #; bass crossover #; cross .. #; everything .. small .. #; oct at #; center .. crossover .. #; small #; # crossover; crossover frequency #; set to #; crossover set to #; crossover be? at #',
-    mainsBassCrossover:
-      'crossover # all round; {bass} mains at? #; mains cross .. #; {bass} towers #; fronts small? #; mains .. crossover .. #; {bass} # for the mains; # all round; everything .. crossed .. #; front small #; mains .. cross .. at #; all .. crossed at #; {bass} l r .. #',
-    centerLowLimit:
-      '3 point .. #; goes down to #; # - 20 khz; f3 .. #; 3 at #; down to #; low limit #; plays down to #; response from #; # to 20 khz; down to #; reaches #; 3 .. center .. #; spec .. down to #; f3 of #',
-    centerLowLimitDrop: '# point; at minus #; f3;   stated at #; f3',
-    subDelay:
-      'subwoofer .. # late; # ... subwoofer late; delay of .. # ... subwoofer; about # .. subwoofer later; subwoofer arrive # after; subwoofer early by #; # late left over; # too late on .. subwoofer; subwoofer .. # behind; # .. for the subwoofer .. late; delay of .. # .. subwoofer; subwoofer .. late .. #; subwoofer .. # later',
-    centerLatency:
-      'spec says #; latency .. #; adds #; dsp delay #; processing .. #; sheet says #; delay of #; its sheet says #; latency of #; # latency; # of processing|delay|latency',
-    centerSpreadAmount:
-      'full .. #; on full #; @spread .. #; @spread at #; # of 7|10|8; width all the way up; center image #; @spread # of; @spread on #; @spread set to #',
-    screenCompensation:
-      'treble shelf .. #; raised the highs by #; screen equalizer #; # more treble .. c|center|cloth; treble .. # .. screen|cloth|compensate; treble + # for; shelf on c #; treble .. up # .. screen; nothing done for the screen',
-    reverberationTime:
-      'rt .. #; rt60 .. #; t30 .. #; reverb time #; decay time #; reverberation .. #; t20 #; t60 .. #; rt60 of #; reverberation time .. #; reverb .. #',
-  },
 };

@@ -1,126 +1,123 @@
 /**
- * Quantities by what is measured and which of its measures: "sofa … 3 m … away". For a quantity that no phrase of the
- * lexicon fits, the fact whose thing and property stand nearest to it and in whose range it lies. A member with a capital or `@` is a noun of `nouns.ts`.
+ * Which fact a quantity is of: the thing that is measured `|` which of its measures. The fact whose two words stand
+ * nearest takes the quantity. `not`: words beside the quantity that say it is of something else; `need`: one of these
+ * stands in the sentence or the one before; `alone`: thing (`of`), measure (`as`) or either is enough where it stands
+ * right beside the quantity. `@` is a noun of `nouns.ts`; a word with `~` weighs less and is never enough alone.
  */
 import type { NumberFactId } from '../catalog.js';
 
-interface Slot {
-  /** Names of the thing that is measured; one must stand near. */
-  readonly thing: string;
-  /** Words that say which of its measures; one must stand near. */
-  readonly property: string;
-  /** Where one of the two is enough when it stands right beside the quantity. */
-  readonly alone?: 'thing' | 'property' | 'either';
-}
+export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
+  seatDistance:
+    '@seatWord @mainSeat sit listen i we us me listener viewer eyes nose watch head | away back ~from distance sit out far watch listen viewing view position listening ~until ~between | not left right apart behind row edge above riser table real tape taped ear floor ceiling apartWord tweeterToTweeter coneToCone | alone either',
+  mainsBase:
+    '@mains @leftMain @rightMain speaker boxes them l | apart between base spread spacing separate separated separation space apartWord tweeterToTweeter | not tweeter cone row seat heads toe | alone as',
+  mainsTweeterHeight:
+    '@mains @leftMain @rightMain | high height floor ground up tweeter carpet ~off ~at | not tall deep wide apart toe behind',
+  centerTweeterHeight:
+    '@center it box tweeter axis stand | ~high ~height floor ground ~up ~above ~off carpet ~tweeter ~at | not wall crossover khz run tall shelf board ear below under hole peak dip hump wide deep middle apart left right back ceiling table @display @picture | alone as',
+  earHeight:
+    'ear eyes | height floor high ground up ~at ~off ~above carpet level | not below under center tape apart | alone of',
+  displayMiddleHeight:
+    '@picture @display middle image | middle center height high up floor hang ~above mount ~at | not distance top bottom edge left right wide away ear tweeter',
+  displayTopHeight: '@picture @display | top upper',
+  ceilingHeight: 'ceiling room | ceiling height high | not long wide away left | alone of',
+  centerSideOffset:
+    '@center it box | left right beside aside off sideways middle offset | not high above floor edge behind forward wall apart i db sit seat me us',
+  mainSeatOffset:
+    '@seatWord @mainSeat i sit we my | left right off middle side | not floor high apart away back from wall',
+  centerBehindMains:
+    '@center it @mains | behind back forward front farther ahead line set_back | not wall edge shelf us me seat sofa table row cabinet board picture inside tall | need @mains line',
+  wallDistance: '@center it box face baffle front | wall | not side sofa seat screen @display | alone as',
+  sideWallDistance: '@mains @leftMain @rightMain | wall',
+  toeIn:
+    '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
+  centerTilt:
+    'tilt angle aim @center it wedge | tilt up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
+  shelfSetback:
+    '@center it box shelf board @furniture face baffle | edge setback front stick lip overhang | not wall compartment opening inside table main tower | need edge shelf board @furniture lip',
+  centerAboveShelf: 'tweeter @center it | shelf board sideboard | not edge back front from',
+  bayRecess:
+    '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
+  bayWidth: '@bay opening inside | wide width w across breit',
+  bayHeight: '@bay opening inside | high height tall h',
+  bayDepth: '@bay opening inside | deep depth d',
+  bayGap: 'gap air space | gap ~around ~round air | not wall behind | alone of',
+  behindCenter: '@center it | behind | not @mains wall line | need @furniture @bay gap space',
+  centerWidth: '@center box speaker | wide width long w',
+  centerHeight: '@center box speaker | tall high h | not floor off up above ground',
+  centerDepth: '@center box speaker | deep depth d',
+  obstacleHeight: 'table obstacle ottoman plant vase pouf footstool @heads | high height tall | alone of',
+  obstacleDistance:
+    'table obstacle ottoman pouf plant footstool | front from before distance edge | not high tall height wide',
+  centerDriverSpacing:
+    'cone coneToCone | apart between spacing distance middles ctc coneToCone | not tweeter crossover',
+  centerTweeterSpacing:
+    'tweeter tweeterToTweeter | apart between spacing distance tweeterToTweeter | not floor ear cone | alone as',
+  centerMidSize:
+    'cone | cone dual two size diameter pair each w | not apart between subwoofer coneToCone | alone of',
+  seatCount: '@seatWord us people person sofa row recliner | seat across | not apart behind db front back',
+  seatSpacing:
+    'seat heads neighbor recliner headToHead | apart between next headToHead | not row behind tweeter | alone as',
+  rowSpacing:
+    'row rows backRow chairs | apart behind back between farther distance | not riser platform high step raise | need row rows backRow',
+  rowRiser: 'riser platform | riser platform step raise raised high higher | not ear tweeter | alone of',
+  displayDiagonal:
+    '@display @picture ~set | diagonal size inch screen television | not bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
+  tapedCenter:
+    '@center | nose ear tape laser ruler measure real actual actually really taped | not high floor | need tape taped measure laser ruler string real really actual actually',
+  tapedMains:
+    '@mains | nose ear tape laser ruler measure real actual actually really taped me us | not high floor apart | need tape taped measure laser ruler string real really actual actually',
+  enteredCenter:
+    '@center | menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came | not high floor wall edge left right | need menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came',
+  entryStep: 'step increment click whole entry | step increment click whole per | alone either',
+  centerTrim:
+    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not subwoofer treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
+  centerAgainstMainsDb:
+    '@center it | hot loud louder soft softer quiet above below under over more | not trim | need @mains others other rest',
+  measuredCenterLevel: '@center | meter spl noise phone app testNoise db dbc decibel | alone of',
+  measuredLeftLevel: '@leftMain left | meter spl noise phone app testNoise db dbc decibel | alone of',
+  measuredRightLevel: '@rightMain right | meter spl noise phone app testNoise db dbc decibel | alone of',
+  centerBassCrossover:
+    '~@center crossover small bass hpf high-pass octave oct | crossover cross hz cut small high-pass hpf management setting | not tweeter down reach hole dip peak hump rate response resonance rated limit boost | alone either',
+  mainsBassCrossover: '@mains | crossover cross small run set | not tweeter down reach peak hump | alone of',
+  centerCrossover:
+    'tweeter crossover ~@center cone | crossover cross tweeter over | not hole dip peak hump suckout boost notch | alone either',
+  centerLowCrossover:
+    'cone crossover | crossover cross cone mid low | not hole dip peak hump tweeter | alone either',
+  centerLowLimit:
+    '@center box point it f3 spec response | down limit response reach play low f3 rate rated point db spec | not crossover cross hole dip peak hump | alone as',
+  centerLowLimitDrop: 'point hz | point | not hole dip peak | alone as',
+  measuredHoleHz:
+    'hole dip suckout null notch trough cancellation | hole dip suckout null notch trough cancellation | alone either',
+  measuredHoleDb:
+    'hole dip suckout null notch trough | hole dip suckout null notch trough deep | alone either',
+  measuredPeakHz: 'peak hump bump resonance | peak hump bump resonance | alone either',
+  correctionBoostHz: '@correction | boost lift fill',
+  subDelay: 'subwoofer | late later delay behind after early before lag',
+  arrivalMeasuredMs: '@center | late later early before after arrive lag | not subwoofer processing latency',
+  centerLatency:
+    '@center latency process dsp delay | latency process dsp | not lips subwoofer picture | alone as',
+  reverberationTime:
+    'rt rt60 reverb reverberation decay t30 t60 t20 | rt rt60 60 reverb time reverberation decay t30 t60 t20 | alone either',
+  centerSpreadAmount: '@spread width | @spread width ~full ~on ~at | not wide | alone either',
+  screenCompensation:
+    'treble shelf highs @screenCloth cloth fabric | treble shelf screen cloth raise more highs fabric compensate',
+  screenHoleDiameter:
+    'hole perforation perf | hole perforation diameter size across | not thick per | alone either',
+  screenThickness: 'thick sheet @screenCloth | thick sheet thickness | alone as',
+};
 
-export const SLOTS: { readonly [Id in NumberFactId]?: Slot } = {
-  seatDistance: {
-    thing: '@seatWord @mainSeat sit listen we i us me listener viewer chair distance eyes nose',
-    property: 'away back from distance sit farther far between',
-    alone: 'either',
-  },
-  mainsBase: {
-    thing: '@mains @leftMain @rightMain speakers boxes',
-    property: 'apart between base spread spacing separated distance other',
-    alone: 'property',
-  },
-  mainsTweeterHeight: {
-    thing: '@mains @leftMain @rightMain',
-    property: 'high height floor ground up tweeter tall',
-  },
-  centerTweeterHeight: {
-    thing: '@center it box tweeter axis',
-    property: 'high height floor ground up above low off carpet',
-  },
-  earHeight: { thing: 'ear head', property: 'height floor high ground up at off above' },
-  displayMiddleHeight: {
-    thing: '@picture @display middle',
-    property: 'middle center height high up floor hang above',
-  },
-  centerSideOffset: { thing: '@center it box', property: 'left right beside aside off sideways middle' },
-  mainSeatOffset: { thing: '@seatWord @mainSeat i sit we my', property: 'left right off middle side' },
-  wallDistance: { thing: '@center it box face baffle', property: 'wall' },
-  shelfSetback: { thing: '@center it box shelf board @furniture', property: 'edge setback back' },
-  bayRecess: { thing: '@bay @center it face', property: 'inside recess recessed' },
-  bayWidth: { thing: '@bay inside', property: 'wide width breit' },
-  bayHeight: { thing: '@bay inside', property: 'high height tall' },
-  bayDepth: { thing: '@bay inside', property: 'deep depth' },
-  centerWidth: { thing: '@center box', property: 'wide width long' },
-  centerHeight: { thing: 'box', property: 'high height tall' },
-  centerDepth: { thing: '@center box', property: 'deep depth' },
-  obstacleHeight: { thing: 'table obstacle ottoman back plant vase pouf', property: 'high height tall' },
-  obstacleDistance: { thing: 'table obstacle ottoman', property: 'front from before distance' },
-  centerDriverSpacing: { thing: 'cone', property: 'apart between spacing distance centers middles' },
-  centerTweeterSpacing: { thing: 'tweeter', property: 'apart between spacing distance' },
-  rowSpacing: { thing: 'row backRow', property: 'apart behind back between farther distance' },
-  rowRiser: { thing: 'row backRow riser platform step', property: 'riser platform step raise high' },
-  seatSpacing: { thing: 'seat heads neighbor', property: 'apart between next' },
-  ceilingHeight: { thing: 'ceiling', property: 'ceiling height high', alone: 'thing' },
-  displayDiagonal: { thing: '@display @picture', property: 'diagonal inch size tv', alone: 'thing' },
-  centerMidSize: { thing: 'cone', property: 'cone dual two size diameter', alone: 'thing' },
-  centerAboveShelf: { thing: 'tweeter @center it', property: 'shelf board' },
-  centerBehindMains: { thing: '@center it', property: '@mains line' },
-  enteredCenter: {
-    thing: '@center',
-    property: 'menu receiver display enter type say setup entry distance set',
-  },
-  tapedCenter: {
-    thing: '@center',
-    property: 'tape measure laser ruler string real really actually nose ear',
-  },
-  tapedMains: { thing: '@mains', property: 'tape measure laser ruler string real really actually nose ear' },
-  centerTrim: {
-    thing: '@center it',
-    property: 'trim level volume set setting raise turn up down boost plus minus menu reduce lower',
-  },
-  measuredCenterLevel: {
-    thing: '@center',
-    property: 'meter level noise spl read measure phone app show db',
-    alone: 'thing',
-  },
-  measuredLeftLevel: {
-    thing: '@leftMain left',
-    property: 'meter level noise spl read measure phone app show db',
-    alone: 'thing',
-  },
-  measuredRightLevel: {
-    thing: '@rightMain right',
-    property: 'meter level noise spl read measure phone app show db',
-    alone: 'thing',
-  },
-  centerBassCrossover: {
-    thing: '@center crossover small',
-    property: 'crossover cross hz cut small high-pass',
-    alone: 'either',
-  },
-  mainsBassCrossover: { thing: '@mains', property: 'crossover cross small', alone: 'thing' },
-  centerCrossover: {
-    thing: 'tweeter crossover @center',
-    property: 'crossover cross tweeter',
-    alone: 'either',
-  },
-  centerLowCrossover: { thing: 'cone crossover', property: 'crossover cross cone mid', alone: 'either' },
-  centerLowLimit: { thing: '@center box', property: 'down limit response reach play low' },
-  subDelay: { thing: 'subwoofer', property: 'late later delay behind after early before' },
-  centerLatency: {
-    thing: 'latency processing dsp delay',
-    property: 'latency processing dsp',
-    alone: 'property',
-  },
-  reverberationTime: {
-    thing: 'rt rt60 reverb reverberation decay t30 t60 t20',
-    property: 'rt rt60 60 reverb time reverberation decay t30 t60 t20',
-    alone: 'either',
-  },
-  centerTilt: {
-    thing: 'tilt angle aim @center it',
-    property: 'tilt up down angle aim upward back',
-    alone: 'property',
-  },
-  screenCompensation: { thing: 'treble shelf highs', property: 'treble shelf screen cloth raise more' },
-  screenHoleDiameter: {
-    thing: 'hole perforation',
-    property: 'hole perforation diameter size',
-    alone: 'either',
-  },
+/** Said without a number: nothing of it, or in `centerSpreadAmount` all of it. */
+export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
+  mainSeatOffset:
+    'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center',
+  rowRiser: 'no riser; second row flat; no platform',
+  centerTilt: 'lies flat no tilt; not tilted; no tilt; lie|lying flat; flat on the bench',
+  centerSideOffset: 'center .. exactly|dead|right in the middle; exactly in the middle',
+  centerBehindMains: 'on the same line; in line with the mains',
+  shelfSetback: 'front edge flush; flush with .. edge; right at the edge; edge of the shelf flush',
+  bayRecess: 'flush with the front of .. @furniture|@bay',
+  centerSpreadAmount: 'width all the way up; @spread all the way up; @spread at|on full|max|maximum',
+  mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
+  screenCompensation: 'nothing done for the screen',
 };

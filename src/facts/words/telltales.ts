@@ -137,15 +137,4 @@ export const telltaleWords: FamilyWords = {
       both: 'same on the other side; both sides; same on both; left seat bad .. right seat bad',
     },
   },
-  numbers: {
-    centerAgainstMainsDb:
-      'center # hotter|louder|above than .. mains|left; center .. # above .. mains|left; center # below .. mains; # louder than the mains; # softer than the mains; # over the left one',
-    arrivalMeasuredMs:
-      'center .. arrives # late|early|before|after; center peak comes # before|after; # before the mains; # after the mains; center .. # late; peak comes # before',
-    trimLeft: 'trims? .. left #; left trim #; left at # db; l trim #; left and right .. trim .. #',
-    trimRight: 'trims? .. right #; right trim #; r trim #',
-    bayGap: 'gap of # ; # all round; # around the box; # gap; gaps of #',
-    behindCenter: '# behind .. center|box; center .. # to the wall behind; # behind it',
-    displayTopHeight: 'top of .. television|picture|screen .. #; upper edge .. #',
-  },
 };

@@ -1,0 +1,92 @@
+/** Which fact a number is of: the thing and the measure decide, in whatever order and list they are told. */
+import { describe, expect, it } from 'vitest';
+import { factSpec } from '../../src/facts/catalog.js';
+import { readText } from '../../src/reading/read.js';
+
+/** Numbers taken, in SI units, as `fact=value`. */
+const numbers = (text: string): string[] =>
+  readText(text)
+    .taken.filter(({ value }) => typeof value === 'number')
+    .map(({ fact, value }) => `${fact}=${Number(Number(value).toFixed(3))}`)
+    .sort();
+
+// 1 ft = 0.3048 m and 1 in = 0.0254 m, exact by definition (international yard and pound agreement, 1959).
+describe('a number is of the thing and the measure beside it', () => {
+  it.each([
+    ['The sofa is 11 ft from the TV.', 'seatDistance=3.353'],
+    ['Notes: dist 11ft, 65in TV.', 'displayDiagonal=1.651', 'seatDistance=3.353'],
+    ['The two sides are 8 feet apart.', 'mainsBase=2.438'],
+    ['Between the boxes there are 2,6 meters.', 'mainsBase=2.6'],
+    ['The cubby is 20" wide, 7" high, 12" deep.', 'bayDepth=0.305', 'bayHeight=0.178', 'bayWidth=0.508'],
+    ['Compartment: width 65cm height 25cm depth 40cm.', 'bayDepth=0.4', 'bayHeight=0.25', 'bayWidth=0.65'],
+    ['The center measures 50 x 18 x 30 cm.', 'centerDepth=0.3', 'centerHeight=0.18', 'centerWidth=0.5'],
+    ['Room 5 by 4 by 2.4 m.', 'ceilingHeight=2.4'],
+    [
+      "I gave the menu center 9'6, mains 10'2.",
+      'enteredCenter=2.896',
+      'enteredLeft=3.099',
+      'enteredRight=3.099',
+    ],
+    ['In the menu the center is set to 3.2 m.', 'enteredCenter=3.2'],
+    ['All speakers are set to 3.0 m.', 'enteredCenter=3', 'enteredLeft=3', 'enteredRight=3'],
+    ['L 3.2, C 3.0, R 3.2 m', 'enteredCenter=3', 'enteredLeft=3.2', 'enteredRight=3.2'],
+    ['tweeter heights: L/R 95 cm, C 60 cm', 'centerTweeterHeight=0.6', 'mainsTweeterHeight=0.95'],
+    [
+      'Meter: left 75, right 75, center 71.',
+      'measuredCenterLevel=71',
+      'measuredLeftLevel=75',
+      'measuredRightLevel=75',
+    ],
+    ['trims left -1.5 right -2 center +3', 'centerTrim=3', 'trimLeft=-1.5', 'trimRight=-2'],
+    [
+      'Crossover for the centre is 120 Hz and for the fronts 60.',
+      'centerBassCrossover=120',
+      'mainsBassCrossover=60',
+    ],
+    [
+      'The receiver wrote 4.2 m for the centre, real distance is 3.1 m.',
+      'enteredCenter=4.2',
+      'tapedCenter=3.1',
+    ],
+    ['big dip of 10 dB at 1.6k', 'measuredHoleDb=10', 'measuredHoleHz=1600'],
+    ['RT60 is around 0.5 s', 'reverberationTime=500'],
+    ['-3 dB at 55 Hz', 'centerLowLimit=55', 'centerLowLimitDrop=3'],
+    ['center image at 3 of 10', 'centerSpreadAmount=0.3'],
+  ])('%s', (text, ...told) => {
+    expect(numbers(text)).toEqual(told);
+  });
+});
+
+describe('the last of two numbers holds', () => {
+  it.each([
+    ['I set the center trim to +4, then back to 0.', 'centerTrim=0'],
+    ['Before I moved the couch it was 14 ft away, now 9.', 'seatDistance=2.743'],
+    ['We went from a flat TV (50") to a 77" screen.', 'displayDiagonal=1.956'],
+  ])('%s', (text, told) => {
+    expect(numbers(text)).toEqual([told]);
+  });
+});
+
+describe('a number is of nothing we read', () => {
+  it.each([
+    ['40" tall towers on both sides'],
+    ['The center sits 14 inches below my ears.'],
+    ['My friend sits 8 ft from his TV.'],
+    ['If I sat 6 ft away would it be better?'],
+    ['I could move the couch to 3 m.'],
+    ['The couch is 84 inches long.'],
+    ['The bottom of the TV is at 36 inches.'],
+    ['We have lived here 12 years, room 20 m2.'],
+    ['A slope of 12 dB/oct.'],
+  ])('%s', (text) => {
+    expect(numbers(text)).toEqual([]);
+  });
+});
+
+it('every row of the table is of a number', async () => {
+  const { SLOTS } = await import('../../src/facts/words/slots.js');
+  for (const [id, row] of Object.entries(SLOTS)) {
+    expect(factSpec(id as 'seatDistance').kind, id).toBe('number');
+    expect(row.split(' | ').length, id).toBeGreaterThanOrEqual(2);
+  }
+});
