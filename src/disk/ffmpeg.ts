@@ -8,8 +8,9 @@ const MOST_MS = 4500;
 const MOST_OUTPUT_BYTES = 120 * 1024 * 1024;
 /** Containers of single recordings; no playlists, which could name other files. */
 const CONTAINERS = 'mov,mp4,m4a,3gp,3g2,mj2,mp3,ogg,matroska,webm,aac,amr,aiff,caf,w64,asf,wav,flac';
-const HOW_TO =
-  'record as WAV (most recorder apps offer it), or convert it: ffmpeg -i RECORDING recording.wav';
+const ABSENT =
+  'it is no WAV or FLAC file, and ffmpeg, which reads what phones store otherwise, is not installed; install it, record as WAV (most recorder apps offer that), or open the recording in the page that center-audit page writes';
+const UNREAD = 'ffmpeg finds no sound in it that can be read; record again, as WAV if the app offers that';
 
 /** @returns a WAV file. The path goes to the program as it is: no shell, no address, no option. */
 export function converted(path: string): Promise<Uint8Array> {
@@ -33,9 +34,9 @@ export function converted(path: string): Promise<Uint8Array> {
       (error, stdout) => {
         if (error === null && stdout.length > 0) return keep(stdout);
         if (error !== null && 'code' in error && error.code === 'ENOENT') {
-          return refuse(audioError(`this is no WAV or FLAC file, and ffmpeg is not installed; ${HOW_TO}`));
+          return refuse(audioError(ABSENT));
         }
-        refuse(audioError(`this is no recording that can be read; ${HOW_TO}`));
+        refuse(audioError(UNREAD));
       },
     );
   });

@@ -55,8 +55,8 @@ function readBounded(file: number, limitBytes: number, name: string): Uint8Array
     if (size > limitBytes) {
       throw new UserError({
         where: name,
-        what: `the file is larger than ${limitBytes} bytes`,
-        accepted: `a file of at most ${limitBytes} bytes`,
+        what: `the file is larger than ${limitBytes / 2 ** 20} MiB`,
+        accepted: `a file of at most ${limitBytes / 2 ** 20} MiB`,
       });
     }
     chunks.push(chunk.subarray(0, got));

@@ -33,6 +33,9 @@ const REMARKS = [
 ] as const;
 export type Remark = (typeof REMARKS)[number];
 
+/** Clocks of players and recorders are nearer, parts in a million: beyond, the playback lost or doubled sound. */
+export const MOST_PPM = 151;
+
 type Known = number | null;
 
 export interface Measurement {
@@ -84,6 +87,11 @@ export interface Trace {
   readonly timesMs: readonly number[];
   /** Level against the largest of the three, dB. */
   readonly levelsDb: readonly number[];
+}
+
+export interface Measured {
+  readonly measurement: Measurement;
+  readonly traces: readonly Trace[];
 }
 
 const NOTHING: Measurement = {

@@ -30,6 +30,8 @@ const UNSURE = 4;
 /** A band that the mains explain to this share is theirs, in the midst of bands that are not. */
 const THEIRS_BELOW = 0.35;
 const NOT_THEIRS_ABOVE = 0.75;
+/** Where the center drowns the mains in some bands, they still have their weight there; where they are silent, none. */
+const STILL_THERE = 1 / 3;
 
 type Route = 'center' | 'all' | 'mains' | 'unsure';
 
@@ -65,13 +67,14 @@ export function routingOf(clock: Clock, { left, right, center }: Three, lastArri
   const sureness = mean / (spread / Math.sqrt(low.length) + 1e-9);
   const unexplained = medianOf(low.map((fit) => fit.unexplained));
   const weight = medianOf(weights);
-  const theirs = fits.filter((fit) => fit.unexplained < THEIRS_BELOW).length;
-  const notTheirs = fits.filter((fit) => fit.unexplained > NOT_THEIRS_ABOVE).length;
+  const theirs = fits.filter((fit) => fit.unexplained < THEIRS_BELOW).map((fit) => fit.weight);
+  const notTheirs = fits.filter((fit) => fit.unexplained > NOT_THEIRS_ABOVE).map((fit) => fit.weight);
   return {
     route: routeOf(unexplained, weight, sureness),
     weight,
     unexplained,
-    inBandsOnly: theirs >= 2 && notTheirs >= 2,
+    inBandsOnly:
+      theirs.length >= 2 && notTheirs.length >= 2 && medianOf(notTheirs) < STILL_THERE * medianOf(theirs),
   };
 }
 

@@ -175,6 +175,26 @@ describe('FLAC files', () => {
     if (name !== 'noise-16') near(samples, tone(9000), 0.51 * step + 1e-7);
   });
 
+  it('that unfold a few bytes to more than any recording are refused before they fill the memory', () => {
+    // Frames of 65,536 samples of one value each, in eight channels; written after RFC 9639.
+    const header = [0xff, 0xff, 0xff, 0xff, 0, 0, 0, 0, 0, 0, 0x0b, 0xb8, 0x0e, 0xf0, 0, 0, 0, 0];
+    const frame = [0xff, 0xf8, 0x70, 0x70, 0, 0xff, 0xff, 0, ...Array(8).fill([0, 0, 1]).flat(), 0, 0];
+    const bomb = [
+      0x66,
+      0x4c,
+      0x61,
+      0x43,
+      0x80,
+      0,
+      0,
+      34,
+      ...header,
+      ...Array(16).fill(0),
+      ...Array(300).fill(frame).flat(),
+    ];
+    refused(() => readFlac(Uint8Array.from(bomb)), /seconds long at 48000 Hz in 8 channels/);
+  });
+
   it('that are cut give what is there; that are broken, a reason', () => {
     const bytes = file('mono-16');
     const whole = readFlac(bytes);

@@ -75,7 +75,7 @@ function toneChart({ toneDb: { hz, centerMinusMains }, levelDb }: Measurement): 
     ),
     curves: [{ name: 'center', points, marked: true }],
     thresholds: [
-      { at: clear, name: 'clearly another tone' },
+      { at: clear, name: 'clear' },
       { at: -clear, name: '' },
     ],
     table: {
