@@ -16,7 +16,7 @@ interface Separator {
   readonly expectedDb: number;
 }
 
-/** Less than this, in decibans, separates nothing. */
+/** Who is expected to learn less than this from putting it, in decibans, does not put it. */
 const LEAST_DB = 1;
 
 /** Open questions and tests that separate two causes, most decibans for the minute first. */
@@ -34,7 +34,7 @@ export function separators(audit: Audit, a: CauseId, b: CauseId): Separator[] {
         return sum + 0.5 * (p - q) * 10 * Math.log10(p / q);
       }, 0);
       const expectedDb = told * knownChance(audit.book, fact);
-      return told >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
+      return expectedDb >= LEAST_DB ? [{ fact, minutes: factSpec(fact).minutes, expectedDb }] : [];
     })
     .sort((x, y) => largestFirst(x.expectedDb / x.minutes, y.expectedDb / y.minutes));
 }
