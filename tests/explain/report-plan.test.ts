@@ -46,15 +46,15 @@ describe('what is not proposed', () => {
   it('and nothing is ever bought for one', () => {
     expect(ids(0.2, false)).toEqual(['turn']);
   });
-  it('what tells the candidates apart comes first, once', () => {
+  it('what tells the candidates apart comes first, once, and no other question stands beside it', () => {
     const apart = { kind: 'question', fact: 'upmixUse', causes: ['delay'], minutes: 1, text: 'apart' };
     const plan = reportPlan(
-      planOf(step('question', 'centerTrim'), step('question', 'upmixUse')),
+      planOf(step('question', 'centerTrim'), step('test', 'testTape'), step('question', 'upmixUse')),
       causes(0.3),
       [apart as unknown as ReportSeparator],
       true,
     );
-    expect(plan.map(({ id }) => id)).toEqual(['upmixUse', 'centerTrim']);
+    expect(plan.map(({ id }) => id)).toEqual(['upmixUse', 'testTape']);
     expect(plan[0]?.because).toBe('apart');
   });
 });
@@ -82,7 +82,7 @@ describe('the plan in words', () => {
       causeTitle: title,
       cost: 'free',
       effort: '10 minutes, free',
-      helps: 'often',
+      helps: 'sometimes',
       because: 'so',
     });
     expect(remedy?.steps).toHaveLength(own.steps.length);
