@@ -36,6 +36,8 @@ export interface Next {
   readonly reason?: StopReason;
   /** One or two plain sentences. */
   readonly because: string;
+  /** What the question or test is worth; absent where it only leads to one that is. */
+  readonly candidate?: Candidate | undefined;
   /** Everything open that can move a conclusion, best first. */
   readonly candidates: readonly Candidate[];
   /** At most so many questions may still follow (home tests not counted). */
@@ -88,9 +90,11 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   const chosen = bestTest && (!bestQuestion || beatsAll(bestTest, paying)) ? bestTest : bestQuestion;
   if (!chosen) return stopping(audit, 'not-worth-asking', candidates);
   const because = worthWords(audit, chosen);
+  const fact = ledBy(audit, chosen.fact);
   return {
     kind: chosen.kind,
-    fact: ledBy(audit, chosen.fact),
+    fact,
+    candidate: candidates().find((c) => c.fact === fact),
     ...(bestQuestion
       ? { because }
       : { reason: 'not-worth-asking', because: `No question is worth more than this test. ${because}` }),
@@ -132,6 +136,9 @@ function inBlock(audit: Audit, { fact, cause }: Asked, candidates: () => readonl
     kind: 'question',
     fact,
     because: `It belongs to a few questions that settle “${cause.title}” together.`,
+    get candidate() {
+      return candidatesOf(audit, [fact])[0];
+    },
     get candidates() {
       return candidates();
     },

@@ -10,7 +10,6 @@ import { type Next, type NextOptions, next } from './next.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
 import { isForbidden, isTried, outdatedAnswers, solvedBy } from './trials.js';
 import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
-import { candidatesOf } from './worth.js';
 
 export interface PlanStep {
   readonly kind: 'question' | 'test' | 'remedy';
@@ -172,13 +171,15 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
  * decided, what the planner would ask or test next stands first. Once it is, what
  * belongs to the leading cause does, unless it is dear.
  */
-function inOrder(audit: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
-  const { ranking } = audit;
+function inOrder({ ranking }: Audit, proposed: Next, steps: readonly Planned[]): PlanStep[] {
   const isNear = (step: Planned): boolean =>
     !ranking.undecided && step.cause === ranking.leader && !step.dear;
   const isNext = (step: PlanStep): boolean => step.kind === proposed.kind && step.id === proposed.fact;
   const near = freeFirst(steps.filter(isNear));
-  const rest = [...questionSteps(audit, proposed), ...freeFirst(steps.filter((step) => !isNear(step)))];
+  const rest = [
+    ...questionSteps(proposed, ranking.leader),
+    ...freeFirst(steps.filter((step) => !isNear(step))),
+  ];
   return [...near, ...rest.filter(isNext), ...rest.filter((step) => !isNext(step))];
 }
 
@@ -196,9 +197,8 @@ function dedupe<T extends PlanStep>(steps: readonly T[]): T[] {
 }
 
 /** The one question that is worth most now: a plan is acts, and what follows depends on the answer. */
-function questionSteps(audit: Audit, { kind, fact, because }: Next): PlanStep[] {
+function questionSteps({ kind, fact, because, candidate }: Next, leader: CauseId): PlanStep[] {
   if (kind !== 'question' || fact === undefined) return [];
-  const [candidate] = candidatesOf(audit, [fact]);
-  const cause = candidate?.moves[0]?.cause ?? audit.ranking.leader;
+  const cause = candidate?.moves[0]?.cause ?? leader;
   return [{ kind: 'question', id: fact, cause, minutes: shownMinutes(fact), because }];
 }

@@ -211,8 +211,8 @@ describe('the minutes of a plan', () => {
 });
 
 describe('questions in a plan', () => {
-  const candidate = (fact: Candidate['fact'], changes: Partial<Candidate> = {}): Candidate => ({
-    fact,
+  const candidate: Candidate = {
+    fact: 'centerTrim',
     kind: 'question',
     minutes: 1,
     savesMinutes: 5,
@@ -222,16 +222,8 @@ describe('questions in a plan', () => {
       { cause: 'delay', upDb: 1, downDb: -1 },
     ],
     together: [],
-    ...changes,
-  });
-  const candidates = [
-    candidate('centerTrim', { minutes: 2 }),
-    candidate('testLift', { kind: 'test' }),
-    candidate('obstacle', { moves: [] }),
-    candidate('voiceLoudness'),
-    candidate('upmixUse'),
-  ];
-  const asked: Next = { ...STOP, kind: 'question', fact: 'centerTrim', because: 'It pays.', candidates };
+  };
+  const asked: Next = { ...STOP, kind: 'question', fact: 'centerTrim', because: 'It pays.', candidate };
   const questions = (proposed: Next) =>
     plan(auditOf([leader], DONE), {}, proposed).steps.filter((s) => s.kind !== 'remedy');
   it('come first, the proposed one alone, with the cause it moves most', () => {
@@ -248,7 +240,7 @@ describe('questions in a plan', () => {
     expect(questions({ ...asked, fact: 'voiceLoudness' }).map((s) => s.id)).toEqual(['voiceLoudness']);
   });
   it('belong to the leader where they pay only with others', () => {
-    const alone = { ...asked, candidates: [] };
+    const alone = { ...asked, candidate: undefined };
     expect(questions(alone).map((s) => [s.id, s.cause])).toEqual([['centerTrim', 'delay']]);
   });
   it('come after what belongs to a leader that is decided', () => {
