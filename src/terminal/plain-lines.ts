@@ -18,6 +18,11 @@ export function plainTerminal(style: () => Style, write: (text: string) => void)
   const onInterrupt = (): void => deliver({ ended: 'interrupt' });
   lines.on('line', (line) => deliver({ text: gate.whole(line) }));
   lines.on('SIGINT', onInterrupt);
+  // After Ctrl-Z and fg: the line has paused its input.
+  lines.on('SIGCONT', () => {
+    write(BRACKETS_ON);
+    lines.prompt(true);
+  });
   lines.on('close', () => deliver({ ended: 'end-of-input' }));
   process.on('SIGINT', onInterrupt);
   write(BRACKETS_ON);

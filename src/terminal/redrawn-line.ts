@@ -20,7 +20,9 @@ export function fullTerminal(style: () => Style, write: (text: string) => void):
     tell: (lines) => write(drawLines(lines, style())),
     ask: async (prompt, isAgain) => {
       write(drawPrompt(prompt, style(), isAgain));
-      const typed = await readLine(gate.stream);
+      const redraw = (line: string): void =>
+        write(`${BRACKETS_ON}\n${drawPrompt(prompt, style(), isAgain)} > ${line}`);
+      const typed = await readLine(gate.stream, redraw);
       if (!('text' in typed)) return typed;
       write(` > ${typed.text}\n`);
       return { text: gate.whole(typed.text) };
@@ -36,7 +38,8 @@ const ANSWERED_WITHIN_MS = 50;
 const same = (text: string): string => text;
 const THEME = { prefix: '', style: { message: same, answer: same, defaultAnswer: same } };
 
-async function readLine(input: NodeJS.ReadStream): Promise<Typed> {
+/** @param redraw puts the question again, with what is typed so far, after the program was stopped (Ctrl-Z, fg) */
+async function readLine(input: NodeJS.ReadStream, redraw: (line: string) => void): Promise<Typed> {
   const abort = new AbortController();
   let end: End | undefined;
   const stop = (reason: End): void => {
@@ -52,9 +55,19 @@ async function readLine(input: NodeJS.ReadStream): Promise<Typed> {
   const onPause = (): void => {
     closing = setTimeout(onEmpty, ANSWERED_WITHIN_MS);
   };
+  let line = '';
+  // The line pauses its input when the program goes on, too; it is to be resumed once that is done.
+  const onContinue = (): void =>
+    void setImmediate(() => {
+      clearTimeout(closing);
+      input.setRawMode(true);
+      input.resume();
+      redraw(line);
+    });
   input.on('keypress', onKey);
   input.on('pause', onPause);
   process.once('beforeExit', onEmpty);
+  process.on('SIGCONT', onContinue);
   const prompt = createPromptModule({
     input,
     output: process.stderr,
@@ -62,7 +75,13 @@ async function readLine(input: NodeJS.ReadStream): Promise<Typed> {
     signal: abort.signal,
   });
   try {
-    const { v } = await prompt<{ v: string }>([{ type: 'input', name: 'v', message: '>', theme: THEME }]);
+    const transformer = (typed: string): string => {
+      line = typed;
+      return typed;
+    };
+    const { v } = await prompt<{ v: string }>([
+      { type: 'input', name: 'v', message: '>', theme: THEME, transformer },
+    ]);
     return { text: v };
   } catch (error) {
     if (end === 'escape') return { escape: true };
@@ -74,5 +93,6 @@ async function readLine(input: NodeJS.ReadStream): Promise<Typed> {
     input.off('pause', onPause);
     clearTimeout(closing);
     process.off('beforeExit', onEmpty);
+    process.off('SIGCONT', onContinue);
   }
 }

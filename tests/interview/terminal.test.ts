@@ -253,3 +253,20 @@ describe.runIf(hasTmux)('the accessible mode', () => {
     expect(t.all()).toContain('Go on with');
   }, 40_000);
 });
+
+describe.runIf(hasTmux)('an interview that is stopped with Ctrl-Z', () => {
+  it.each(['', '--accessible'])(
+    'goes on at the same letter with fg %s',
+    async (option) => {
+      const env = { XDG_STATE_HOME: join(folder, 'state') };
+      const t = openTmux(['env', 'PS1=> ', 'bash', '--norc', '-i'], { env });
+      terminals.push(t);
+      await t.type(`${process.execPath} ${CLI} interview ${option}`, 'own words');
+      await t.press('h', '> h');
+      await t.press('C-z', 'Stopped');
+      await t.type('fg', 'interview');
+      await t.type('ollow', 'sounds hollow');
+    },
+    40_000,
+  );
+});
