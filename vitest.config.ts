@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 const EACH = { setupFiles: ['tests/support/fixedSeed.ts'], testTimeout: 120_000, hookTimeout: 120_000 };
 /** These put something in the place of a module, so each needs modules of its own. */
-const MOCKING = ['tests/store/lock.test.ts', 'tests/interview/no-terminal.test.ts'];
+const MOCKING = ['tests/interview/no-terminal.test.ts'];
 
 export default defineConfig({
   test: {

@@ -1,8 +1,11 @@
-/** One interview at a time on one case: a small file beside it says who is at work. */
-import { randomUUID } from 'node:crypto';
-import { linkSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+/**
+ * One interview at a time on one case: a small file beside it says who is at work. It keeps one person from opening a
+ * case in two windows; a lock that names nobody who lives is taken away.
+ */
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
+import { quietly } from '../disk/quietly.js';
 
 interface Holder {
   readonly pid: number;
@@ -25,72 +28,30 @@ export function takeLock(casePath: string, since: string): LockResult {
   const file = lockFile(casePath);
   const mine: Holder = { pid: process.pid, host: hostname(), born: bornOf(process.pid), since };
   const text = `${JSON.stringify(mine)}\n`;
-  for (let attempt = 0; attempt < 3; attempt++) {
-    try {
-      putLock(file, text);
-      return { release: () => releaseLock(file, text) };
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') return { impossible: (error as Error).message };
-    }
-    const found = readSettled(file);
-    const holder = found === undefined ? undefined : parseHolder(found);
-    if (holder && isAlive(holder)) return { heldBy: holder, file };
-    if (found !== undefined) setAside(file, found);
-  }
-  return { impossible: 'the lock keeps changing hands' };
-}
-
-/** The lock gets its name when it is whole, so that nobody meets half of one. Throws EEXIST where there is one. */
-function putLock(file: string, text: string): void {
-  const whole = `${file}.${randomUUID()}`;
+  const there = readText(file);
+  const before = holderIn(there);
+  if (before && isAlive(before)) return { heldBy: before, file };
   try {
-    writeFileSync(whole, text, { flag: 'wx' });
-    if (!isLinked(whole, file)) writeFileSync(file, text, { flag: 'wx' });
-  } finally {
-    rmSync(whole, { force: true });
-  }
-}
-
-/** False where the disk knows no links (those of cameras and sticks, some of networks). */
-function isLinked(whole: string, file: string): boolean {
-  try {
-    linkSync(whole, file);
-    return true;
+    if (there !== undefined) rmSync(file, { force: true });
+    writeFileSync(file, text, { flag: 'wx' });
+    return { release: () => releaseLock(file, text) };
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw error;
-    return false;
+    const left = readText(file);
+    const faster = holderIn(left);
+    if (faster) return { heldBy: faster, file };
+    // A full disk leaves an empty one.
+    if (left === '') quietly(() => rmSync(file));
+    return { impossible: (error as Error).message };
   }
 }
 
-const LOOKS = 10;
-const LOOK_AGAIN_MS = 20;
+const readText = (file: string): string | undefined => quietly(() => readFileSync(file, 'utf8'));
 
-/** Without links a lock that names nobody may be one that is written just now: it is given a moment. */
-function readSettled(file: string): string | undefined {
-  let text = readText(file);
-  for (let look = 0; look < LOOKS && text !== undefined && parseHolder(text) === undefined; look++) {
-    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOK_AGAIN_MS);
-    text = readText(file);
-  }
-  return text;
-}
-
-function readText(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch {
-    return undefined;
-  }
-}
-
-function parseHolder(text: string): Holder | undefined {
-  try {
-    const { pid, host, born, since } = JSON.parse(text) as Record<string, unknown>;
-    if (typeof pid !== 'number' || typeof host !== 'string' || typeof since !== 'string') return undefined;
-    return { pid, host, born: typeof born === 'string' ? born : '', since };
-  } catch {
-    return undefined;
-  }
+function holderIn(text: string | undefined): Holder | undefined {
+  const found = quietly(() => JSON.parse(text ?? '') as Record<string, unknown>);
+  const { pid, host, born, since } = found ?? {};
+  if (typeof pid !== 'number' || typeof host !== 'string' || typeof since !== 'string') return undefined;
+  return { pid, host, born: typeof born === 'string' ? born : '', since };
 }
 
 /** A process of another machine counts as alive: it cannot be asked. A number given anew does not. */
@@ -108,20 +69,6 @@ function isAlive({ pid, host, born }: Holder): boolean {
 function bornOf(pid: number): string {
   const stat = readText(`/proc/${pid}/stat`);
   return stat?.slice(stat.lastIndexOf(')') + 2).split(' ')[19] ?? '';
-}
-
-/** Takes a stale lock away, unless somebody else put a fresh one there in the meantime. */
-function setAside(file: string, stale: string): void {
-  const aside = `${file}.${process.pid}`;
-  try {
-    renameSync(file, aside);
-    const taken = readFileSync(aside, 'utf8');
-    if (taken !== stale) putLock(file, taken);
-  } catch {
-    // Somebody else was faster; the next attempt looks again.
-  } finally {
-    rmSync(aside, { force: true });
-  }
 }
 
 function releaseLock(file: string, text: string): void {

@@ -1,31 +1,10 @@
-/** The lock of a case at moments that other processes seldom meet. */
-import { execFileSync, spawn } from 'node:child_process';
+/** The lock of a case: one holder at a time, and nothing left behind. */
+import { execFileSync } from 'node:child_process';
 import * as fs from 'node:fs';
-import { hostname, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type LockResult, lockFile, takeLock } from '../../src/store/lock.js';
-
-/** What another caller does in the middle of a write: the file is there, and nothing is in it yet. */
-let meanwhile: (() => void) | undefined;
-let hasLinks = true;
-
-vi.mock('node:fs', async (original) => {
-  const real = await original<typeof fs>();
-  const writeFileSync: typeof fs.writeFileSync = (path, data, options) => {
-    const happens = meanwhile;
-    if (happens === undefined) return real.writeFileSync(path, data, options);
-    meanwhile = undefined;
-    real.writeFileSync(path, '', options);
-    happens();
-    real.writeFileSync(path, data);
-  };
-  const linkSync: typeof fs.linkSync = (from, to) => {
-    if (!hasLinks) throw Object.assign(new Error('no links here'), { code: 'EPERM' });
-    real.linkSync(from, to);
-  };
-  return { ...real, writeFileSync, linkSync };
-});
 
 let folder: string;
 let path: string;
@@ -33,49 +12,25 @@ beforeEach(() => {
   folder = fs.mkdtempSync(join(tmpdir(), 'lock-'));
   path = join(folder, 'case.json');
 });
-afterEach(() => {
-  meanwhile = undefined;
-  hasLinks = true;
-  fs.rmSync(folder, { recursive: true, force: true });
-});
+afterEach(() => fs.rmSync(folder, { recursive: true, force: true }));
 
 const taken = (result: LockResult): boolean => 'release' in result;
 
-describe('a lock that is being taken', () => {
-  it('is never met half written: of two callers one gets it', () => {
-    let other: LockResult | undefined;
-    meanwhile = () => {
-      other = takeLock(path, 'the other');
-    };
-    const mine = takeLock(path, 'mine');
-    expect(other && taken(other)).toBe(true);
-    expect(mine).toMatchObject({ heldBy: { since: 'the other' } });
-    expect(fs.readdirSync(folder)).toEqual(['.case.json.lock']);
-  });
-
-  it.each([true, false])('leaves nothing behind once it is given back (disk with links: %s)', (links) => {
-    hasLinks = links;
+describe('a lock', () => {
+  it('has one holder, and leaves nothing behind once it is given back', () => {
     const mine = takeLock(path, 'mine');
     expect(takeLock(path, 'the other')).toMatchObject({ heldBy: { since: 'mine' } });
     if ('release' in mine) mine.release();
     expect(fs.readdirSync(folder)).toEqual([]);
   });
-});
 
-describe('a lock that is there and still empty', () => {
-  it('is given the time to be filled by its holder', async () => {
-    fs.writeFileSync(lockFile(path), '');
-    const text = JSON.stringify({ pid: process.pid, host: hostname(), born: '', since: 'the other' });
-    const holder = spawn('sh', ['-c', `sleep 0.05; printf %s '${text}' > '${lockFile(path)}'`]);
-    const ended = new Promise((resolve) => holder.on('exit', resolve));
-    expect(takeLock(path, 'mine')).toMatchObject({ heldBy: { since: 'the other' } });
-    await ended;
-    expect(fs.readFileSync(lockFile(path), 'utf8')).toBe(text);
+  it.each(['', '{}', '[1', 'null'])('that names nobody is taken over (%s)', (text) => {
+    fs.writeFileSync(lockFile(path), text);
+    expect(taken(takeLock(path, 'mine'))).toBe(true);
   });
 
-  it('is taken over when nobody fills it', () => {
-    fs.writeFileSync(lockFile(path), '');
-    expect(taken(takeLock(path, 'mine'))).toBe(true);
+  it('cannot be taken in a folder that is not there', () => {
+    expect(takeLock(join(folder, 'none', 'case.json'), 'mine')).toHaveProperty('impossible');
   });
 });
 
