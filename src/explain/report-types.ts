@@ -244,6 +244,8 @@ export interface ReportTrial {
   readonly title: string;
   /** "Center turned up: no change" */
   readonly text: string;
+  /** It helped and still stands. */
+  readonly keep: boolean;
 }
 
 /** Chances of a cure are judgment: no finer than a word. */

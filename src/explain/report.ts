@@ -12,7 +12,7 @@ import { complaintShares } from '../reasoning/complaint-shares.js';
 import { probabilityText } from '../reasoning/decibans.js';
 import { next } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
-import { remedyId, solvedBy } from '../reasoning/trials.js';
+import { isToStay, remedyId, solvedBy } from '../reasoning/trials.js';
 import { SOURCES, type SourceId } from '../rules/sources.js';
 import { glossaryFor } from './glossary.js';
 import { reportCauses } from './report-causes.js';
@@ -120,7 +120,7 @@ type Titled = Pick<Audit, 'book' | 'causes'>;
 function reportTrials(audit: Titled): ReportTrial[] {
   return audit.book.trials.map((trial) => {
     const title = trialTitle(audit, trial);
-    return { title, text: `${capital(title)}: ${OUTCOMES[trial.outcome]}` };
+    return { title, text: `${capital(title)}: ${OUTCOMES[trial.outcome]}`, keep: isToStay(trial) };
   });
 }
 

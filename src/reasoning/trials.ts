@@ -93,6 +93,10 @@ export function bookAsHeard(book: FactBook, causes: readonly Cause[]): FactBook 
   return heard;
 }
 
+/** It helped and, as far as is told, still stands: it is to stay as it is while the rest is looked for. */
+export const isToStay = (trial: Trial): boolean =>
+  (trial.outcome === 'gone' || trial.outcome === 'better') && stands(trial);
+
 /** A change that still stands: said to, or no mere look and not said to be undone. */
 function stands({ act, stays }: Trial): boolean {
   return stays ?? !(isActId(act) && actSpec(act).passing);
@@ -115,8 +119,8 @@ export function isTried(book: FactBook, cause: Cause, remedy: Remedy): boolean {
   return book.trials.some((trial) => {
     const act = actOf(trial);
     const isIt = act === remedyId(cause, remedy) || (remedy.act !== undefined && act === remedy.act);
-    const undone = trial.outcome === 'gone' || trial.outcome === 'better' ? !stands(trial) : false;
-    return isIt && trial.outcome !== 'cannot-tell' && !undone;
+    const inVain = trial.outcome === 'same' || trial.outcome === 'worse';
+    return isIt && (inVain || isToStay(trial));
   });
 }
 

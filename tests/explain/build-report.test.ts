@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { renderText } from '../../src/explain/render/text.js';
 import { buildReport } from '../../src/explain/report.js';
 import type { Report } from '../../src/explain/report-types.js';
+import type { Outcome, Trial } from '../../src/facts/acts.js';
 import { factSpec } from '../../src/facts/catalog.js';
 import { COMPLAINTS } from '../../src/facts/complaints.js';
 import { probabilityText } from '../../src/reasoning/decibans.js';
@@ -123,6 +124,24 @@ describe('what was told', () => {
     // Undone again, or only better, is not solved.
     for (const open of [ended('gone', false), ended('better', true)]) expect(open.solvedBy).toBeNull();
     expect(built(causes, {}, { solved: true }).verdict.headline).toBe('Solved');
+  });
+  it('leaves what helped as it is, unless it was put back or was a look for a moment', () => {
+    const tried = (outcome: Outcome, stays?: boolean, act: Trial['act'] = 'center-pulled-forward') =>
+      built(
+        [small('delay', {})],
+        {},
+        { trials: [{ act, outcome, ...(stays === undefined ? {} : { stays }) }] },
+      );
+    for (const report of [tried('better'), tried('better', true)])
+      expect(renderText(report)).toContain('Leave as it is what helped: center pulled forward.');
+    for (const report of [
+      tried('better', false),
+      tried('same'),
+      tried('worse', true),
+      tried('cannot-tell', true),
+      tried('better', undefined, 'center-unplugged'),
+    ])
+      expect(renderText(report)).not.toContain('Leave as it is');
   });
   it('says what is different since the trouble was heard, and puts the seats of today beside those of then', () => {
     const tape = { value: 'off', how: 'measured' } as const;

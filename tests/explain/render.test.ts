@@ -170,7 +170,7 @@ describe('ticket', () => {
     expect(renderTicket(dangerous)).toMatch(/^ +Caution +Mind the edge\.$/m);
   });
   it('tells what was done and what it did', () => {
-    const trials = [{ title: 'a', text: 'Center turned up: no change' }];
+    const trials = [{ title: 'a', text: 'Center turned up: no change', keep: false }];
     expect(flat(renderTicket({ ...report, trials }))).toContain('Done Center turned up: no change');
   });
   it('cuts a long story at a word', () => {

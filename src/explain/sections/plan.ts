@@ -7,12 +7,14 @@ import { capital, listText, plural, sentence } from '../words.js';
 const STEPS_SHOWN = 3;
 
 export function planBlocks(report: Report): Block[] {
-  const { plan, askAgain, verdict } = report;
+  const { plan, askAgain, verdict, trials } = report;
   const items = plan.map((step, i) => stepItem(step, i, verdict.undecided));
   if (report.solvedBy) return [];
   const rest = items.slice(STEPS_SHOWN);
   const labels = listText(askAgain.map(({ label }) => label));
+  const keep = listText(trials.filter((trial) => trial.keep).map(({ title }) => title));
   return [
+    ...(keep === '' ? [] : [paragraph(`Leave as it is what helped: ${keep}.`)]),
     itemList(items.slice(0, STEPS_SHOWN), 'check'),
     details(
       `If that does not help: ${plural(rest.length, 'more step')}`,
