@@ -9,8 +9,8 @@ import { stepCautions } from './step-cautions.js';
 import { capital, effortText, minutesText, named } from './words.js';
 
 /**
- * Steps in the order of the plan. While nothing is decided, what tells the candidates apart comes first. Nothing is
- * changed for a cause below an even chance then, and nothing is ever bought for one.
+ * Steps in the order of the plan: what was seen to be wrong, then, while nothing is decided, what tells the candidates
+ * apart. Nothing else is changed for a cause below an even chance then, and nothing is ever bought for one.
  */
 export function reportPlan(
   { steps }: Plan,
@@ -31,16 +31,20 @@ export function reportPlan(
         },
       ]
     : [];
-  // One question at most, and it stands first.
+  // One question at most, and it stands before what is tried.
   const rest = steps.filter(
     ({ kind, id }) => kind === 'remedy' || (id !== apart?.fact && !(apart && kind === 'question')),
   );
-  return [...first, ...rest]
-    .flatMap((step) => reportStep(step, byId) ?? [])
-    .filter(({ kind, cause, cost }) => {
-      const likely = (byId.get(cause)?.probability ?? 0) >= DECIDED_FROM;
-      return kind !== 'remedy' || likely || (!undecided && cost === 'free');
-    });
+  const ripe = ({ kind, cause, seen }: PlanStep, { cost }: ReportStep): boolean => {
+    const likely = seen || (byId.get(cause)?.probability ?? 0) >= DECIDED_FROM;
+    return kind !== 'remedy' || likely || (!undecided && cost === 'free');
+  };
+  return [...rest.filter(({ seen }) => seen), ...first, ...rest.filter(({ seen }) => !seen)].flatMap(
+    (step) => {
+      const told = reportStep(step, byId);
+      return told && ripe(step, told) ? [told] : [];
+    },
+  );
 }
 
 function reportStep(step: PlanStep, causes: ReadonlyMap<CauseId, ReportCause>): ReportStep | undefined {

@@ -19,6 +19,8 @@ export interface PlanStep {
   readonly cause: CauseId;
   readonly minutes: number;
   readonly because: string;
+  /** What it mends was seen to be wrong. */
+  readonly seen?: true;
 }
 
 export interface Plan {
@@ -95,7 +97,7 @@ function seenSteps(audit: Audit): PlanStep[] {
     );
     if (seen === undefined) return [];
     const because = 'This was seen to be wrong: it is mended first, whatever else is at work.';
-    return [{ kind: 'remedy', id: seen.id, cause: id, minutes: seen.minutes, because }];
+    return [{ kind: 'remedy', id: seen.id, cause: id, minutes: seen.minutes, because, seen: true }];
   });
 }
 

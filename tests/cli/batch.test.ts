@@ -48,9 +48,9 @@ describe('JSON lines', () => {
     expect(JSON.parse(out)).not.toHaveProperty('case');
   });
 
-  it('a single line is a single case', async () => {
+  it('a single line is answered at once, before it is known that none follows, and so by its place', async () => {
     const { out } = await program(['audit', '-', '--json'], { stdin: `${SMALL('one')}\n` });
-    expect(JSON.parse(out)).not.toHaveProperty('case');
+    expect(JSON.parse(out)).toMatchObject({ case: 'standard input, line 1', title: 'one' });
   });
 
   it('give the same results on several threads as on one, in the same order', async () => {
@@ -109,7 +109,7 @@ describe('several files', () => {
       cwd: folder.path,
       stdin: SMALL('piped'),
     });
-    expect(lines(out).map((each) => each.case)).toEqual(['one.json', 'standard input']);
+    expect(lines(out).map((each) => each.case)).toEqual(['one.json', 'standard input, line 1']);
   });
 
   it('go into one file', async () => {

@@ -1,5 +1,5 @@
 /** What goes wrong is told on standard error in one shape, with the exit code of the contract. */
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { failure } from '../../src/commands/failure.js';
@@ -39,7 +39,7 @@ describe('a case that cannot be read ends with exit code 2 and nothing on standa
     ['a file that is not there', () => 'cass.json', /no such file; did you mean case\.json\?/],
     ['a file in Latin-1', () => file('latin.json', Buffer.from('{"title":"caf\u00e9"}', 'latin1')), /UTF-8/],
     ['zero bytes', () => file('zero.json', '{"title":"\0"}'), /zero byte/],
-    ['a newer version', () => file('new.json', '{"version":2}'), /newer than this program reads/],
+    ['a newer version', () => file('new.json', '{"version":3}'), /newer than this program reads/],
   ])('%s', async (_, name, told) => {
     const { code, out, err } = await run('audit', name());
     expect(code).toBe(2);
@@ -105,7 +105,8 @@ describe('no case is ever lost to --output', () => {
     file('other.json', demo);
     const { code, err } = await run('audit', 'case.json', '--output', 'other.json');
     expect(code).toBe(2);
-    expect(err).toMatch(/never overwritten/);
+    expect(err).toMatch(/no report of this program, and nothing else is ever overwritten/);
+    expect(readFileSync(join(folder.path, 'other.json'), 'utf8')).toBe(demo);
   });
 
   it('an earlier report is replaced, and nothing else is left in the folder', async () => {

@@ -80,10 +80,11 @@ describe('a pipe given to --output', () => {
   }, 60_000);
 
   it('waits for a reader that is slower than the results', async () => {
-    const cases = Array(40).fill('case.json').join(' ');
+    // One report alone is more than a pipe holds.
+    const cases = Array(4).fill('case.json').join(' ');
     const line = `(exec 3< pipe; sleep 1; wc -l <&3) & center-audit audit ${cases} --json --output pipe; wait`;
     const { code, out } = await shell(line);
-    expect({ code, lines: Number(out) }).toEqual({ code: 0, lines: 40 });
+    expect({ code, lines: Number(out) }).toEqual({ code: 0, lines: 4 });
   }, 60_000);
 
   it('can be given up with Ctrl-C while nobody reads it', async () => {

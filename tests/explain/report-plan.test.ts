@@ -26,7 +26,10 @@ const planOf = (...steps: readonly PlanStep[]): Plan => ({
   cheapestFirstMinutes: 0,
 });
 const shown = (...steps: readonly PlanStep[]): ReportStep[] => {
-  const cause = small('delay', { remedies: [mend('x'), mend('y')], confirm: causeOf('delay').confirm });
+  const cause = small('delay', {
+    remedies: [mend('x'), mend('y')],
+    confirm: causeOf('delay').confirm,
+  });
   return reportPlan(planOf(...steps), reportCauses(auditOf([cause], { testLift: 'same' })));
 };
 const title = causeOf('delay').title;
@@ -56,6 +59,23 @@ describe('what is not proposed', () => {
     );
     expect(plan.map(({ id }) => id)).toEqual(['upmixUse', 'testTape']);
     expect(plan[0]?.because).toBe('apart');
+  });
+});
+
+describe('what was seen to be wrong', () => {
+  const seen = { ...step('remedy', 'turn'), seen: true } as const;
+  const causes = [
+    madeCause('delay', { probability: 0.1, remedies: [madeRemedy('Turn'), madeRemedy('Other')] }),
+  ];
+  const apart = { kind: 'question', fact: 'upmixUse', causes: ['delay'], minutes: 1, text: 'apart' };
+  it('is mended first, however little it says of the complaint; nothing else of its cause is', () => {
+    const plan = reportPlan(
+      planOf(seen, step('remedy', 'other')),
+      causes,
+      [apart as unknown as ReportSeparator],
+      true,
+    );
+    expect(plan.map(({ id }) => id)).toEqual(['turn', 'upmixUse']);
   });
 });
 

@@ -10,8 +10,12 @@ const echoed = (words: string): string =>
 
 describe('a path in a command', () => {
   it('stands bare where no shell reads anything into it', () => {
-    for (const path of ['case.json', '../cases/a-b_1.json', '/a/x@2,5%+1:3=4.json', '-'])
+    for (const path of ['case.json', '../cases/a-b_1.json', '/a/x@2,5%+1:3=4.json'])
       expect(shellWord(path)).toBe(path);
+  });
+
+  it('is never taken for an option or for standard input', () => {
+    expect(['-', '-x.json', "-it's"].map(shellWord)).toEqual(['./-', './-x.json', "'./-it'\\''s'"]);
   });
 
   it('is quoted with a tilde or an equals sign in front, which stand for a folder or a program', () => {
@@ -35,7 +39,8 @@ describe('a path in a command', () => {
   it('comes out of a shell as it went in, whatever it is', () => {
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom(...'ab ~=$`\'"\\*?{}()[]<>|&;!#-.\n') }), (path) => {
-        expect(echoed(`'<' ${shellWord(path)} '>'`)).toBe(`<${path}>`);
+        const named = path.startsWith('-') ? `./${path}` : path;
+        expect(echoed(`'<' ${shellWord(path)} '>'`)).toBe(`<${named}>`);
       }),
       { numRuns: 40 },
     );

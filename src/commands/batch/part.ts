@@ -11,7 +11,16 @@ const DEADLY = ['SIGTERM', 'SIGHUP'] as const;
  */
 export function partSink(place: string, guarded: Guard, mode?: number): Sink {
   const part = `${place}.${process.pid}.part`;
-  const file = guarded(() => openSync(part, 'wx'));
+  // Before the file is there: a signal may come at any moment after, and then waits for what runs now.
+  const unhook = atEnd(() => drop());
+  const file = guarded(() => {
+    try {
+      return openSync(part, 'wx');
+    } catch (error) {
+      unhook();
+      throw error;
+    }
+  });
   let open = true;
   const close = (): void => {
     if (open) closeSync(file);
@@ -22,7 +31,6 @@ export function partSink(place: string, guarded: Guard, mode?: number): Sink {
     rmSync(part, { force: true });
     unhook();
   };
-  const unhook = atEnd(drop);
   const step: Guard = (run) => {
     try {
       return guarded(run);

@@ -216,7 +216,7 @@ export const programme = defineCause({
       cost: 'free',
       reversible: true,
       expect: 'Bass and surrounds step back or forward against the voice, at low level most of all.',
-      verify: 'Words of the same scene are followed more easily.',
+      verify: 'Less of the same scene is missed.',
       cautions: ['photograph-menu'],
       changes: ['loudnessCompensation', 'speechOrder'],
       cures: 0.15,
