@@ -113,7 +113,7 @@ const SEATED = canonicals('sofa seat ear nose head mainSeat');
 const OTHER_LENGTHS = canonicals(
   'tall wide width deep apart floor wall edge between behind shelf off above below carpet long inside recessed cubby high tilt toe cone diagonal aside farther',
 );
-const OTHER_LEVELS = canonicals('treble shelf cloth screen octave point drop hole dip peak hump');
+const OTHER_LEVELS = canonicals('treble shelf cloth screen octave point drop hole dip peak hump from around');
 const AWAY = canonicals('away from back out to');
 const HEIGHTS = canonicals('height heights tweeter tweeters');
 const LEVELS = canonicals('meter spl noise level phone app testNoise db dbc pink');
@@ -168,7 +168,13 @@ export function factsOfChannel(
       if (value >= 50 && value <= 95 && isLevel && !hasNear(words, at, BASS, 0)) return 'level';
     }
     if (dimension === 'frequency' || dimension === 'none') {
-      if (value >= 40 && value <= 250 && hasNear(words, at, BASS, 0)) return 'crossover';
+      if (
+        value >= 40 &&
+        value <= 250 &&
+        hasNear(words, at, BASS, 0) &&
+        !own.some(({ text }) => text === 'together')
+      )
+        return 'crossover';
     }
     if (dimension !== 'length' && dimension !== 'none') return undefined;
     if (hasNear(words, at, HEIGHTS, 0)) return isList && dimension === 'length' ? 'height' : undefined;
@@ -180,7 +186,11 @@ export function factsOfChannel(
     if (ofDevice) return 'entered';
     if (hasNear(words, at, TAPE, 0) || (isList && hasNear(words, at, SEATED, 0))) return 'taped';
     const isShort =
-      own.length <= 3 && dimension === 'length' && value >= 1.8 && !own.some(({ text }) => AWAY.has(text));
+      own.length <= 3 &&
+      dimension === 'length' &&
+      value >= 1.8 &&
+      channels.includes('center') &&
+      !own.some(({ text }) => AWAY.has(text));
     return isList || isShort || hasNear(words, at, DISTANCE, 0) ? 'entered' : undefined;
   }
 }

@@ -239,6 +239,18 @@ const LEVEL_WORDS = new Set([
   'plus',
 ]);
 
+/** A bare number is a length only right beside what it is of, and never one to a side: "I got 5 right". */
+function isLooseLength(
+  words: readonly Word[],
+  at: number,
+  fact: NumberFactId,
+  used: readonly number[],
+): boolean {
+  const { quantity } = words[at] as Word;
+  if (quantity?.dimension !== 'none' || (factSpec(fact) as NumberSpec).unit !== 'm') return false;
+  return SIDED.has(fact) || !used.some((place) => place !== at && Math.abs(place - at) <= 3);
+}
+
 /** "It is 10 by tape": a bare number is a level only where a level is talked about. */
 function isBareLevel(words: readonly Word[], at: number, fact: NumberFactId): boolean {
   const { quantity, sentence } = words[at] as Word;
@@ -265,6 +277,7 @@ function slotted(
     isBareLevel(words, at, fact) &&
     toldBy(words, matchOf(fact, at, [at]), fact, units) !== undefined;
   const slot = slotOf(words, at, classes, fits);
+  if (slot && isLooseLength(words, at, slot.fact, slot.used)) return [];
   const told = slot && toldBy(words, matchOf(slot.fact, at, slot.used), slot.fact, units);
   return told ? [told] : [];
 }
@@ -349,7 +362,7 @@ function toldBy(
   const sign = signFor(fact, wordsAround(words, match), quantity);
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
   if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
-  const slack = spec.unit === 'Hz' ? 1 : 1.5;
+  const slack = spec.unit === 'Hz' ? 1 : spec.unit === 'm' ? 1.3 : 1.5;
   if (!lenient && (value < spec.plausible[0] / slack || value > spec.plausible[1] * slack)) return undefined;
   const range = quantity.range && ([quantity.range[0] * scale, quantity.range[1] * scale] as const);
   return {
@@ -426,6 +439,7 @@ function signFor(fact: NumberFactId, around: readonly string[], quantity: Quanti
   }
   if (fact === 'centerTilt')
     return around.some((word) => word === 'down' || word === 'downward') && quantity.value > 0 ? -1 : 1;
+  if (fact === 'arrivalMeasuredMs') return around.includes('early') || around.includes('befor') ? -1 : 1;
   if (fact === 'subDelay') return around.includes('early') ? -1 : 1;
   return 1;
 }

@@ -1,7 +1,8 @@
 /**
  * Phrases of the lexicon matched against words. A phrase is words in a row: `a|b` either, `a?` optional, `@name` any
  * word of a class, `..` up to three words between, `...` up to six, `#` the quantity, `_` another one that is passed over. Every word goes through the same
- * spelling as the text. A match costs a bounded number of steps, whatever the text.
+ * spelling as the text. `a & b` is both in one clause, whatever their order. A match costs a bounded number of steps,
+ * whatever the text.
  */
 
 import type { Word } from './sentences.js';
@@ -21,6 +22,8 @@ export interface Pattern<Meaning> {
   readonly items: readonly Item[];
   readonly meaning: Meaning;
   readonly written: string;
+  /** Its items stand in any order, near to one another. */
+  readonly free?: boolean;
   /** A word without which it cannot match: looked for in the sentence before anything is tried. */
   readonly need?: string;
 }
@@ -41,11 +44,15 @@ export type Classes = ReadonlyMap<string, ReadonlySet<string>>;
 const GAPS: Readonly<Record<string, number>> = { '..': 3, '...': 6 };
 const QUANTITY = '#';
 const PASSED = '_';
+const FREE = '&';
+/** Farthest that words of a clause stand which are told in any order. */
+const FREE_REACH = 7;
 
 export function compile<Meaning>(written: string, meaning: Meaning, classes: Classes): Pattern<Meaning> {
   const items: Item[] = [];
   let gap = 0;
   for (const piece of piecesOf(written)) {
+    if (piece === FREE) continue;
     if (piece in GAPS) {
       gap = GAPS[piece] as number;
       continue;
@@ -63,7 +70,8 @@ export function compile<Meaning>(written: string, meaning: Meaning, classes: Cla
     .slice(1)
     .find(({ words, optional, quantity }) => words.size === 1 && !optional && !quantity);
   const [need] = needed?.words ?? [];
-  return { items, meaning, written, ...(need === undefined ? {} : { need }) };
+  const free = written.includes(` ${FREE} `);
+  return { items, meaning, written, ...(free ? { free } : {}), ...(need === undefined ? {} : { need }) };
 }
 
 /** All words that fit one place of a phrase; a class alone is shared, not copied. */
@@ -128,7 +136,12 @@ export function matchesAt<Meaning>(
       if (inSentence && pattern.need !== undefined && !inSentence.has(pattern.need)) continue;
       const used: number[] = [];
       const fitted: Item[] = [];
-      if (!follow(words, at, pattern.items, 0, used, fitted, true)) continue;
+      if (
+        pattern.free
+          ? !gather(words, at, pattern.items, used)
+          : !follow(words, at, pattern.items, 0, used, fitted, true)
+      )
+        continue;
       const quantity = used[fitted.findIndex(({ meant }) => meant)];
       found.push({
         meaning: pattern.meaning,
@@ -146,6 +159,42 @@ export function matchesAt<Meaning>(
 
 const isQuantity = (word: Word | undefined): boolean =>
   word?.quantity !== undefined || word?.number !== undefined;
+
+/** Every other item somewhere around the first one, with nothing hard between. */
+function gather(words: readonly Word[], at: number, items: readonly Item[], used: number[]): boolean {
+  used.push(at);
+  for (const item of items.slice(1)) {
+    const place = nearestFit(words, at, item, used);
+    if (place === undefined) return false;
+    used.push(place);
+  }
+  // "No matter which … not": the denial is the complaint, however often it is said.
+  for (let place = Math.min(...used); place < Math.max(...used); place++) {
+    if (!used.includes(place) && items.some((item) => fits(words[place] as Word, item))) used.push(place);
+  }
+  used.sort((a, b) => a - b);
+  return true;
+}
+
+function nearestFit(
+  words: readonly Word[],
+  at: number,
+  item: Item,
+  used: readonly number[],
+): number | undefined {
+  const { sentence } = words[at] as Word;
+  const open = [true, true];
+  for (let far = 1; far <= FREE_REACH && (open[0] || open[1]); far++) {
+    for (const [side, place] of [at + far, at - far].entries()) {
+      if (!open[side]) continue;
+      const word = words[place];
+      if (word === undefined || word.sentence !== sentence || word.hard || word.text === ',')
+        open[side] = false;
+      else if (fits(word, item) && !used.includes(place)) return place;
+    }
+  }
+  return undefined;
+}
 
 /** Fits the items from `step` on at the words from `at` on; what fitted is left in `used` and `fitted`. */
 function follow(

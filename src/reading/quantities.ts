@@ -220,6 +220,9 @@ function rangeAt(tokens: readonly Token[], first: Spelled, between: boolean): Me
   const unit = unitAt(tokens, second.next, second) ?? own;
   const low = first.value;
   const high = second.value;
+  // "2 to 6 kHz" is a band, no value of anything.
+  if (high > low * 2.5 && own === undefined && unit !== undefined && link === 'to')
+    return { value: low, unit: 'other', next: Math.max(second.next, unit.next) };
   if (!(high > low) || high > low * 2.5) return undefined;
   if (unit === undefined && link !== '-') return undefined;
   const next = Math.max(second.next, unit?.next ?? 0);

@@ -30,7 +30,7 @@ export function isDenied(words: readonly Word[], { first, last, used }: Span): b
   for (let at = first - 1; at >= 0 && left > 0; at--) {
     const word = words[at] as Word;
     if (word.sentence !== sentence || word.hard) break;
-    if (isNegator(words, at)) return !isInability(words, at) && !isDoubled(words, at);
+    if (isNegator(words, at) && !used.includes(at)) return !isInability(words, at) && !isDoubled(words, at);
     if (word.kind === 'mark' && !word.soft) {
       if (word.text !== ',') break;
       left--;
@@ -204,7 +204,8 @@ function isPlan(words: readonly Word[], at: number): boolean {
   const next = words[at + 1]?.raw ?? '';
   if (raw === 'could') return DOABLE.has(next);
   if (PLANS.has(raw)) return !(raw === 'would' && (next === 'not' || next === 'always'));
-  if (raw === 'going') return next === 'to';
+  if (raw === 'going' || raw === 'tempted' || raw === 'about') return next === 'to';
+  if (raw === 'looking' || raw === 'shopping' || raw === 'saving') return next === 'for' || next === 'at';
   if (raw === 'thinking') return next === 'of' || next === 'about';
   if (raw === 'if')
     return (
@@ -279,9 +280,15 @@ const THINKS = set(
   'says say said thinks think thought told tells reckons reckon claims claim claimed suspects suspect blames blame suggested suggests recommended recommends means believes convinced swears advice advised offered offers wants',
 );
 const OWNS = set('has owns sits uses runs got watches listens');
-const MY_THEORY = set('suspected suspect blame assumed assuming assume convinced figured theory');
+const MY_THEORY = set(
+  'suspected suspect blame blamed assumed assuming assume convinced figured theory thought feared expected worried wondered believed',
+);
+/** "My neighbor's center", "at my friend's place". */
+const THEIR_THINGS = set(
+  'center centre speaker speakers system setup place house room flat home receiver tv tele television living apartment den towers',
+);
 const OTHER_PLACE = new Set(
-  'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|her former|his former|at the dealer|the former'.split(
+  'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|her former|his former|at the dealer|the former|in the store|at the store|in the showroom|in the demo'.split(
     '|',
   ),
 );
@@ -314,6 +321,11 @@ function isFirstPerson(words: readonly Word[], at: number): boolean {
   );
 }
 
+const AFRAID = set('convinced afraid worried sure scared');
+
+/** A line that begins so quotes somebody else. */
+const isLineStart = (words: readonly Word[], at: number): boolean => at === 0 || words[at - 1]?.text === '\n';
+
 function startsOther(words: readonly Word[], at: number): boolean {
   const one = words[at] as Word;
   const two = words[at + 1]?.raw ?? '';
@@ -325,8 +337,10 @@ function startsOther(words: readonly Word[], at: number): boolean {
   )
     return true;
   if (one.raw === 'i' && MY_THEORY.has(two)) return true;
-  if (one.raw === 'i' && (two === 'am' || two === 'was') && three === 'convinced') return true;
+  if (one.raw === 'i' && (two === 'am' || two === 'was') && AFRAID.has(three)) return true;
+  if (one.text === '>' && isLineStart(words, at)) return true;
   if (!KIN.has(one.raw)) return false;
+  if (THEIR_THINGS.has(two) && one.raw.endsWith('s')) return true;
   if (OWNS.has(two) || (two === 'also' && OWNS.has(three))) return true;
   for (let ahead = at + 1; ahead <= at + 5 && ahead < words.length; ahead++) {
     const word = words[ahead] as Word;

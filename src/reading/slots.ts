@@ -44,6 +44,8 @@ const THING = 0.4;
 const ALONE_REACH = 5;
 const MOST_ALONE = 7.5;
 const MISSING = 3.5;
+/** What stands farther apart is not of one thing. */
+const MOST_COST = 9.5;
 /** How much nearer the best fact must be than the next one. */
 const LEAD = 0.6;
 const CUE_REACH = 18;
@@ -142,6 +144,7 @@ export function slotOf(
       if ((roles.not && !isNamed) || (needy.has(fact) && !hasNeed(words, at, fact, byWord))) return [];
       const best = isNamed ? { cost: 1, used: [at, at + 1] } : fitOf(at, roles, alone.get(fact));
       if (best === undefined || !fits(fact)) return [];
+      if (best.cost > MOST_COST) return [];
       const isStrange = measures.some((place) => !knows(words[place] as Word, fact, byWord));
       return isStrange && !isNamed ? [] : [{ fact, ...best, cost: best.cost - (needy.has(fact) ? LEAD : 0) }];
     })

@@ -119,7 +119,7 @@ function outcomeOf(
     if (word.sentence > sentence + (isNamed(words, act) ? 0 : 1)) break;
     if (word.sentence > sentence && next < 0) next = at;
     if (next >= 0 && at > next + 7) break;
-    const came = cameAt(words, at, lexicon, own).find(
+    const came = cameAt(words, at, lexicon, own, act.used).find(
       ({ used }) => at > act.last || !used.some((each) => act.used.includes(each)),
     );
     if (came && at > act.last) return came;
@@ -191,13 +191,15 @@ function cameAt(
   at: number,
   lexicon: Lexicon,
   own: Parameters<typeof outcomeOf>[4],
+  ofAct: readonly number[] = [],
 ): Came[] {
   const mine = own
     ? matchesAt(words, at, own).map((match): Came => ({ ...match, size: match.used.length + 1 }))
     : [];
   const common = matchesAt(words, at, lexicon.outcomes).map((match): Came => {
     const outcome: Outcome =
-      (match.meaning === 'gone' || match.meaning === 'better') && isDenied(words, match)
+      (match.meaning === 'gone' || match.meaning === 'better') &&
+      isDenied(words, { ...match, used: [...match.used, ...ofAct] })
         ? 'same'
         : match.meaning;
     return { ...match, meaning: { outcome }, size: match.used.length };

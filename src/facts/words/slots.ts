@@ -20,14 +20,14 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   displayMiddleHeight:
     '@picture @display middle image | middle center height high up floor hang ~above mount ~at | not distance top bottom edge left right wide away ear tweeter',
   displayTopHeight: '@picture @display | top upper',
-  ceilingHeight: 'ceiling room | ceiling height high | not long wide away left | alone of',
+  ceilingHeight: 'ceiling ~room | ceiling height high | not long wide away left | alone of',
   centerSideOffset:
     '@center it box | left right beside aside off sideways middle offset | not high above floor edge behind forward wall apart i db sit seat me us',
   mainSeatOffset:
     '@seatWord @mainSeat i sit we my | left right off middle side | not floor high apart away back from wall',
   centerBehindMains:
     '@center it @mains | behind back forward front farther ahead line set_back | not wall edge shelf us me seat sofa table row cabinet board picture inside tall | need @mains line',
-  wallDistance: '@center it box face baffle front | wall | not side sofa seat screen @display | alone as',
+  wallDistance: '@center it box face baffle front | wall | not sit i we side sofa seat screen @display',
   sideWallDistance: '@mains @leftMain @rightMain | wall',
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
@@ -35,7 +35,8 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     'tilt angle aim @center it wedge | tilt up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
   shelfSetback:
     '@center it box shelf board @furniture face baffle | edge setback front stick lip overhang | not wall compartment opening inside table main tower | need edge shelf board @furniture lip',
-  centerAboveShelf: 'tweeter @center it | shelf board sideboard | not edge back front from',
+  centerAboveShelf:
+    'tweeter @center it | shelf board sideboard | not edge back front from | need above over tweeter',
   bayRecess:
     '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
   bayWidth: '@bay opening inside | wide width w across breit',
@@ -46,7 +47,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   centerWidth: '@center box speaker | wide width long w',
   centerHeight: '@center box speaker | tall high h | not floor off up above ground',
   centerDepth: '@center box speaker | deep depth d',
-  obstacleHeight: 'table obstacle ottoman plant vase pouf footstool @heads | high height tall | alone of',
+  obstacleHeight: 'table obstacle ottoman plant vase pouf footstool | high height tall | alone of',
   obstacleDistance:
     'table obstacle ottoman pouf plant footstool | front from before distance edge | not high tall height wide',
   centerDriverSpacing:
@@ -62,16 +63,16 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     'row rows backRow chairs | apart behind back between farther distance | not riser platform high step raise | need row rows backRow',
   rowRiser: 'riser platform | riser platform step raise raised high higher | not ear tweeter | alone of',
   displayDiagonal:
-    '@display @picture ~set | diagonal size inch screen television | not bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
+    '@display @picture ~set | diagonal size inch screen television | not say show read channel bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
   tapedCenter:
     '@center | nose ear tape laser ruler measure real actual actually really taped | not high floor | need tape taped measure laser ruler string real really actual actually',
   tapedMains:
     '@mains | nose ear tape laser ruler measure real actual actually really taped me us | not high floor apart | need tape taped measure laser ruler string real really actual actually',
   enteredCenter:
-    '@center | menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came | not high floor wall edge left right | need menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came',
+    '@center | menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came | not tape laser real really high floor wall edge left right | need menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came',
   entryStep: 'step increment click whole entry | step increment click whole per | alone either',
   centerTrim:
-    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not subwoofer treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
+    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not match matched over above from around subwoofer treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
   centerAgainstMainsDb:
     '@center it | hot loud louder soft softer quiet above below under over more | not trim | need @mains others other rest',
   measuredCenterLevel: '@center | meter spl noise phone app testNoise db dbc decibel | alone of',

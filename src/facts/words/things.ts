@@ -34,7 +34,7 @@ export const thingWords: FamilyWords = {
     },
     centerOrientation: {
       'upside-down':
-        'upside down; upside-down; flipped over; badge on its head; logo upside; turned over so; lies upside; badge .. faces the floor; logo .. on its head; on its head',
+        'upside & down; upside-down; flipped & over; upside down; upside-down; flipped over; badge on its head; logo upside; turned over so; lies upside; badge .. faces the floor; logo .. on its head; on its head',
       level:
         'the way it should; right way up; horizontal as designed; logo right side up; normal position; lying as designed; lies horizontally|horizontal; lying flat as',
       upright:
@@ -47,20 +47,21 @@ export const thingWords: FamilyWords = {
     },
     centerFamily: {
       'identical-box':
-        'identical .. speakers|boxes|bookshelf|model; @lcr identical|same; match|matches the mains exact; same speaker all across|round; @lcr .. the same model|speaker; used a third main as center; exact same model; same model; three identical; same speakers all; same boxes .. all; the very same model; all three .. same model; three .. same speakers|boxes|bookshelf; identical speakers|boxes; same cubes; same little boxes; same three; three times the same; same box as the mains|left|right; identical to the mains; all three boxes .. identical; three bookshelf speakers',
+        'three & identical|same & speaker|box|model|bookshelf|across; identical & front|across|lcr|all; same & speaker & across|three|all; identical .. speakers|boxes|bookshelf|model; @lcr identical|same; match|matches the mains exact; same speaker all across|round; @lcr .. the same model|speaker; used a third main as center; exact same model; same model; three identical; same speakers all; same boxes .. all; the very same model; all three .. same model; three .. same speakers|boxes|bookshelf; identical speakers|boxes; same cubes; same little boxes; same three; three times the same; same box as the mains|left|right; identical to the mains; all three boxes .. identical; three bookshelf speakers',
       'same-series':
         'matching center; same series; same-series; matching .. center; same line; same .. series as; same|from the same range; came as a set; timbre matched; same family; matched set; center of the same series; matching set|speakers; of the set; all .. same range|series|line; complete set; matched center; same brand same series; from one set; satellite set; same tweeter all round; set of five|5',
       'same-maker':
-        'same brand different series; same company old|older line; same manufacturer but another; sister line; not the same line but same make; same brand but; same maker .. other|another|different; same make .. other|another|different',
+        'same & brand|make|maker|manufacturer|company & different|other|another|older|newer|not & series|line|range|model|generation; same brand different series; same company old|older line; same manufacturer but another; sister line; not the same line but same make; same brand but; same maker .. other|another|different; same make .. other|another|different',
       unrelated:
-        'different|other|another maker|brand|make|manufacturer; mixed brands|makes; not matching; some other make; random center; center not match .. mains; mismatched .. center|speakers|set; mixed .. speakers; center .. another make; of another make|brand; kept my old center; leftover from; center .. was on offer; box i had over; from a small workshop .. center; center .. different from; center .. not from the same|series; center .. second hand; mix of brands; unmatched; center .. from my old; cheap center with; old center .. new; mains .. horn .. center; center is a leftover; not the same brand|make|series',
+        'different|other|another|unrelated & brand|make|maker|manufacturer|company & center|than|front|main|tower; mismatched; leftover & center; odd one out; not & match|same & brand|series|make & center; center & cheap|old|older|spare|leftover|freebie & main|tower|new; different|other|another maker|brand|make|manufacturer; mixed brands|makes; not matching; some other make; random center; center not match .. mains; mismatched .. center|speakers|set; mixed .. speakers; center .. another make; of another make|brand; kept my old center; leftover from; center .. was on offer; box i had over; from a small workshop .. center; center .. different from; center .. not from the same|series; center .. second hand; mix of brands; unmatched; center .. from my old; cheap center with; old center .. new; mains .. horn .. center; center is a leftover; not the same brand|make|series',
     },
     mainsKind: {
-      tower: 'towers; tower; tallboys; big columns; tower speakers;',
+      tower:
+        'floorstanders; floor standers; floorstanding; floor standing; floorstander; big|full size towers; columns; towers; tower; tallboys; big columns; tower speakers;',
       compact:
-        'compact boxes|ones|speakers; small boxes on stands; satellites; monitors on the shelf; mini speakers; bookshelf speakers|boxes|mains|fronts|pair; bookshelves; bookshelf; stand-mounts; standmounts; mains on stands; studio monitors; boxes on free? stands; cubes; little boxes; speakers on stands; compact; palm sized; stand mount; ordinary two-ways; small two-ways; satellite set; mains are on stands; side boxes .. stands',
+        'bookshelf; monitors on stands; satellites; sats; compact boxes|ones|speakers; small boxes on stands; satellites; monitors on the shelf; mini speakers; bookshelf speakers|boxes|mains|fronts|pair; bookshelves; bookshelf; stand-mounts; standmounts; mains on stands; studio monitors; boxes on free? stands; cubes; little boxes; speakers on stands; compact; palm sized; stand mount; ordinary two-ways; small two-ways; satellite set; mains are on stands; side boxes .. stands',
       'panel-or-horn':
-        'electrostats; big horns; ribbon panels; dipoles; planars; horns; horn mains; mains .. horn|horns; electrostatic; electrostatics; panel speakers; horn speakers; planar; ribbon mains; magnetostats',
+        'horn loaded; electrostatic; ribbon|panel speakers; electrostats; big horns; ribbon panels; dipoles; planars; horns; horn mains; mains .. horn|horns; electrostatic; electrostatics; panel speakers; horn speakers; planar; ribbon mains; magnetostats',
       'in-wall':
         'in-walls; on-walls; flush mounted speakers; built into the wall; speakers in the plasterboard; in-wall; in wall speakers|mains; on-wall speakers; inwalls; onwalls; mains .. in the wall',
     },
@@ -78,14 +79,14 @@ export const thingWords: FamilyWords = {
     },
     seating: {
       'several-rows':
-        '@many rows; second row; three|3 rows; sofa plus .. behind; back row; two rows of; rows of seats; front row .. back; rear row; row two; first row; row 2; rows # apart; two rows',
+        'two|three|second|back|rear & row & seat|chair|sofa|of|recliner; @many rows; second row; three|3 rows; sofa plus .. behind; back row; two rows of; rows of seats; front row .. back; rear row; row two; first row; row 2; rows # apart; two rows',
       'one-row':
         'one sofa; three seat side by side; single row; one row; corner sofa; sectional; in a row on',
       'single-seat':
         'just one seat; single seat; only me; one armchair; solo listener; one chair; armchair only; alone .. in the middle; one chair one me; sit alone; one listener|seat only; i sit alone; alone straight in front; single chair; i am alone straight; alone .. in .. flat|house|room',
     },
     centerPlacement: {
-      bay: ' center .. in .. cabinet|cupboard|rack|television unit|dresser|compartment|furniture|closet|cubby|hole|trolley; in the cabinet|cupboard|rack|unit|dresser|closet|wardrobe; inside .. cabinet|furniture|television unit|rack|@furniture; slid into; in a cubby; in the middle shelf; boxed in; in its hole; in the middle compartment; in cabinet; built in; built into .. cabinet|furniture|unit; center .. in .. furniture; in|inside .. @bay; cubby; compartment; niche; alcove; cubby hole; in the tv unit; behind .. grille cloth .. cabinet; in the rack; center .. between .. shelves; shut in; in .. with doors; in the @furniture',
+      bay: 'inside .. @furniture|@bay; shove|stuff|tuck|cram|squeeze|wedge & @furniture|@bay; live inside|in .. @furniture|@bay;  center .. in .. cabinet|cupboard|rack|television unit|dresser|compartment|furniture|closet|cubby|hole|trolley; in the cabinet|cupboard|rack|unit|dresser|closet|wardrobe; inside .. cabinet|furniture|television unit|rack|@furniture; slid into; in a cubby; in the middle shelf; boxed in; in its hole; in the middle compartment; in cabinet; built in; built into .. cabinet|furniture|unit; center .. in .. furniture; in|inside .. @bay; cubby; compartment; niche; alcove; cubby hole; in the tv unit; behind .. grille cloth .. cabinet; in the rack; center .. between .. shelves; shut in; in .. with doors; in the @furniture',
       'behind-screen':
         'behind .. @screenCloth; behind .. screen; behind the cloth|sheet|picture|fabric; hidden behind .. screen; only the center is behind it; all three .. behind it; lives behind the sheet; behind a perforated; behind .. perforated|woven|acoustic; behind it',
       floor:
@@ -99,15 +100,15 @@ export const thingWords: FamilyWords = {
     bayStuffing: {
       open: 'no stuffing; gaps are open; empty around it; air all around; just sits in there; nothing packed; open all round|around; maybe an? inch all round; void behind; two finger-widths; inch around; inch all round; gap of # around; free air around; open gaps; with gaps; open back;',
       filled:
-        'stuffed .. gaps|foam|towels|pillows|wool; packed with; filled with .. wool|foam; foam around it; stuffed old; gaps .. filled; stuffing .. in; lined with felt|foam; foam in .. gaps',
+        'foam|stuff|wool|damping|insulation|towel|acoustic & gap|around|fill|bay|hole|cabinet|space; stuffed .. gaps|foam|towels|pillows|wool; packed with; filled with .. wool|foam; foam around it; stuffed old; gaps .. filled; stuffing .. in; lined with felt|foam; foam in .. gaps',
       sealed:
         'framed in with a panel; front panel flush; closed off around; faceplate around it; built in flush; flush front panel; sealed .. into|in .. panel; panel flush; frame around .. closed',
     },
     floorCover: {
-      bare: 'marble floor; hardwood; bare floor; stone floor; wooden boards; parquet; tile|tiled floor; tiles; laminate; concrete floor; wood floor; wooden floor; floorboards; stone .. floor; no carpet; polished; slate; linoleum; vinyl floor; concrete',
+      bare: 'floor & wood|hardwood|tile|stone|laminate|concrete|bare|parquet|marble|vinyl; tiles; hardwood; parquet; laminate; marble floor; hardwood; bare floor; stone floor; wooden boards; parquet; tile|tiled floor; tiles; laminate; concrete floor; wood floor; wooden floor; floorboards; stone .. floor; no carpet; polished; slate; linoleum; vinyl floor; concrete',
       carpet:
-        'on the carpet; wall-to-wall; deep pile; fitted carpet; carpet; carpeted; thick carpet; carpet with pad; shag',
-      rug: 'rug; thin rug; area rug; carpet runner; flat-weave; rug in front; kilim; small carpet',
+        'carpet & floor|room|thick|wall|fitted|deep; carpeted; on the carpet; wall-to-wall; deep pile; fitted carpet; carpet; carpeted; thick carpet; carpet with pad; shag',
+      rug: 'rug; rug; thin rug; area rug; carpet runner; flat-weave; rug in front; kilim; small carpet',
     },
     obstacle: {
       'seat-row':
@@ -115,15 +116,15 @@ export const thingWords: FamilyWords = {
       object:
         'plant .. in front|before; dog bed .. in the way; vase .. block|before|front; standing in front; cabinet door in front; base|foot of the television cover; hangs .. in front of the center; object .. in front; foot of the television .. covers|blocks|before; cover .. half of .. grille; covers the .. grille; border covers; bar .. in front; figurine; flower; candle; toy .. front; stand foot .. front; picture frame .. front; cat sleeps in front; glass door; lamp .. front of; blocks the center; blocked by; screen .. edge .. cover; bezel .. covers; feet of the television; rod hangs; half hidden',
       table:
-        'coffee table .. in front|between|before; low table between|right|in front; glass table; sofa table in|between; table top; coffee table; table .. in front of; table between; low table; table right; big table',
+        'table & front|between|before|way & coffee|low|sofa|us|center|me|of; coffee table .. in front|between|before; low table between|right|in front; glass table; sofa table in|between; table top; coffee table; table .. in front of; table between; low table; table right; big table',
       none: 'nothing in the way; clear line; free view; no table; unobstructed; nothing .. in front; free line of sight; clear view; nothing between; free sight',
     },
     screenKind: {
       perforated:
-        'perforated; perf; micro-perf; holes in the screen; tiny holes; perforated vinyl; perforated screen; microperforated; perf screen; vinyl .. holes;',
+        'perforated & screen|sheet|vinyl|pvc|@screenCloth; perf & screen|vinyl|pvc; microperf; perforated; perforated; perf; micro-perf; holes in the screen; tiny holes; perforated vinyl; perforated screen; microperforated; perf screen; vinyl .. holes;',
       woven:
-        'woven; cloth screen; fabric .. screen; textile screen; woven screen; acoustic cloth; weave; woven cloth; fabric in front; fine weave',
-      none: 'no screen in front; just a television; normal television; nothing before the speaker; below the screen; ordinary television; no projection screen; below the screen # ; center .. below the screen',
+        'woven & screen|cloth|fabric|@screenCloth|material; weave & screen; woven; cloth screen; fabric .. screen; textile screen; woven screen; acoustic cloth; weave; woven cloth; fabric in front; fine weave',
+      none: 'no screen in front; no & screen & front|before; no screen in front; just a television; normal television; nothing before the speaker; below the screen; ordinary television; no projection screen; below the screen # ; center .. below the screen',
       solid:
         'solid .. screen; ordinary vinyl screen without holes; roll-down screen hangs in front; ordinary matte screen; no perf; solid not perforated; cloth is solid; pull-down screen; normal .. screen .. in front of the center; non perforated; matte white screen .. front; solid screen',
     },
