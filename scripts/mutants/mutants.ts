@@ -1,7 +1,9 @@
 /** Every slip that could be made in the data of a cause, one at a time. The cause itself stays as it is. */
-import type { AnswerWeight, Cause, Deviation, Rule } from '../../src/rules/cause.js';
+
+import type { Cause, Deviation, Rule } from '../../src/rules/cause.js';
 import { KINSHIP } from '../../src/rules/cause.js';
 import type { Condition, Leaf, LimitVar, NumberVar, VarId } from '../../src/rules/condition.js';
+import type { AnswerWeight } from '../../src/rules/strength.js';
 import { type Change, conditionChanges, type Kind, otherLimits, otherVariable } from './leaf.js';
 
 export interface Mutant {
@@ -20,6 +22,8 @@ export function mutantsOf(cause: Cause): Mutant[] {
   return [
     ...named('', causeChanges(cause)),
     ...cause.rules.flatMap((rule, place) => {
+      // Made for all causes by one table: no slip of this file.
+      if (rule.madeFrom === 'act' || rule.madeFrom === 'listening') return [];
       const put = (to: Rule | undefined): Cause => {
         const rules = cause.rules.flatMap((old, i) => (i === place ? (to ?? []) : old));
         return { ...cause, rules: rules as unknown as Cause['rules'] };

@@ -67,7 +67,7 @@ export function actRules(cause: Pick<Cause, 'id' | 'remedies' | 'acts'>, rules: 
         },
         because: 'What cures a cause tells of it; by chance alone an act seldom helps.',
         source: 'practice',
-        remark: true,
+        madeFrom: 'act',
       },
     ];
   });

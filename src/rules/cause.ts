@@ -5,6 +5,7 @@ import type { ConstraintId } from '../facts/constraints.js';
 import { actRules, type CuringAct } from './acts-cure.js';
 import type { CauseId } from './cause-ids.js';
 import type { CautionId } from './cautions.js';
+import { clearingRules } from './cleared.js';
 import {
   atLeast,
   atMost,
@@ -18,6 +19,7 @@ import type { DerivedNumberId } from './derived/table.js';
 import type { LimitId } from './limits.js';
 import { LIMITS } from './limits.js';
 import type { SourceId } from './sources.js';
+import { type AnswerWeight, answerWeight, type Strength, type Tells } from './strength.js';
 
 /** How bad it is if true: defined once, printed with the word. */
 export const SEVERITIES = {
@@ -56,36 +58,6 @@ export interface Deviation {
   readonly maxDb?: number;
 }
 /**
- * How telling a finding is: a handful of strengths, in decibans of an answer that cannot be wrong (judgement, a coarse
- * scale). A rule picks one for each outcome; its reason says why. Told from memory they weigh about two thirds.
- */
-export const STRENGTHS = {
-  slight: { db: 1.5, means: 'it comes a little more often with the cause' },
-  hint: { db: 3, means: 'it comes twice as often with the cause' },
-  telling: { db: 6, means: 'it comes four times as often with the cause' },
-  strong: { db: 10, means: 'it seldom comes without the cause' },
-  proof: { db: 15, means: 'it is the thing itself, seen or taken away' },
-} as const;
-type Strength = keyof typeof STRENGTHS;
-/** What the two outcomes of a rule tell; an outcome without a strength says nothing. */
-export interface Tells {
-  readonly yes?: Strength;
-  readonly no?: Strength;
-  /** Yes speaks against the cause, and no for it. */
-  readonly against?: true;
-}
-
-/** The weight comes from an answer: tp = P(this answer | cause), fp = P(this answer | other causes). */
-export interface AnswerWeight {
-  readonly kind: 'answer';
-  readonly tp: number;
-  readonly fp: number;
-  /** Set to 'for' when the opposite answer says nothing, to 'against' when only the opposite speaks. */
-  readonly only?: 'for' | 'against';
-  /** The strengths it was made of. */
-  readonly tells?: Tells;
-}
-/**
  * The weight comes from a told number against the one that a mechanism makes in this very case: for the cause where
  * they agree within what both may be off, against it where they do not, or where it makes none (0).
  */
@@ -122,8 +94,8 @@ export interface Rule {
   /** The physics or the reason of the trade, one or two sentences. */
   readonly because: string;
   readonly source: SourceId;
-  /** It says what a remark tells: written as a tell-tale. */
-  readonly remark?: true;
+  /** Not written in the file of its cause as it is, but made: of a tell-tale, of an act, or as for every cause. */
+  readonly madeFrom?: 'telltale' | 'act' | 'listening';
 }
 
 /** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
@@ -246,6 +218,8 @@ export interface Cause {
   readonly confirm: readonly [Confirm, ...Confirm[]];
   /** Acts that are no remedy of it, with how surely they cure it, 0 to 1: they tell of the cause all the same. */
   readonly acts?: Readonly<Partial<Record<CuringAct, number>>>;
+  /** A matter of one listener, so that it may well go along with a person. */
+  readonly ofThePerson?: true;
   /** In order: free and reversible first. */
   readonly remedies: readonly [Remedy, ...Remedy[]];
 }
@@ -260,7 +234,9 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   readonly telltales?: readonly Telltale<keyof G & string>[];
 }): Cause {
   const told = telltales.map(remarkRule);
-  const remarks = [...told, ...actRules(cause, [...cause.rules, ...told])];
+  const written = [...cause.rules, ...told];
+  const read = new Set(written.flatMap((rule) => variablesOf(rule.when)));
+  const remarks = [...told, ...actRules(cause, written), ...clearingRules(read, cause.ofThePerson ?? false)];
   const own = remarks.filter(({ group }) => !Object.hasOwn(cause.groups, group));
   const groups = Object.fromEntries(own.map(({ group }) => [group, 'same-quantity' as const]));
   return { ...cause, groups: { ...cause.groups, ...groups }, rules: [...cause.rules, ...remarks] };
@@ -274,7 +250,10 @@ function remarkRule({ id, when, telling, speaks, says, otherwise, because, group
     because,
     source: 'practice',
   } as const;
-  return { ...answers(words, when, { yes: telling, ...(speaks ? { against: true } : {}) }), remark: true };
+  return {
+    ...answers(words, when, { yes: telling, ...(speaks ? { against: true } : {}) }),
+    madeFrom: 'telltale',
+  };
 }
 
 type RuleWords<G extends string> = Omit<Rule, 'when' | 'weigh' | 'group'> & { readonly group: G };
@@ -299,21 +278,6 @@ export function answers<const G extends string>(
   tells: Tells,
 ): Rule & { readonly group: G } {
   return { ...words, when, weigh: answerWeight(tells) };
-}
-
-/** Where one outcome says nothing, the other one is as usual as such answers are. */
-const SILENT_SIDE: Strength = 'telling';
-/**
- * The two chances that make these strengths: tp / fp is the ratio of yes, (1 - fp) / (1 - tp) that of no. Every strength is
- * above zero, so both lie between 0 and 1.
- */
-function answerWeight(tells: Tells): AnswerWeight {
-  const ratio = (strength: Strength): number => 10 ** (STRENGTHS[strength].db / 10);
-  const [given, absent] = [ratio(tells.yes ?? SILENT_SIDE), ratio(tells.no ?? SILENT_SIDE)];
-  const rare = (absent - 1) / (given * absent - 1);
-  const [tp, fp] = tells.against ? [rare, given * rare] : [given * rare, rare];
-  const only = tells.no === undefined ? 'for' : tells.yes === undefined ? 'against' : undefined;
-  return { kind: 'answer', tp, fp, ...(only ? { only } : {}), tells };
 }
 
 export function ruleVariables(rule: Rule): VarId[] {

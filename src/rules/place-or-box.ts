@@ -3,8 +3,9 @@
  * main shares that one's, which can be done with towers too. And what a place does, a row hears alike. One rule each, so
  * that all causes say it alike.
  */
-import { answers, type Rule, type Tells } from './cause.js';
+import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
+import type { Tells } from './strength.js';
 
 /** Alike there names the place; unlike there clears it. */
 export function placeNotBox<const G extends string>(group: G): Rule & { readonly group: G } {

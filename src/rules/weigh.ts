@@ -1,11 +1,12 @@
 /** From a trace to a line of evidence: the weight is computed from the facts at that moment. */
 import type { FactId } from '../facts/catalog.js';
 import { HOWS, type How } from '../facts/spec.js';
-import type { AnswerWeight, Cause, Deviation, Match, Rule } from './cause.js';
+import type { Cause, Deviation, Match, Rule } from './cause.js';
 import { type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Evidence, Trace } from './evidence.js';
 import { limitValue } from './plain.js';
 import { siblingsOf } from './siblings.js';
+import type { AnswerWeight } from './strength.js';
 import type { Reading, View } from './view.js';
 import {
   absentDb,

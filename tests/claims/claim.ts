@@ -167,3 +167,25 @@ export const tellsMore = (id: CauseId, more: Case, less: Case): Claim =>
       ? undefined
       : `${JSON.stringify(more)} (${a.toFixed(1)} dB) tells no more of ${id} than ${JSON.stringify(less)} (${b.toFixed(1)} dB)`;
   });
+
+/** Of answers of neighboring steps the earlier one weighs more by at least this, decibans: what order there is, not how much. */
+const STEP_DB = 0.4;
+const inOrder =
+  (sign: 1 | -1) =>
+  (id: CauseId, ...steps: readonly (readonly Case[])[]): Claim =>
+    claim([id], (audit) => {
+      const weights = steps.map((step) => step.map((told) => sign * movedDb(audit, id, told)));
+      const wrong = weights.flatMap((step, i) => {
+        const next = Math.max(...(weights[i + 1] ?? [0]));
+        return step.flatMap((db, j) =>
+          db >= next + STEP_DB
+            ? []
+            : [`${JSON.stringify(steps[i]?.[j])} ${(sign * db).toFixed(1)} dB is out of order`],
+        );
+      });
+      return wrong.length === 0 ? undefined : `${id}: ${wrong.join(', ')}`;
+    });
+/** What speaks for the cause, most first: every answer of a step more than any of the next, the last more than nothing. */
+export const tellsInOrder = inOrder(1);
+/** The same of what speaks against it. */
+export const clearsInOrder = inOrder(-1);

@@ -1,5 +1,6 @@
 import type { Table } from './claim.js';
 import { LAYOUT_CLAIMS } from './layout.js';
+import { ORDER_CLAIMS } from './order.js';
 import { PLACE_CLAIMS } from './place.js';
 import { SETTINGS_CLAIMS } from './settings.js';
 import { SIGNAL_CLAIMS } from './signal.js';
@@ -12,4 +13,5 @@ export const TABLES: readonly Table[] = [
   TONE_CLAIMS,
   SIGNAL_CLAIMS,
   SETTINGS_CLAIMS,
+  ORDER_CLAIMS,
 ];

@@ -3,10 +3,11 @@ import type { FactBook } from '../../src/facts/book.js';
 import type { Choice } from '../../src/facts/catalog.js';
 import type { Audit } from '../../src/reasoning/audit.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import type { AnswerWeight, Cause, Remedy, Rule } from '../../src/rules/cause.js';
+import type { Cause, Remedy, Rule } from '../../src/rules/cause.js';
 import type { CauseId } from '../../src/rules/cause-ids.js';
 import { type Condition, is } from '../../src/rules/condition.js';
 import { causeOf } from '../../src/rules/index.js';
+import type { AnswerWeight } from '../../src/rules/strength.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';
 
 const WORDS = { group: 'g', says: { yes: 'yes', no: 'no', unknown: '?' }, because: 'why' } as const;

@@ -27,11 +27,6 @@ testCause(aim, {
       rules: ['stays-in-its-place'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a low upright two-way lying flat loses its crossover range at ears 18 degrees above its axis',
       facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 0 },
       rules: ['dip-above-or-below-axis', 'loses-something'],
@@ -74,11 +69,6 @@ testCause(aim, {
       name: 'what is gone from both after touching the wires is no place',
       facts: { testSwapAtAmplifier: 'gone' },
       rules: ['stays-in-its-place'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'a lying pair with the tweeter in line does not mind eighteen degrees up',
@@ -128,12 +118,6 @@ testCause(aim, {
       facts: {},
       rule: 'stays-in-its-place',
       asks: ['testSwapAtAmplifier'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'without its height the angle to the ears is open',

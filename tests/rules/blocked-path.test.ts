@@ -86,11 +86,6 @@ testCause(blockedPath, {
       rules: ['better-when-lifted'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { ...row, testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'the backs of a first row cut the second row off from a low center',
       facts: {
         ...low,
@@ -199,11 +194,6 @@ testCause(blockedPath, {
       rules: ['table-mirrors', 'clearer-with-cloth'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { ...row, testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a clear view cannot shade anything',
       facts: { ...low, obstacle: 'none', testLift: 'improves', whoHears: 'one-place' },
       rules: ['speech-in-the-shade', 'better-when-lifted', 'one-place-suffers'],
@@ -307,12 +297,6 @@ testCause(blockedPath, {
       facts: { obstacle: 'table' },
       rule: 'clearer-with-cloth',
       asks: ['testCoverShelf'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: row,
-      rule: 'one-person-alone',
-      asks: ['testSwapSeats'],
     },
     {
       name: 'the size and place of the obstacle are not told',

@@ -48,11 +48,6 @@ testCause(correctionMismatch, {
       rules: ['is-on', 'tone-steps-across'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center that matched before and has a peak now was bent by the equalization',
       facts: { ...on, ...evenMains, responseCenter: 'peak-at-1k.txt', responseCenterBefore: 'even.txt' },
       rules: ['made-it-worse'],
@@ -98,11 +93,6 @@ testCause(correctionMismatch, {
         testEqBypass: 'same',
       },
       rules: ['no-better-bypassed', 'alike-through-it'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'a mismatch that was larger before is not made by the equalization',
@@ -159,12 +149,6 @@ testCause(correctionMismatch, {
       facts: { equalization: 'automatic', testNoiseEach: 'alike' },
       rule: 'alike-through-it',
       asks: ['noiseFrom'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'without the curves before there is no before against after',

@@ -51,11 +51,6 @@ testCause(delay, {
       rules: ['arrival-measured'],
     },
     {
-      name: 'what goes with the loudspeakers of the display is not made by the system',
-      facts: { testMuteDisplay: 'gone' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
       name: 'a center measured 4 ms late though tape and entries agree has a latency',
       facts: { ...room, ...shared, ...taped, ...asTaped, arrivalMeasuredMs: 4 },
       rules: ['latency-found', 'arrival-measured', 'arrival-error'],
@@ -69,11 +64,6 @@ testCause(delay, {
       name: 'entries as taped leave the latency in full',
       facts: { ...room, ...shared, ...taped, ...asTaped, centerPowered: 'yes', centerLatency: 40 },
       rules: ['latency-left', 'arrival-error'],
-    },
-    {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'a powered center between mains that are not is late by its own processing',
@@ -175,11 +165,6 @@ testCause(delay, {
       rules: ['arrival-measured'],
     },
     {
-      name: 'muting the display changes nothing',
-      facts: { testMuteDisplay: 'same' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
       name: 'an entry nobody can explain by a tape is right where the recording shows the center in step',
       facts: { ...room, ...shared, ...taped, ...asTaped, enteredCenter: 4.4, arrivalMeasuredMs: 0.01 },
       rules: ['latency-found', 'arrival-measured', 'arrival-error'],
@@ -214,11 +199,6 @@ testCause(delay, {
         centerLatency: 40,
       },
       rules: ['latency-left'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'center and mains driven alike bring no latency of their own',
@@ -335,12 +315,6 @@ testCause(delay, {
     },
     { name: 'nothing measured', facts: { ...shared }, rule: 'arrival-measured', asks: ['arrivalMeasuredMs'] },
     {
-      name: 'nobody muted the display',
-      facts: {},
-      rule: 'gone-with-display-muted',
-      asks: ['testMuteDisplay'],
-    },
-    {
       name: 'a recording without entries leaves open what of the error is a latency',
       facts: { ...room, ...shared, arrivalMeasuredMs: 4 },
       rule: 'latency-found',
@@ -378,12 +352,6 @@ testCause(delay, {
       facts: { ...room, ...shared, alignmentBy: 'automatic', centerPowered: 'yes', centerLatency: 40 },
       rule: 'latency-left',
       asks: ['enteredCenter', 'enteredLeft', 'enteredRight'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'a coarse step matters only to what is shared',

@@ -13,11 +13,6 @@ testCause(doublePlayback, {
       rules: ['low-without-center'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a display that plays along makes a second voice',
       facts: { displaySpeakers: 'playing' },
       rules: ['second-device-plays'],
@@ -55,11 +50,6 @@ testCause(doublePlayback, {
       rules: ['low-without-center'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a silent display cannot double the voice',
       facts: { displaySpeakers: 'muted', testMuteDisplay: 'same' },
       rules: ['second-device-plays', 'gone-with-display-muted'],
@@ -88,12 +78,6 @@ testCause(doublePlayback, {
       facts: { testPhantom: 'same' },
       rule: 'low-without-center',
       asks: ['voiceDirection'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'nobody put an ear to the display',

@@ -20,11 +20,6 @@ testCause(driverFault, {
       rules: ['silent-on-any-output'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center that stays silent in the channel test may be off its cable',
       facts: { channelCheck: 'silent' },
       rules: ['silent-in-the-channel-test'],
@@ -82,11 +77,6 @@ testCause(driverFault, {
       rules: ['recording-shows-distortion'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'noise that comes from the center clears its cable',
       facts: { channelCheck: 'right' },
       rules: ['silent-in-the-channel-test'],
@@ -132,12 +122,6 @@ testCause(driverFault, {
       facts: {},
       rule: 'recording-shows-distortion',
       asks: ['distortionCenter'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'channels not stepped through',

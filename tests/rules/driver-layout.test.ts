@@ -69,11 +69,6 @@ testCause(driverLayout, {
       rules: ['stays-in-its-place'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a lying pair of cones fails the ends of a three-seat sofa seen from 2.2 m',
       facts: { ...common, ...sofa, seatDistance: 2.2 },
       rules: [...computed, 'speech-lost-at-worst-seat'],
@@ -162,11 +157,6 @@ testCause(driverLayout, {
       name: 'what is gone from both after touching the wires is no place',
       facts: { centerLayout: 'mid-tweeter-mid', testSwapAtAmplifier: 'gone' },
       rules: ['stays-in-its-place'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { centerLayout: 'mid-tweeter-mid', whoHears: 'everyone' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'distance decides: the same center and sofa are only mild from 3 m',
@@ -258,12 +248,6 @@ testCause(driverLayout, {
       facts: { centerLayout: 'mid-tweeter-mid' },
       rule: 'stays-in-its-place',
       asks: ['testSwapAtAmplifier'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: { centerLayout: 'mid-tweeter-mid' },
-      rule: 'one-person-alone',
-      asks: ['whoHears'],
     },
     {
       name: 'without the layout no dip can be computed',

@@ -14,16 +14,6 @@ testCause(level, {
   ],
   fires: [
     {
-      name: 'what goes with the loudspeakers of the display is not made by the system',
-      facts: { testMuteDisplay: 'gone' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center 4 dB above the mains at the seat is too loud, whatever its trim says',
       facts: { ...mains, measuredCenterLevel: 79, centerTrim: 0 },
       rules: ['level-error'],
@@ -76,19 +66,9 @@ testCause(level, {
   ],
   silent: [
     {
-      name: 'muting the display changes nothing',
-      facts: { testMuteDisplay: 'same' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
       name: 'a center of another tone tells nothing of its level',
       facts: { testNoiseEach: 'duller' },
       rules: ['noise-softer-or-louder'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'a trim of 9 dB is no evidence where the levels at the seat are equal',
@@ -128,18 +108,6 @@ testCause(level, {
     },
   ],
   cannotTell: [
-    {
-      name: 'nobody muted the display',
-      facts: {},
-      rule: 'gone-with-display-muted',
-      asks: ['testMuteDisplay'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
-    },
     {
       name: 'a trim does not tell the level at the seat',
       facts: { ...mains, centerTrim: 6 },

@@ -19,11 +19,6 @@ testCause(mainsLayout, {
       rules: ['voice-is-the-centers'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'mains farther apart than one and a half times the distance are too wide',
       facts: { ...EQUILATERAL, mainsBase: 4, seatDistance: 2.2 },
       rules: ['base-too-wide'],
@@ -93,11 +88,6 @@ testCause(mainsLayout, {
       rules: ['main-seat-pulled', 'triangle-is-ordinary'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'an equilateral triangle with equal levels pulls nothing at its only seat',
       facts: { ...MUSIC, ...EQUILATERAL, measuredLeftLevel: 75, measuredRightLevel: 75 },
       rules: ['base-too-wide', 'base-too-narrow', 'main-seat-pulled', 'left-right-unequal'],
@@ -131,12 +121,6 @@ testCause(mainsLayout, {
       facts: {},
       rule: 'voice-is-the-centers',
       asks: ['playedContent', 'sourceFormat'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'nobody said what plays, so who carries the voice is open',

@@ -49,11 +49,6 @@ testCause(nearSurface, {
       rules: ['recording-shows-reflection'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center near a bare floor has its floor hole in the middle of the voice, the mains below it',
       facts: { ...room, centerTweeterHeight: 0.3, floorCover: 'bare' },
       rules: ['floor-ripple', 'another-pitch-than-the-mains'],
@@ -133,11 +128,6 @@ testCause(nearSurface, {
       rules: ['recording-shows-reflection'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'center and mains at one height over one floor are colored alike: no mismatch',
       facts: { ...room, centerTweeterHeight: 1, floorCover: 'carpet' },
       rules: ['floor-ripple', 'another-pitch-than-the-mains'],
@@ -196,12 +186,6 @@ testCause(nearSurface, {
       facts: {},
       rule: 'recording-shows-reflection',
       asks: ['reflectionMeasuredMs', 'reflectionMeasuredDb'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'the floor cover is not told',

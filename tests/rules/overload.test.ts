@@ -15,11 +15,6 @@ testCause(overload, {
       rules: ['much-is-asked'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'strain appears with level and with those who listen loud',
       facts: { troubleWhenLoud: 'yes', listeningLevel: 'loud' },
       rules: ['only-when-loud', 'loud-listening'],
@@ -67,11 +62,6 @@ testCause(overload, {
       rules: ['much-is-asked'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'the same at any volume is not strain',
       facts: { troubleWhenLoud: 'no', listeningLevel: 'soft', onset: 'always' },
       rules: ['only-when-loud', 'loud-listening', 'crept-in', 'came-at-once'],
@@ -104,12 +94,6 @@ testCause(overload, {
       facts: { seatDistance: 5 },
       rule: 'much-is-asked',
       asks: ['centerTrim', 'voiceBoost'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     { name: 'volume not varied', facts: {}, rule: 'only-when-loud', asks: ['troubleWhenLoud'] },
     { name: 'level not told', facts: {}, rule: 'loud-listening', asks: ['listeningLevel'] },

@@ -16,16 +16,6 @@ testCause(roomAcoustics, {
       rules: ['recording-shows-blur'],
     },
     {
-      name: 'what goes with the loudspeakers of the display is not made by the system',
-      facts: { testMuteDisplay: 'gone' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a room that rings for more than a second drowns speech',
       facts: { reverberationTime: 1200 },
       rules: ['voice-comes-late'],
@@ -64,16 +54,6 @@ testCause(roomAcoustics, {
       rules: ['recording-shows-blur'],
     },
     {
-      name: 'muting the display changes nothing',
-      facts: { testMuteDisplay: 'same' },
-      rules: ['gone-with-display-muted'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a dry and quiet room is innocent',
       facts: { reverberationTime: 350, backgroundNoise: 'quiet' },
       rules: ['voice-comes-late', 'noise-covers-speech'],
@@ -101,18 +81,6 @@ testCause(roomAcoustics, {
       facts: {},
       rule: 'recording-shows-blur',
       asks: ['clarityMeasuredDb'],
-    },
-    {
-      name: 'nobody muted the display',
-      facts: {},
-      rule: 'gone-with-display-muted',
-      asks: ['testMuteDisplay'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'a hum is known, the listening level is not',

@@ -24,11 +24,6 @@ testCause(routing, {
       rules: ['missing-without-center-too'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center set to none gets nothing to play',
       facts: { centerMode: 'none' },
       rules: ['center-set-to-none'],
@@ -126,11 +121,6 @@ testCause(routing, {
       rules: ['no-noise-at-all'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a center that is set, tested and heard is not misrouted',
       facts: {
         playedContent: 'multichannel-film',
@@ -184,12 +174,6 @@ testCause(routing, {
     },
     { name: 'eyes not closed', facts: {}, rule: 'voice-in-the-box', asks: ['voiceDirection'] },
     { name: 'center not set to none', facts: {}, rule: 'missing-without-center-too', asks: ['testPhantom'] },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
-    },
     { name: 'the menu was not looked at', facts: {}, rule: 'center-set-to-none', asks: ['centerMode'] },
     { name: 'no test noise stepped through', facts: {}, rule: 'no-noise-at-all', asks: ['channelCheck'] },
     { name: 'no test noise was played', facts: {}, rule: 'noise-from-wrong-place', asks: ['channelCheck'] },

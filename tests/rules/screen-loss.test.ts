@@ -32,11 +32,6 @@ testCause(screenLoss, {
       rules: ['only-off-the-middle'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { screenKind: 'perforated', screenCovers: 'center-only', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -93,16 +88,6 @@ testCause(screenLoss, {
         correctionState: 'as-now',
       },
       rules: ['treble-lost'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: {
-        screenKind: 'perforated',
-        screenCovers: 'center-only',
-        whoHears: 'everyone',
-        testSwapSeats: 'stays-with-seat',
-      },
-      rules: ['one-person-alone'],
     },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
@@ -178,12 +163,6 @@ testCause(screenLoss, {
       facts: { screenKind: 'perforated' },
       rule: 'only-off-the-middle',
       asks: ['troubleSeats'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: { screenKind: 'perforated', screenCovers: 'center-only' },
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'left and center not swapped',

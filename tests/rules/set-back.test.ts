@@ -30,11 +30,6 @@ testCause(setBack, {
       rules: ['shelf-ripple'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { centerPlacement: 'shelf-top', testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerPlacement: 'shelf-top', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -77,11 +72,6 @@ testCause(setBack, {
         correctionState: 'as-now',
       },
       rules: ['shelf-ripple'],
-    },
-    {
-      name: 'what others hear as well stays possible',
-      facts: { centerPlacement: 'shelf-top', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
     },
     {
       name: 'what moves to the left loudspeaker with the channel is neither the box nor its place',
@@ -138,12 +128,6 @@ testCause(setBack, {
       facts: { ...shelf, shelfSetback: 0.3 },
       rule: 'measured-hole',
       asks: ['measuredHoleHz'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: { centerPlacement: 'shelf-top' },
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'left and center not swapped',

@@ -5,11 +5,6 @@ testCause(surroundSpill, {
   firstPosts: [{ complaints: ['voice-from-behind'], facts: { upmixUse: 'on', voiceDirection: 'behind' } }],
   fires: [
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'only something that plays behind can put a voice behind',
       facts: { voiceDirection: 'behind' },
       rules: ['voice-heard-behind'],
@@ -37,11 +32,6 @@ testCause(surroundSpill, {
   ],
   silent: [
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a voice in front, from the center alone, does not spill',
       facts: {
         voiceDirection: 'picture',
@@ -63,12 +53,6 @@ testCause(surroundSpill, {
     },
   ],
   cannotTell: [
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
-    },
     { name: 'nobody closed the eyes', facts: {}, rule: 'voice-heard-behind', asks: ['voiceDirection'] },
     {
       name: 'no test noise was played',

@@ -15,7 +15,7 @@ import { bookOf } from '../support/causeClaims.js';
 
 const telltales = CAUSES.flatMap((cause) =>
   cause.rules
-    .filter((rule) => rule.remark && !rule.id.startsWith('act-'))
+    .filter((rule) => rule.madeFrom === 'telltale')
     .map((rule) => ({ id: `${cause.id}/${rule.id}`, cause, rule })),
 );
 

@@ -23,11 +23,6 @@ testCause(timbre, {
       rules: ['unlike-beside-a-main'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { testSwapSeats: 'goes-with-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a small center of another maker beside panels cannot have their tone',
       facts: foreign,
       rules: ['not-the-same-box', 'other-family', 'other-way-of-radiating', 'much-smaller'],
@@ -84,11 +79,6 @@ testCause(timbre, {
       rules: ['noise-differs'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'an identical box is innocent of tone: its place or its settings are not',
       facts: { centerFamily: 'identical-box' },
       rules: ['not-the-same-box', 'other-family'],
@@ -126,12 +116,6 @@ testCause(timbre, {
   ],
   cannotTell: [
     { name: 'not stood beside a main', facts: {}, rule: 'unlike-beside-a-main', asks: ['testBesideMain'] },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: {},
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
-    },
     { name: 'family unknown', facts: {}, rule: 'not-the-same-box', asks: ['centerFamily'] },
     { name: 'series unknown', facts: {}, rule: 'other-family', asks: ['centerFamily'] },
     {

@@ -29,11 +29,6 @@ testCause(twinCenters, {
       rules: ['changes-with-posture'],
     },
     {
-      name: 'what goes along with one person is hardly made by the system',
-      facts: { centerCount: 'two', whoHears: 'one-person' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'boxes below and above the picture cancel at seats that are not level with their middle',
       facts: {
         ...two,
@@ -103,11 +98,6 @@ testCause(twinCenters, {
       rules: ['changes-with-posture'],
     },
     {
-      name: 'what others hear as well stays possible',
-      facts: { centerCount: 'two', whoHears: 'everyone', testSwapSeats: 'stays-with-seat' },
-      rules: ['one-person-alone'],
-    },
-    {
       name: 'a single center cannot fight itself',
       facts: { centerCount: 'one', testNoiseEach: 'phasey', lastChange: 'loudspeaker' },
       rules: ['dip-between-the-two', 'hollow-noise', 'since-the-second-box'],
@@ -149,12 +139,6 @@ testCause(twinCenters, {
       facts: { ...two, twinArrangement: 'stacked' },
       rule: 'changes-with-posture',
       asks: ['testPosture'],
-    },
-    {
-      name: 'nobody said whether it is one person alone',
-      facts: { centerCount: 'two' },
-      rule: 'one-person-alone',
-      asks: ['whoHears', 'testSwapSeats'],
     },
     {
       name: 'the number of centers is not told',

@@ -213,8 +213,8 @@ function signs(tests: CauseTests): Claim['check'] {
 
 /** Rules of a cause that its claims leave out, by what is left out. */
 export function gapsOf(cause: Cause, tests: CauseTests): Readonly<Record<string, readonly string[]>> {
-  // Tell-tales are held by tests/rules/telltales.test.ts, all in one way.
-  const ids = cause.rules.filter((rule) => !rule.remark).map((rule) => rule.id);
+  // What is made is held by tests/rules/telltales.test.ts and cleared.test.ts, all in one way.
+  const ids = cause.rules.filter((rule) => !rule.madeFrom).map((rule) => rule.id);
   // A rule whose facts all have defaults is settled from the start, on assumed values.
   const empty = viewOf(bookOf({}));
   const missing = (wanted: readonly string[], have: readonly string[]): string[] =>

@@ -6,8 +6,8 @@ import { HOWS } from '../../facts/spec.js';
 import { curesWord } from '../../reasoning/plan.js';
 import { variablesOfRule } from '../../reasoning/rule-index.js';
 import { remedyId } from '../../reasoning/trials.js';
-import type { AnswerWeight, Cause, Remedy, Rule } from '../../rules/cause.js';
-import { SEVERITIES, STRENGTHS } from '../../rules/cause.js';
+import type { Cause, Remedy, Rule } from '../../rules/cause.js';
+import { SEVERITIES } from '../../rules/cause.js';
 import { CAUTIONS } from '../../rules/cautions.js';
 import type { VarId } from '../../rules/condition.js';
 import { DERIVED } from '../../rules/derived/table.js';
@@ -15,6 +15,7 @@ import { ruleId } from '../../rules/evidence.js';
 import { CAUSES } from '../../rules/index.js';
 import { LIMITS, type LimitId } from '../../rules/limits.js';
 import { SOURCES, type SourceId } from '../../rules/sources.js';
+import { type AnswerWeight, STRENGTHS } from '../../rules/strength.js';
 import { absentDb, CLAMP_DB, capDb, givenDb } from '../../rules/weight.js';
 import { priorText, signed } from '../confidence.js';
 import {

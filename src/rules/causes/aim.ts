@@ -7,7 +7,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -36,7 +35,6 @@ export const aim = defineCause({
     tone: 'same-session',
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
-    person: 'independent',
     swapped: 'independent',
   },
   rules: [
@@ -171,7 +169,6 @@ export const aim = defineCause({
       is('testNearCenter', 'still-bad'),
       { yes: 'telling', no: 'slight', against: true },
     ),
-    clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
   telltales: [

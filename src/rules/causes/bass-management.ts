@@ -8,7 +8,6 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 
 /** There is a crossover between center and subwoofer. */
 const CROSSED = all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large'));
@@ -47,7 +46,6 @@ export const bassManagement = defineCause({
     exchange: 'independent',
     'without-subwoofer': 'independent',
     boost: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -303,7 +301,6 @@ export const bassManagement = defineCause({
       at: 'crossoverHoleHz',
       source: 'bass-sum',
     }),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -8,7 +8,6 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const blockedPath = defineCause({
@@ -42,7 +41,6 @@ export const blockedPath = defineCause({
     tone: 'independent',
     'near-by': 'same-mechanism',
     history: 'independent',
-    person: 'independent',
     table: 'independent',
     cloth: 'independent',
     swapped: 'independent',
@@ -158,7 +156,6 @@ export const blockedPath = defineCause({
       is('lastChange', 'furniture'),
       { yes: 'telling' },
     ),
-    clearedByPerson('person', 'exchange'),
     deviates(
       {
         id: 'table-mirrors',

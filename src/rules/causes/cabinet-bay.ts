@@ -11,7 +11,6 @@ import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cau
 import { all, atLeast, below, is, not } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -50,7 +49,6 @@ export const cabinetBay = defineCause({
     moved: 'same-quantity',
     exchanged: 'same-session',
     'where-heard': 'independent',
-    person: 'independent',
     measured: 'independent',
   },
   rules: [
@@ -163,7 +161,6 @@ export const cabinetBay = defineCause({
     placeNotBox('exchanged'),
     staysInPlace('exchanged'),
     measuredAt('measured', 'peak', { what: 'the bay', at: 'bayNoteHz', source: 'bay-resonator' }),
-    clearedByPerson('person'),
   ],
   // Pulled forward, only a bay with a deep recess gets better: that is its first remedy, and no test for all.
   telltales: [

@@ -7,7 +7,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 /** An equalization, and what bends the tone without being called one. */
 const SOMETHING_BENDS = is('correctionAtWork', 'yes');
@@ -45,7 +44,6 @@ export const correctionMismatch = defineCause({
     'tone-heard': 'same-mechanism',
     origin: 'same-session',
     exchange: 'independent',
-    person: 'independent',
   },
   rules: [
     deviates(
@@ -224,7 +222,6 @@ export const correctionMismatch = defineCause({
       is('testSwapAtAmplifier', 'moves-left'),
       { yes: 'telling', no: 'telling' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

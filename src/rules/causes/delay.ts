@@ -11,8 +11,6 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { measuredAt } from '../measured.js';
-import { clearedByMute } from '../mute.js';
-import { clearedByPerson } from '../person.js';
 
 const WRONG_UNIT = oneOf('unitSlip', 'feet-as-meters', 'meters-as-feet');
 
@@ -54,8 +52,6 @@ export const delay = defineCause({
     audible: 'same-quantity',
     switching: 'same-mechanism',
     where: 'independent',
-    person: 'independent',
-    display: 'independent',
   },
   rules: [
     deviates(
@@ -300,8 +296,6 @@ export const delay = defineCause({
       source: 'comb',
       only: 'for',
     }),
-    clearedByPerson('person'),
-    clearedByMute('display'),
   ],
   // The second also shows a latency, which no tape does.
   telltales: [

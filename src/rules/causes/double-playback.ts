@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, any, is, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 export const doublePlayback = defineCause({
   id: 'double-playback',
@@ -38,7 +37,6 @@ export const doublePlayback = defineCause({
     'which-source': 'independent',
     'without-center': 'same-quantity',
     history: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -164,7 +162,6 @@ export const doublePlayback = defineCause({
       oneOf('lastChange', 'screen', 'source', 'settings'),
       { yes: 'hint', no: 'slight' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { any, is, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { recordedDistortion } from '../recorded.js';
 import { staysWithoutCenter } from '../without-center.js';
 
@@ -46,7 +45,6 @@ export const driverFault = defineCause({
     'without-center': 'independent',
     near: 'independent',
     recorded: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -207,7 +205,6 @@ export const driverFault = defineCause({
       { yes: 'proof' },
     ),
     staysWithoutCenter('without-center'),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

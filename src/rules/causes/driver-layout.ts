@@ -9,7 +9,6 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, is, isNot, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const driverLayout = defineCause({
@@ -45,7 +44,6 @@ export const driverLayout = defineCause({
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
     history: 'independent',
-    person: 'independent',
     measured: 'independent',
     dropped: 'independent',
     swapped: 'independent',
@@ -191,7 +189,6 @@ export const driverLayout = defineCause({
       at: 'layoutDropDb',
       source: 'interference',
     }),
-    clearedByPerson('person', 'word'),
     staysInPlace('swapped'),
   ],
   telltales: [

@@ -6,8 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByMute } from '../mute.js';
-import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const height = defineCause({
@@ -35,8 +33,6 @@ export const height = defineCause({
     lifted: 'independent',
     silenced: 'independent',
     swapped: 'independent',
-    person: 'independent',
-    display: 'independent',
   },
   rules: [
     deviates(
@@ -156,8 +152,6 @@ export const height = defineCause({
       { yes: 'hint', no: 'strong' },
     ),
     staysInPlace('swapped'),
-    clearedByPerson('person'),
-    clearedByMute('display'),
   ],
   telltales: [
     {

@@ -6,8 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByMute } from '../mute.js';
-import { clearedByPerson } from '../person.js';
 
 export const level = defineCause({
   id: 'level',
@@ -43,8 +41,6 @@ export const level = defineCause({
     origin: 'same-quantity',
     switching: 'same-mechanism',
     boost: 'independent',
-    person: 'independent',
-    display: 'independent',
   },
   rules: [
     deviates(
@@ -203,8 +199,6 @@ export const level = defineCause({
       is('voiceBoost', 'on'),
       { yes: 'hint' },
     ),
-    clearedByPerson('person'),
-    clearedByMute('display'),
   ],
   telltales: [
     {

@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, atMost, below, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 /** Only what the mains play can lean toward one of them. */
 const MAINS_PLAY_VOICE = oneOf('mainsVoice', 'all', 'part');
@@ -42,7 +41,6 @@ export const mainsLayout = defineCause({
     direction: 'independent',
     seats: 'independent',
     'without-center': 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -216,7 +214,6 @@ export const mainsLayout = defineCause({
       oneOf('testPhantom', 'same', 'worse'),
       { yes: 'hint', no: 'telling' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -9,7 +9,6 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { recordedReflection } from '../recorded.js';
 import { staysInPlace } from '../swap.js';
@@ -45,7 +44,6 @@ export const nearSurface = defineCause({
     'near-by': 'independent',
     'where-heard': 'independent',
     recorded: 'same-quantity',
-    person: 'independent',
     measured: 'independent',
     swapped: 'independent',
   },
@@ -216,7 +214,6 @@ export const nearSurface = defineCause({
       at: 'surfaceHoleHz',
       source: 'floor-image',
     }),
-    clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
   telltales: [

@@ -7,7 +7,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { staysInPlace } from '../swap.js';
 
 export const outerTweeters = defineCause({
@@ -39,7 +38,6 @@ export const outerTweeters = defineCause({
     'head-movement': 'same-mechanism',
     'where-heard': 'same-mechanism',
     'near-by': 'independent',
-    person: 'independent',
     swapped: 'independent',
   },
   rules: [
@@ -171,7 +169,6 @@ export const outerTweeters = defineCause({
       is('testNearCenter', 'good-near'),
       { yes: 'hint', no: 'slight', against: true },
     ),
-    clearedByPerson('person'),
     staysInPlace('swapped'),
   ],
   telltales: [

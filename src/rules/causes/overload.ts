@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { recordedDistortion } from '../recorded.js';
 
 export const overload = defineCause({
@@ -37,7 +36,6 @@ export const overload = defineCause({
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
     recorded: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -180,7 +178,6 @@ export const overload = defineCause({
       { yes: 'slight', no: 'telling' },
     ),
     recordedDistortion('recorded'),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

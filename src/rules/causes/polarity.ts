@@ -7,8 +7,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
-import { clearedByMute } from '../mute.js';
-import { clearedByPerson } from '../person.js';
 import { recordedPolarity } from '../recorded.js';
 
 /** Seen at the terminals, or at a cone. */
@@ -51,8 +49,6 @@ export const polarity = defineCause({
     switching: 'independent',
     origin: 'independent',
     recorded: 'independent',
-    person: 'independent',
-    display: 'independent',
   },
   rules: [
     answers(
@@ -235,8 +231,6 @@ export const polarity = defineCause({
       { yes: 'telling', no: 'hint' },
     ),
     recordedPolarity('recorded'),
-    clearedByPerson('person'),
-    clearedByMute('display'),
   ],
   confirm: [
     confirmedBy('testUnplugged', 'voice-fuller'),

@@ -138,6 +138,7 @@ export const preference = defineCause({
     },
   ],
   acts: { 'other-listening-mode': 0.2 },
+  ofThePerson: true,
   remedies: [
     {
       id: 'play-music-in-two-channels',

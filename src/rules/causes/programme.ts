@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 export const programme = defineCause({
   id: 'programme',
@@ -40,7 +39,6 @@ export const programme = defineCause({
     titles: 'same-mechanism',
     dynamics: 'same-mechanism',
     'without-center': 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -136,7 +134,6 @@ export const programme = defineCause({
       oneOf('testPhantom', 'same'),
       { yes: 'telling', no: 'telling' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -6,8 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
-import { clearedByMute } from '../mute.js';
-import { clearedByPerson } from '../person.js';
 import { recordedClarity } from '../recorded.js';
 
 export const roomAcoustics = defineCause({
@@ -40,8 +38,6 @@ export const roomAcoustics = defineCause({
     seats: 'independent',
     'without-center': 'independent',
     recorded: 'independent',
-    person: 'independent',
-    display: 'independent',
   },
   rules: [
     deviates(
@@ -154,8 +150,6 @@ export const roomAcoustics = defineCause({
       { yes: 'hint', no: 'strong' },
     ),
     recordedClarity('recorded'),
-    clearedByPerson('person'),
-    clearedByMute('display'),
   ],
   telltales: [
     {

@@ -7,7 +7,6 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 export const routing = defineCause({
   id: 'routing',
@@ -43,7 +42,6 @@ export const routing = defineCause({
     'where-heard': 'same-quantity',
     history: 'independent',
     picture: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -302,7 +300,6 @@ export const routing = defineCause({
       oneOf('lipSync', 'voice-late', 'voice-early'),
       { yes: 'slight' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -7,7 +7,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -38,7 +37,6 @@ export const screenLoss = defineCause({
     'near-by': 'independent',
     'where-heard': 'independent',
     origin: 'independent',
-    person: 'independent',
   },
   rules: [
     deviates(
@@ -171,7 +169,6 @@ export const screenLoss = defineCause({
       { yes: 'strong' },
     ),
     staysInPlace('exchange'),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -8,7 +8,6 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 import { alikeAlongTheRow, mainWrongThereToo } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -41,7 +40,6 @@ export const setBack = defineCause({
     tone: 'same-session',
     exchanged: 'same-session',
     'where-heard': 'independent',
-    person: 'independent',
     measured: 'independent',
   },
   rules: [
@@ -133,7 +131,6 @@ export const setBack = defineCause({
     ),
     staysInPlace('exchanged'),
     measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfHoleHz', source: 'shelf-strip' }),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { is, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 
 export const surroundSpill = defineCause({
   id: 'surround-spill',
@@ -35,7 +34,6 @@ export const surroundSpill = defineCause({
     mode: 'same-mechanism',
     'what-is-left': 'independent',
     noise: 'independent',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -129,7 +127,6 @@ export const surroundSpill = defineCause({
       is('testNoiseEach', 'phasey'),
       { yes: 'telling', no: 'slight' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

@@ -6,7 +6,6 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
-import { clearedByPerson } from '../person.js';
 import { boxNotPlace } from '../place-or-box.js';
 import { recordedTone } from '../recorded.js';
 
@@ -44,7 +43,6 @@ export const timbre = defineCause({
     'tone-measured': 'same-quantity',
     exchange: 'same-session',
     where: 'same-session',
-    person: 'independent',
   },
   rules: [
     answers(
@@ -220,7 +218,6 @@ export const timbre = defineCause({
       oneOf('testNearCenter', 'still-bad', 'better'),
       { yes: 'slight', no: 'hint' },
     ),
-    clearedByPerson('person'),
   ],
   telltales: [
     {

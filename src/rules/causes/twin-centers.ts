@@ -7,7 +7,6 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
-import { clearedByPerson } from '../person.js';
 
 export const twinCenters = defineCause({
   id: 'twin-centers',
@@ -38,7 +37,6 @@ export const twinCenters = defineCause({
     'where-heard': 'independent',
     history: 'independent',
     drivers: 'independent',
-    person: 'independent',
     measured: 'independent',
   },
   rules: [
@@ -154,7 +152,6 @@ export const twinCenters = defineCause({
       { yes: 'telling', against: true },
     ),
     measuredAt('measured', 'hole', { what: 'the pair', at: 'twinCenterDipHz', source: 'comb' }),
-    clearedByPerson('person'),
   ],
   telltales: [
     {
