@@ -57,7 +57,6 @@ export const ${name} = defineCause({
       steps: ['… What to do.'],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       changes: [],
       cures: 0.7,
       expect: '… What changes.',

@@ -131,7 +131,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
       ),
       cautions: remedy.cautions.map((id) => CAUTIONS[id]),
       helps: curesWord(remedy.cures),
-      effort: effortText(remedy.minutes, remedy.cost, remedy.reversible),
+      effort: effortText(remedy.minutes, remedy.cost, remedy.final),
       tried: isTried(book, cause, remedy),
       maybe: suits === 'unknown',
     },

@@ -173,9 +173,9 @@ const COSTS: Readonly<Record<Cost, string>> = {
 };
 const costText = (cost: Cost): string => COSTS[cost];
 
-export function effortText(minutes: number, cost: Cost, reversible?: boolean): string {
+export function effortText(minutes: number, cost: Cost, final?: true): string {
   // Most steps can be undone: only what cannot changes what the reader does.
-  const undo = reversible === false ? ['cannot be undone'] : [];
+  const undo = final ? ['cannot be undone'] : [];
   return [minutesText(minutes), costText(cost), ...undo].join(', ');
 }
 

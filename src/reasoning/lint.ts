@@ -118,7 +118,7 @@ function canLower({ weigh }: Rule): boolean {
 }
 
 function lintRemedies(cause: Cause): Problem[] {
-  const free = cause.remedies.map((r) => r.cost === 'free' && r.reversible);
+  const free = cause.remedies.map((r) => r.cost === 'free' && !r.final);
   const late = cause.remedies.filter((_, i) => free[i] && free.slice(0, i).includes(false));
   return [
     ...late.map((r) => ({

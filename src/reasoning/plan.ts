@@ -102,7 +102,7 @@ function seenSteps(audit: Audit): PlanStep[] {
 }
 
 /** Nothing is bought, drilled or otherwise final. */
-export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && remedy.reversible;
+export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && !remedy.final;
 
 /** How much of a cause goes into the plan: everything, its test and what is tried first, its test, or nothing. */
 type Extent = 'whole' | 'start' | 'test' | 'none';

@@ -143,7 +143,8 @@ export interface Remedy {
   readonly steps: readonly [string, ...string[]];
   readonly minutes: number;
   readonly cost: Cost;
-  readonly reversible: boolean;
+  /** It cannot be undone. */
+  readonly final?: true;
   /** What will change; templates as in `Says`, and `{after}` for the value of `gain` after it. */
   readonly expect: string;
   /** How to hear or measure that it worked. */
@@ -248,7 +249,6 @@ function remarkRule({ id, when, telling, speaks, says, otherwise, because, group
     group: group ?? (variablesOf(when)[0] as string),
     says: { yes: says, no: otherwise, unknown: 'That has not been told.' },
     because,
-    source: 'practice',
   } as const;
   return {
     ...answers(words, when, { yes: telling, ...(speaks ? { against: true } : {}) }),
@@ -271,13 +271,13 @@ export function deviates<const G extends string>(
   const when = lowIsBad ? atMost(of, bound) : atLeast(of, bound);
   return { ...words, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
 }
-/** A rule that weighs an answer, by how telling each of its outcomes is. */
+/** A rule that weighs an answer, by how telling each of its outcomes is; common practice where no source is told. */
 export function answers<const G extends string>(
-  words: RuleWords<G>,
+  words: Omit<RuleWords<G>, 'source'> & Pick<Partial<Rule>, 'source'>,
   when: Condition,
   tells: Tells,
 ): Rule & { readonly group: G } {
-  return { ...words, when, weigh: answerWeight(tells) };
+  return { source: 'practice', ...words, when, weigh: answerWeight(tells) };
 }
 
 export function ruleVariables(rule: Rule): VarId[] {

@@ -36,6 +36,20 @@ export const SIGNAL_CLAIMS: Table = {
     ],
     ['entries as taped leave nothing', LATE, unlikely('delay')],
     [
+      'an entry that the tape shows to be 38 cm off is set right first, though nobody blames it',
+      {
+        complaints: ['boomy'],
+        centerPlacement: 'bay',
+        alignmentBy: 'by-hand',
+        enteredLeft: '9.5 ft',
+        enteredCenter: '9.5 ft',
+        enteredRight: '9.5 ft',
+        tapedLeft: '10 ft 2 in',
+        tapedCenter: '8 ft 11 in',
+      },
+      plans('delay/enter-taped-distances'),
+    ],
+    [
       'feet in a field of meters are mended first, films or not, whatever leads',
       { complaints: ['voice-changes-tone'], ...FILM, ...TAPED, ...ENTERED, enteredCenter: '9.5 m' },
       plans('delay/correct-unit'),

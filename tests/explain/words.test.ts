@@ -196,8 +196,8 @@ describe('small words', () => {
     ]);
   });
   it('tell what a step costs', () => {
-    expect(effortText(5, 'free', true)).toBe('5 minutes, free');
-    expect(effortText(5, 'low', false)).toBe('5 minutes, small cost, cannot be undone');
+    expect(effortText(5, 'free')).toBe('5 minutes, free');
+    expect(effortText(5, 'low', true)).toBe('5 minutes, small cost, cannot be undone');
   });
   it('join lists as people do', () => {
     expect([listText([]), listText(['a']), listText(['a', 'b']), listText(['a', 'b', 'c'], 'or')]).toEqual([
@@ -229,7 +229,7 @@ describe('small words', () => {
   });
   it('tell what can be undone only where that is asked', () => {
     expect(effortText(5, 'low')).toBe('5 minutes, small cost');
-    expect(effortText(90, 'high', false)).toBe('about 2 hours, high cost, cannot be undone');
+    expect(effortText(90, 'high', true)).toBe('about 2 hours, high cost, cannot be undone');
     expect(minutesText(0.75)).toBe('1 minute');
   });
   it('split sentences at any gap', () => {

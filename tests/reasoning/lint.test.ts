@@ -110,7 +110,7 @@ describe('the check of one cause', () => {
     ['a cure that always works', { remedies: [mend('x', { cures: 1 })] }],
     ['a remedy listed twice', { remedies: [mend('x'), mend('x')] }],
     ['what is bought before what is free', { remedies: [mend('x', { cost: 'low' }), mend('y')] }],
-    ['what is final before what is not', { remedies: [mend('x', { reversible: false }), mend('y')] }],
+    ['what is final before what is not', { remedies: [mend('x', { final: true }), mend('y')] }],
     ['a test that no rule reads', { confirm: [confirmedBy('testLift', 'improves')] }],
     ['a sure sign', rule({ tp: 1, fp: 0.2 })],
     ['a sign that is never there', rule({ tp: 0, fp: 0.2 })],

@@ -100,7 +100,7 @@ describe('the steps of a cause', () => {
   });
   it('begin with its test before anything is bought or final, however quick', () => {
     expect(steps(1, { cost: 'low' })).toEqual(['test delay testPhantom', 'remedy delay x']);
-    expect(steps(1, { reversible: false })).toEqual(['test delay testPhantom', 'remedy delay x']);
+    expect(steps(1, { final: true })).toEqual(['test delay testPhantom', 'remedy delay x']);
   });
   it('are its test alone once every remedy was tried', () => {
     const cause = at('delay', 0.9, { ...slow, remedies: [mend('x')] });

@@ -30,7 +30,7 @@ export const whenTest = (value: Choice<'testTape'>): Condition => is('testTape',
 /** Free, ten minutes, a half chance of a cure, no condition. */
 export const mend = (id: string, changes: Partial<Remedy> = {}): Remedy => {
   const { when: _, act: __, forbiddenBy: ___, seen: ____, ...first } = causeOf('delay').remedies[0];
-  return { ...first, id, minutes: 10, cost: 'free', reversible: true, cures: 0.5, changes: [], ...changes };
+  return { ...first, id, minutes: 10, cost: 'free', cures: 0.5, changes: [], ...changes };
 };
 
 /** A cause at even odds with one rule about the tape check, no complaint, no test and a remedy of its own. */

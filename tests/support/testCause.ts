@@ -10,25 +10,24 @@ import { type CauseTests, claimsOf, gapsOf } from './causeClaims.js';
 
 /** Where the mutator of rules hears of the claims: it reads the same files, without a test runner. */
 export interface Recorder {
-  causeTests?: (cause: Cause, tests: CauseTests) => void;
+  onlyHeard?: true;
 }
 
+/** All that was told here: a file that ran as a test before, in the same worker, is not read again. */
+const HEARD = new Map<string, CauseTests>();
+
 /** The claims of some causes, heard from their test files. */
-export async function recordedTests(ids: readonly string[]): Promise<Map<string, CauseTests>> {
-  const heard = new Map<string, CauseTests>();
+export async function recordedTests(ids: readonly string[]): Promise<ReadonlyMap<string, CauseTests>> {
   const recorder = globalThis as Recorder;
-  recorder.causeTests = (cause, tests) => void heard.set(cause.id, tests);
+  recorder.onlyHeard = true;
   for (const id of ids) await import(new URL(`../rules/${id}.test.ts`, import.meta.url).href);
-  delete recorder.causeTests;
-  return heard;
+  delete recorder.onlyHeard;
+  return HEARD;
 }
 
 export function testCause(cause: Cause, tests: CauseTests): void {
-  const { causeTests } = globalThis as Recorder;
-  if (causeTests) {
-    causeTests(cause, tests);
-    return;
-  }
+  HEARD.set(cause.id, tests);
+  if ((globalThis as Recorder).onlyHeard) return;
   describe(cause.id, () => {
     for (const { name, check } of claimsOf(tests))
       it(name, () => {

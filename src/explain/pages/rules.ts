@@ -137,10 +137,7 @@ const confirmLine = (test: FactId, outcomes: readonly string[]): Line => [
 
 function remedyItem(remedy: Remedy, name: string): Item {
   return {
-    line: [
-      { strong: capital(remedy.title) },
-      ` (${effortText(remedy.minutes, remedy.cost, remedy.reversible)})`,
-    ],
+    line: [{ strong: capital(remedy.title) }, ` (${effortText(remedy.minutes, remedy.cost, remedy.final)})`],
     below: [
       ...lines(
         ['Name: ', { code: name }],

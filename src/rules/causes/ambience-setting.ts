@@ -50,7 +50,6 @@ export const ambienceSetting = defineCause({
         },
         because:
           'In some of these modes the size also decides how much of the middle is drawn out of the mains.',
-        source: 'practice',
       },
       is('ambienceSize', 'small'),
       { yes: 'telling', no: 'telling' },
@@ -156,7 +155,6 @@ export const ambienceSetting = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect:
         'The singer comes back into the mains and the middle seat gets its stage back (now about {widthLossPct} percent is lost). The price off the middle: what center and mains then share combs there, and the singer leans to the near main.',
       verify:
@@ -175,7 +173,6 @@ export const ambienceSetting = defineCause({
       ],
       minutes: 5,
       cost: 'free',
-      reversible: true,
       expect:
         'Width can be set without a hall in the music. Opening serves the middle seat; the end seats keep a firm singer only while it is nearly closed.',
       verify:
@@ -199,7 +196,6 @@ export const ambienceSetting = defineCause({
       steps: ['Choose plain two-channel playback for the music inputs.'],
       minutes: 2,
       cost: 'free',
-      reversible: true,
       expect: 'Full width for the middle seat; off the middle the singer goes to the near main.',
       verify: 'From the middle seat a song spans both mains.',
       cautions: [],

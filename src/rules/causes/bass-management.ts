@@ -60,7 +60,6 @@ export const bassManagement = defineCause({
         },
         because:
           'Many subwoofers are turned up for effects; the low part of every voice comes along, and sounds like a chesty center.',
-        source: 'practice',
       },
       is('testSubOff', 'gone'),
       { yes: 'strong', no: 'telling' },
@@ -75,7 +74,6 @@ export const bassManagement = defineCause({
           unknown: 'It is not known whether a loudness compensation is on.',
         },
         because: 'It is made for music at low level, and lifts the chest of a voice along with the drums.',
-        source: 'practice',
       },
       is('loudnessCompensation', 'on'),
       { yes: 'hint' },
@@ -144,7 +142,6 @@ export const bassManagement = defineCause({
         },
         because:
           'The low voice is heard from the subwoofer only where the crossover, or its level, is too high.',
-        source: 'practice',
       },
       is('voiceDirection', 'subwoofer'),
       { yes: 'proof', no: 'slight' },
@@ -240,7 +237,6 @@ export const bassManagement = defineCause({
         },
         because:
           'Bass below its limit moves the cone and makes no sound: the voice turns thick and strains, while a subwoofer that could play it stands by.',
-        source: 'practice',
       },
       atLeast('unplayedVoiceHz', 'voiceFloorHz.noticeable'),
       { yes: 'strong' },
@@ -257,7 +253,6 @@ export const bassManagement = defineCause({
         },
         because:
           'A box much smaller than the mains ends higher in the bass than they do, whatever the menu says.',
-        source: 'practice',
       },
       is('centerSizeAgainstMains', 'smaller'),
       { yes: 'hint', no: 'telling' },
@@ -291,7 +286,6 @@ export const bassManagement = defineCause({
         },
         because:
           'A subwoofer is late by its own filters; without an entry for that, center and subwoofer meet out of step.',
-        source: 'practice',
       },
       is('subTiming', 'untouched'),
       { yes: 'hint', no: 'slight' },
@@ -349,7 +343,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect:
         'A voice between two mains has up to 3 dB more bass at the ears than one from a center. That difference is normal and no setting should chase it.',
       verify: 'If center and main alone are alike in the low part, nothing is wrong with the bass.',
@@ -369,7 +362,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect: 'The low voice gets lean and stays at the picture; effects shake less.',
       verify: 'With the subwoofer switched off and on, the voice gets fuller but not another voice.',
       cautions: ['photograph-menu'],
@@ -387,7 +379,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect: 'The mains play what the center cannot, and the center strains less.',
       verify: 'A low male voice has body and stays in the middle.',
       cautions: ['photograph-menu'],
@@ -411,7 +402,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 5,
       cost: 'free',
-      reversible: true,
       expect: 'The bass that a small box cannot play goes to the subwoofer, and the box strains less.',
       verify: 'A low male voice has the same body in center and mains.',
       cautions: ['photograph-menu'],
@@ -432,7 +422,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect:
         'With a ported box crossed at its limit a deep hole shrinks to 2 or 3 dB at best. With a closed box there is little to gain.',
       verify: 'The low voice is fuller than in any neighboring position.',
@@ -455,7 +444,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect:
         'The hole of {bassHoleDb} near {bassHoleHz} gets shallower with each step. The price of a high crossover is a subwoofer that may be heard as a place.',
       verify: 'Noise on the center has as much body as on the mains.',
@@ -475,7 +463,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 6,
       cost: 'free',
-      reversible: true,
       expect: 'The low part of the voice comes back to the center.',
       verify: 'With eyes closed the voice comes from the front and not from the subwoofer.',
       cautions: ['photograph-menu', 'lifting'],
@@ -493,7 +480,6 @@ export const bassManagement = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect: 'Center and mains hand over to the subwoofer alike; a voice keeps its body as it moves.',
       verify: 'Noise steps across with the same low part.',
       cautions: ['photograph-menu'],

@@ -97,7 +97,6 @@ export const cabinetBay = defineCause({
           unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because: 'A cavity adds its own note to everything the box plays, and steady noise shows it best.',
-        source: 'practice',
       },
       is('testNoiseEach', 'boxy'),
       { yes: 'telling', no: 'telling' },
@@ -113,7 +112,6 @@ export const cabinetBay = defineCause({
         },
         because:
           'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
-        source: 'practice',
       },
       is('toneAcrossPan', 'boxier'),
       { yes: 'telling', no: 'telling' },
@@ -129,7 +127,6 @@ export const cabinetBay = defineCause({
         },
         because:
           'Pulling it forward takes the tunnel in front away; the air in the gaps swings on, and can swing louder.',
-        source: 'practice',
       },
       is('testPullForward', 'clearer'),
       { yes: 'strong' },
@@ -209,7 +206,6 @@ export const cabinetBay = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'The note of {cavityPeakDb} falls to {after}; what is left is the air around the box, until the gaps are filled.',
       verify: 'Steady noise from the center loses its boxy color.',
@@ -229,7 +225,6 @@ export const cabinetBay = defineCause({
       ],
       minutes: 5,
       cost: 'free',
-      reversible: true,
       expect:
         'The peak of {bayPeakDb} near {bayResonanceHz} falls to about {after}: loose filling brakes the air in the gaps.',
       verify: 'Steady noise from the center loses its boxy color while the towels are in.',
@@ -250,7 +245,6 @@ export const cabinetBay = defineCause({
       ],
       minutes: 20,
       cost: 'free',
-      reversible: true,
       expect: 'The bay is out of play altogether.',
       verify: 'The voice keeps its tone as it crosses the front.',
       cautions: ['thin-display', 'lifting', 'heat'],
@@ -276,7 +270,6 @@ export const cabinetBay = defineCause({
       ],
       minutes: 90,
       cost: 'low',
-      reversible: true,
       expect:
         'The best placement in a bay: no cavity and no edges. The bass rises by up to 5 dB because the sound has only half the space to go to, hence the cut.',
       verify: 'Steady noise from the center is close to that of the mains.',

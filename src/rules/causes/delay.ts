@@ -8,7 +8,7 @@
  * which fills the holes, and whole-system lateness against the picture, which is no error between channels.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { above, all, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
+import { above, all, any, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { measuredAt } from '../measured.js';
 
@@ -237,7 +237,6 @@ export const delay = defineCause({
         },
         because:
           'Digital filters inside a powered loudspeaker take one to ten milliseconds, and neither tape nor data sheet shows them.',
-        source: 'practice',
       },
       is('centerPowered', 'yes'),
       { yes: 'telling' },
@@ -360,7 +359,6 @@ export const delay = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect: 'The center moves by {delayErrorMs} into step with the mains.',
       verify: 'Play a voice that center and mains share: it becomes firm and full at the main seat.',
       cautions: ['photograph-menu'],
@@ -386,7 +384,6 @@ export const delay = defineCause({
       ],
       minutes: 2,
       cost: 'free',
-      reversible: true,
       expect:
         'An automatic setup hears when the sound arrives and writes it as distance. Typed back to the tape, a right entry becomes an error.',
       verify: 'With the entries as they are, a clap in a film is heard once.',
@@ -406,7 +403,6 @@ export const delay = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect:
         'As it is, the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m): about 45 ms of latency at most can be made up for there.',
       verify: 'A single clap in a film is heard once from center and mains, not twice.',
@@ -426,7 +422,6 @@ export const delay = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect:
         'It does not reach: the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m). Part of the {delayErrorMs} stays.',
       verify: 'A single clap in a film comes closer to being heard once.',
@@ -443,8 +438,16 @@ export const delay = defineCause({
         is('automaticLatency', 'none'),
         above('delayErrorMs', { other: 'entryStepErrorMs' }),
       ),
+      // Gross, or an entry that the tape shows to be false by more than the menu moves in.
       seen: all(
-        atLeast('delayErrorMs', 'grossDelayMs'),
+        any(
+          atLeast('delayErrorMs', 'grossDelayMs'),
+          all(
+            atLeast('entryAgainstTapeMs', 'delayMs.severe'),
+            above('entryAgainstTapeMs', { other: 'entryStepErrorMs' }),
+            is('tapeTells', 'yes'),
+          ),
+        ),
         is('unitSlip', 'none'),
         is('automaticLatency', 'none'),
       ),
@@ -458,7 +461,6 @@ export const delay = defineCause({
       ],
       minutes: 12,
       cost: 'free',
-      reversible: true,
       expect:
         'The error at the main seat is now {delayErrorMs}. At best the step of the entries leaves nothing, at worst {entryStepErrorMs}. Seats off the middle still hear a comb in what is shared; no entry can remove that.',
       verify:
@@ -479,7 +481,6 @@ export const delay = defineCause({
       ],
       minutes: 25,
       cost: 'free',
-      reversible: true,
       expect:
         'Distances of loudspeakers without their own processing come out within a few centimeters. A powered center may show a longer distance than the tape: that is its latency, leave it.',
       verify: 'The differences between the new entries match the tape, latency aside.',
@@ -508,7 +509,6 @@ export const delay = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'Nothing is left to comb at any seat. The price is a narrower stage for two-channel music: up to a third of its width.',
       verify: 'The voice is full at every seat; decide whether the narrower stage is worth it.',

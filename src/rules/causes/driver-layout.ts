@@ -127,7 +127,6 @@ export const driverLayout = defineCause({
         },
         because:
           'Walking from the end seat to the middle changes the angle and hardly anything else, so it tells a fault of angle from one that is everywhere.',
-        source: 'practice',
       },
       is('testSitMiddle', 'clear-in-middle'),
       { yes: 'telling', no: 'strong' },
@@ -142,7 +141,6 @@ export const driverLayout = defineCause({
           unknown: 'Nobody has changed places to see whether the trouble stays with the seat.',
         },
         because: 'What cancels at a place cancels for whoever sits there.',
-        source: 'practice',
       },
       is('testSwapSeats', 'stays-with-seat'),
       { yes: 'hint', no: 'telling' },
@@ -174,7 +172,6 @@ export const driverLayout = defineCause({
         },
         because:
           'The layout has been the same since the box was bought; only new seats or a new center bring it on.',
-        source: 'practice',
       },
       is('onset', 'sudden'),
       { yes: 'telling', against: true },
@@ -241,7 +238,6 @@ export const driverLayout = defineCause({
       ],
       minutes: 5,
       cost: 'free',
-      reversible: true,
       expect:
         'In this design the two ends of the row hear different loudspeakers; turning it over swaps them, it does not cure both.',
       verify: 'Play one minute of speech at the end seat that matters, before and after.',
@@ -263,7 +259,6 @@ export const driverLayout = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect:
         'The outermost seat is at {seatAngleMaxDeg} now; inside {layoutFailDeg} this center keeps its voice. A third farther away the dip falls from {layoutDipDb} to {after}.',
       verify: 'Speech at the end seat is as clear as in the middle seat.',
@@ -294,7 +289,6 @@ export const driverLayout = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect:
         'Every seat of the row now hears the drivers equally far away; the {layoutDipDb} dip at the outer seat falls to {after}. Standing up or lying down costs voice instead.',
       verify: 'Walk along the row while somebody reads the news: the voice keeps its tone.',
@@ -313,7 +307,6 @@ export const driverLayout = defineCause({
       ],
       minutes: 60,
       cost: 'high',
-      reversible: true,
       expect: 'The dip at the outer seat falls from {layoutDipDb} to below 2 dB with a suitable layout.',
       verify: 'The same minute of speech sounds alike in the middle and at the end of the row.',
       cautions: ['power-off-wires', 'lifting'],

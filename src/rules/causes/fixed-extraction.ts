@@ -152,7 +152,6 @@ export const fixedExtraction = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect:
         'At best the middle seat gets back all of the lost width (about {widthLossPct} percent). The end seats pay for every bit of spread: what is shared combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now).',
       verify:
@@ -179,7 +178,6 @@ export const fixedExtraction = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'Full stage width at the middle seat. The price: at seats off the middle the singer goes to the near main.',
       verify: 'From the middle seat a song spans both mains; check the end seats before you keep it.',
@@ -198,7 +196,6 @@ export const fixedExtraction = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect:
         'A somewhat wider stage for the middle seat, and the end seats keep a singer in the middle. The price is a softer singer.',
       verify: 'The song opens a little and the singer is not lost at the end seat.',

@@ -114,7 +114,6 @@ export const height = defineCause({
           unknown: 'Nobody has pointed at the voice with eyes closed.',
         },
         because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
-        source: 'practice',
       },
       is('voiceDirection', 'picture'),
       { yes: 'telling', against: true },
@@ -130,7 +129,6 @@ export const height = defineCause({
         },
         because:
           'Raising the box changes its height for free; if the image does not follow, height was not the trouble.',
-        source: 'practice',
       },
       is('testLift', 'improves'),
       { yes: 'telling', no: 'telling' },
@@ -146,7 +144,6 @@ export const height = defineCause({
         },
         because:
           'Left and right alone put the voice at their own height; what stays does not come from the center.',
-        source: 'practice',
       },
       is('testPhantom', 'gone'),
       { yes: 'hint', no: 'strong' },
@@ -196,7 +193,6 @@ export const height = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect:
         'Left and right put the voice between them, at their height: {heightMismatchDeg} higher or lower than now. It holds for the middle seat alone.',
       verify: 'Point at the voice with eyes closed, before and after.',
@@ -214,7 +210,6 @@ export const height = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect: 'The voice rises toward the loudspeakers that share it, at some cost in tone and firmness.',
       verify: 'Point at the voice with eyes closed, before and after.',
       cautions: ['photograph-menu'],
@@ -231,7 +226,6 @@ export const height = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'In the main seat the voice rises toward the mains, for two-channel music only. Off the middle the three fronts no longer arrive together, so the outer seats pay with a hollow, shifting voice.',
       verify: 'Point at the voice with eyes closed in the main seat.',
@@ -252,7 +246,6 @@ export const height = defineCause({
       ],
       minutes: 30,
       cost: 'low',
-      reversible: true,
       expect:
         'The difference to mains or picture falls from {heightApartDeg} to {after} with the center as high as the mains, and voices no longer dip in the middle.',
       verify: 'Let a voice cross the front with eyes closed: it keeps its height.',
@@ -277,7 +270,6 @@ export const height = defineCause({
       ],
       minutes: 60,
       cost: 'low',
-      reversible: true,
       expect: 'Voice and mouth come together; {pictureMismatchDeg} is the present gap.',
       verify: 'Watch a newsreader and close the eyes: the voice does not jump.',
       cautions: ['lifting', 'licensed-trade'],

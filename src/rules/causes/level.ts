@@ -116,7 +116,6 @@ export const level = defineCause({
           unknown: 'It is not known whether turning the center up helped.',
         },
         because: 'Level cures a level fault and hardly anything else.',
-        source: 'practice',
       },
       is('triedTrim', 'cured'),
       { yes: 'hint', no: 'hint' },
@@ -131,7 +130,6 @@ export const level = defineCause({
           unknown: 'It is not known who set the levels.',
         },
         because: 'Boxes differ in sensitivity by several decibels; untouched trims leave that difference.',
-        source: 'practice',
       },
       is('alignmentBy', 'nobody'),
       { yes: 'telling', no: 'slight' },
@@ -162,7 +160,6 @@ export const level = defineCause({
         },
         because:
           'Left and right then carry the voice at their own level. What stays the same comes from the mix or the source.',
-        source: 'practice',
       },
       is('testPhantom', 'gone'),
       { yes: 'hint', no: 'telling' },
@@ -178,7 +175,6 @@ export const level = defineCause({
           unknown: 'Left and center have not been swapped at the amplifier.',
         },
         because: 'A wrong trim stays with its channel, whichever box hangs on it.',
-        source: 'practice',
       },
       is('testSwapAtAmplifier', 'moves-left'),
       { yes: 'hint', no: 'hint' },
@@ -194,7 +190,6 @@ export const level = defineCause({
         },
         because:
           'A boost in the player, the display or the receiver adds to the trim, and two of them add up.',
-        source: 'practice',
       },
       is('voiceBoost', 'on'),
       { yes: 'hint' },
@@ -245,7 +240,6 @@ export const level = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect:
         'The center is now {levelErrorDb} off and comes level with the mains. A trim that ends up far from zero is no fault, as long as it is not at its stop.',
       verify:
@@ -273,7 +267,6 @@ export const level = defineCause({
       ],
       minutes: 4,
       cost: 'free',
-      reversible: true,
       expect: 'The voice falls back to the level of the mix.',
       verify: 'Speech sits among the other sounds instead of in front of them.',
       cautions: ['photograph-menu'],
@@ -291,7 +284,6 @@ export const level = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'Up to 2 or 3 dB more voice for films. The price is stage width with upmixed music, about a fifth at 3 dB.',
       verify: 'Film speech is easy to follow, and a song still spans from left to right.',
@@ -311,7 +303,6 @@ export const level = defineCause({
       ],
       minutes: 25,
       cost: 'free',
-      reversible: true,
       expect: 'Levels within about 1 dB at the main seat.',
       verify: 'Test noise steps left, center, right without a jump in loudness.',
       cautions: ['photograph-menu', 'test-noise'],

@@ -48,7 +48,6 @@ export const listener = defineCause({
         },
         because:
           'Sound at a seat is the same for whoever sits there; what moves along with a person cannot be made by the place.',
-        source: 'practice',
       },
       is('whoHears', 'one-person'),
       { yes: 'proof', no: 'strong' },
@@ -64,7 +63,6 @@ export const listener = defineCause({
         },
         because:
           'Exchanging seats is the fair way to compare: it tells place from person and asks nobody to prove anything.',
-        source: 'practice',
       },
       is('testSwapSeats', 'goes-with-person'),
       // This is what the cause means: only a muddled comparison brings it about otherwise.
@@ -120,7 +118,6 @@ export const listener = defineCause({
       ],
       minutes: 5,
       cost: 'free',
-      reversible: true,
       expect:
         'The voice gets easier to follow for the one who missed it; the others will hear it stand out a little.',
       verify: 'Both are content with the same scene.',
@@ -144,7 +141,6 @@ export const listener = defineCause({
       ],
       minutes: 2,
       cost: 'free',
-      reversible: true,
       expect: 'More words are understood without changing anything for the others.',
       verify: 'The person follows a newscast with ease.',
       cautions: [],
@@ -161,7 +157,6 @@ export const listener = defineCause({
       ],
       minutes: 15,
       cost: 'low',
-      reversible: true,
       expect: 'The voice can be as loud as that person likes while the others hear the system as before.',
       verify: 'Everybody follows the same film at a volume they like.',
       cautions: ['hearing'],
@@ -177,7 +172,6 @@ export const listener = defineCause({
       ],
       minutes: 60,
       cost: 'low',
-      reversible: true,
       expect: 'Often a small adjustment helps far beyond the living room.',
       verify: 'Conversation gets easier, and so does the newscast.',
       cautions: [],

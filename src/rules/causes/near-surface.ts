@@ -129,7 +129,6 @@ export const nearSurface = defineCause({
         },
         because:
           'A reflection that is covered is weaker while one listens; thick cloth works from about 1 kHz up.',
-        source: 'practice',
       },
       is('testCoverShelf', 'clearer'),
       { yes: 'telling', no: 'hint' },
@@ -145,7 +144,6 @@ export const nearSurface = defineCause({
         },
         because:
           'Lifting moves the floor hole down and out of the voice, whatever it does to the place of the image.',
-        source: 'practice',
       },
       is('testLift', 'tone-only'),
       { yes: 'telling', no: 'hint' },
@@ -161,7 +159,6 @@ export const nearSurface = defineCause({
         },
         because:
           'A hole or a hump in the lower voice is heard as thin or boxy beside a main that has none there.',
-        source: 'practice',
       },
       oneOf('testNoiseEach', 'thin', 'boxy'),
       { yes: 'telling', no: 'hint' },
@@ -176,7 +173,6 @@ export const nearSurface = defineCause({
           unknown: 'It is not known what happens to a voice that crosses the front.',
         },
         because: 'Mains that stand free beside a center close to a wall or a corner differ in the low voice.',
-        source: 'practice',
       },
       is('toneAcrossPan', 'boxier'),
       { yes: 'hint', no: 'slight' },
@@ -261,7 +257,6 @@ export const nearSurface = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect: 'The rise of the low voice falls from {wallRiseDb} to {after}.',
       verify: 'A low male voice sounds as full as from the mains, not fuller.',
       cautions: ['thin-display', 'lifting'],
@@ -281,7 +276,6 @@ export const nearSurface = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect:
         'The hole near {wallNullHz} moves: up when closer, at the price of more bass, and down below the voice when far.',
       verify: 'A low male voice sounds as full as from the mains.',
@@ -301,7 +295,6 @@ export const nearSurface = defineCause({
       ],
       minutes: 20,
       cost: 'low',
-      reversible: true,
       expect: 'The hole moves from {surfaceNullHz} toward {floorNullMainsHz}, where the mains have theirs.',
       verify: 'Steady noise changes less as it steps left, center, right.',
       cautions: ['thin-display', 'lifting'],
@@ -325,7 +318,6 @@ export const nearSurface = defineCause({
       ],
       minutes: 15,
       cost: 'medium',
-      reversible: true,
       expect:
         'A calmer upper voice; the hole near {floorNullHz} shrinks little, because carpets reflect there.',
       verify: 'Roll the rug away and back while a voice plays.',

@@ -199,7 +199,6 @@ export const outerTweeters = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect:
         'The {tweeterDipDb} of holes in the treble at the outer seat go; up to 6 dB of treble level goes with them and can be given back in part. Two cones apart play on, and off the middle still cost some speech.',
       verify: 'The hiss of steady noise keeps its color while the head moves sideways.',
@@ -219,7 +218,6 @@ export const outerTweeters = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect: 'The holes of {tweeterDipDb} at the outer seat go; level falls by up to 6 dB and is set again.',
       verify: 'Walk along the row with steady noise on the center: no swishing.',
       cautions: ['power-off-wires', 'test-noise', 'amplifier-load'],
@@ -248,7 +246,6 @@ export const outerTweeters = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect:
         'The row hears both tweeters equally far away; the holes appear for people who stand up or slouch.',
       verify: 'Steady noise keeps its color from one end of the row to the other.',
@@ -266,7 +263,6 @@ export const outerTweeters = defineCause({
       ],
       minutes: 60,
       cost: 'high',
-      reversible: true,
       expect: 'Treble that stays the same from seat to seat and under movement of the head.',
       verify: 'Steady noise keeps its color while the head moves.',
       cautions: ['power-off-wires'],

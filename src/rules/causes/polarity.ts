@@ -97,7 +97,6 @@ export const polarity = defineCause({
         },
         because:
           'Plus at red pushes the cone out in nearly every loudspeaker; with its own cable on, it shows a crossed pair too.',
-        source: 'practice',
       },
       oneOf('testCell', 'center-other', 'main-other'),
       { yes: 'proof', no: 'strong' },
@@ -130,7 +129,6 @@ export const polarity = defineCause({
           unknown: 'The marks at the terminals have not been checked.',
         },
         because: 'A crossed pair is the whole fault; it takes four minutes to look.',
-        source: 'practice',
       },
       oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
       { yes: 'proof', no: 'strong' },
@@ -146,7 +144,6 @@ export const polarity = defineCause({
         },
         because:
           'Crossovers that turn the phase, and reflections at the microphone, trigger the message in loudspeakers that are wired right.',
-        source: 'practice',
       },
       oneOf('polarityMessage', 'center', 'main'),
       { yes: 'telling', no: 'telling' },
@@ -225,7 +222,6 @@ export const polarity = defineCause({
           unknown: 'It is not known what changed last.',
         },
         because: 'Wires cross when they are reconnected, not by themselves.',
-        source: 'practice',
       },
       oneOf('lastChange', 'wiring', 'loudspeaker'),
       { yes: 'telling', no: 'hint' },
@@ -260,7 +256,6 @@ export const polarity = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect:
         'If the trouble was a delay error ({delayErrorMs} at the main seat) that imitated reversed polarity, it is gone.',
       verify: 'A voice shared by center and mains becomes firm.',
@@ -291,7 +286,6 @@ export const polarity = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect:
         'What center and mains, or center and subwoofer, play together comes back by up to {reversedLossDb}, and the middle gets a place. Above the crossover a voice that the center plays alone does not change.',
       verify:
@@ -319,7 +313,6 @@ export const polarity = defineCause({
       ],
       minutes: 6,
       cost: 'free',
-      reversible: true,
       expect: 'The same as swapping the wires, without opening anything.',
       verify: 'Center and left together are fuller than with the switch the other way.',
       cautions: ['powered-box', 'photograph-menu'],
@@ -333,7 +326,6 @@ export const polarity = defineCause({
       steps: ['Choose skip or ignore when the setup complains, and finish it.'],
       minutes: 2,
       cost: 'free',
-      reversible: true,
       expect: 'Nothing changes in the sound; the setup can be finished.',
       verify: 'Center and left together are fuller as wired.',
       cautions: [],

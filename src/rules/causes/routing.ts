@@ -55,7 +55,6 @@ export const routing = defineCause({
         },
         because:
           'Set to none, the receiver splits the voice over left and right; set it to present again unless you switched it off yourself because of the trouble.',
-        source: 'practice',
       },
       is('centerMode', 'none'),
       { yes: 'strong', no: 'slight' },
@@ -72,7 +71,6 @@ export const routing = defineCause({
         },
         because:
           'The receiver makes this noise itself, so a wrong place means its outputs, cables or setup, and no source can be blamed.',
-        source: 'practice',
       },
       oneOf('channelCheck', 'swapped', 'several-at-once'),
       { yes: 'strong', no: 'hint' },
@@ -88,7 +86,6 @@ export const routing = defineCause({
         },
         because:
           'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
-        source: 'practice',
       },
       oneOf('silentCenter', 'open', 'channel'),
       { yes: 'telling' },
@@ -103,7 +100,6 @@ export const routing = defineCause({
           unknown: 'It is not known whether test noise for the center is heard.',
         },
         because: 'An output that has just played a loudspeaker sends its signal.',
-        source: 'practice',
       },
       is('silentCenter', 'box'),
       { yes: 'proof', against: true },
@@ -119,7 +115,6 @@ export const routing = defineCause({
         },
         because:
           'Set to none, left and right get the channel of the center. A voice that returns was sent and got lost behind the receiver; one that stays away was lost before it.',
-        source: 'practice',
       },
       is('testPhantom', 'same'),
       { yes: 'slight' },
@@ -135,7 +130,6 @@ export const routing = defineCause({
         },
         because:
           'A swap at the amplifier gives the same signal another box: what moves with it is the signal.',
-        source: 'practice',
       },
       is('testSwapAtAmplifier', 'moves-left'),
       { yes: 'telling', no: 'hint' },
@@ -168,7 +162,6 @@ export const routing = defineCause({
         },
         because:
           'A center plays a channel of its own or what an upmix takes out of left and right; with neither it is silent, as it should be.',
-        source: 'practice',
       },
       all(is('sourceFormat', 'two-channel'), is('upmixUse', 'off')),
       { yes: 'telling', no: 'slight' },
@@ -183,7 +176,6 @@ export const routing = defineCause({
           unknown: 'It is not known whether only one player or channel shows it.',
         },
         because: 'Geometry and loudspeakers treat all players alike; the sound settings of a player do not.',
-        source: 'practice',
       },
       is('troubleTitles', 'one-source'),
       { yes: 'telling', no: 'slight' },
@@ -199,7 +191,6 @@ export const routing = defineCause({
         },
         because:
           'Another source takes another path; what disappears with it was in the path or in that version.',
-        source: 'practice',
       },
       is('testOtherSource', 'gone'),
       { yes: 'telling', no: 'slight' },
@@ -216,7 +207,6 @@ export const routing = defineCause({
           unknown: 'It is not known how much voice is left when the center is silenced.',
         },
         because: 'A center that gets its channel is missed at once when it falls silent.',
-        source: 'practice',
       },
       is('testUnplugged', 'voice-full'),
       { yes: 'strong', no: 'hint' },
@@ -248,7 +238,6 @@ export const routing = defineCause({
         },
         because:
           'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
-        source: 'practice',
       },
       oneOf('voiceDirection', 'aside', 'behind', 'nowhere'),
       { yes: 'slight' },
@@ -263,7 +252,6 @@ export const routing = defineCause({
           unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because: 'A voice that stands in the box proves a working channel.',
-        source: 'practice',
       },
       oneOf('voiceDirection', 'center-box', 'low'),
       { yes: 'telling', against: true },
@@ -295,7 +283,6 @@ export const routing = defineCause({
         },
         because:
           'A whole-system delay moves all loudspeakers alike and cannot move the image; it only shows that some device on the way works on the sound.',
-        source: 'practice',
       },
       oneOf('lipSync', 'voice-late', 'voice-early'),
       { yes: 'slight' },
@@ -329,7 +316,6 @@ export const routing = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect: 'The voice leaves left and right and stands in the center.',
       verify: 'Play a newscast: with an ear near the center you hear the voice there.',
       cautions: ['photograph-menu', 'volume-down', 'test-noise'],
@@ -350,7 +336,6 @@ export const routing = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect: 'The receiver shows a multichannel signal and the center plays its own channel.',
       verify:
         'Silence left and right for a moment or go close: the voice of a film comes from the center alone.',
@@ -370,7 +355,6 @@ export const routing = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'The voice moves to the center and stays there at the side seats too; the stage of music may get narrower.',
       verify: 'Switch the mode on and off while a newsreader speaks.',
@@ -399,7 +383,6 @@ export const routing = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect: 'Each test noise comes from the loudspeaker that the screen names.',
       verify: 'The channel test steps left, center, right in the right places.',
       cautions: ['power-off-wires', 'photograph-menu', 'volume-down'],
@@ -416,7 +399,6 @@ export const routing = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect: 'You find the one device or setting at which the center gets lost.',
       verify: 'After the change the same scene has its voice in the center.',
       cautions: ['volume-down', 'test-noise', 'photograph-menu'],

@@ -163,7 +163,6 @@ export const screenLoss = defineCause({
           unknown: 'It is not known what changed last.',
         },
         because: 'What begins with a change most often comes from it.',
-        source: 'practice',
       },
       is('lastChange', 'screen'),
       { yes: 'strong' },
@@ -211,7 +210,6 @@ export const screenLoss = defineCause({
       ],
       minutes: 25,
       cost: 'free',
-      reversible: true,
       expect:
         'The correction hears the sheet and gives back what it takes, up to its own limit of some 6 dB.',
       verify: 'S sounds and breath are there, and noise steps from main to center without turning dull.',
@@ -230,7 +228,6 @@ export const screenLoss = defineCause({
       ],
       minutes: 8,
       cost: 'free',
-      reversible: true,
       expect: 'The treble above 4 kHz comes up by about {screenLossDb}.',
       verify: 'S sounds and breath are there without the sheet and covered with it.',
       cautions: ['lifting', 'thin-display'],
@@ -250,7 +247,6 @@ export const screenLoss = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      reversible: true,
       expect:
         'Of the {screenLossDb} missing, up to 6 dB come back. The price is tweeter power: 3 dB are twice, 6 dB four times as much.',
       verify: 'Noise steps from main to center without turning dull, and loud speech stays clean.',
@@ -269,7 +265,6 @@ export const screenLoss = defineCause({
       ],
       minutes: 40,
       cost: 'low',
-      reversible: true,
       expect:
         'What the sheet throws back no longer bounces off the box: the ripple on top of the treble shrinks to a third or less. The mean loss stays.',
       verify: 'Noise on the center loses its metallic edge.',
@@ -288,7 +283,6 @@ export const screenLoss = defineCause({
       ],
       minutes: 40,
       cost: 'low',
-      reversible: true,
       expect:
         'All of the treble is back. The price is height: the voice comes from below or above the picture.',
       verify: 'Speech is clear; close your eyes and point to check the height.',
@@ -318,7 +312,7 @@ export const screenLoss = defineCause({
       ],
       minutes: 240,
       cost: 'high',
-      reversible: false,
+      final: true,
       expect: 'The loss falls from {screenLossDb} to below 1 dB with a good weave.',
       verify: 'Noise on the center sounds the same with the cloth held in front and taken away.',
       cautions: ['lifting'],

@@ -204,7 +204,6 @@ export const spreadOff = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'Now about {widthLossPct} percent of the stage is lost; half spread brings back about half of that, full spread all of it at best. In the one seat in the middle this costs nothing, as long as the distances are right.',
       verify:
@@ -226,7 +225,6 @@ export const spreadOff = defineCause({
       ],
       minutes: 6,
       cost: 'free',
-      reversible: true,
       expect:
         'It serves the middle seat: a fifth of spread brings back about a fifth of the lost width (now about {widthLossPct} percent). The end seats pay: what center and mains share combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now). In a common room, 2 ft (60 cm) off the middle, a fifth of spread already moves him in part, half of it most of the way.',
       verify:
@@ -245,7 +243,6 @@ export const spreadOff = defineCause({
       ],
       minutes: 3,
       cost: 'free',
-      reversible: true,
       expect:
         'Full width for the middle seat. At the ends the phantom singer goes to the near main; with company the upmix holds the middle for all.',
       verify:
@@ -261,7 +258,6 @@ export const spreadOff = defineCause({
       steps: ['Step test noise left, center, right.', 'Match the center to the mains by ear or meter.'],
       minutes: 6,
       cost: 'free',
-      reversible: true,
       expect: 'Each decibel too much in the center shrinks the stage further.',
       verify: 'Test noise steps across without a jump in loudness.',
       cautions: ['volume-down', 'test-noise'],

@@ -131,7 +131,6 @@ export const twinCenters = defineCause({
         },
         because:
           'Two boxes rarely come together: what was good with one and is not with two tells its cause.',
-        source: 'practice',
       },
       is('lastChange', 'loudspeaker'),
       { yes: 'telling' },
@@ -146,7 +145,6 @@ export const twinCenters = defineCause({
           unknown: 'Nobody has put an ear to each driver yet.',
         },
         because: 'Interference needs two sources; a dead one points to a cable or a driver instead.',
-        source: 'practice',
       },
       is('testEarToDrivers', 'silent'),
       { yes: 'telling', against: true },
@@ -178,7 +176,6 @@ export const twinCenters = defineCause({
       ],
       minutes: 15,
       cost: 'free',
-      reversible: true,
       expect:
         'The cancellation of {twinCenterDipDb} goes; the level falls by 3 to 6 dB and is set again. The voice moves to the box that is left.',
       verify: 'Walk along the row and stand up while somebody reads the news: the voice keeps its tone.',
@@ -210,7 +207,6 @@ export const twinCenters = defineCause({
       ],
       minutes: 20,
       cost: 'free',
-      reversible: true,
       expect:
         'The row hears both equally far away: {twinCenterDipDb} falls to {after}. People who stand up still hear the two cancel.',
       verify: 'Steady noise keeps its color along the row.',
@@ -236,7 +232,6 @@ export const twinCenters = defineCause({
       ],
       minutes: 60,
       cost: 'high',
-      reversible: true,
       expect: 'One source, one arrival, the same tone at every seat.',
       verify: 'The voice sounds alike in the middle and at the end of the row.',
       cautions: ['power-off-wires', 'lifting'],

@@ -303,6 +303,8 @@ function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
 /** What the automatic setup wrote stands as long as the entry is within one coarse step of it, m. Common practice. */
 const KEPT_WITHIN_M = 0.1;
 
+type ToldLength = 'enteredLeft' | 'enteredRight' | 'tapedLeft' | 'tapedRight';
+
 export const time = {
   arrivalMeasured: derive(
     number('ms', 'center against the mains as measured, magnitude'),
@@ -347,6 +349,21 @@ export const time = {
     number('ms', 'largest delay error of the center against left or right at the seat of the entries'),
     ARRIVAL_FACTS,
     delayError,
+  ),
+  entryAgainstTapeMs: derive(
+    number('ms', 'center against the mains by the entries, less the same by the tape, magnitude'),
+    ['enteredLeft', 'enteredCenter', 'enteredRight', ...TAPED_FACTS],
+    (r) => {
+      const mainsM = (...ids: readonly [ToldLength, ToldLength]): number => {
+        const told = ids.flatMap((id) => r.toldNumber(id) ?? []);
+        return told.length === 0 ? r.stop(...ids) : told.reduce((sum, m) => sum + m, 0) / told.length;
+      };
+      const tapedMains = r.toldNumber('tapedMains') ?? mainsM('tapedLeft', 'tapedRight');
+      const [entered, taped] = r.numbers('enteredCenter', 'tapedCenter');
+      return (
+        (1000 * Math.abs(entered - mainsM('enteredLeft', 'enteredRight') - (taped - tapedMains))) / C_AIR
+      );
+    },
   ),
   delayKnown: derive(
     choice('whether the delay error can be told', ['yes', 'no'] as const),
