@@ -36,6 +36,17 @@ export const SIGNAL_CLAIMS: Table = {
     ],
     ['entries as taped leave nothing', LATE, unlikely('delay')],
     [
+      'a reading of half the decibels is a misread meter, no level fault',
+      {
+        ...QUIET,
+        measuredLeftLevel: { value: 75, how: 'measured' },
+        measuredRightLevel: { value: 75, how: 'measured' },
+      },
+      raises('level', { measuredCenterLevel: { value: 69, how: 'measured' } }, 4),
+      leaves('level', { measuredCenterLevel: { value: 37.5, how: 'measured' } }),
+      leaves('level', { measuredCenterLevel: 75, measuredLeftLevel: { value: 37.5, how: 'measured' } }),
+    ],
+    [
       'an entry that the tape shows to be 38 cm off is set right first, though nobody blames it',
       {
         complaints: ['boomy'],

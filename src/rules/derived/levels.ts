@@ -9,8 +9,19 @@ const LEVEL_FACTS = [
   'measuredLeftLevel',
   'measuredRightLevel',
 ] as const;
+/** Loudspeakers that play at all are less far apart, dB: beyond, a meter was misread or a channel is silent. Common practice. */
+const MOST_APART_DB = 20;
+function believed(apartDb: number): number {
+  if (Math.abs(apartDb) <= MOST_APART_DB) return apartDb;
+  throw new RangeError(
+    `levels ${Math.round(Math.abs(apartDb))} dB apart are no matter of trims: a meter was misread, or a channel is silent`,
+  );
+}
+
+const centerAgainstMains = (r: Reader<(typeof LEVEL_FACTS)[number]>): number =>
+  believed(r.from(centerAgainstMainsDb));
 /** As told, else of three levels: meters show dB, so the mean of two mains is taken of what they show. */
-function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
+function centerAgainstMainsDb(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
   const apartDb = r.toldNumber('centerAgainstMainsDb');
   if (apartDb !== undefined) return apartDb;
   const leftDb = r.toldNumber('measuredLeftLevel');
@@ -19,6 +30,7 @@ function centerAgainstMains(r: Reader<(typeof LEVEL_FACTS)[number]>): number {
   if (leftDb === undefined && rightDb !== undefined) return r.number('measuredCenterLevel') - rightDb;
   if (rightDb === undefined && leftDb !== undefined) return r.number('measuredCenterLevel') - leftDb;
   const [center, left, right] = r.numbers('measuredCenterLevel', 'measuredLeftLevel', 'measuredRightLevel');
+  believed(left - right);
   return center - (left + right) / 2;
 }
 
@@ -114,14 +126,14 @@ export const levels = {
   levelErrorDb: derive(
     number('dB', 'center against the mean of the mains at the seat, magnitude'),
     LEVEL_FACTS,
-    (r) => Math.abs(centerAgainstMains(r)),
+    (r) => Math.abs(r.from(centerAgainstMains)),
   ),
   mainsLevelErrorDb: derive(
     number('dB', 'left against right at the seat, magnitude'),
     ['measuredLeftLevel', 'measuredRightLevel'],
     (r) => {
       const [left, right] = r.numbers('measuredLeftLevel', 'measuredRightLevel');
-      return Math.abs(left - right);
+      return Math.abs(believed(left - right));
     },
   ),
 };
