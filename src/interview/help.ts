@@ -1,9 +1,12 @@
 /** What is told on request: how to find out, the shortlist so far, the marks, the steps of a home test. */
 import { confidenceText } from '../explain/confidence.js';
+import { settledBy } from '../explain/report.js';
+import { solvedText } from '../explain/report-verdict.js';
 import { stepCautions } from '../explain/step-cautions.js';
-import { minutesText } from '../explain/words.js';
+import { minutesText, sentence } from '../explain/words.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
+import type { CauseId } from '../rules/cause-ids.js';
 import { MARKS } from './marks.js';
 import { bookOf, isOpening, type Screen, type State, topicInHand } from './state.js';
 import { titleOf } from './why.js';
@@ -14,6 +17,7 @@ export const OPENING_SCRIPT: readonly string[] = [
 ];
 
 const SHORTLIST_LENGTH = 4;
+/** Causes below are not worth a line. */
 const LISTED_FROM = 0.05;
 
 export function marksLines(): string[] {
@@ -40,21 +44,35 @@ export function testLines(id: FactId): string[] {
   ];
 }
 
-export function shortlistLines(state: State): string[] {
-  const { ranking } = state.audit;
-  const book = bookOf(state);
-  if (book.answers.size === 0 && book.complaints.length === 0)
-    return ['Nothing was told yet, so no cause stands out.'];
-  const listed = ranking.causes
+/** The likeliest causes so far, in words; none while nothing was told. */
+export function shortlist(state: State): { id: CauseId; title: string; confidence: string }[] {
+  if (isEmpty(state)) return [];
+  return state.audit.ranking.causes
     .filter(({ probability, applies }) => applies && probability >= LISTED_FROM)
-    .slice(0, SHORTLIST_LENGTH);
+    .slice(0, SHORTLIST_LENGTH)
+    .map(({ cause, probability, verdict }) => ({
+      id: cause,
+      title: titleOf(state, cause),
+      confidence: confidenceText(probability, verdict),
+    }));
+}
+
+/** Where it stands: what settled it, or that nothing is decided yet; '' where the list says all. */
+export function standing(state: State): string {
+  const solved = settledBy(state.audit);
+  if (solved) return sentence(solvedText(solved));
+  return state.audit.ranking.undecided ? 'Nothing is decided yet.' : '';
+}
+
+export const isEmpty = (state: State): boolean => {
+  const { answers, complaints } = bookOf(state);
+  return answers.size === 0 && complaints.length === 0;
+};
+
+export function shortlistLines(state: State): string[] {
+  if (isEmpty(state)) return ['Nothing was told yet, so no cause stands out.'];
+  const listed = shortlist(state);
   if (listed.length === 0) return ['No cause stands out so far.'];
-  return [
-    'So far:',
-    ...listed.map(
-      ({ cause, probability, verdict }, i) =>
-        `  ${i + 1}. ${titleOf(state, cause)}: ${confidenceText(probability, verdict)}`,
-    ),
-    ...(ranking.undecided ? ['Nothing is decided yet.'] : []),
-  ];
+  const lines = listed.map(({ title, confidence }, i) => `  ${i + 1}. ${title}: ${confidence}`);
+  return ['So far:', ...lines, standing(state)].filter((line) => line !== '');
 }

@@ -79,9 +79,9 @@ export function App({ client }: { readonly client: Client }) {
         />
         <Shortlist view={view} />
         <Answers view={view} act={act} />
+        <Outcome client={client} view={view} />
         <Hearing client={client} room={view.room} change={change} act={act} />
         <Recording client={client} room={view.room} act={act} />
-        <Outcome client={client} view={view} />
       </main>
       <footer class="c-foot">
         <p>

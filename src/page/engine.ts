@@ -2,7 +2,6 @@
  * The engine behind the page: the same conversation, audit and words as on the command line, driven by messages.
  * Pure but for the clock that is handed in, so it runs in a worker and in a test alike.
  */
-import { confidenceText } from '../explain/confidence.js';
 import type { Block } from '../explain/document.js';
 import { documentHtml } from '../explain/document-html.js';
 import { recordingCharts } from '../explain/measurement/charts.js';
@@ -15,12 +14,13 @@ import { type ReadResponse, refusedResponse, responseFrom } from '../facts/respo
 import { seatsOf } from '../facts/seats.js';
 import { addNote } from '../interview/complete.js';
 import { begin, reply, stepBack } from '../interview/conversation.js';
+import { isEmpty, shortlist, standing } from '../interview/help.js';
 import { promptOf, reviewed, reviewLine } from '../interview/screens.js';
 import { bookOf, push, type State, say, type Topic, top, withBook } from '../interview/state.js';
-import { titleOf } from '../interview/why.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import { auditSync } from '../reasoning/audit.js';
 import { next } from '../reasoning/next.js';
+import { solvedBy } from '../reasoning/trials.js';
 import { withMeasurement } from '../recording/facts.js';
 import { measure } from '../recording/measure.js';
 import { playFile } from '../recording/play-file.js';
@@ -30,10 +30,6 @@ import { documentOf } from './documents.js';
 import { heardAt } from './heard.js';
 import type { Ask, Change, PageView, Reply, ReplyTo } from './protocol.js';
 import { roomView } from './room-view.js';
-
-const SHORTLIST_LENGTH = 4;
-/** Causes below are not worth a line. */
-const LISTED_FROM = 0.05;
 
 interface Engine {
   /** Throws a UserError (or CaseError) where a case cannot be read; the conversation then stands as it was. */
@@ -103,11 +99,7 @@ function viewOfState(state: State): PageView {
   const prompt = promptOf(state);
   const screen = top(state);
   const topic = screen.kind === 'topic' ? screen.topic : undefined;
-  const { ranking } = state.audit;
-  const isEmpty = bookOf(state).answers.size === 0 && bookOf(state).complaints.length === 0;
-  const listed = isEmpty
-    ? []
-    : ranking.causes.filter(({ applies, probability }) => applies && probability >= LISTED_FROM);
+  const { undecided } = state.audit.ranking;
   return {
     question: {
       head: prompt.head,
@@ -120,13 +112,9 @@ function viewOfState(state: State): PageView {
       marks: prompt.marks,
     },
     said: state.said,
-    shortlist: listed.slice(0, SHORTLIST_LENGTH).map(({ cause, probability, verdict }) => ({
-      id: cause,
-      title: titleOf(state, cause),
-      confidence: confidenceText(probability, verdict),
-    })),
-    undecided: ranking.undecided,
-    settledBy: isEmpty ? '' : settledBy(state),
+    shortlist: shortlist(state),
+    standing: isEmpty(state) ? '' : standing(state),
+    settledBy: isEmpty(state) || !undecided || solvedBy(bookOf(state)) ? '' : tellsMost(state),
     answers: reviewed(state).map((each) => ({ topic: each, text: reviewLine(state, each) })),
     atResult: screen.kind === 'result',
     title: bookOf(state).title ?? '',
@@ -135,7 +123,7 @@ function viewOfState(state: State): PageView {
 }
 
 /** The open answer or test that is worth most, by its label. */
-function settledBy({ audit }: State): string {
+function tellsMost({ audit }: State): string {
   const [best] = next(audit).candidates;
   return best === undefined ? '' : factSpec(best.fact).label;
 }

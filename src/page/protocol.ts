@@ -38,8 +38,9 @@ export interface PageView {
   /** What was said since the last line, in order. */
   readonly said: readonly string[];
   readonly shortlist: readonly PageCause[];
-  readonly undecided: boolean;
-  /** What would settle it, in words; '' where nothing open would. */
+  /** That nothing is decided yet, or what settled it; '' where the list says all. */
+  readonly standing: string;
+  /** What would settle it, in words; '' where nothing open would, or nothing has to. */
   readonly settledBy: string;
   readonly answers: readonly { readonly topic: string; readonly text: string }[];
   /** A result is on the screen. */

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PageView } from './protocol.js';
 
 export function Shortlist({ view }: { readonly view: PageView }) {
-  const { shortlist, undecided, settledBy } = view;
+  const { shortlist, standing, settledBy } = view;
   const before = useRef<string | undefined>(undefined);
   const [news, setNews] = useState('');
   const first = shortlist[0];
@@ -28,7 +28,7 @@ export function Shortlist({ view }: { readonly view: PageView }) {
           ))}
         </ol>
       )}
-      {shortlist.length > 0 && undecided && <p>Nothing is decided yet.</p>}
+      {standing !== '' && <p>{standing}</p>}
       {settledBy !== '' && <p class="soft">What would tell most now: {settledBy}.</p>}
       <p class="c-unseen" role="status">
         {news}
