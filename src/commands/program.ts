@@ -222,11 +222,13 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   printing('settings', 'the numbers to type into the menu, for all seats', 'settings case.json', [
     'settings case.json --main',
     "settings case.json --weights 'middle=3' 'left end=1'",
+    'settings case.json --recording seat.wav',
   ])
     .addArgument(asCase())
     .option('--main', 'for the main seat alone')
     .option('--equal', 'all seats count alike')
     .option('--weights <SEAT=N...>', 'how much each seat counts; those not named count nothing')
+    .option('--recording <RECORDING>', 'filters for the tone that this recording tells')
     .addOption(
       new Option(
         '--processor-speed <M/S>',

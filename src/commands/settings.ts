@@ -1,11 +1,15 @@
 /** `center-audit settings`: the numbers to type into the menu, for all seats at once. */
 
+import type { Response } from '../acoustics/response.js';
+import { readSound } from '../disk/sound-file.js';
 import { documentText } from '../explain/document-text.js';
+import { REASON_TEXT } from '../explain/measurement/words.js';
 import { settingsBlocks } from '../explain/settings-words.js';
 import type { FactBook } from '../facts/book.js';
 import { seatsOf } from '../facts/seats.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import { type Problem, UserError } from '../lib/user-error.js';
+import { measure } from '../recording/measure.js';
 import type { Harms } from '../settings/cost.js';
 import { type Sheet, settingsFor, type Weighting } from '../settings/sheet.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
@@ -18,6 +22,7 @@ interface SettingsOptions extends FormatOptions {
   readonly equal?: boolean;
   readonly weights?: readonly string[];
   readonly processorSpeed?: number;
+  readonly recording?: string;
 }
 
 export async function run(io: Io, path: string, options: GlobalOptions & SettingsOptions): Promise<ExitCode> {
@@ -25,15 +30,35 @@ export async function run(io: Io, path: string, options: GlobalOptions & Setting
   const loaded = await loadCase(io, path);
   io.err(warningsText(loaded));
   const weighting = weightingOf(loaded.book, options);
-  const { processorSpeed } = options;
+  const { processorSpeed, recording } = options;
   const sheet = settingsFor(loaded.book, {
     ...(weighting === undefined ? {} : { weighting }),
     ...(processorSpeed === undefined ? {} : { processorSpeed }),
+    ...(recording === undefined ? {} : { tone: await toneFrom(recording) }),
   });
   printResult(io, options, forPrograms(sheet), (_, text) =>
     documentText(settingsBlocks(sheet, loaded.book.units), text),
   );
   return EXIT.done;
+}
+
+/** Tone of the center against the mains; throws where the recording does not tell it, with its reasons. */
+async function toneFrom(path: string): Promise<Response> {
+  const { samples, rateHz } = await readSound(path);
+  const { toneDb, reasons } = measure(samples, rateHz).measurement;
+  const bands = toneDb.hz.flatMap((hz, i) => {
+    const db = toneDb.centerMinusMains[i] ?? null;
+    return db === null ? [] : [{ hz, db }];
+  });
+  if (bands.length === 0) {
+    throw new UserError({
+      where: plainLine(path),
+      what: `it does not tell the tone of the center${reasons.map((reason) => `; ${REASON_TEXT[reason]}`).join('')}`,
+      accepted: 'a recording of the test signal that measure finds nothing wrong with',
+      example: 'center-audit measure recording.wav',
+    });
+  }
+  return { frequencyHz: bands.map(({ hz }) => hz), levelDb: bands.map(({ db }) => db) };
 }
 
 function weightingOf(book: FactBook, { main, equal, weights }: SettingsOptions): Weighting {

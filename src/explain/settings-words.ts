@@ -2,7 +2,7 @@
 
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec } from '../facts/catalog.js';
-import { CAUTIONS } from '../rules/cautions.js';
+import { CAUTIONS, type CautionId } from '../rules/cautions.js';
 import type { Harms } from '../settings/cost.js';
 import { CRITERION } from '../settings/cost.js';
 import type { Sheet } from '../settings/sheet.js';
@@ -10,8 +10,9 @@ import {
   type Block,
   bullets,
   heading,
+  type Item,
+  itemList,
   type Line,
-  pairs,
   paragraph,
   table,
   withoutEmpty,
@@ -30,26 +31,26 @@ export function settingsBlocks(sheet: Sheet, units: UnitSystem): Block[] {
   return withoutEmpty([
     heading(1, 'The numbers to type'),
     paragraph(`Caution: ${CAUTIONS['photograph-menu']}`),
-    pairs([
-      ['Left', `${entry(entries.left)}${now('left')}`],
-      ['Center', `${entry(entries.center)}${now('center')}`],
-      ['Right', `${entry(entries.right)}${now('right')}`],
-      ...trimRows(sheet),
-      ...spreadRows(sheet),
-      ...tiltRows(sheet, units),
-      ...(sheet.crossoverHz === null
-        ? []
-        : [
-            [
-              'Size and crossover',
-              `center small, crossover ${sheet.crossoverHz} Hz: as low as its box plays without strain`,
-            ] as const,
-          ]),
-      ...sheet.filters.map(({ type, frequencyHz, gainDb, q }): readonly [string, Line] => [
-        'Filter, center',
-        `${FILTERS[type]} ${Math.round(frequencyHz)} Hz, ${signed(gainDb)} dB, Q ${q.toFixed(1)}`,
-      ]),
-    ]),
+    itemList(
+      [
+        ...(['left', 'center', 'right'] as const).map((side) => ({
+          line: `${sideName(side)}: ${entry(entries[side])}${now(side)}`,
+        })),
+        ...subwooferItems(sheet),
+        ...trimItems(sheet),
+        ...spreadItems(sheet),
+        ...tiltItems(sheet, units),
+        ...(sheet.crossoverHz === null
+          ? []
+          : [
+              {
+                line: `Size and crossover: center small, crossover ${sheet.crossoverHz} Hz, as low as its box plays without strain`,
+              },
+            ]),
+        ...filterItems(sheet),
+      ],
+      'number',
+    ),
     bullets(notes(sheet)),
     heading(2, 'What it does at each seat'),
     table(
@@ -85,35 +86,107 @@ export function settingsBlocks(sheet: Sheet, units: UnitSystem): Block[] {
   ]);
 }
 
-const FILTERS = { peaking: 'peak', lowShelf: 'low shelf', highShelf: 'high shelf' } as const;
+const caution = (...ids: readonly CautionId[]): Block[] =>
+  ids.map((id) => paragraph(`Caution: ${CAUTIONS[id]}`));
+const sideName = (side: string): string => side.slice(0, 1).toUpperCase() + side.slice(1);
+
 const WHY: readonly Line[] = [
   'Distances: only their differences count. Left and right are in step at the seat that counts most; the center is set to the best compromise. A latency of the center is in its entry as distance.',
   'Trim: the center as loud as a main, measured at the seat; a trim by itself proves nothing.',
   'Spread: the more of the middle the mains keep, the wider the stage and the stronger the comb at seats off the middle.',
 ];
 
-type Row = readonly [string, Line];
-
-function trimRows({ trimDb: { center, relative }, levelMeasured }: Sheet): Row[] {
-  if (!levelMeasured) return [['Trim, center', 'leave it: the level at the seat was not measured']];
+function subwooferItems({ subwoofer, entries: { unit, step } }: Sheet): Item[] {
+  if (subwoofer === null) return [];
+  const { change, lateMs } = subwoofer;
+  const by =
+    change === null
+      ? 'changed by as much as the center'
+      : change === 0
+        ? 'as it is now'
+        : `${signed(change, digits(step))} ${unit} against what is set now`;
+  const why =
+    lateMs === null
+      ? 'so that it stays to the center as it was'
+      : `which takes out the ${Math.abs(lateMs).toFixed(1)} ms by which it was measured ${lateMs < 0 ? 'early' : 'late'}, and follows the center`;
   return [
-    ['Trim, center', relative ? `${signed(center)} dB against what is set now` : `${signed(center)} dB`],
+    {
+      line: `Subwoofer: ${by}, ${why}`,
+      below: [
+        ...(lateMs === null
+          ? [
+              paragraph(
+                'No tape tells its entry, because most of it is processing. Play noise softly around the crossover, alter the entry in steps of about 30 cm (1 ft) and keep the fullest; then try its polarity the other way.',
+              ),
+            ]
+          : []),
+        ...caution('test-noise'),
+      ],
+    },
   ];
 }
 
-const spreadRows = ({ spread }: Sheet): Row[] =>
+function trimItems({ trimDb: { center, relative }, levelMeasured }: Sheet): Item[] {
+  if (!levelMeasured) return [{ line: 'Trim, center: leave it, the level at the seat was not measured' }];
+  return [
+    {
+      line: `Trim, center: ${signed(center)} dB${relative ? ' against what is set now' : ''}`,
+      below: center > 0 ? caution('volume-down', 'hearing') : [],
+    },
+  ];
+}
+
+const spreadItems = ({ spread }: Sheet): Item[] =>
   spread === null
     ? []
-    : [['Center spread', `${Math.round(spread * 100)}% of its scale (0 keeps the voice in the center)`]];
+    : [
+        {
+          line: `Center spread: ${Math.round(spread * 100)}% of its scale (0 keeps the voice in the center)`,
+        },
+      ];
 
-function tiltRows({ tiltDeg, wedgeM }: Sheet, units: UnitSystem): Row[] {
+function tiltItems({ tiltDeg, wedgeM }: Sheet, units: UnitSystem): Item[] {
   if (tiltDeg === null) return [];
-  if (tiltDeg === 0) return [['Tilt of the center', 'level']];
+  if (tiltDeg === 0) return [{ line: 'Tilt of the center: level' }];
   const wedge =
     wedgeM === null
       ? ''
-      : `: a wedge of ${quantityText(Math.abs(wedgeM), 'm', units)} under its ${tiltDeg > 0 ? 'front' : 'back'} edge, secured so that the box cannot slide or tip`;
-  return [['Tilt of the center', `${Math.abs(tiltDeg)}° ${tiltDeg > 0 ? 'up' : 'down'}${wedge}`]];
+      : `: a wedge of ${quantityText(Math.abs(wedgeM), 'm', units)} under its ${tiltDeg > 0 ? 'front' : 'back'} edge`;
+  return [
+    {
+      line: `Tilt of the center: ${Math.abs(tiltDeg)}° ${tiltDeg > 0 ? 'up' : 'down'}${wedge}`,
+      below: caution('thin-display'),
+    },
+  ];
+}
+
+const FILTERS = { peaking: 'peak', lowShelf: 'low shelf', highShelf: 'high shelf' } as const;
+/** A boost that reaches over this asks more of a tweeter, Hz: the usual crossovers lie there. */
+const TWEETER_FROM_HZ = 2000;
+
+function filterItems({ filters, toneRmsDb }: Sheet): Item[] {
+  if (toneRmsDb === null) return [];
+  const [before, after] = [toneRmsDb.before.toFixed(1), toneRmsDb.after.toFixed(1)];
+  if (filters.length === 0)
+    return [{ line: `Filters, center: none; ${before} dB of difference in tone (rms) are not worth one` }];
+  const strains = filters.some(
+    ({ gainDb, frequencyHz, type }) => gainDb > 0 && type !== 'lowShelf' && frequencyHz >= TWEETER_FROM_HZ,
+  );
+  return [
+    {
+      line: `Filters, center: the tone differs by ${after} dB (rms over the third octaves) instead of ${before}, alike at every seat, since a filter changes what the center sends and not where it goes`,
+      below: [
+        bullets(
+          filters.map(
+            ({ type, frequencyHz, gainDb, q }) =>
+              `${FILTERS[type]} ${Math.round(frequencyHz)} Hz, ${signed(gainDb)} dB, Q ${q.toFixed(1)}`,
+          ),
+        ),
+        ...(strains ? caution('tweeter-power') : []),
+        paragraph('Set them first, then the trim once more: filters change the level too.'),
+      ],
+    },
+  ];
 }
 
 function notes(sheet: Sheet): Line[] {
@@ -127,6 +200,11 @@ function notes(sheet: Sheet): Line[] {
     ...(sheet.levelMeasured
       ? []
       : ['Measure the level (center-audit measure, or noise and a meter), and the trim can be told too.']),
+    ...(sheet.toneRmsDb === null
+      ? [
+          'Filters need a measured tone: a recording of the test (settings CASE --recording RECORDING), or responses of left, center and right in the case.',
+        ]
+      : []),
   ];
 }
 

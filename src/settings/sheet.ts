@@ -2,12 +2,11 @@
 import { distanceM, entryDelaysMs, type Triple } from '../acoustics/arrival.js';
 import type { Filter } from '../acoustics/filter.js';
 import { METERS_PER_FOOT } from '../acoustics/practice.js';
-import { tonalMatch } from '../acoustics/tonal.js';
-import { createCore } from '../compute/core.js';
-import type { Reader } from '../compute/reader.js';
+import type { Response } from '../acoustics/response.js';
 import type { FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import { type Choice, type Harms, harmsAt, playedBy, type SeatModel, seatModels } from './cost.js';
+import { type Correction, correctionFor, crossoverFor, type Subwoofer, subwooferFor } from './extras.js';
 import { bestChoice, costOfChoice, type Grid } from './search.js';
 import { type EntryUnit, type System, systemOf } from './system.js';
 
@@ -34,6 +33,9 @@ export interface Sheet {
   readonly spread: number | null;
   readonly crossoverHz: number | null;
   readonly filters: readonly Filter[];
+  /** What the filters do; null where no tone was measured. */
+  readonly toneRmsDb: Correction['rmsDb'] | null;
+  readonly subwoofer: Subwoofer | null;
   readonly seats: readonly SheetSeat[];
   readonly cost: { readonly before: number | null; readonly after: number };
   readonly assumed: readonly FactId[];
@@ -68,9 +70,11 @@ interface Options {
   readonly weighting?: Weighting;
   /** Speed of sound that the processor reckons with, m/s. */
   readonly processorSpeed?: number;
+  /** Tone of the center against the mains by a recording, dB; instead of the responses that the case names. */
+  readonly tone?: Response;
 }
 
-export function settingsFor(book: FactBook, { weighting, processorSpeed }: Options = {}): Sheet {
+export function settingsFor(book: FactBook, { weighting, processorSpeed, tone }: Options = {}): Sheet {
   const system = systemOf(book, processorSpeed);
   const models = seatModels(system);
   const weights = weightsOf(system, weighting);
@@ -80,9 +84,12 @@ export function settingsFor(book: FactBook, { weighting, processorSpeed }: Optio
     harmsAt(model, system, choice, playedBy(system, choice.spread));
   const choice = worthTilting(system, models, weights, best.choice);
   const trim = (system.trimDb ?? 0) + choice.trimChangeDb;
+  const entries = entriesOf(system, choice.delaysMs);
+  const entered = enteredNow(system);
+  const correction = correctionFor(book, tone);
   return {
-    entries: { ...entriesOf(system, choice.delaysMs), unit: system.unit, step: system.step },
-    before: { entries: system.now?.entered ? inUnit(system.now.entered, system.unit) : null },
+    entries: { ...entries, unit: system.unit, step: system.step },
+    before: { entries: entered },
     trimDb: { center: trim, relative: system.trimDb === undefined },
     levelMeasured: system.levelDb !== undefined,
     latencyMeasured: system.latencyMeasured,
@@ -93,7 +100,9 @@ export function settingsFor(book: FactBook, { weighting, processorSpeed }: Optio
         : system.centerDepthM * Math.tan((choice.tiltDeg * Math.PI) / 180),
     spread: choice.spread ?? null,
     crossoverHz: crossoverFor(system),
-    filters: filtersFor(book),
+    filters: correction?.filters ?? [],
+    toneRmsDb: correction?.rmsDb ?? null,
+    subwoofer: subwooferFor(book, system, entered, entries),
     seats: models.map((model, i) => {
       const only = models.map((each) => (each === model ? 1 : 0));
       return {
@@ -216,25 +225,12 @@ const sides = (of: (side: (typeof SIDES)[number]) => number): Triple<number> => 
   right: of('right'),
 });
 
+/** What the menu shows now, in its unit. */
+function enteredNow({ now, unit }: System): Triple<number> | null {
+  if (now === undefined) return null;
+  if (now.entered) return inUnit(now.entered, unit);
+  return unit === 'ms' ? now.delaysMs : null;
+}
+
 const inUnit = (meters: Triple<number>, unit: EntryUnit): Triple<number> =>
   sides((side) => Number((meters[side] / (unit === 'ft' ? METERS_PER_FOOT : 1)).toFixed(2)));
-
-/** Steps that menus have, Hz. */
-const CROSSOVERS_HZ = [40, 50, 60, 70, 80, 90, 100, 110, 120, 150, 180, 200, 250];
-/** A crossover lies so far over the lowest tone that a box can play. Common practice, no source. */
-const OVER_LIMIT = 1.3;
-const USUAL_HZ = 80;
-
-function crossoverFor({ lowLimitHz }: System): number | null {
-  if (lowLimitHz === undefined) return null;
-  return CROSSOVERS_HZ.find((hz) => hz >= Math.max(USUAL_HZ, OVER_LIMIT * lowLimitHz)) ?? null;
-}
-
-/** A correction for a measured mismatch; none where nothing was measured. */
-function filtersFor(book: FactBook): readonly Filter[] {
-  const match = createCore(book).evaluate((r: Reader<FactId>) => {
-    const [left, center, right] = r.responses('responseLeft', 'responseCenter', 'responseRight');
-    return tonalMatch({ left, center, right, lowLimitHz: r.toldNumber('centerLowLimit') });
-  });
-  return (match.value as ReturnType<typeof tonalMatch> | undefined)?.filters ?? [];
-}

@@ -9,7 +9,7 @@ export interface NamedMeasurement {
 }
 
 /** Why a value is not told, and what to do about it. */
-const REASON_TEXT: Readonly<Record<Reason, string>> = {
+export const REASON_TEXT: Readonly<Record<Reason, string>> = {
   'not-the-signal':
     'The test signal was not found in this recording. Play the file that `center-audit signal` wrote, from its start, and record all of it.',
   cut: 'The recording begins too late or ends too early: a part of the test is missing. Start it before the file plays and let it run on for three seconds.',
