@@ -222,7 +222,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   printing('settings', 'the numbers to type into the menu, for all seats', 'settings case.json', [
     'settings case.json --main',
     "settings case.json --weights 'middle=3' 'left end=1'",
-    'settings case.json --recording seat.wav',
+    'settings case.json --recording recording.wav',
   ])
     .addArgument(asCase())
     .option('--main', 'for the main seat alone')

@@ -30,7 +30,12 @@ export async function run(
   if (path === STDIN || !existsSync(path)) throw noCase(path);
   let made: SetChange[] = [];
   changeCase(path, (before) => {
-    const { book, echoes } = withChanges(before, changes, responsesIn(dirname(resolve(path))), 'set');
+    const { book, echoes } = withChanges(
+      before,
+      factsLast(changes),
+      responsesIn(dirname(resolve(path))),
+      'set',
+    );
     io.err(echoes.map((echo) => `${echo}\n`).join(''));
     made = changed(before, book);
     return book;
@@ -38,6 +43,12 @@ export async function run(
   io.out(json ? `${JSON.stringify({ case: path, changes: made }, null, 2)}\n` : plain(path, made));
   return EXIT.done;
 }
+
+/** A trial lays aside how things were; facts of today that are told beside it, in whatever order, come after. */
+const factsLast = (changes: readonly string[]): string[] => {
+  const isFact = (word: string): boolean => isFactId(word.split('=')[0]?.trim() ?? '');
+  return [...changes.filter((word) => !isFact(word)), ...changes.filter(isFact)];
+};
 
 function noCase(path: string): UserError {
   return new UserError({

@@ -20,8 +20,11 @@ import {
 import { listText, quantityText } from './words.js';
 
 const digits = (step: number): number => (step >= 1 ? 0 : step >= 0.1 ? 1 : 2);
-const signed = (value: number, places = 1): string =>
-  `${value < 0 ? '−' : value > 0 ? '+' : ''}${Math.abs(value).toFixed(places)}`;
+/** With its sign; what rounds to nothing has none. */
+const signed = (value: number, places = 1): string => {
+  const size = Math.abs(value).toFixed(places);
+  return Number(size) === 0 ? size : `${value < 0 ? '−' : '+'}${size}`;
+};
 
 export function settingsBlocks(sheet: Sheet, units: UnitSystem): Block[] {
   const { entries, before, seats, cost } = sheet;
@@ -33,6 +36,7 @@ export function settingsBlocks(sheet: Sheet, units: UnitSystem): Block[] {
     paragraph(`Caution: ${CAUTIONS['photograph-menu']}`),
     itemList(
       [
+        ...polarityItems(sheet),
         ...(['left', 'center', 'right'] as const).map((side) => ({
           line: `${sideName(side)}: ${entry(entries[side])}${now(side)}`,
         })),
@@ -95,6 +99,16 @@ const WHY: readonly Line[] = [
   'Trim: the center as loud as a main, measured at the seat; a trim by itself proves nothing.',
   'Spread: the more of the middle the mains keep, the wider the stage and the stronger the comb at seats off the middle.',
 ];
+
+function polarityItems({ inverted }: Sheet): Item[] {
+  if (inverted === null) return [];
+  return [
+    {
+      line: `Before all: ${inverted} is connected in reverse, by what was measured. Swap its two leads at one end, then record again; no number mends that`,
+      below: caution('power-off-wires'),
+    },
+  ];
+}
 
 function subwooferItems({ subwoofer, entries: { unit, step } }: Sheet): Item[] {
   if (subwoofer === null) return [];

@@ -73,3 +73,11 @@ export function correctionFor(book: FactBook, tone: Response | undefined): Corre
   if (match === undefined) return null;
   return { filters: match.filters, rmsDb: { before: match.rmsDb, after: match.residualRmsDb } };
 }
+
+const INVERTED = { 'left-inverted': 'left', 'center-inverted': 'center', 'right-inverted': 'right' } as const;
+
+/** The loudspeaker that a recording found reversed. */
+export function invertedIn(book: FactBook): keyof Triple<number> | null {
+  const sort = told(book, 'polarityMeasured');
+  return typeof sort === 'string' && sort in INVERTED ? INVERTED[sort as keyof typeof INVERTED] : null;
+}

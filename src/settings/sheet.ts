@@ -6,7 +6,14 @@ import type { Response } from '../acoustics/response.js';
 import type { FactBook } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import { type Choice, type Harms, harmsAt, playedBy, type SeatModel, seatModels } from './cost.js';
-import { type Correction, correctionFor, crossoverFor, type Subwoofer, subwooferFor } from './extras.js';
+import {
+  type Correction,
+  correctionFor,
+  crossoverFor,
+  invertedIn,
+  type Subwoofer,
+  subwooferFor,
+} from './extras.js';
 import { bestChoice, costOfChoice, type Grid } from './search.js';
 import { type EntryUnit, type System, systemOf } from './system.js';
 
@@ -36,6 +43,8 @@ export interface Sheet {
   /** What the filters do; null where no tone was measured. */
   readonly toneRmsDb: Correction['rmsDb'] | null;
   readonly subwoofer: Subwoofer | null;
+  /** Connected in reverse by a recording: to be put right before anything is typed. */
+  readonly inverted: keyof Triple<number> | null;
   readonly seats: readonly SheetSeat[];
   readonly cost: { readonly before: number | null; readonly after: number };
   readonly assumed: readonly FactId[];
@@ -103,6 +112,7 @@ export function settingsFor(book: FactBook, { weighting, processorSpeed, tone }:
     filters: correction?.filters ?? [],
     toneRmsDb: correction?.rmsDb ?? null,
     subwoofer: subwooferFor(book, system, entered, entries),
+    inverted: invertedIn(book),
     seats: models.map((model, i) => {
       const only = models.map((each) => (each === model ? 1 : 0));
       return {

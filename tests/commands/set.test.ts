@@ -44,6 +44,16 @@ describe('set', () => {
     ]);
   });
 
+  it.each([
+    ['enteredCenter=3.6 m', 'trial=entry-corrected:center:better:stays'],
+    ['trial=entry-corrected:center:better:stays', 'enteredCenter=3.6 m'],
+  ])('takes what is told beside a trial as of today: %s %s', async (...changes) => {
+    const path = fresh({ units: 'metric', complaints: ['dull'], facts: { enteredCenter: '3 m' } });
+    await set(path, ...changes);
+    expect(bookAt(path).before.get('enteredCenter')).toMatchObject({ value: 3 });
+    expect(bookAt(path).answers.get('enteredCenter')).toMatchObject({ value: 3.6 });
+  });
+
   it('writes nothing where anything is wrong', async () => {
     const path = fresh({ complaints: ['dull'] });
     const before = readFileSync(path, 'utf8');

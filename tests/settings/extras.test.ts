@@ -92,6 +92,14 @@ describe('the filters of the sheet', () => {
 });
 
 describe('the cautions of the sheet', () => {
+  it('put a reversed loudspeaker before every number, and wires without power', () => {
+    const text = textOf(told(metric, { polarityMeasured: 'center-inverted' }));
+    expect(text.indexOf('center is connected in reverse')).toBeGreaterThan(0);
+    expect(text.indexOf('center is connected in reverse')).toBeLessThan(text.indexOf('Left:'));
+    expect(text).toContain(CAUTIONS['power-off-wires']);
+    expect(textOf(told(metric, { polarityMeasured: 'alike' }))).not.toContain('in reverse');
+  });
+
   it('stand beside what can hurt: noise, a louder center, a wedged box, and the menu before all', () => {
     const text = textOf(
       told(metric, {
