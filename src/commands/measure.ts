@@ -1,5 +1,6 @@
 /** `center-audit measure`: what recordings of the test signal tell, and into the case with it. */
 
+import { existsSync } from 'node:fs';
 import { readSound } from '../disk/sound-file.js';
 import { writeNew } from '../disk/write-new.js';
 import { type Block, bullets, heading, paragraph } from '../explain/document.js';
@@ -39,7 +40,7 @@ export async function run(
   const json = wantsJson(options);
   const seats = options.seat ?? [];
   checkUsage(paths, seats, options);
-  const loaded = options.case === undefined ? undefined : await loadCase(io, options.case);
+  const loaded = options.case === undefined ? undefined : await loadCase(io, existing(options.case));
   if (loaded) io.err(warningsText(loaded));
   const places = seats.map((name) => ({ name, seat: loaded && seatNamed(loaded, name) }));
   const results: Result[] = [];
@@ -72,7 +73,12 @@ export async function run(
     for (const result of results)
       io.out(`${JSON.stringify(forPrograms(result), null, results.length > 1 ? 0 : 2)}\n`);
   } else {
-    const blocks = [...(options.demo ? demoBlocks() : []), ...results.flatMap(measurementBlocks), ...written];
+    const blocks = [
+      ...(options.demo ? demoBlocks() : []),
+      ...results.flatMap(measurementBlocks),
+      ...written,
+      ...(options.demo || loaded !== undefined || !results.some(tells) ? [] : [INTO_A_CASE]),
+    ];
     io.out(documentText(blocks, textOptions(io, textFlags(options))));
   }
   for (const failure of failures) io.err(failure);
@@ -101,6 +107,17 @@ function checkUsage(paths: readonly string[], seats: readonly string[], options:
       'one --seat for all, or one for each recording in their order',
     );
   }
+}
+
+/** The same path; throws where there is no case yet that could take the facts. */
+function existing(path: string): string {
+  if (existsSync(path)) return path;
+  throw new UserError({
+    where: plainLine(path),
+    what: 'there is no such case to write into',
+    accepted: 'a case file; an interview begins one, and without --case the recording is read all the same',
+    example: `center-audit interview ${plainLine(path)}`,
+  });
 }
 
 const tooSlow = (path: string, rateHz: number): UserError =>
@@ -156,6 +173,13 @@ function intoCase(name: string, path: string, results: readonly Result[]): Block
     paragraph('Next: ', { code: `center-audit audit ${name}` }),
   ];
 }
+
+const tells = ({ measurement }: Result): boolean => measurement.delayMs.leftMinusRight !== null;
+const INTO_A_CASE = paragraph(
+  'To have an audit reckon with it, name the case: ',
+  { code: 'center-audit measure RECORDING --case CASE' },
+  '. An interview begins one.',
+);
 
 const demoBlocks = (): Block[] => [
   paragraph(

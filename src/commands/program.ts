@@ -203,7 +203,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       done(run(io, path, { ...globals(), ...options }));
     });
 
-  printing('measure', 'what a recording of the test file tells', 'measure recording.wav', [
+  printing('measure', 'what a recording of the file that signal writes tells', 'measure recording.wav', [
     'measure recording.wav --case case.json',
     'measure middle.wav end.wav --seat middle --seat "left end" --case case.json',
     'measure --demo --plot measured.html',

@@ -34,7 +34,9 @@ export function signalBlocks(file: string, kind: SignalKind, seconds: number): B
     {
       line: 'Repeat it at every seat that matters, and once more with the phone turned around: the two should agree.',
     },
-    { line: `center-audit measure RECORDING --case CASE --seat NAME` },
+    {
+      line: 'Copy the recording to this computer and read it: center-audit measure RECORDING. With --case CASE --seat NAME it goes into the case.',
+    },
   ];
   return [
     heading(1, `Written: ${file}`),

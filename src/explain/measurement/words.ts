@@ -1,6 +1,7 @@
 /** What a recording told, in words: every value with its uncertainty, every refusal with its reason. */
 import type { Measurement, Reason, Remark } from '../../recording/measurement.js';
 import { type Block, bullets, heading, type Line, pairs, paragraph, withoutEmpty } from '../document.js';
+import { listText } from '../words.js';
 
 export interface NamedMeasurement {
   readonly file: string;
@@ -14,7 +15,7 @@ export const REASON_TEXT: Readonly<Record<Reason, string>> = {
     'The test signal was not found in this recording. Play the file that `center-audit signal` wrote, from its start, and record all of it.',
   cut: 'The recording begins too late or ends too early: a part of the test is missing. Start it before the file plays and let it run on for three seconds.',
   'channel-silent':
-    'A loudspeaker was not heard where its sweep should be. Check that it plays: the file, the channel, the cable.',
+    'A loudspeaker was not heard where its sweep should be. Check that it plays: the file, the channel, the cable; and that this is the recording, not the file that was played.',
   'phone-moved':
     'The first and the last sweep of the left loudspeaker do not match: the phone moved, or somebody walked through. Lay it down and do not touch it.',
   'clock-slips':
@@ -84,6 +85,7 @@ export function measurementBlocks({ file, seat, measurement: m }: NamedMeasureme
     heading(1, seat === null ? file : `${file}, seat “${seat}”`),
     paragraph(verdictOf(m)),
     bullets(m.reasons.map((reason): Line => REASON_TEXT[reason])),
+    ...(m.silent.length === 0 ? [] : [paragraph(`Not heard: ${listText(m.silent)}.`)]),
     pairs([...timeRows(m), ...polarityRows(m), ...levelRows(m), ...roomRows(m), ...routeRows(m)]),
     heading(2, 'Tone of the center against the mains'),
     bullets(toneLines(m)),
