@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { StreamIo } from '../../src/commands/io.js';
 import { buildProgram, runProgram } from '../../src/commands/program.js';
-import { playFile } from '../../src/recording/play-file.js';
+import { DEMO_TAKE, record } from '../../src/recording/invented.js';
 import { ROOT, runProcess, workFolder } from '../support/program.js';
+import { wavOf } from '../support/wav.js';
 
 const folder = workFolder();
 const demo = join(ROOT, 'cases', 'demo.json');
@@ -13,8 +14,9 @@ const inFolder = (name: string): string => join(folder.path, name);
 for (const name of ['case.json', 'before.json', 'after.json'])
   writeFileSync(inFolder(name), readFileSync(demo, 'utf8').replaceAll('window end', 'left end'));
 for (const name of ['post.txt', 'mail.txt']) copyFileSync(join(ROOT, 'examples', 'post.txt'), inFolder(name));
-for (const name of ['recording.wav', 'middle.wav', 'end.wav'])
-  writeFileSync(inFolder(name), playFile('stereo'));
+const heard = { ...DEMO_TAKE, rateHz: 32_000 };
+const recording = wavOf(record(heard), heard.rateHz);
+for (const name of ['recording.wav', 'middle.wav', 'end.wav']) writeFileSync(inFolder(name), recording);
 mkdirSync(inFolder('solved'));
 writeFileSync(
   inFolder('solved/one.json'),
