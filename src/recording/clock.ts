@@ -2,7 +2,7 @@
 import type { Arrival } from './arrival.js';
 import { parabola } from './arrival.js';
 import type { Mask } from './bands.js';
-import { type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { productOf, type Spectrum, signalOf, spectrumOf } from './fft.js';
 import { bandOf } from './response.js';
 
 const BAND: Mask = [800, 1200, 5000, 7000];
@@ -30,7 +30,7 @@ export function lagBetween(
     return { from, part: band.subarray(start, start + Math.trunc(LENGTH_S * rate)) };
   };
   const [a, b] = [cut(first), cut(second)];
-  const fine = signalOf(stretched(crossed(spectrumOf(a.part, N), spectrumOf(b.part, N))));
+  const fine = signalOf(stretched(productOf(spectrumOf(a.part, N), spectrumOf(b.part, N), true)));
   const reach = Math.trunc(MOST_LAG_S * rate * FINER);
   const at = (lag: number): number => fine[(lag + fine.length) % fine.length] ?? 0;
   let best = -reach + 1;
@@ -44,16 +44,6 @@ export function lagBetween(
 }
 
 const sumOfSquares = (values: Float64Array): number => values.reduce((sum, value) => sum + value * value, 0);
-
-/** Spectrum of the cross-correlation: first times the conjugate of second. */
-function crossed({ n, bins: a }: Spectrum, { bins: b }: Spectrum): Spectrum {
-  const bins = new Float64Array(n + 2);
-  for (let k = 0; k <= n; k += 2) {
-    bins[k] = (a[k] ?? 0) * (b[k] ?? 0) + (a[k + 1] ?? 0) * (b[k + 1] ?? 0);
-    bins[k + 1] = (a[k + 1] ?? 0) * (b[k] ?? 0) - (a[k] ?? 0) * (b[k + 1] ?? 0);
-  }
-  return { n, bins };
-}
 
 /** The same signal at a finer grid. */
 function stretched({ n, bins }: Spectrum): Spectrum {

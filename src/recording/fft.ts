@@ -75,6 +75,18 @@ export function signalOf({ n, bins }: Spectrum): Float64Array {
   return out;
 }
 
+/** The product of two spectra: what a filter makes of a signal or, with the second conjugated, their correlation. */
+export function productOf({ n, bins: a }: Spectrum, { bins: b }: Spectrum, conjugated = false): Spectrum {
+  const bins = new Float64Array(n + 2);
+  const sign = conjugated ? -1 : 1;
+  for (let k = 0; k <= n; k += 2) {
+    const [ar, ai, br, bi] = [a[k], a[k + 1], b[k], b[k + 1]] as Four;
+    bins[k] = ar * br - sign * ai * bi;
+    bins[k + 1] = ai * br + sign * ar * bi;
+  }
+  return { n, bins };
+}
+
 /** Envelope of a signal: magnitude of its analytic signal. */
 export function envelopeOf({ n, bins }: Spectrum): Float64Array {
   const full = planOf(2 * n).half;

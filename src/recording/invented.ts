@@ -4,7 +4,7 @@
  * clock and noise.
  */
 import { normalBy, uniformFrom } from '../lib/random.js';
-import { powerOfTwo, type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { powerOfTwo, productOf, type Spectrum, signalOf, spectrumOf } from './fft.js';
 import { delayed } from './on-clock.js';
 import { rootMeanSquare } from './response.js';
 import {
@@ -134,7 +134,7 @@ function heard({ rateHz, seed }: Take, room: InventedRoom, side: Side, scale: nu
   const key = [side, rateHz, seed, scale, room.rt60S, room.reverbDb].join(' ');
   const before = known.get(key);
   if (before) return before;
-  const { bins: played } = spectrumOf(sweep(rateHz, scale, [1, ...speaker.harmonics]), n);
+  const played = spectrumOf(sweep(rateHz, scale, [1, ...speaker.harmonics]), n);
   const { bins: tail } = spectrumOf(tailOf(room, speaker, rateHz, seed * 3 + SIDES.indexOf(side)), n);
   const gain = speaker.polarity * 10 ** (speaker.levelDb / 20);
   const bins = new Float64Array(n + 2);
@@ -147,12 +147,10 @@ function heard({ rateHz, seed }: Take, room: InventedRoom, side: Side, scale: nu
       im += amplitude * Math.sin(turn);
     }
     const [boxRe, boxIm] = boxAt(speaker, hz);
-    const [pathRe, pathIm] = [gain * (re * boxRe - im * boxIm), gain * (re * boxIm + im * boxRe)];
-    const [ownRe, ownIm] = [played[2 * k] ?? 0, played[2 * k + 1] ?? 0];
-    bins[2 * k] = ownRe * pathRe - ownIm * pathIm;
-    bins[2 * k + 1] = ownRe * pathIm + ownIm * pathRe;
+    bins[2 * k] = gain * (re * boxRe - im * boxIm);
+    bins[2 * k + 1] = gain * (re * boxIm + im * boxRe);
   }
-  const fresh = { n, bins };
+  const fresh = productOf(played, { n, bins });
   known.set(key, fresh);
   return fresh;
 }

@@ -1,7 +1,7 @@
 /** Where in a recording the sweeps are, and of which file: the uneven spacing tells. */
 import { type Mask, maskAt } from './bands.js';
 import { decimated } from './decimate.js';
-import { powerOfTwo, type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { powerOfTwo, productOf, type Spectrum, signalOf, spectrumOf } from './fft.js';
 import { playedAt, SEQUENCES, type Sequence, SWEEP_S, type SweepName, sweep } from './sequence.js';
 
 /** Band of the search, Hz: phones hear it, and rooms leave it alone. */
@@ -148,26 +148,18 @@ function compressed(slow: Float32Array, rate: number): Float64Array {
   const inBand: number[] = [];
   for (let k = Math.ceil(SEARCH[1] / step); k * step < SEARCH[2]; k += 16) inBand.push(powerAt(reference, k));
   const least = 1e-3 * medianOf(inBand);
-  const [from, to] = [Math.floor(SEARCH[0] / step), Math.floor(Math.min(n / 2, SEARCH[3] / step))];
-  const inverse = Float64Array.from(
-    { length: to - from + 1 },
-    (_, i) => maskAt(SEARCH, (from + i) * step) / (powerAt(reference, from + i) + least),
-  );
+  const inverse = { n, bins: new Float64Array(n + 2) };
+  for (let k = Math.floor(SEARCH[0] / step); k <= Math.min(n / 2, SEARCH[3] / step); k += 1) {
+    const gain = maskAt(SEARCH, k * step) / (powerAt(reference, k) + least);
+    for (const i of [2 * k, 2 * k + 1]) inverse.bins[i] = gain * (reference.bins[i] ?? 0);
+  }
   const out = new Float64Array(slow.length);
   const hop = n - length - 2 * spread;
   for (let start = 0; start < slow.length; start += hop) {
     const piece = new Float64Array(n);
     piece.set(slow.subarray(Math.max(0, start - spread), start - spread + n), Math.max(0, spread - start));
-    const sound = spectrumOf(piece, n);
-    const bins = new Float64Array(n + 2);
-    for (let k = from; k <= to; k += 1) {
-      const gain = inverse[k - from] ?? 0;
-      const [ar, ai] = [sound.bins[2 * k] ?? 0, sound.bins[2 * k + 1] ?? 0];
-      const [br, bi] = [reference.bins[2 * k] ?? 0, reference.bins[2 * k + 1] ?? 0];
-      bins[2 * k] = gain * (ar * br + ai * bi);
-      bins[2 * k + 1] = gain * (ai * br - ar * bi);
-    }
-    out.set(signalOf({ n, bins }).subarray(spread, spread + Math.min(hop, slow.length - start)), start);
+    const pulses = signalOf(productOf(spectrumOf(piece, n), inverse, true));
+    out.set(pulses.subarray(spread, spread + Math.min(hop, slow.length - start)), start);
   }
   return out;
 }

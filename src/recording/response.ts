@@ -1,6 +1,6 @@
 /** One sweep of a recording turned into the impulse response of loudspeaker, room and microphone. */
 import { type Mask, maskAt, masked } from './bands.js';
-import { powerOfTwo, type Spectrum, signalOf, spectrumOf } from './fft.js';
+import { powerOfTwo, productOf, type Spectrum, signalOf, spectrumOf } from './fft.js';
 import { SWEEP_S, sweep } from './sequence.js';
 
 /** Cut out before the expected start, s: early loudspeakers, and noise before the direct sound. */
@@ -30,13 +30,8 @@ export interface Response {
   readonly rms: number;
 }
 
-interface Inverse {
-  readonly n: number;
-  readonly bins: Float64Array;
-}
-
 /** Inverse filters by clock: one per scale that is in use. */
-export type Inverses = Map<number, Inverse>;
+export type Inverses = Map<number, Spectrum>;
 
 /**
  * @param startS expected start of the sweep, seconds of the recording
@@ -60,15 +55,7 @@ export function responseOf(
     inverse = inverseOf(sampleRateHz, scale, n);
     inverses.set(scale, inverse);
   }
-  const { bins: sound } = spectrumOf(cut, n);
-  const bins = new Float64Array(n + 2);
-  for (let k = 0; k <= n / 2; k += 1) {
-    const [ar, ai] = [sound[2 * k] ?? 0, sound[2 * k + 1] ?? 0];
-    const [br, bi] = [inverse.bins[2 * k] ?? 0, inverse.bins[2 * k + 1] ?? 0];
-    bins[2 * k] = ar * br - ai * bi;
-    bins[2 * k + 1] = ar * bi + ai * br;
-  }
-  const spectrum = { n, bins };
+  const spectrum = productOf(spectrumOf(cut, n), inverse);
   const [from, to] = [Math.trunc(PRE_S * sampleRateHz), Math.trunc((PRE_S + SWEEP_S) * sampleRateHz)];
   return {
     sampleRateHz,
@@ -80,7 +67,7 @@ export function responseOf(
   };
 }
 
-function inverseOf(sampleRateHz: number, scale: number, n: number): Inverse {
+function inverseOf(sampleRateHz: number, scale: number, n: number): Spectrum {
   const { bins } = spectrumOf(sweep(sampleRateHz, scale), n);
   const step = sampleRateHz / n;
   const power = (k: number): number => (bins[2 * k] ?? 0) ** 2 + (bins[2 * k + 1] ?? 0) ** 2;

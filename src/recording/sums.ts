@@ -3,7 +3,7 @@
  * channels are not played each for itself, or the playback lost time between the sweeps: the sums tell which.
  */
 import { decibels } from './bands.js';
-import { type Spectrum, signalOf } from './fft.js';
+import { productOf, type Spectrum, signalOf } from './fft.js';
 import { type Clock, stretchOf } from './on-clock.js';
 import type { Response } from './response.js';
 
@@ -136,11 +136,5 @@ function inBand({ n, bins }: Spectrum, rate: number): Spectrum {
 }
 
 /** Correlation at each lag in the scale of `product`: a later than b by the lag of its top. */
-function correlation({ n, bins: a }: Spectrum, { bins: b }: Spectrum): Float64Array {
-  const bins = new Float64Array(n + 2);
-  for (let k = 0; k <= n; k += 2) {
-    bins[k] = (a[k] ?? 0) * (b[k] ?? 0) + (a[k + 1] ?? 0) * (b[k + 1] ?? 0);
-    bins[k + 1] = (a[k + 1] ?? 0) * (b[k] ?? 0) - (a[k] ?? 0) * (b[k + 1] ?? 0);
-  }
-  return signalOf({ n, bins }).map((value) => (value * n) / 2);
-}
+const correlation = (a: Spectrum, b: Spectrum): Float64Array =>
+  signalOf(productOf(a, b, true)).map((value) => (value * a.n) / 2);

@@ -107,7 +107,7 @@ function clarityChart({ clarity: { c50Db, d50 } }: Measurement): BarChart | unde
         ],
       },
     ],
-    thresholds: [{ at: 50, name: 'half' }],
+    thresholds: [{ at: 50, name: 'more than half' }],
     table: {
       caption: 'Clarity',
       head: ['measure', 'value'],
