@@ -36,6 +36,33 @@ export const SIGNAL_CLAIMS: Table = {
     ],
     ['entries as taped leave nothing', LATE, unlikely('delay')],
     [
+      'one service alone may send another mix as well as another format, and speaks against neither',
+      { complaints: ['voice-unclear-everywhere'], ...FILM },
+      raises('routing', { troubleTitles: 'one-source' }, 2),
+      leaves('programme', { troubleTitles: 'one-source' }),
+      lowers('programme', { troubleTitles: 'all' }, 3),
+    ],
+    [
+      'noise that also comes from elsewhere does not clear cables and outputs',
+      { complaints: ['voice-from-behind'], ...FILM },
+      raises('surround-spill', { channelCheck: 'center-elsewhere-too' }, 8),
+      leaves('routing', { channelCheck: 'center-elsewhere-too' }),
+      lowers('routing', { channelCheck: 'right' }, 2),
+    ],
+    [
+      'a small box may sound different, and may strain',
+      STRAIN,
+      raises('overload', { centerSizeAgainstMains: 'smaller' }),
+      raises('timbre', { centerSizeAgainstMains: 'smaller' }),
+    ],
+    [
+      'one maker builds series of one tone and of several',
+      { complaints: ['voice-changes-tone'] },
+      leaves('timbre', { centerFamily: 'same-maker' }),
+      raises('timbre', { centerFamily: 'unrelated' }, 2),
+      lowers('timbre', { centerFamily: 'same-series' }, 3),
+    ],
+    [
       'a reading of half the decibels is a misread meter, no level fault',
       {
         ...QUIET,

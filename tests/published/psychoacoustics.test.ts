@@ -209,7 +209,7 @@ describe('seats off the middle, base 2.887 m, +-30 deg', () => {
     expect(width).toBeGreaterThan(0.07);
   });
 
-  it('moves 25 deg for 480 us of a published experiment, within the spread of the laws (read: Theile)', () => {
+  it('puts 480 us at 19 and 20 deg by two laws, where a published experiment heard 25 (read: Theile)', () => {
     within(phantom({ timeMs: 0.48 }).imageDeg, 19.2, 0.05);
     within(precedenceImage({ leadDeg: 30, lagDeg: -30, delayMs: 0.48 }).angleDeg, 20.4, 0.2);
   });

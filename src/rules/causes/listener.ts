@@ -172,7 +172,7 @@ export const listener = defineCause({
       ],
       minutes: 60,
       cost: 'low',
-      expect: 'Often a small adjustment helps far beyond the living room.',
+      expect: 'Where hearing is the reason, an aid fitted for speech helps with every loudspeaker.',
       verify: 'Conversation gets easier, and so does the newscast.',
       cautions: [],
       changes: ['whoHears', 'testSwapSeats'],

@@ -176,6 +176,15 @@ export const overload = defineCause({
   ],
   telltales: [
     {
+      id: 'small-box',
+      when: is('centerSizeAgainstMains', 'smaller'),
+      telling: 'slight',
+      group: 'bass',
+      says: 'The center is much smaller than the mains.',
+      otherwise: 'The center has cones about the size of those in the mains.',
+      because: 'Half the cone area has to travel twice as far for the same voice, whatever the crossover.',
+    },
+    {
       id: 'only-the-center-strains',
       when: is('mainsWhenLoud', 'clean'),
       telling: 'telling',

@@ -15,7 +15,7 @@ export const preference = defineCause({
   story:
     'Two channels are a fine choice: most music was mixed on them, and a voice that floats between left and right is what its makers heard. The price is paid at the side seats, where a phantom voice moves into the near loudspeaker while a center would hold it at the picture.',
   notWhen:
-    'If a voice is unclear, dull, missing or in the wrong place, there is a reason to be found, however much two channels please. Switching the center off hides a fault; it does not make it taste.',
+    'If a voice is unclear, dull, missing or in the wrong place, there is a reason to be found, however much two channels please. That the fault is gone with the center off does not make it a matter of taste.',
   links: {
     'just-prefer-two-channels': 0.9,
     'image-collapses-to-center': 0.15,
@@ -37,7 +37,7 @@ export const preference = defineCause({
           no: 'You have not said that you like two channels better.',
           unknown: 'You have not said yet whether something is wrong or two channels please more.',
         },
-        because: 'Nobody knows better than the one who listens, and taste needs no repair.',
+        because: 'A liking is for the owner to state, and there is nothing in it to repair.',
       },
       is('likesTwoChannel', 'like-two'),
       { yes: 'strong' },

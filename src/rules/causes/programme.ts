@@ -5,7 +5,7 @@
  * `routing`, and a soft center on everything, which is `level`.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { is, noneOf, oneOf } from '../condition.js';
+import { is, isNot, noneOf, oneOf } from '../condition.js';
 
 export const programme = defineCause({
   id: 'programme',
@@ -61,6 +61,8 @@ export const programme = defineCause({
       {
         id: 'some-titles-only',
         group: 'titles',
+        // One service may send other mixes, or another format: that speaks for either.
+        applies: isNot('troubleTitles', 'one-source'),
         says: {
           yes: 'The trouble is heard on some titles only.',
           no: 'The trouble is not tied to some titles.',

@@ -6,7 +6,7 @@
  * delay of the whole sound against the picture, which is another fault and only touched in a text.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, is, noneOf, oneOf } from '../condition.js';
 
 export const routing = defineCause({
   id: 'routing',
@@ -63,7 +63,8 @@ export const routing = defineCause({
       {
         id: 'noise-from-wrong-place',
         group: 'channels',
-        applies: isNot('channelCheck', 'silent'),
+        // What also comes from the surrounds may be a mode as well as a cable.
+        applies: noneOf('channelCheck', 'silent', 'center-elsewhere-too'),
         says: {
           yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
           no: 'Test noise for the center comes from the center, so the outputs are connected as the menu thinks.',

@@ -64,7 +64,8 @@ export const timbre = defineCause({
       {
         id: 'other-family',
         group: 'family',
-        applies: isNot('centerFamily', 'identical-box'),
+        // One maker has series of one tone and of several.
+        applies: noneOf('centerFamily', 'identical-box', 'same-maker'),
         says: {
           yes: 'Center and mains do not come from the same series.',
           no: 'Center and mains come from the same series, which makes a gross difference of tone unlikely.',
@@ -73,7 +74,7 @@ export const timbre = defineCause({
         because:
           'A series shares its tweeter and its tuning. Its matching center is still another layout, so alike does not mean equal.',
       },
-      oneOf('centerFamily', 'same-maker', 'unrelated'),
+      is('centerFamily', 'unrelated'),
       { yes: 'hint', no: 'telling' },
     ),
     answers(

@@ -392,6 +392,15 @@ describe('who plays the voice', () => {
   it('a reversed center takes a shared voice away', () => {
     expect(numberOf('polarityLossDb', { ...music, upmixCommonPart: 'shares' })).toBeGreaterThan(6);
   });
+  it('time and level of the mains add up where both favor one side, and help each other where not', () => {
+    const set = { ...SOFA, tapedLeft: 3.3, tapedRight: 3.3, enteredRight: 3.3, enteredCenter: 3 };
+    // A longer entry is delayed less: left comes 0.3 ms early.
+    const early = { ...set, enteredLeft: 3.4 };
+    const pull = (left: number, right: number): number =>
+      numberOf('mainSeatPullDeg', { ...early, measuredLeftLevel: left, measuredRightLevel: right });
+    expect(pull(75, 72)).toBeGreaterThan(pull(75, 75) + 3);
+    expect(pull(72, 75)).toBeLessThan(pull(75, 75) - 3);
+  });
   it('a phantom voice is pulled to the nearer main at side seats only', () => {
     const phantom = { ...SOFA, ...music, upmixUse: 'off', alignmentBy: 'nobody' } as const;
     expect(numberOf('mainsPullDeg', phantom)).toBeGreaterThan(20);
@@ -490,6 +499,15 @@ describe('surfaces', () => {
     // One head costs at most 0.6 dB of speech.
     expect(numberOf('blockedSpeechLossDb', facts, rows)).toBeLessThan(0.7);
     expect(numberOf('blockedSpeechLossDb', { ...facts, obstacle: 'seat-row' }, rows)).toBeGreaterThan(5);
+  });
+  it('a head half a meter beside the line shades nothing, one a hand width beside it does', () => {
+    const facts = { ...ROOM, earHeight: 1.05, centerTweeterHeight: 0.55 } as const;
+    const rows = (xM: number) => [
+      { xM, yM: 2.5, row: 1, earHeightM: 1.13 },
+      { xM: 0, yM: 3.8, row: 2, earHeightM: 1.05 },
+    ];
+    expect(numberOf('blockedSpeechLossDb', facts, rows(0.1))).toBeGreaterThan(0);
+    expect(read('blockedSpeechLossDb', facts, rows(0.5)).missing).toEqual(['obstacle']);
   });
   it('a head far off the line is out of the way; a row of seat backs is in it as far as it reaches', () => {
     const facts = { ...ROOM, earHeight: 1.05, centerTweeterHeight: 0.55 } as const;
