@@ -145,6 +145,11 @@ testCause(delay, {
   ],
   silent: [
     {
+      name: 'a gross error is heard in whatever little is shared',
+      facts: { ...room, ...discrete, ...taped, ...asTaped, enteredCenter: 9.84 },
+      rules: ['little-is-shared'],
+    },
+    {
       name: 'a hole elsewhere is not the comb',
       facts: {
         playedContent: 'two-channel-music',
@@ -452,7 +457,7 @@ testCause(delay, {
     {
       name: 'less than half of the sound shared begins to speak against it',
       rule: 'little-is-shared',
-      derived: { sharedSound: 0.5, delayKnown: 'no' },
+      derived: { sharedSound: 0.5, delayGross: 'no' },
       at: 'yes',
       below: 'no',
     },

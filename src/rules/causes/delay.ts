@@ -195,8 +195,8 @@ export const delay = defineCause({
       {
         id: 'little-is-shared',
         group: 'audible',
-        // A known error is scaled by what is shared already.
-        applies: is('delayKnown', 'no'),
+        // A gross error is heard in the little that a film shares: effects and pans come twice.
+        applies: is('delayGross', 'no'),
         says: {
           yes: 'What center and mains share is enough to hear an error in it.',
           no: 'Center and mains play little together, so a delay error is hardly heard between them.',

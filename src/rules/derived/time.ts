@@ -365,10 +365,10 @@ export const time = {
       );
     },
   ),
-  delayKnown: derive(
-    choice('whether the delay error can be told', ['yes', 'no'] as const),
+  delayGross: derive(
+    choice('whether a gross delay error is known', ['yes', 'no'] as const),
     ARRIVAL_FACTS,
-    (r) => (r.canTell(delayError) ? 'yes' : 'no'),
+    (r) => (r.canTell(delayError) && r.from(delayError) >= LIMITS.grossDelayMs.clear ? 'yes' : 'no'),
   ),
   delaySignedMs: derive(
     number('ms', 'center against the mean of left and right (positive: center late)'),
