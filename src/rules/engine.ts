@@ -1,10 +1,10 @@
 /**
- * The port to json-rules-engine, and its only importer. It decides the leaves; groups are folded again
- * three-valued (see verdict.ts). No priorities, no paths, no events with text, one fresh engine a run:
+ * The port to json-rules-engine, and its only importer. It decides the leaves, each distinct one once a case; trees are
+ * folded three-valued (see verdict.ts). No priorities, no paths, no events with text, one fresh engine a run:
  * each of these is a trap of that library.
  */
 import { Engine, type RuleProperties } from 'json-rules-engine';
-import type { Cause, Rule } from './cause.js';
+import type { Cause } from './cause.js';
 import { type Condition, isLeaf, type Leaf, type LimitVar, type VarId, variablesOf } from './condition.js';
 import type { Trace } from './evidence.js';
 import { GRADES, LIMITS, type LimitId } from './limits.js';
@@ -13,138 +13,105 @@ import { fold, type LeafResult, type Verdict } from './verdict.js';
 import type { View } from './view.js';
 
 type EngineFacts = Record<string, number | string>;
-interface EngineNode {
-  readonly fact?: string;
+interface EngineLeaf {
   readonly factResult?: unknown;
   readonly valueResult?: unknown;
   readonly result?: boolean;
-  readonly all?: readonly EngineNode[];
-  readonly any?: readonly EngineNode[];
-  readonly not?: EngineNode;
 }
 
-/** A condition of a cause or a rule, by name. */
-interface Named {
-  readonly name: string;
-  readonly condition: Condition;
-}
-
-/** Traces of all rules, in the order of causes and rules. A rule that fails never takes others with it. */
+/** Traces of all rules, in the order of causes and rules. A leaf that fails takes only the rules with it that read it. */
 export async function evaluate(causes: readonly Cause[], view: View): Promise<Trace[]> {
-  const facts: EngineFacts = limitFacts();
+  const facts: EngineFacts = { ...LIMIT_FACTS };
   const broken = new Map<string, unknown>();
-  const sound = causes.flatMap(conditionsOf).filter(({ name, condition }) => {
+  const sound = new Map<string, Leaf>();
+  const keys = new Map<Leaf, string>();
+  for (const leaf of causes.flatMap(conditionsOf).flatMap(leavesOf)) {
+    const key = keyOf(leaf);
+    keys.set(leaf, key);
+    if (sound.has(key) || broken.has(key)) continue;
     try {
-      for (const id of variablesOf(condition)) addFact(facts, id, view);
-      return true;
+      for (const id of variablesOf(leaf)) addFact(facts, id, view);
+      sound.set(key, leaf);
     } catch (error) {
-      broken.set(name, error);
-      return false;
+      broken.set(key, error);
     }
-  });
-  const verdicts = await runAll(sound, facts, view, broken);
-  const verdict = (name: string): Verdict => {
-    const found = verdicts.get(name);
+  }
+  const results = await runAll(sound, facts, broken);
+  const resultOf = (leaf: Leaf): LeafResult => {
+    const key = keys.get(leaf) as string;
+    const found = results.get(key);
     if (found) return found;
-    throw broken.get(name) ?? new Error('the rule engine returned no result for it');
+    throw broken.get(key) ?? new Error('the rule engine returned no result for it');
   };
-  return causes.flatMap((cause) =>
-    cause.rules.map((rule) => {
+  const verdict = (condition: Condition): Verdict => fold(condition, resultOf, (id) => view.read(id).missing);
+  return causes.flatMap((cause) => {
+    let gate: Verdict | undefined;
+    return cause.rules.map((rule) => {
       try {
+        gate ??= cause.applies && verdict(cause.applies);
         return joinTrace(cause, rule, {
-          causeApplies: cause.applies && verdict(nameOf(cause)),
-          applies: () => rule.applies && verdict(nameOf(cause, rule, 'applies')),
-          when: () => verdict(nameOf(cause, rule, 'when')),
+          causeApplies: gate,
+          applies: () => rule.applies && verdict(rule.applies),
+          when: () => verdict(rule.when),
         });
       } catch (error) {
         return errorTrace(cause, rule, error);
       }
-    }),
+    });
+  });
+}
+
+const conditionsOf = (cause: Cause): Condition[] =>
+  [cause.applies, ...cause.rules.flatMap((rule) => [rule.applies, rule.when])].filter(
+    (each) => each !== undefined,
   );
+
+function leavesOf(condition: Condition): Leaf[] {
+  if (isLeaf(condition)) return [condition];
+  if ('not' in condition) return leavesOf(condition.not);
+  return ('all' in condition ? condition.all : condition.any).flatMap(leavesOf);
 }
 
-function conditionsOf(cause: Cause): Named[] {
-  return [
-    ...(cause.applies ? [{ name: nameOf(cause), condition: cause.applies }] : []),
-    ...cause.rules.flatMap((rule) => [
-      ...(rule.applies ? [{ name: nameOf(cause, rule, 'applies'), condition: rule.applies }] : []),
-      { name: nameOf(cause, rule, 'when'), condition: rule.when },
-    ]),
-  ];
-}
+const keyOf = ({ fact, operator, value }: Leaf): string => `${fact} ${operator} ${JSON.stringify(value)}`;
 
-async function runAll(
-  named: readonly Named[],
-  facts: EngineFacts,
-  view: View,
-  broken: Map<string, unknown>,
-): Promise<Map<string, Verdict>> {
+type Leaves = ReadonlyMap<string, Leaf>;
+type Results = ReadonlyMap<string, LeafResult>;
+
+async function runAll(leaves: Leaves, facts: EngineFacts, broken: Map<string, unknown>): Promise<Results> {
   try {
-    return await run(named, facts, view);
+    return await run(leaves, facts);
   } catch {
-    // One failing rule makes the whole run of the library fail: run one by one to find it.
-    const verdicts = new Map<string, Verdict>();
-    for (const one of named) {
+    // One failing leaf makes the whole run of the library fail: run one by one to find it.
+    const results = new Map<string, LeafResult>();
+    for (const one of leaves) {
       try {
-        for (const [name, verdict] of await run([one], facts, view)) verdicts.set(name, verdict);
+        for (const [key, result] of await run(new Map([one]), facts)) results.set(key, result);
       } catch (error) {
-        broken.set(one.name, error);
+        broken.set(one[0], error);
       }
     }
-    return verdicts;
+    return results;
   }
 }
 
-async function run(named: readonly Named[], facts: EngineFacts, view: View): Promise<Map<string, Verdict>> {
+/** All leaves as the parts of one `any` without priorities: the library evaluates every part of it. */
+async function run(leaves: Leaves, facts: EngineFacts): Promise<Results> {
   const engine = new Engine([], { allowUndefinedFacts: true });
-  for (const { name, condition } of named)
-    engine.addRule({
-      name,
-      conditions: { all: [condition] },
-      event: { type: 'evidence' },
-    } as unknown as RuleProperties);
+  engine.addRule({
+    conditions: { any: [...leaves.values()] },
+    event: { type: 'leaves' },
+  } as unknown as RuleProperties);
   const { results, failureResults } = await engine.run(facts);
-  const trees = new Map(
-    [...results, ...failureResults].map((r) => [r.name, r.conditions as unknown as EngineNode]),
+  const [tree] = [...results, ...failureResults].map(
+    ({ conditions }) => (conditions as unknown as { readonly any: readonly EngineLeaf[] }).any,
   );
-  const verdicts = new Map<string, Verdict>();
-  for (const { name, condition } of named) {
-    const tree = trees.get(name)?.all?.[0];
-    if (!tree) continue;
-    const seen = new Map<Leaf, LeafResult>();
-    pairLeaves(condition, tree, seen);
-    verdicts.set(
-      name,
-      fold(
-        condition,
-        (leaf) => seen.get(leaf) as LeafResult,
-        (id) => view.read(id).missing,
-      ),
-    );
-  }
-  return verdicts;
-}
-
-/** Walks our condition and the library's tree side by side: they have the same shape. */
-function pairLeaves(condition: Condition, node: EngineNode, seen: Map<Leaf, LeafResult>): void {
-  if (isLeaf(condition)) {
-    seen.set(condition, {
-      value: node.factResult as LeafResult['value'],
-      limit: node.valueResult as LeafResult['limit'],
-      holds: node.result === true,
-    });
-  } else if ('not' in condition) pairLeaves(condition.not, node.not as EngineNode, seen);
-  else {
-    const nodes = ('all' in condition ? node.all : node.any) as readonly EngineNode[];
-    const parts = 'all' in condition ? condition.all : condition.any;
-    parts.forEach((part, i) => {
-      pairLeaves(part, nodes[i] as EngineNode, seen);
-    });
-  }
-}
-
-function nameOf(cause: Cause, rule?: Rule, part?: 'applies' | 'when'): string {
-  return rule ? `${cause.id}/${rule.id}#${part}` : `${cause.id}#applies`;
+  return new Map(
+    [...leaves.keys()].map((key, i) => {
+      const { factResult, valueResult, result } = tree?.[i] ?? {};
+      const value = factResult as LeafResult['value'];
+      return [key, { value, limit: valueResult as LeafResult['limit'], holds: result === true }];
+    }),
+  );
 }
 
 /** Undefined values stay out: the library then hands `undefined` to the leaf, which we read as unknown. */
@@ -153,10 +120,8 @@ function addFact(facts: EngineFacts, id: VarId, view: View): void {
   if (value !== undefined) facts[id] = value;
 }
 
-function limitFacts(): EngineFacts {
-  return Object.fromEntries(
-    (Object.keys(LIMITS) as LimitId[]).flatMap((id) =>
-      GRADES.map((grade): [LimitVar, number] => [`limit.${id}.${grade}`, LIMITS[id][grade]]),
-    ),
-  );
-}
+const LIMIT_FACTS: Readonly<EngineFacts> = Object.fromEntries(
+  (Object.keys(LIMITS) as LimitId[]).flatMap((id) =>
+    GRADES.map((grade): [LimitVar, number] => [`limit.${id}.${grade}`, LIMITS[id][grade]]),
+  ),
+);
