@@ -155,7 +155,9 @@ function stopping(audit: Audit, reason: StopReason, candidates: () => readonly C
     get candidates() {
       return candidates();
     },
-    mayFollowAtMost: reason === 'settled' || reason === 'nothing-open' ? 0 : questionsLeft(audit),
+    get mayFollowAtMost() {
+      return reason === 'settled' || reason === 'nothing-open' ? 0 : questionsLeft(audit);
+    },
   };
 }
 

@@ -32,19 +32,28 @@ export function ruleIndex(causes: readonly Cause[]): RuleIndex {
     cause.rules.map((rule) => new Set(variablesOfRule(cause, rule).flatMap(factsBehind))),
   );
   const rulesOf = new Map<FactId, Map<number, number[]>>();
+  const neighbors = new Map<FactId, Set<FactId>>();
   factsOf.forEach((rules, place) => {
     rules.forEach((facts, rule) => {
       for (const id of facts) {
-        const places = rulesOf.get(id) ?? new Map<number, number[]>();
-        rulesOf.set(id, places.set(place, [...(places.get(place) ?? []), rule]));
+        const places = at(rulesOf, id, () => new Map<number, number[]>());
+        at(places, place, () => []).push(rule);
+        const near = at(neighbors, id, () => new Set<FactId>());
+        for (const other of facts) near.add(other);
       }
     });
   });
   const causesOf = new Map([...rulesOf].map(([id, places]) => [id, [...places.keys()]]));
-  const neighbors = new Map<FactId, Set<FactId>>();
-  for (const facts of factsOf.flat())
-    for (const id of facts) neighbors.set(id, new Set([...(neighbors.get(id) ?? []), ...facts]));
   const index = { causesOf, rulesOf, neighbors };
   indices.set(causes, index);
   return index;
+}
+
+/** What stands under a key, put there first where nothing does. */
+function at<K, V>(map: Map<K, V>, key: K, start: () => V): V {
+  const there = map.get(key);
+  if (there !== undefined) return there;
+  const value = start();
+  map.set(key, value);
+  return value;
 }
