@@ -11,6 +11,17 @@ const HOW = [
   'Read the recording: center-audit measure RECORDING --case CASE',
 ];
 
+const DISTORTION = {
+  ...RECORDED,
+  kind: 'number',
+  findOut: HOW,
+  unit: '1',
+  written: 'plain',
+  possible: [0, 100],
+  plausible: [0, 20],
+  typical: [0.5, 2, 8],
+} as const;
+
 /** What one recording of the test signal at the main seat tells. */
 export const recordingFacts = family({
   polarityMeasured: {
@@ -71,32 +82,18 @@ export const recordingFacts = family({
     typical: [2, 6, 10],
   },
   distortionCenter: {
-    ...RECORDED,
-    kind: 'number',
+    ...DISTORTION,
     label: 'distortion of the center, in percent',
     ask: 'How much distortion of the center does a recording show, in percent?',
     hint: 'For example 0.8. Unknown is fine.',
     why: 'Far more than the mains means a driver that rubs or a box that strains.',
-    findOut: HOW,
-    unit: '1',
-    written: 'plain',
-    possible: [0, 100],
-    plausible: [0, 20],
-    typical: [0.5, 2, 8],
   },
   distortionMains: {
-    ...RECORDED,
-    kind: 'number',
+    ...DISTORTION,
     label: 'distortion of the mains, in percent',
     ask: 'How much distortion of left or right does the same recording show, in percent?',
     hint: 'The larger of the two. Unknown is fine.',
     why: 'The recorder’s own share is in all three alike.',
-    findOut: HOW,
-    unit: '1',
-    written: 'plain',
-    possible: [0, 100],
-    plausible: [0, 20],
-    typical: [0.5, 2, 8],
   },
   toneMeasuredDb: {
     ...RECORDED,
