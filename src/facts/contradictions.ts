@@ -24,6 +24,7 @@ import {
 import { PAIRS } from './contradictions/pairs.js';
 import { mainSeatListed, seating } from './contradictions/seating.js';
 import { aboveCeiling, bayDepth, floorPlacement, heardHeight, sizes } from './contradictions/sizes.js';
+import { trialAgainstTest } from './contradictions/trials.js';
 
 export type { Contradiction } from './contradictions/clash.js';
 
@@ -48,6 +49,7 @@ const CHECKS: readonly Check[] = [
   taste,
   silentCenter,
   complaintAgainstAnswer,
+  trialAgainstTest,
 ];
 
 /** All contradictions of a book, in a fixed order. */

@@ -7,9 +7,10 @@ import { OUTCOMES, type Outcome, type Trial } from '../facts/acts.js';
 import type { FactBook } from '../facts/book.js';
 import { factSpec, isFactId } from '../facts/catalog.js';
 import type { Audit } from '../reasoning/audit.js';
+import { isTest } from '../reasoning/hypotheses.js';
 import { plan } from '../reasoning/plan.js';
 import { changedBy, remedyId, withTrial } from '../reasoning/trials.js';
-import { atResult } from './flow.js';
+import { advance, atResult } from './flow.js';
 import { bookOf, pop, push, type Screen, type State, say, withBook } from './state.js';
 
 /** The outcome is told; whether the change stands is asked where something hangs on it. */
@@ -30,9 +31,16 @@ export function tried(state: State, { remedy, trial }: Screen & { kind: 'stays' 
   const after = withBook(pop(pop(state)), book);
   const solved = settledBy(after.audit);
   if (solved) return atResult(say(after, sentence(solvedText(solved)), `Check: ${remedy.verify}`), LEAVE);
+  const changed = [...after.audit.book.before.keys()].filter((id) => !bookOf(state).before.has(id));
+  const stale = changed.filter((id) => factSpec(id).usually !== 'recalled' && !isTest(id));
   const counts = `It counts: ${OUTCOMES[trial.outcome]}${stays === false ? ', and it was put back' : ''}.`;
+  // The trouble was heard with what stood there before; what stands there now is known to nobody yet.
+  if (stale.length > 0)
+    return advance({ ...say(after, counts, nextStepText(after.audit), STALE), redo: stale });
   return atResult(say(after, counts), nextStepText(after.audit));
 }
+
+const STALE = 'Before that, what stands there now:';
 
 const LEAVE = 'Nothing more has to be asked or done.';
 

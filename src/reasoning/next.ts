@@ -9,6 +9,7 @@ import { knownChance } from './knows.js';
 import { PATIENCE_MINUTES, shownMinutes, wholeMinutes } from './minutes.js';
 import { DECIDED_LEAD_DB } from './rank.js';
 import { isSettled } from './reach.js';
+import { seenFaults } from './remedies.js';
 import { ruleIndex } from './rule-index.js';
 import { solvedBy } from './trials.js';
 import { type Candidate, candidatesOf } from './worth.js';
@@ -17,6 +18,8 @@ import { type Candidate, candidatesOf } from './worth.js';
 type StopReason =
   /** Something that was done ended the trouble. */
   | 'solved'
+  /** What leads was seen to be wrong, not inferred: it is mended before anything else can be judged. */
+  | 'seen'
   /** The leader is probable and well ahead. */
   | 'sure'
   /** Whatever is still answered, the same cause leads. */
@@ -64,15 +67,19 @@ const SURE_LEAD_DB = 10;
 const JUMP_FOR_MINUTES = 0.5;
 const JUMP_FOR_PART = 0.25;
 
+/** Nobody knows what only a recording tells: one is offered as a whole, never asked for by its parts. */
+const isRecorded = (id: FactId): boolean => factSpec(id).family === 'recording';
+
 export function next(audit: Audit, options: NextOptions = {}): Next {
   const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
   if (options.full) return nextOfAll(audit, left);
   const facts = openFacts(audit.heard).filter(
-    (id) => !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
+    (id) => !isRecorded(id) && !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
   );
   const candidates = once(() => candidatesOf(audit, facts));
   if (solvedBy(audit.book)) return stopping(audit, 'solved', candidates);
   if (isSure(audit)) return stopping(audit, 'sure', candidates);
+  if (seenFaults(audit)[0]?.cause === audit.ranking.leader) return stopping(audit, 'seen', candidates);
   if (isSettled(audit)) return stopping(audit, 'settled', candidates);
   const block = blockQuestion(audit);
   const isDue = block !== undefined && wholeMinutes(block.fact) <= left;
@@ -227,6 +234,7 @@ export function questionsLeft(audit: Audit): number {
 
 const STOP_WORDS: Record<StopReason, string> = {
   solved: 'The trouble is gone, so nothing more has to be asked.',
+  seen: 'What leads was seen to be wrong: it is mended first, and nothing else can be judged before.',
   sure: 'The first cause is at 90% or more and well ahead of every cause that needs another remedy.',
   settled: 'Nothing you could still answer changes which cause comes first.',
   'not-worth-asking': 'Every question left takes longer than it would save.',

@@ -2,13 +2,12 @@
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
-import { offered } from '../rules/gain.js';
-import { verdictOf } from '../rules/plain.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
 import { type Next, type NextOptions, next } from './next.js';
+import { openRemedies, seenFaults } from './remedies.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
-import { isForbidden, isTried, outdatedAnswers, solvedBy } from './trials.js';
+import { outdatedAnswers, solvedBy } from './trials.js';
 import { checkOrder, repairMinutes, type Suspect } from './troubleshoot.js';
 
 export interface PlanStep {
@@ -77,29 +76,20 @@ export function plan(audit: Audit, options: NextOptions = {}, proposed: Next = n
   };
 }
 
-/** Remedies that apply or may apply and were not tried, in the order of the cause file. */
-export function openRemedies(audit: Audit, cause: Cause): Remedy[] {
-  return offered(cause, audit.view).filter(
-    (remedy) => !isTried(audit.book, cause, remedy) && !isForbidden(audit.book, remedy),
-  );
-}
-
 /** How often a remedy cures its cause, in a word: the chances are judgment and no finer than that. */
 export const curesWord = (cures: number): 'often' | 'sometimes' | 'rarely' =>
   cures >= OFTEN_FROM ? 'often' : cures >= SOMETIMES_FROM ? 'sometimes' : 'rarely';
 
 /** What was seen to be wrong, the likelier cause first: one step each, for nothing else can be judged before. */
-function seenSteps(audit: Audit): PlanStep[] {
-  return audit.ranking.causes.flatMap(({ cause: id, applies }): PlanStep[] => {
-    const cause = audit.causes.find((one) => one.id === id) as Cause;
-    const seen = openRemedies(audit, cause).find(
-      (r) => applies && r.seen !== undefined && verdictOf(r.seen, audit.view).truth === 'yes',
-    );
-    if (seen === undefined) return [];
-    const because = 'This was seen to be wrong: it is mended first, whatever else is at work.';
-    return [{ kind: 'remedy', id: seen.id, cause: id, minutes: seen.minutes, because, seen: true }];
-  });
-}
+const seenSteps = (audit: Audit): PlanStep[] =>
+  seenFaults(audit).map(({ cause, remedy: { id, minutes } }) => ({
+    kind: 'remedy',
+    id,
+    cause,
+    minutes,
+    because: 'This was seen to be wrong: it is mended first, whatever else is at work.',
+    seen: true,
+  }));
 
 /** Nothing is bought, drilled or otherwise final. */
 export const isFree = (remedy: Remedy): boolean => remedy.cost === 'free' && !remedy.final;

@@ -9,8 +9,9 @@ import type { Choice, ChoiceFactId, FileFactId, NumberFactId } from '../../src/f
 import type { ComplaintId } from '../../src/facts/complaints.js';
 import type { How } from '../../src/facts/spec.js';
 import { type Audit, auditSync } from '../../src/reasoning/audit.js';
-import { openRemedies, plan } from '../../src/reasoning/plan.js';
+import { plan } from '../../src/reasoning/plan.js';
 import type { Ranked } from '../../src/reasoning/rank.js';
+import { openRemedies } from '../../src/reasoning/remedies.js';
 import type { Cause } from '../../src/rules/cause.js';
 import type { CauseId } from '../../src/rules/cause-ids.js';
 

@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Outcome } from '../../src/facts/acts.js';
 import { EMPTY_BOOK, type FactBook, type Seat, withAnswer } from '../../src/facts/book.js';
 import { type FactId, factSpec } from '../../src/facts/catalog.js';
-import { COMPLAINTS } from '../../src/facts/complaints.js';
+import { COMPLAINTS, type ComplaintId } from '../../src/facts/complaints.js';
 import { PAIRS } from '../../src/facts/contradictions/pairs.js';
 import { contradictions } from '../../src/facts/contradictions.js';
 import { anyBook } from '../support/books.js';
@@ -415,6 +416,25 @@ describe('what is heard is told in full', () => {
       kind: 'soft',
       facts: ['clapRing', 'reverberationTime'],
     });
+  });
+
+  it('an act told with another outcome than the home test that is the same act', () => {
+    const at = (testTilt: string, outcome: Outcome, complaint?: ComplaintId) =>
+      contradictions(
+        bookOf(
+          { testTilt },
+          { trials: [{ act: 'center-tilted', outcome, ...(complaint && { complaint }) }] },
+        ),
+      );
+    const [found] = at('same', 'gone');
+    expect(found).toMatchObject({
+      id: 'trial-against-test-center-tilted',
+      facts: ['testTilt'],
+      kind: 'soft',
+    });
+    expect(found?.text).toContain('the trouble was gone. It is the same act.');
+    // Told alike, of one complaint only, or with an outcome that no answer of the test stands for.
+    expect([at('same', 'same'), at('same', 'gone', 'dull'), at('same', 'cannot-tell')]).toEqual([[], [], []]);
   });
 
   it('complaints that exclude each other, in their own words', () => {

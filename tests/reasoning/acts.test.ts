@@ -8,7 +8,8 @@ import { ACT_IDS, type ActId, actSpec, OUTCOME_IDS, type Outcome, type Trial } f
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { readCase, writeCase } from '../../src/facts/case-file.js';
 import { auditSync } from '../../src/reasoning/audit.js';
-import { openRemedies, plan } from '../../src/reasoning/plan.js';
+import { plan } from '../../src/reasoning/plan.js';
+import { openRemedies } from '../../src/reasoning/remedies.js';
 import { bookAsHeard, remedyId, solvedBy, withTrial } from '../../src/reasoning/trials.js';
 import { curesOf, outcomeDb } from '../../src/rules/acts-cure.js';
 import { CAUSES, causeOf } from '../../src/rules/index.js';

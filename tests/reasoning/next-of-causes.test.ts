@@ -29,6 +29,22 @@ describe('no more is asked', () => {
     expect(step.candidates).toEqual(candidatesOf(sure(10, 0), FACT_IDS));
     expect(step.candidates).toBe(step.candidates);
   });
+  it('when what leads was seen to be wrong; not where it was not, or another leads', () => {
+    const crossed = is('polarityMarks', 'center-crossed');
+    const step = (polarityMarks: 'center-crossed' | 'all-match', levelDb = 0) =>
+      next(
+        auditOf(
+          [
+            small('polarity', { priorDb: 3, remedies: [mend('uncross', { seen: crossed })] }),
+            small('level', { priorDb: levelDb, ...by(UPMIX) }),
+          ],
+          { polarityMarks },
+        ),
+      );
+    expect(step('center-crossed')).toMatchObject({ kind: 'stop', reason: 'seen' });
+    expect(step('all-match').reason).not.toBe('seen');
+    expect(step('center-crossed', 6).reason).not.toBe('seen');
+  });
   it('when nothing still open can change the leader', () => {
     const far = auditOf([small('delay', { priorDb: 6 }), small('level', { priorDb: -20, ...by(UPMIX) })], {
       testTape: 'agrees',

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { factSpec } from '../../src/facts/catalog.js';
 import type { Next } from '../../src/reasoning/next.js';
-import { openRemedies, plan } from '../../src/reasoning/plan.js';
+import { plan } from '../../src/reasoning/plan.js';
+import { openRemedies } from '../../src/reasoning/remedies.js';
 import type { Candidate } from '../../src/reasoning/worth.js';
 import { type Cause, confirmedBy } from '../../src/rules/cause.js';
 import type { CauseId } from '../../src/rules/cause-ids.js';
