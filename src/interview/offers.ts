@@ -48,14 +48,16 @@ const MOST_TESTS = 3;
 const MOST_REMEDIES = 3;
 const recordingTime = minutesText(factSpec('polarityMeasured').minutes);
 
-/** The best tests and remedies of the plan, then more questions, then the end. */
+/** The best tests and remedies of the plan, tests of what leads, then more questions, then the end. */
 export function offers(state: State): Offer[] {
   const { audit } = state;
   const proposed = next(audit);
   const { steps } = plan(audit, {}, proposed);
   const worth = proposed.candidates.filter((c) => c.kind === 'test').map((c) => c.fact as string);
   const planned = steps.filter((step) => step.kind === 'test').map((step) => step.id);
-  const tests = [...new Set([...planned, ...worth, ...TEST_IDS])]
+  const leader = audit.causes.find(({ id }) => id === audit.ranking.leader);
+  const own = leader?.confirm.map(({ test }) => test) ?? [];
+  const tests = [...new Set<string>([...planned, ...own, ...worth, ...TEST_IDS])]
     .filter((id) => isFactId(id) && canBeAsked(audit.heard, id) && makesSense(audit.heard, id))
     .slice(0, solvedBy(audit.book) ? 0 : MOST_TESTS);
   const remedies = steps.filter((step) => step.kind === 'remedy').slice(0, MOST_REMEDIES);

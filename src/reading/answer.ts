@@ -16,7 +16,7 @@ import { isDenied, isHedged } from './scope.js';
 import type { Word } from './sentences.js';
 
 const NOT_KNOWN = new Set(
-  'dunno|idk|unknown|no idea|no clue|not sure|dont know|do not know|i dont know|i do not know|cant say|cannot say|cant tell|no idea sorry|who knows|never checked|havent checked|not known|i have no idea|couldnt say|beats me|tbd|not sure tbh|no idea tbh'.split(
+  'dunno|idk|unknown|unsure|no idea|no clue|not sure|dont know|do not know|i dont know|i do not know|cant say|cannot say|cant tell|no idea sorry|who knows|never checked|havent checked|not known|i have no idea|couldnt say|beats me|tbd|not sure tbh|no idea tbh'.split(
     '|',
   ),
 );

@@ -11,6 +11,11 @@ import { orderByWorth, searchMinutes } from './troubleshoot.js';
 const NEGLIGIBLE = 1e-4;
 /** Chance that a home test points at a cause that is not there (judgement: home tests are rough). */
 const MISLED = 0.2;
+/**
+ * What a wrong verdict costs, minutes, where it is a home test that could have spared it: the first cause is tested before
+ * its remedy anyway, so getting up before the verdict spares only what that test lets through.
+ */
+export const UNTESTED_VERDICT_MINUTES = MISLED * WRONG_VERDICT_MINUTES;
 
 /**
  * One probability for each cause and, last, one for none of them. Causes may be true together; for the
@@ -58,9 +63,14 @@ export function confirmMinutes(book: FactBook, cause: Cause): number {
  * given now: wrong as often as two draws from `p` differ (the Gini index). The chance that the leader is not the one
  * would not do: it sees no worth in an answer that only brings the second closer, though two such answers turn the verdict.
  * Repair times are left out: whoever asks or does not ask pays them all the same, so they cannot decide between questions.
+ * @param wrongMinutes what a wrong verdict costs
  */
-export function minutesToFind(p: readonly number[], confirm: readonly number[]): number {
+export function minutesToFind(
+  p: readonly number[],
+  confirm: readonly number[],
+  wrongMinutes = WRONG_VERDICT_MINUTES,
+): number {
   const order = orderByWorth(p, confirm, NEGLIGIBLE);
   const certain = p.reduce((sum, q) => sum + q * q, 0);
-  return searchMinutes(p, confirm, OTHER_MINUTES, order) + WRONG_VERDICT_MINUTES * (1 - certain);
+  return searchMinutes(p, confirm, OTHER_MINUTES, order) + wrongMinutes * (1 - certain);
 }

@@ -10,7 +10,7 @@ import { canBeAsked, isTest, makesSense } from './hypotheses.js';
 import { knownChance } from './knows.js';
 import { priceMinutes, shownMinutes } from './minutes.js';
 import { answerChances, baseRates, type Hypothesis, hypothesesOf, movablePlaces } from './predict.js';
-import { confirmMinutes, faultProbabilities, minutesToFind } from './suspects.js';
+import { confirmMinutes, faultProbabilities, minutesToFind, UNTESTED_VERDICT_MINUTES } from './suspects.js';
 import { outlook } from './troubleshoot.js';
 
 export interface Candidate {
@@ -95,7 +95,7 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
   const hypotheses = hypothesesOf(outset.audit, fact);
   const moves = movesOf(outset.audit, hypotheses);
   if (moves.length === 0 && !bundle) return undefined;
-  const alone = moves.length > 0 ? savedBy(outset, hypotheses) : 0;
+  const alone = moves.length > 0 ? savedBy(outset, hypotheses, isTest(fact)) : 0;
   const shared = bundle?.savesMinutes ?? 0;
   const isShared = shared * (bundle?.known ?? 0) > alone * known;
   return {
@@ -119,10 +119,15 @@ function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['mo
     .sort((a, b) => b.upDb - b.downDb - (a.upDb - a.downDb));
 }
 
-function savedBy({ audit, p, confirm, now }: Outset, hypotheses: readonly Hypothesis[]): number {
+function savedBy(
+  { audit, p, confirm, now }: Outset,
+  hypotheses: readonly Hypothesis[],
+  byTest: boolean,
+): number {
   const chances = answerChances(hypotheses, baseRates(hypotheses), audit.causes.length);
-  const { gain } = outlook(p, chances, (q) => -minutesToFind(q, confirm), -now);
-  return Math.max(0, gain);
+  const wrong = byTest ? UNTESTED_VERDICT_MINUTES : undefined;
+  const worth = (q: readonly number[]): number => -minutesToFind(q, confirm, wrong);
+  return Math.max(0, outlook(p, chances, worth, byTest ? undefined : -now).gain);
 }
 
 interface Share {

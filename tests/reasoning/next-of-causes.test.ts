@@ -96,7 +96,7 @@ describe('a home test is proposed', () => {
   });
   it('before a question that saves less, and less for its minutes', () => {
     const mute = small('double-playback', by(is('testMuteDisplay', 'gone'), 0.98, 0.02)); // 1 minute and getting up
-    const seats = small('level', { ...by(is('troubleSeats', 'one-seat'), 0.8, 0.3), ...long }); // 3 minutes
+    const seats = small('level', { ...by(is('troubleSeats', 'one-seat'), 0.75, 0.35), ...long }); // 3 minutes
     const audit = auditOf([mute, seats]);
     const [test, question] = candidatesOf(audit, ['testMuteDisplay', 'troubleSeats']);
     expect(question?.netMinutes).toBeGreaterThan(0);
@@ -106,7 +106,7 @@ describe('a home test is proposed', () => {
     expect(step.because).not.toContain('No question');
   });
   it('after a question that saves more', () => {
-    const mute = small('double-playback', by(is('testMuteDisplay', 'gone'), 0.8, 0.3));
+    const mute = small('double-playback', by(is('testMuteDisplay', 'gone'), 0.95, 0.1));
     const seats = small('level', { ...by(is('troubleSeats', 'one-seat'), 0.95, 0.02), ...long });
     const audit = auditOf([mute, seats]);
     const [question, test] = candidatesOf(audit, ['testMuteDisplay', 'troubleSeats']);
@@ -114,12 +114,19 @@ describe('a home test is proposed', () => {
     expect(next(audit)).toMatchObject({ kind: 'question', fact: 'troubleSeats' });
   });
   it('after a quick question that saves less on the whole, but more for its minute', () => {
-    const audit = auditOf([tape, small('level', { ...by(UPMIX, 0.85, 0.1), ...long })]);
+    const audit = auditOf([tape, small('level', { ...by(UPMIX, 0.7, 0.3), ...long })]);
     const [first, second] = candidatesOf(audit, ['testTape', 'upmixUse']);
     expect([first, second].every((c) => (c?.netMinutes ?? 0) > 0)).toBe(true);
     expect(first?.fact).toBe('testTape');
     expect(next(audit)).toMatchObject({ kind: 'question', fact: 'upmixUse' });
     expect('reason' in next(audit)).toBe(false);
+  });
+  it('not for what the test before its remedy would find anyway: a question that tells as much is worth more', () => {
+    const even = (when: Condition) =>
+      auditOf([small('delay', { ...by(when), ...long }), small('level', long)], { testTape: 'agrees' });
+    const [test] = candidatesOf(even(is('testLift', 'improves')), ['testLift']);
+    const [question] = candidatesOf(even(UPMIX), ['upmixUse']);
+    expect(test?.savesMinutes).toBeLessThan((question?.savesMinutes ?? 0) / 2);
   });
 });
 

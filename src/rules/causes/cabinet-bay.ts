@@ -41,6 +41,7 @@ export const cabinetBay = defineCause({
     'voice-unclear': 0.4,
     boxy: 0.6,
   },
+  block: { group: 'cavity', facts: ['bayRecess', 'bayWidth', 'bayHeight', 'bayDepth'] },
   groups: {
     // Gaps and recess are two ways to the same chesty note: the louder one counts.
     cavity: 'same-quantity',
