@@ -1,6 +1,7 @@
 /** Answers to numbered screens that are no facts: contradictions, offers, remedies, how a number was found. */
 import type { Outcome } from '../facts/acts.js';
 import { type FactId, isFactId } from '../facts/catalog.js';
+import { isComplaintId } from '../facts/complaints.js';
 import { HOWS } from '../facts/spec.js';
 import { give } from './answers.js';
 import { accept, after, complete, refuse } from './complete.js';
@@ -37,8 +38,10 @@ export function takeEntry(state: State, screen: Screen, typed: string): State {
     }
     case 'result':
       return takeOffer(state, value);
-    case 'cured':
-      return takeCured(state, screen, value as Outcome);
+    case 'cured': {
+      const [outcome, complaint = ''] = value.split(' ');
+      return takeCured(state, screen, outcome as Outcome, isComplaintId(complaint) ? complaint : undefined);
+    }
     case 'stays':
       return tried(state, screen, value === 'yes');
     default:

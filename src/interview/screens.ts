@@ -4,7 +4,7 @@ import { OUTCOME_IDS, OUTCOMES } from '../facts/acts.js';
 import { acceptedAnswer } from '../facts/answer.js';
 import type { Answer } from '../facts/book.js';
 import { FACT_IDS, type FactId, factSpec } from '../facts/catalog.js';
-import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
+import { COMPLAINT_IDS, COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
 import { type Family, HOWS } from '../facts/spec.js';
 import { takenText } from '../reading/words.js';
 import { isTest } from '../reasoning/hypotheses.js';
@@ -60,6 +60,12 @@ const CURED: readonly Entry[] = OUTCOME_IDS.filter((id) => id !== 'cannot-tell')
   label: OUTCOMES[id],
 }));
 
+/** An act may end one of several complaints and leave the others as they were. */
+const endedOnly = (complaints: readonly ComplaintId[]): readonly Entry[] =>
+  complaints.length < 2
+    ? []
+    : complaints.map((id) => ({ value: `gone ${id}`, label: `only this was gone: ${COMPLAINTS[id].title}` }));
+
 const STAYS: readonly Entry[] = [
   { value: 'yes', label: 'yes, it stays as it is now' },
   { value: 'no', label: 'no, it was put back' },
@@ -95,7 +101,7 @@ export function entriesOf(state: State, screen: Screen): readonly Entry[] {
     case 'result':
       return offers(state).map(({ id, label }) => ({ value: id, label }));
     case 'cured':
-      return CURED;
+      return [...CURED, ...endedOnly(bookOf(state).complaints)];
     case 'stays':
       return STAYS;
     case 'understood':

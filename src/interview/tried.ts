@@ -6,6 +6,7 @@ import { named, sentence } from '../explain/words.js';
 import { OUTCOMES, type Outcome, type Trial } from '../facts/acts.js';
 import type { FactBook } from '../facts/book.js';
 import { factSpec, isFactId } from '../facts/catalog.js';
+import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
 import type { Audit } from '../reasoning/audit.js';
 import { isTest } from '../reasoning/hypotheses.js';
 import { plan } from '../reasoning/plan.js';
@@ -13,12 +14,21 @@ import { changedBy, remedyId, withTrial } from '../reasoning/trials.js';
 import { advance, atResult } from './flow.js';
 import { bookOf, pop, push, type Screen, type State, say, withBook } from './state.js';
 
-/** The outcome is told; whether the change stands is asked where something hangs on it. */
-export function takeCured(state: State, screen: Screen & { kind: 'cured' }, outcome: Outcome): State {
+/**
+ * The outcome is told; whether the change stands is asked where something hangs on it.
+ * @param complaint where it did so to one of several complaints only
+ */
+export function takeCured(
+  state: State,
+  screen: Screen & { kind: 'cured' },
+  outcome: Outcome,
+  complaint?: ComplaintId,
+): State {
   const cause = state.audit.causes.find(({ id }) => id === screen.cause);
   const remedy = cause?.remedies.find(({ id }) => id === screen.remedy);
   if (!cause || !remedy) return pop(state);
-  const asking = { kind: 'stays', remedy, trial: { act: remedyId(cause, remedy), outcome } } as const;
+  const trial = { act: remedyId(cause, remedy), outcome, ...(complaint && { complaint }) };
+  const asking = { kind: 'stays', remedy, trial } as const;
   const helped = outcome === 'gone' || outcome === 'better';
   const asked = push(state, asking);
   return helped || changedBy(bookOf(state), remedy).length > 0 ? asked : tried(asked, asking);
@@ -33,7 +43,8 @@ export function tried(state: State, { remedy, trial }: Screen & { kind: 'stays' 
   if (solved) return atResult(say(after, sentence(solvedText(solved)), `Check: ${remedy.verify}`), LEAVE);
   const changed = [...after.audit.book.before.keys()].filter((id) => !bookOf(state).before.has(id));
   const stale = changed.filter((id) => factSpec(id).usually !== 'recalled' && !isTest(id));
-  const counts = `It counts: ${OUTCOMES[trial.outcome]}${stays === false ? ', and it was put back' : ''}.`;
+  const which = trial.complaint ? ` (${COMPLAINTS[trial.complaint].title})` : '';
+  const counts = `It counts: ${OUTCOMES[trial.outcome]}${which}${stays === false ? ', and it was put back' : ''}.`;
   // The trouble was heard with what stood there before; what stands there now is known to nobody yet.
   if (stale.length > 0)
     return advance({ ...say(after, counts, nextStepText(after.audit), STALE), redo: stale });

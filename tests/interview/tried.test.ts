@@ -25,13 +25,21 @@ const asked = type(atEnd, lineOf(atEnd, 'I did this: Tilt'));
 const CHANGED = ['centerTilt', 'testTilt'] as const;
 
 describe('a remedy carried out', () => {
-  it('may have done any of four things', () => {
+  it('may have done any of four things, or have ended one complaint of several', () => {
     expect(promptOf(asked).choices).toEqual([
       'the trouble was gone',
       'it was better, not gone',
       'no change',
       'it was worse',
+      'only this was gone: the voice is unclear at every seat',
+      'only this was gone: the voice sounds dull',
     ]);
+    const one = type(asked, '6', '2');
+    expect(bookOf(one).trials).toEqual([
+      { act: 'aim/wedge', outcome: 'gone', complaint: 'dull', stays: false },
+    ]);
+    expect(solvedBy(bookOf(type(asked, '6', '1')))).toBeUndefined();
+    expect(solvedBy(bookOf(type(asked, '1', '1')))).toBeDefined();
   });
 
   const rows = [
