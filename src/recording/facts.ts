@@ -72,7 +72,6 @@ const largest = (a: number | null, b: number | null): number | null =>
 function polarityChoice({ polarity: { left, center, right, undecided } }: Measurement): string | null {
   if (left === null || center === null || right === null || undecided.length > 0) return null;
   if (left === -1) return 'left-inverted';
-  if (center === -1 && right === -1) return 'left-inverted';
   if (center === -1) return 'center-inverted';
   return right === -1 ? 'right-inverted' : 'alike';
 }

@@ -197,31 +197,21 @@ function subframe(bits: Bits, size: number, sampleBits: number): Int32Array {
   if (width < 1) throw new Ended();
   if (type === 0) out.fill(bits.signed(width));
   else if (type === 1) for (let i = 0; i < size; i += 1) out[i] = bits.signed(width);
-  else if (type >= 8 && type <= 12) predicted(bits, out, width, type - 8, FIXED[type - 8] ?? [], 0);
-  else if (type >= 32) {
-    const order = type - 31;
+  else if ((type >= 8 && type <= 12) || type >= 32) {
+    const order = type < 32 ? type - 8 : type - 31;
     for (let i = 0; i < Math.min(order, size); i += 1) out[i] = bits.signed(width);
-    const precision = bits.read(4) + 1;
-    const shift = bits.signed(5);
-    const taps = Array.from({ length: order }, () => bits.signed(precision));
+    const { taps, shift } = type < 32 ? { taps: FIXED[order] ?? [], shift: 0 } : predictor(bits, order);
     residue(bits, out, order);
-    restore(out, order, taps, Math.max(0, shift));
+    restore(out, order, taps, shift);
   } else throw new Ended();
   if (wasted > 0) for (let i = 0; i < size; i += 1) out[i] = (out[i] ?? 0) * 2 ** wasted;
   return out;
 }
 
-function predicted(
-  bits: Bits,
-  out: Int32Array,
-  width: number,
-  order: number,
-  taps: readonly number[],
-  shift: number,
-): void {
-  for (let i = 0; i < Math.min(order, out.length); i += 1) out[i] = bits.signed(width);
-  residue(bits, out, order);
-  restore(out, order, taps, shift);
+function predictor(bits: Bits, order: number): { readonly taps: readonly number[]; readonly shift: number } {
+  const precision = bits.read(4) + 1;
+  const shift = Math.max(0, bits.signed(5));
+  return { taps: Array.from({ length: order }, () => bits.signed(precision)), shift };
 }
 
 function restore(out: Int32Array, order: number, taps: readonly number[], shift: number): void {

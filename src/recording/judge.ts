@@ -11,10 +11,9 @@ import { type Measured, type Measurement, MOST_PPM, type Reason, type Remark } f
 import type { Clock } from './on-clock.js';
 import { polaritiesOf } from './polarities.js';
 import { polarityScore, trebleScore, type Voice } from './polarity.js';
-import type { Response } from './response.js';
 import { centerShare, type Routing, routingOf } from './route.js';
 import { centerSweepOf, playedAt, type SweepName } from './sequence.js';
-import { sumCheck } from './sums.js';
+import { type SumCheck, sumCheck } from './sums.js';
 import { traceOf } from './trace.js';
 
 /** Treble over its noise for an arrival to count, dB. */
@@ -50,179 +49,221 @@ interface Heard {
 }
 
 export function judged(heard: Heard): Measured {
-  const { rate, clock, left, right, repeat } = heard;
-  const { kind } = clock.sequence;
-  const centerName = centerSweepOf(kind);
-  const reasons = new Set<Reason>();
-  const remarks = new Set<Remark>();
-  const arrivalS = (name: SweepName, { response, arrival }: Voice): number =>
-    (response.start / rate + arrival.s) / clock.scale - playedAt(clock.sequence, name);
-  const [leftS, rightS] = [arrivalS('left', left), arrivalS('right', right)];
-
-  const routing = routingOf(
-    clock,
-    { left: left.response, right: right.response, center: heard.center.response },
-    Math.max(leftS, rightS, arrivalS(centerName, heard.center)),
-  );
-  const shared = routing.route === 'all';
-  const center = shared ? shareOf(heard, routing) : heard.center;
-  const hasCenter = routing.route === 'center' || shared;
-  if (kind === 'channels' && (routing.route === 'mains' || shared)) reasons.add('downmixed');
-  else if (routing.route === 'unsure') reasons.add('route-unsure');
-  const centerS = arrivalS(centerName, center);
-
-  // What spoils time.
-  const slips = Math.abs(heard.ppm) > MOST_PPM;
-  const sums =
-    heard.sum && heard.difference && routing.route === 'center'
-      ? sumCheck(
-          clock,
-          {
-            left: left.response,
-            center: center.response,
-            sum: heard.sum.response,
-            difference: heard.difference.response,
-          },
-          [leftS, centerS],
-        )
-      : undefined;
-  if (slips || (sums && sums.slipMs > 0)) reasons.add('clock-slips');
-  const drowned = (voice: Voice): boolean => voice.arrival.snrDb < ARRIVAL_SNR_DB;
-  if ([left, right, ...(hasCenter ? [center] : [])].some(drowned)) reasons.add('noisy');
-  const apart = rate < TREBLE_RATE_HZ ? 0 : bandsApartMs(left, right, center);
-  const inBands = hasCenter && kind === 'stereo' && (routing.inBandsOnly || apart > BANDS_APART_MS);
-  if (inBands) {
-    remarks.add('in-bands-only');
-    reasons.add('route-unsure');
-  }
-  const timed = !reasons.has('clock-slips') && !drowned(left) && !drowned(right);
-  const centerTimed = timed && hasCenter && !drowned(center) && !inBands && !reasons.has('downmixed');
-  const delayMs = {
-    centerMinusLeft: centerTimed ? (centerS - leftS) * 1000 : null,
-    centerMinusRight: centerTimed ? (centerS - rightS) * 1000 : null,
-    leftMinusRight: timed ? (leftS - rightS) * 1000 : null,
-    uncertainty: !timed ? null : rate < TREBLE_RATE_HZ ? DELAY_MIDDLE_MS : DELAY_MS,
-  };
-
-  // Polarity: independent of gain, in need of a direct sound.
-  const scored = centerTimed || (hasCenter && !drowned(center) && !inBands && !reasons.has('downmixed'));
-  const polarities =
-    drowned(left) || drowned(right)
-      ? undefined
-      : polaritiesOf({
-          rightAgainstLeft: polarityScore(left, right),
-          rightAgainstLeftTreble: trebleScore(left, right),
-          ...(scored && {
-            centerAgainstLeft: polarityScore(left, center),
-            centerAgainstRight: polarityScore(right, center),
-          }),
-        });
-  if (polarities?.unlikeMains) remarks.add('mains-unlike');
-
-  // What spoils energies.
-  const levels = { left: bandLevels(left), right: bandLevels(right), center: bandLevels(center) };
-  const again = bandLevels(repeat);
-  const loud = (...voices: BandLevels[]): boolean =>
-    voices.every(({ snrDb }) => snrDb.slice(...LEVEL_BANDS).every((snr) => snr >= BAND_SNR_DB));
-  const mainsLoud = loud(levels.left, levels.right, again);
-  // A step that drowns in noise tells nothing about the gain.
-  const stepSpoiled = mainsLoud && gainRides(levels.left, again, sums);
-  if (stepSpoiled) reasons.add('gain-rides');
-  if (flatSamples(heard.samples) > MOST_FLAT_SAMPLES) reasons.add('clipped');
-  const needed = new Set<SweepName>(['left', 'right', centerName, 'repeat']);
-  const struck = heard.bursts.during.some((number) => needed.has(namesInOrder(heard)[number] ?? 'sum'));
-  if (heard.bursts.betweenDb > TALK_DB || struck) reasons.add('talking');
-  if (sums && sums.errorDb > SUMS_DIFFER_DB && !reasons.has('clock-slips') && !stepSpoiled) {
-    remarks.add('sums-differ');
-  }
-  const undisturbed = !reasons.has('talking') && !reasons.has('clipped');
-  const steady = undisturbed && !reasons.has('gain-rides');
-  const own = routing.route === 'center' && !reasons.has('downmixed');
-
-  const mains = levels.left.db.map((db, i) => (db + (levels.right.db[i] ?? 0)) / 2);
-  const difference = levels.center.db.map((db, i) => db - (mains[i] ?? 0));
-  const allLoud = mainsLoud && (!own || loud(levels.center));
-  if (!allLoud) reasons.add('noisy');
-  const centerLevel = meanOf(difference.slice(...LEVEL_BANDS));
-  const levelKnown = steady && own && allLoud;
-  const toneKnown = difference.map((db, i): number | null => {
-    const inRange = (BAND_EDGES[i]?.upperHz ?? 0) < 0.42 * rate;
-    const clear = [levels.left, levels.right, levels.center].every(
-      ({ snrDb }) => (snrDb[i] ?? 0) >= BAND_SNR_DB,
-    );
-    return levelKnown && inRange && clear ? db - centerLevel : null;
-  });
-  const reflection = own && undisturbed && !drowned(center) ? reflectionOf(center.arrival) : undefined;
-  const clarity = own && steady && allLoud ? clarityOf(center) : undefined;
-  const percent = (voice: Voice): number | null =>
-    steady && mainsLoud ? (distortionPercent(distortionOf(voice)) ?? null) : null;
-
-  if (rate < TREBLE_RATE_HZ) remarks.add('low-sample-rate');
-  if (kind === 'stereo') remarks.add('slips-unseen');
-  else if (!heard.sum || !heard.difference) remarks.add('end-cut');
-  if (shared && kind === 'stereo') remarks.add('share-only');
-  if ([left, right, ...(own ? [center] : [])].some(({ arrival }) => arrival.directDb < DIRECT_WEAK_DB)) {
-    remarks.add('direct-sound-weak');
-  }
-  const lateness = delayMs.centerMinusLeft ?? 0;
-  if (lateness > VERY_LATE_MS) remarks.add('center-very-late');
-  if (lateness < -VERY_LATE_MS) remarks.add('center-very-early');
-
+  const view = viewOf(heard);
+  const said: Said = { reasons: new Set(), remarks: new Set() };
+  const delayMs = timesOf(view, said);
+  const polarity = polarityOf(view, said);
+  const energies = energiesOf(view, said);
+  remarkOn(view, delayMs, said);
+  const { kind } = heard.clock.sequence;
+  const { route } = view.routing;
   const measurement: Measurement = {
     signal: kind,
-    trusted: reasons.size === 0,
-    reasons: [...reasons],
-    remarks: [...remarks],
+    trusted: said.reasons.size === 0,
+    reasons: [...said.reasons],
+    remarks: [...said.remarks],
     silent: [],
     delayMs,
-    polarity: {
-      left: polarities?.left ?? null,
-      center: polarities?.center ?? null,
-      right: polarities?.right ?? null,
-      undecided: polarities?.undecided ?? [],
-    },
-    levelDb: {
-      centerMinusMains: levelKnown ? centerLevel : null,
-      leftMinusRight:
-        steady && mainsLoud
-          ? meanOf(levels.left.db.map((db, i) => db - (levels.right.db[i] ?? 0)).slice(...LEVEL_BANDS))
-          : null,
-      uncertainty: steady && mainsLoud ? LEVEL_DB : null,
-    },
-    toneDb: { hz: BANDS_HZ, centerMinusMains: toneKnown, uncertainty: levelKnown ? TONE_DB : null },
-    reflection: {
-      delayMs: reflection?.delayMs ?? null,
-      levelDb: reflection?.levelDb ?? null,
-      notchHz: reflection ? 500 / reflection.delayMs : null,
-    },
-    clarity: { c50Db: clarity?.c50Db ?? null, d50: clarity?.d50 ?? null },
-    distortionPercent: { left: percent(left), center: own ? percent(center) : null, right: percent(right) },
-    middleFrom:
-      kind === 'stereo' && routing.route !== 'unsure' ? (routing.route as 'center' | 'all' | 'mains') : null,
+    polarity,
+    ...energies,
+    middleFrom: kind === 'stereo' && route !== 'unsure' ? route : null,
     snrDb: heard.snrDb,
-    clockPpm: slips ? null : heard.ppm,
+    clockPpm: slipping(heard) ? null : heard.ppm,
   };
   const voices = [
-    ['left', left, leftS],
-    ['center', center, centerS],
-    ['right', right, rightS],
+    ['left', view.left, view.leftS],
+    ['center', view.center, view.centerS],
+    ['right', view.right, view.rightS],
   ] as const;
   return {
     measurement,
-    traces: voices.map(([side, { arrival }, s]) => traceOf(side, arrival, (s - leftS) * 1000)),
+    traces: voices.map(([side, { arrival }, s]) => traceOf(side, arrival, (s - view.leftS) * 1000)),
   };
 }
 
-const namesInOrder = ({ clock, names }: Heard): SweepName[] =>
-  clock.sequence.sweeps.map(({ name }) => name).filter((name) => names.includes(name));
+/** What is not trusted and why, and what is worth a sentence: each judgment adds its own. */
+interface Said {
+  readonly reasons: Set<Reason>;
+  readonly remarks: Set<Remark>;
+}
 
-function shareOf({ clock, left, right, center }: Heard, { weight }: Routing): Voice {
-  const response: Response = centerShare(
-    clock,
-    { left: left.response, right: right.response, center: center.response },
-    weight,
-  );
-  return { response, arrival: arrivalOf(response) };
+/** A recording with its center found: the sweep itself, or the center's share of it. */
+interface View extends Heard {
+  readonly routing: Routing;
+  readonly leftS: number;
+  readonly centerS: number;
+  readonly rightS: number;
+  /** The center plays, alone or with the mains. */
+  readonly hasCenter: boolean;
+  /** The center plays alone, so that its energies are its own. */
+  readonly own: boolean;
+  readonly downmixed: boolean;
+  readonly sums: SumCheck | undefined;
+  /** The upmix moves only a part of the frequencies. */
+  readonly inBands: boolean;
+}
+
+function viewOf(heard: Heard): View {
+  const { rate, clock, left, right, sum, difference } = heard;
+  const { kind } = clock.sequence;
+  const centerName = centerSweepOf(kind);
+  const arrivalS = (name: SweepName, { response, arrival }: Voice): number =>
+    (response.start / rate + arrival.s) / clock.scale - playedAt(clock.sequence, name);
+  const [leftS, rightS] = [arrivalS('left', left), arrivalS('right', right)];
+  const responses = { left: left.response, right: right.response, center: heard.center.response };
+  const latestS = Math.max(leftS, rightS, arrivalS(centerName, heard.center));
+  const routing = routingOf(clock, responses, latestS);
+  const shared = routing.route === 'all';
+  const share = shared ? centerShare(clock, responses, routing.weight) : undefined;
+  const center = share ? { response: share, arrival: arrivalOf(share) } : heard.center;
+  const centerS = arrivalS(centerName, center);
+  const alone = routing.route === 'center';
+  const apart = rate < TREBLE_RATE_HZ ? 0 : bandsApartMs(left, right, center);
+  return {
+    ...heard,
+    center,
+    routing,
+    leftS,
+    centerS,
+    rightS,
+    hasCenter: alone || shared,
+    own: alone,
+    downmixed: kind === 'channels' && (routing.route === 'mains' || shared),
+    sums:
+      sum && difference && alone
+        ? sumCheck(clock, { ...responses, sum: sum.response, difference: difference.response }, [
+            leftS,
+            centerS,
+          ])
+        : undefined,
+    inBands: kind === 'stereo' && (alone || shared) && (routing.inBandsOnly || apart > BANDS_APART_MS),
+  };
+}
+
+const slipping = ({ ppm }: Heard): boolean => Math.abs(ppm) > MOST_PPM;
+const drowned = ({ arrival }: Voice): boolean => arrival.snrDb < ARRIVAL_SNR_DB;
+/** The center's own direct sound is there to be compared. */
+const centerHeard = ({ hasCenter, center, inBands, downmixed }: View): boolean =>
+  hasCenter && !drowned(center) && !inBands && !downmixed;
+
+function timesOf(view: View, { reasons, remarks }: Said): Measurement['delayMs'] {
+  const { left, right, center, hasCenter, leftS, centerS, rightS, sums } = view;
+  if (view.downmixed) reasons.add('downmixed');
+  else if (view.routing.route === 'unsure') reasons.add('route-unsure');
+  const slips = slipping(view) || (sums !== undefined && sums.slipMs > 0);
+  if (slips) reasons.add('clock-slips');
+  if ([left, right, ...(hasCenter ? [center] : [])].some(drowned)) reasons.add('noisy');
+  if (view.inBands) {
+    remarks.add('in-bands-only');
+    reasons.add('route-unsure');
+  }
+  const timed = !slips && !drowned(left) && !drowned(right);
+  const centerTimed = timed && centerHeard(view);
+  return {
+    centerMinusLeft: centerTimed ? (centerS - leftS) * 1000 : null,
+    centerMinusRight: centerTimed ? (centerS - rightS) * 1000 : null,
+    leftMinusRight: timed ? (leftS - rightS) * 1000 : null,
+    uncertainty: !timed ? null : view.rate < TREBLE_RATE_HZ ? DELAY_MIDDLE_MS : DELAY_MS,
+  };
+}
+
+/** Independent of gain and clock, in need of a direct sound. */
+function polarityOf(view: View, { remarks }: Said): Measurement['polarity'] {
+  const { left, center, right } = view;
+  if (drowned(left) || drowned(right)) return { left: null, center: null, right: null, undecided: [] };
+  const { unlikeMains, ...polarity } = polaritiesOf({
+    rightAgainstLeft: polarityScore(left, right),
+    rightAgainstLeftTreble: trebleScore(left, right),
+    ...(centerHeard(view) && {
+      centerAgainstLeft: polarityScore(left, center),
+      centerAgainstRight: polarityScore(right, center),
+    }),
+  });
+  if (unlikeMains) remarks.add('mains-unlike');
+  return polarity;
+}
+
+type Energies = Pick<Measurement, 'levelDb' | 'toneDb' | 'reflection' | 'clarity' | 'distortionPercent'>;
+
+function energiesOf(view: View, said: Said): Energies {
+  const { left, center, right, own, rate } = view;
+  const levels = { left: bandLevels(left), right: bandLevels(right), center: bandLevels(center) };
+  const again = bandLevels(view.repeat);
+  const mainsLoud = loud(levels.left, levels.right, again);
+  const { undisturbed, steady } = disturbances(view, mainsLoud, levels.left, again, said);
+  const allLoud = mainsLoud && (!own || loud(levels.center));
+  if (!allLoud) said.reasons.add('noisy');
+  const mains = levels.left.db.map((db, i) => (db + (levels.right.db[i] ?? 0)) / 2);
+  const difference = levels.center.db.map((db, i) => db - (mains[i] ?? 0));
+  const centerLevel = meanOf(difference.slice(...LEVEL_BANDS));
+  const levelKnown = steady && own && allLoud;
+  const mainsKnown = steady && mainsLoud;
+  const tone = difference.map((db, i): number | null => {
+    const inRange = (BAND_EDGES[i]?.upperHz ?? 0) < HELD_BY_RATE * rate;
+    const clear = Object.values(levels).every(({ snrDb }) => (snrDb[i] ?? 0) >= BAND_SNR_DB);
+    return levelKnown && inRange && clear ? db - centerLevel : null;
+  });
+  const reflection = own && undisturbed && !drowned(center) ? reflectionOf(center.arrival) : undefined;
+  const percent = (voice: Voice): number | null =>
+    mainsKnown ? (distortionPercent(distortionOf(voice)) ?? null) : null;
+  return {
+    levelDb: {
+      centerMinusMains: levelKnown ? centerLevel : null,
+      leftMinusRight: mainsKnown
+        ? meanOf(levels.left.db.map((db, i) => db - (levels.right.db[i] ?? 0)).slice(...LEVEL_BANDS))
+        : null,
+      uncertainty: mainsKnown ? LEVEL_DB : null,
+    },
+    toneDb: { hz: BANDS_HZ, centerMinusMains: tone, uncertainty: levelKnown ? TONE_DB : null },
+    reflection: reflection
+      ? { ...reflection, notchHz: 500 / reflection.delayMs }
+      : { delayMs: null, levelDb: null, notchHz: null },
+    clarity: levelKnown ? clarityOf(center) : { c50Db: null, d50: null },
+    distortionPercent: { left: percent(left), center: own ? percent(center) : null, right: percent(right) },
+  };
+}
+
+/** Part of the sample rate up to which a recorder holds a band. */
+const HELD_BY_RATE = 0.42;
+
+const loud = (...voices: BandLevels[]): boolean =>
+  voices.every(({ snrDb }) => snrDb.slice(...LEVEL_BANDS).every((snr) => snr >= BAND_SNR_DB));
+
+/** What spoils energies: gain that rides, clipping, other sounds. */
+function disturbances(
+  { samples, clock, bursts, names, sums }: View,
+  mainsLoud: boolean,
+  first: BandLevels,
+  again: BandLevels,
+  { reasons, remarks }: Said,
+): { readonly undisturbed: boolean; readonly steady: boolean } {
+  const { sweeps, kind } = clock.sequence;
+  // A step that drowns in noise tells nothing about the gain.
+  const rides = mainsLoud && gainRides(first, again, sums);
+  if (rides) reasons.add('gain-rides');
+  if (flatSamples(samples) > MOST_FLAT_SAMPLES) reasons.add('clipped');
+  const needed = new Set<SweepName>(['left', 'right', centerSweepOf(kind), 'repeat']);
+  const found = sweeps.map(({ name }) => name).filter((name) => names.includes(name));
+  const struck = bursts.during.some((number) => needed.has(found[number] ?? 'sum'));
+  if (bursts.betweenDb > TALK_DB || struck) reasons.add('talking');
+  if (sums && sums.errorDb > SUMS_DIFFER_DB && !reasons.has('clock-slips') && !rides) {
+    remarks.add('sums-differ');
+  }
+  const undisturbed = !reasons.has('talking') && !reasons.has('clipped');
+  return { undisturbed, steady: undisturbed && !rides };
+}
+
+function remarkOn(view: View, { centerMinusLeft }: Measurement['delayMs'], { remarks }: Said): void {
+  const { kind } = view.clock.sequence;
+  if (view.rate < TREBLE_RATE_HZ) remarks.add('low-sample-rate');
+  if (kind === 'stereo') remarks.add('slips-unseen');
+  else if (!view.sum || !view.difference) remarks.add('end-cut');
+  if (kind === 'stereo' && view.routing.route === 'all') remarks.add('share-only');
+  const voices = [view.left, view.right, ...(view.own ? [view.center] : [])];
+  if (voices.some(({ arrival }) => arrival.directDb < DIRECT_WEAK_DB)) remarks.add('direct-sound-weak');
+  const lateness = centerMinusLeft ?? 0;
+  if (lateness > VERY_LATE_MS) remarks.add('center-very-late');
+  if (lateness < -VERY_LATE_MS) remarks.add('center-very-early');
 }
 
 /** How far the center's delay in the middle band lies from that in the treble, ms. */

@@ -42,49 +42,43 @@ export function playFile(kind: SignalKind): Uint8Array {
   return wav24(channels, count, positions);
 }
 
+/** A number as bytes, the lowest first. */
+const bytesOf = (value: number, count: number): number[] =>
+  Array.from({ length: count }, (_, i) => Math.floor(value / 256 ** i) & 0xff);
+const textOf = (word: string): number[] => [...word].map((letter) => letter.charCodeAt(0));
+
 function wav24(channels: readonly Float64Array[], count: number, positions: number): Uint8Array {
   const frames = channels[0]?.length ?? 0;
   const block = (count * BITS) / 8;
   const extensible = count > 2;
-  const formatBytes = extensible ? 40 : 16;
-  const dataBytes = frames * block;
-  const bytes = new Uint8Array(28 + formatBytes + dataBytes);
-  const view = new DataView(bytes.buffer);
-  let at = 0;
-  const text = (word: string): void => {
-    for (const letter of word) view.setUint8(at++, letter.charCodeAt(0));
-  };
-  const u16 = (value: number): void => {
-    view.setUint16(at, value, true);
-    at += 2;
-  };
-  const u32 = (value: number): void => {
-    view.setUint32(at, value, true);
-    at += 4;
-  };
-  text('RIFF');
-  u32(bytes.length - 8);
-  text('WAVEfmt ');
-  u32(formatBytes);
-  u16(extensible ? FORMAT_EXTENSIBLE : 1);
-  u16(count);
-  u32(PLAY_RATE_HZ);
-  u32(PLAY_RATE_HZ * block);
-  u16(block);
-  u16(BITS);
-  if (extensible) {
-    u16(22);
-    u16(BITS);
-    u32(positions);
-    for (const byte of INTEGER_FORMAT) view.setUint8(at++, byte);
-  }
-  text('data');
-  u32(dataBytes);
+  const format = [
+    ...bytesOf(extensible ? FORMAT_EXTENSIBLE : 1, 2),
+    ...bytesOf(count, 2),
+    ...bytesOf(PLAY_RATE_HZ, 4),
+    ...bytesOf(PLAY_RATE_HZ * block, 4),
+    ...bytesOf(block, 2),
+    ...bytesOf(BITS, 2),
+    ...(extensible
+      ? [...bytesOf(22, 2), ...bytesOf(BITS, 2), ...bytesOf(positions, 4), ...INTEGER_FORMAT]
+      : []),
+  ];
+  const size = frames * block;
+  const chunks = [
+    ...textOf('WAVEfmt '),
+    ...bytesOf(format.length, 4),
+    ...format,
+    ...textOf('data'),
+    ...bytesOf(size, 4),
+  ];
+  const header = [...textOf('RIFF'), ...bytesOf(chunks.length + size, 4), ...chunks];
+  const bytes = new Uint8Array(header.length + size);
+  bytes.set(header);
   const full = 2 ** (BITS - 1) - 1;
+  let at = header.length;
   for (let i = 0; i < frames; i += 1) {
     for (let channel = 0; channel < count; channel += 1) {
       const sample = Math.round((channels[channel]?.[i] ?? 0) * full);
-      for (let byte = 0; byte < BITS / 8; byte += 1) view.setUint8(at++, (sample >> (8 * byte)) & 0xff);
+      for (let byte = 0; byte < BITS; byte += 8) bytes[at++] = sample >> byte;
     }
   }
   return bytes;

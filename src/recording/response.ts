@@ -87,13 +87,6 @@ function inverseOf(sampleRateHz: number, scale: number, n: number): Spectrum {
   return { n, bins: out };
 }
 
-/** A response that was made by subtraction stands in for one that was played. */
-export const withSpectrum = (response: Response, spectrum: Spectrum): Response => ({
-  ...response,
-  spectrum,
-  h: signalOf(spectrum),
-});
-
 export function rootMeanSquare(values: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < values.length; i += 1) sum += (values[i] ?? 0) ** 2;

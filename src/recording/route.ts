@@ -3,10 +3,10 @@
  * left and right played before? The real weight of left plus right is fitted in bands of a third octave behind
  * the direct sounds, where the room tells the loudspeakers apart.
  */
-import type { Spectrum } from './fft.js';
+import { type Spectrum, signalOf } from './fft.js';
 import { medianOf } from './locate.js';
 import { type Clock, delayed, startOnClock, stretchOf } from './on-clock.js';
-import { type Response, withSpectrum } from './response.js';
+import type { Response } from './response.js';
 import { centerSweepOf } from './sequence.js';
 
 const FROM_HZ = 300;
@@ -119,5 +119,6 @@ export function centerShare(clock: Clock, { left, right, center }: Three, weight
     );
     for (let i = 0; i < bins.length; i += 1) bins[i] = (bins[i] ?? 0) - weight * (part[i] ?? 0);
   }
-  return withSpectrum(center, { n: center.spectrum.n, bins });
+  const spectrum = { n: center.spectrum.n, bins };
+  return { ...center, spectrum, h: signalOf(spectrum) };
 }
