@@ -21,8 +21,7 @@ interface ReadOptions extends GlobalOptions, FormatOptions {
   readonly output?: string;
 }
 
-/** Four bytes a letter at the most. */
-const MOST_BYTES = 4 * MOST_LETTERS;
+const MOST_BYTES = 4_000_000;
 
 export async function run(io: StreamIo, path: string, options: ReadOptions): Promise<ExitCode> {
   const asJson = wantsJson(options);
@@ -59,6 +58,10 @@ async function textFrom(io: StreamIo, path: string): Promise<string> {
       example: 'center-audit read post.txt',
     });
   }
+  if (text.length > MOST_LETTERS)
+    io.err(
+      `Only the first ${MOST_LETTERS} letters are read; the other ${text.length - MOST_LETTERS} are not.\n`,
+    );
   return text;
 }
 

@@ -4,6 +4,7 @@ import { type Answer, EMPTY_BOOK, type FactBook } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { COMPLAINT_IDS, type ComplaintId } from '../facts/complaints.js';
+import { CONSTRAINT_IDS } from '../facts/constraints.js';
 import { plainText } from '../lib/sanitize.js';
 import type { Reading, Taken } from './read.js';
 
@@ -19,7 +20,10 @@ export function draftOf(reading: Reading): FactBook {
 }
 
 /** The book with what was read; what stands there already is kept. */
-export function withReading(book: FactBook, { taken, trials, unsure }: Reading): FactBook {
+export function withReading(
+  book: FactBook,
+  { taken, trials, unsure, constraints, solved }: Reading,
+): FactBook {
   const answers = new Map(book.answers);
   const keep = (id: FactId, answer: Answer): void => {
     if (!answers.has(id)) answers.set(id, answer);
@@ -40,6 +44,8 @@ export function withReading(book: FactBook, { taken, trials, unsure }: Reading):
     answers,
     complaints: merged(book.complaints, heard, book.absentComplaints),
     absentComplaints: merged(book.absentComplaints, idsOf(taken, true), [...book.complaints, ...heard]),
+    constraints: CONSTRAINT_IDS.filter((id) => book.constraints.includes(id) || constraints.includes(id)),
+    ...(book.solved === undefined && solved !== undefined ? { solved } : {}),
     trials: [...book.trials, ...trials.flatMap(trialOf)],
   };
 }

@@ -2,7 +2,9 @@
 import type { ActId } from '../facts/acts.js';
 import type { ChoiceFactId, NumberFactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
+import type { ConstraintId } from '../facts/constraints.js';
 import { complaintWords } from '../facts/words/complaints.js';
+import { constraintWords, SOLVED } from '../facts/words/constraints.js';
 import { IDIOMS } from '../facts/words/idioms.js';
 import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
@@ -21,6 +23,8 @@ export type Meaning =
   | { readonly kind: 'complaint'; readonly id: ComplaintId; readonly absent: boolean }
   | { readonly kind: 'act'; readonly act: ActId }
   | { readonly kind: 'test'; readonly test: TestId }
+  | { readonly kind: 'constraint'; readonly id: ConstraintId }
+  | { readonly kind: 'solved' }
   | { readonly kind: 'idiom' };
 
 /** The outcome of a test in one of its own words, or one of the four. */
@@ -69,6 +73,9 @@ function build(): Lexicon {
   const after = new Map<TestId, Index<Result>>();
   for (const [fact, phrases] of entries(ZEROS))
     meanings.push(...all<Meaning>(phrases, { kind: 'number', fact: fact as NumberFactId }));
+  for (const [id, phrases] of entries(constraintWords))
+    meanings.push(...all<Meaning>(phrases, { kind: 'constraint', id: id as ConstraintId }));
+  meanings.push(...all<Meaning>(SOLVED, { kind: 'solved' }));
   for (const family of FAMILIES) {
     for (const [id, heard] of entries(family.complaints)) {
       meanings.push(

@@ -71,6 +71,8 @@ export function compile<Meaning>(written: string, meaning: Meaning, classes: Cla
     .find(({ words, optional, quantity }) => words.size === 1 && !optional && !quantity);
   const [need] = needed?.words ?? [];
   const free = written.includes(` ${FREE} `);
+  // In any order, so the rarest word leads: it is the one that is looked for.
+  if (free) items.sort((a, b) => a.words.size - b.words.size);
   return { items, meaning, written, ...(free ? { free } : {}), ...(need === undefined ? {} : { need }) };
 }
 

@@ -5,6 +5,7 @@
 import type { UnitSystem } from '../facts/book.js';
 import { type ChoiceFactId, type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
+import type { ConstraintId } from '../facts/constraints.js';
 import type { How } from '../facts/spec.js';
 import { OPPOSITES } from '../facts/words/opposites.js';
 import { contentsIn, isPraised } from './contents.js';
@@ -51,6 +52,10 @@ export interface Reading {
   readonly unsure: readonly Unsure[];
   readonly left: readonly Left[];
   readonly trials: readonly ToldTrial[];
+  /** What must not be done in this home. */
+  readonly constraints: readonly ConstraintId[];
+  /** Said to be settled, or said not to be. */
+  readonly solved?: boolean;
   /** Where each sentence begins and ends, in UTF-16 units. */
   readonly sentences: readonly { readonly start: number; readonly end: number }[];
 }
@@ -112,8 +117,25 @@ export function readText(text: string): Reading {
       settled.map(({ first }) => (words[first] as Word).start),
     ),
     trials,
+    ...homeOf(words, matches, others),
     sentences,
   };
+}
+
+/** What must not be done, and whether it is settled; the last word on that holds. */
+function homeOf(
+  words: readonly Word[],
+  matches: readonly Match<Meaning>[],
+  others: Others,
+): Pick<Reading, 'constraints' | 'solved'> {
+  const constraints = new Set<ConstraintId>();
+  let solved: boolean | undefined;
+  for (const match of matches) {
+    if (others.at(match.first) || contextOf(words, match, others).asked) continue;
+    if (match.meaning.kind === 'constraint') constraints.add(match.meaning.id);
+    if (match.meaning.kind === 'solved') solved = !isDenied(words, match);
+  }
+  return { constraints: [...constraints], ...(solved === undefined ? {} : { solved }) };
 }
 
 /** What an act and its outcome say is no state and no complaint: "pulled its plug: the voice was gone". */

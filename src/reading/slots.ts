@@ -24,6 +24,8 @@ type Roles = Readonly<Record<'of' | 'as', Place[]>> & { not: boolean };
 /** Words before and behind a quantity that can say what it is of. */
 const BEFORE = 12;
 const BEHIND = 6;
+/** Whatever stands between. */
+const FARTHEST = 40;
 /** A measure stands this near, a word that excludes a fact nearer still. */
 const MEASURE_REACH = 6;
 const NOT_REACH = 7;
@@ -166,7 +168,7 @@ function lookBehind(words: readonly Word[], at: number, see: See): void {
   let isBeside = true;
   // "Width 65 cm height 25 cm": names stand before their numbers here.
   const isNamed = MEASURES.has(words[at - 1]?.text ?? '') || words[at - 1]?.raw.length === 1;
-  for (let place = at + 1; steps <= BEHIND; place++) {
+  for (let place = at + 1; steps <= BEHIND && place <= at + FARTHEST; place++) {
     const word = words[place];
     if (word === undefined || word.sentence !== sentence || word.hard || word.quantity || word.text === ',')
       return;
@@ -214,7 +216,7 @@ function lookBefore(words: readonly Word[], at: number, see: See): void {
   let isOwn = true;
   let isBeside = true;
   let steps = 0;
-  for (let place = at - 1; place >= 0 && steps < 2 * BEFORE; place--) {
+  for (let place = at - 1; place >= Math.max(0, at - FARTHEST) && steps < 2 * BEFORE; place--) {
     const word = words[place] as Word;
     if (word.sentence !== sentence) {
       // What the sentence before was about.

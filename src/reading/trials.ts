@@ -61,11 +61,39 @@ export function trialsIn({ words, matches, lexicon }: FoundText, others: Others)
       cameLast: came.last,
       size: match.used.length + came.size,
     };
-    return [{ ...named(match.meaning, came.meaning), ...span }].filter(
-      (each) => each.answer !== undefined || each.act !== undefined,
-    );
+    const stays = staysAfter(words, span.last);
+    return [
+      { ...named(match.meaning, came.meaning), ...(stays === undefined ? {} : { stays }), ...span },
+    ].filter((each) => each.answer !== undefined || each.act !== undefined);
   });
   return oncePerAct(told);
+}
+
+const UNDOING = new Set([
+  'put',
+  'plugged',
+  'moved',
+  'turned',
+  'swapped',
+  'switched',
+  'set',
+  'went',
+  'pushed',
+  'changed',
+]);
+const KEEPING = new Set(['left', 'leaving', 'kept', 'keeping']);
+const STAYS_REACH = 12;
+
+/** "… then put it back" undoes an act, "and left it so" keeps it; undefined where neither is said. */
+function staysAfter(words: readonly Word[], last: number): boolean | undefined {
+  const behind = words.slice(last + 1, last + 1 + STAYS_REACH);
+  for (const [at, { raw }] of behind.entries()) {
+    if (raw === 'reverted' || raw === 'undid') return false;
+    if (raw === 'back' && behind.slice(Math.max(0, at - 3), at).some((word) => UNDOING.has(word.raw)))
+      return false;
+    if (KEEPING.has(raw) && ['it', 'that', 'so'].includes(behind[at + 1]?.raw ?? '')) return true;
+  }
+  return undefined;
 }
 
 function named(meaning: Meaning, result: Result): Pick<ToldTrial, 'act' | 'test' | 'outcome' | 'answer'> {

@@ -66,7 +66,7 @@ describe('text of strangers', () => {
     );
   });
 
-  it('is read to its end in one line of a million letters', () => {
+  it('is read as far as a post can go in one line of a million letters', () => {
     const text = 'the "center (is [not dull, '.repeat(40_000);
     expect(readText(text).taken.map(({ fact }) => fact)).toContain('dull');
   });

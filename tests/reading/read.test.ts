@@ -226,3 +226,26 @@ describe('who set it up', () => {
     expect(taken(text)).toContain('alignmentBy=automatic');
   });
 });
+
+describe('what else a case can hold', () => {
+  it.each([
+    ['I do not want to buy anything new.', ['no-purchase']],
+    ['We rent, so no drilling please.', ['no-holes']],
+    ['The sofa cannot be moved.', ['seats-stay']],
+    ['The voice is dull.', []],
+  ])('%s', (text, constraints) => {
+    expect(readText(text).constraints).toEqual(constraints);
+  });
+
+  it('is settled, or is not', () => {
+    expect(readText('Problem solved, thanks!').solved).toBe(true);
+    expect(readText('STILL NOT SOLVED.').solved).toBe(false);
+    expect(readText('The voice is dull.').solved).toBeUndefined();
+  });
+
+  it('is an act that was undone, or kept', () => {
+    expect(readText('I tilted it up, much clearer, then put it back.').trials[0]?.stays).toBe(false);
+    expect(readText('I tilted it up, much clearer, and left it so.').trials[0]?.stays).toBe(true);
+    expect(readText('I tilted it up, much clearer.').trials[0]?.stays).toBeUndefined();
+  });
+});
