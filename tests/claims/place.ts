@@ -367,6 +367,12 @@ export const PLACE_CLAIMS: Table = {
       lowers('near-surface', { measuredHoleHz: 2000 }, 3),
     ],
     [
+      'a blanket on the floor tells of the floor where the box stands on no shelf',
+      { ...FILM, centerPlacement: 'stand' },
+      raises('near-surface', { testCoverShelf: 'clearer' }, 4),
+      lowers('near-surface', { testCoverShelf: 'same' }, 2),
+    ],
+    [
       'a reflection as late as the way over the floor is the floor, one far later is not',
       { complaints: ['hollow'], centerTweeterHeight: '50 cm', seatDistance: '3 m', earHeight: '1.05 m' },
       tellsMore('near-surface', { reflectionMeasuredMs: 0.95 }, { reflectionMeasuredMs: 2.4 }),

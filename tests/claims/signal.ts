@@ -12,6 +12,7 @@ import {
   plans,
   raises,
   type Table,
+  tellsMore,
   unlikely,
 } from './claim.js';
 
@@ -61,6 +62,16 @@ export const SIGNAL_CLAIMS: Table = {
       leaves('timbre', { centerFamily: 'same-maker' }),
       raises('timbre', { centerFamily: 'unrelated' }, 2),
       lowers('timbre', { centerFamily: 'same-series' }, 3),
+    ],
+    [
+      'half a millisecond that was measured is heard in music that is shared, and not in a film',
+      { complaints: ['hollow'], ...FILM },
+      tellsMore(
+        'delay',
+        { ...MUSIC, sourceFormat: 'two-channel', arrivalMeasuredMs: { value: 0.5, how: 'measured' } },
+        { arrivalMeasuredMs: { value: 0.1, how: 'measured' } },
+      ),
+      lowers('delay', { arrivalMeasuredMs: { value: 0.5, how: 'measured' } }, 3),
     ],
     [
       'a reading of half the decibels is a misread meter, no level fault',
