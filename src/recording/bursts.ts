@@ -9,8 +9,8 @@ import { medianOf } from './locate.js';
 import { SWEEP_S, sweepHzAt } from './sequence.js';
 
 const FRAME_S = 0.05;
-/** Third octaves 315 Hz to 4 kHz: voices, barks, doors. */
-const LOOKED_AT = thirdOctaveCentersHz(-5, 6).map(thirdOctaveEdgesHz);
+/** Third octaves 315 Hz to 8 kHz: voices, barks, doors; the upper ones while the sweep and its harmonics fill the rest. */
+const LOOKED_AT = thirdOctaveCentersHz(-5, 9).map(thirdOctaveEdgesHz);
 /** The quiet that is looked at before each sweep, s. */
 const GAP_S = 0.4;
 const GAP_GUARD_S = 0.05;

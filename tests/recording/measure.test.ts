@@ -194,7 +194,7 @@ describe('a playback that loses time between the sweeps', () => {
 });
 
 describe('a warning takes the values that it concerns, and no others', () => {
-  it.each([2.6, 10.5])('a bark %d s into the file', (atS) => {
+  it.each([2.6, 10.5, 11.2])('a bark %d s into the file', (atS) => {
     const m = told(STEREO, (samples) => withBurst(samples, STEREO.rateHz, atS, 0.05));
     expect(m.reasons).toEqual(['talking']);
     noEnergies(m);
