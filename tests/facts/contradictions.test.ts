@@ -65,8 +65,9 @@ describe('units mixed up', () => {
   });
 
   it('is no multiple of its step: told, and not where 3 cm stand for a tenth of a foot', () => {
-    expect(ids({ enteredCenter: 2.97, entryStep: 0.05 })).toEqual(['off-the-step-enteredCenter']);
-    expect(ids({ enteredLeft: 9.5 * 0.3048, entryStep: 0.3048 })).toEqual(['off-the-step-enteredLeft']);
+    expect(ids({ enteredCenter: 2.97, entryStep: 0.05 })).toEqual(['off-the-step']);
+    expect(ids({ enteredLeft: 9.5 * 0.3048, entryStep: 0.3048 })).toEqual(['off-the-step']);
+    expect(ids({ enteredLeft: 3.12, enteredCenter: 2.97, entryStep: 0.05 })).toEqual(['off-the-step']);
     expect(ids({ enteredCenter: 2.95, entryStep: 0.05 })).toEqual([]);
     expect(ids({ enteredCenter: 9.7 * 0.3048, entryStep: 0.03 })).toEqual([]);
     // Written with two decimals, as menus of meters show it.

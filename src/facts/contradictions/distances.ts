@@ -75,20 +75,22 @@ const MEANT_WITHIN = 0.05;
 /** A figure rounded as it is written lies within this part of a step of a multiple. Our own choice. */
 const OFF_STEP = 0.2;
 
-/** An entry that its menu cannot show: then it was rounded, converted, or the step is another. */
+/** Entries that their menu cannot show: then they were rounded or converted, or the step is another. */
 export const offTheStep: Check = (book) =>
-  (['enteredLeft', 'enteredCenter', 'enteredRight'] as const).flatMap((entry) =>
-    withNumbers(book, [entry, 'entryStep'], (enteredM = 0, stepM = 1) => {
-      const meant = DISTANCE_STEPS_M.filter((step) => Math.abs(step / stepM - 1) < MEANT_WITHIN);
-      const isMultiple = [stepM, ...meant].some((step) => {
+  withNumbers(book, ['entryStep'], (stepM = 1) => {
+    const meant = DISTANCE_STEPS_M.filter((step) => Math.abs(step / stepM - 1) < MEANT_WITHIN);
+    const isShown = (enteredM: number): boolean =>
+      [stepM, ...meant].some((step) => {
         const steps = enteredM / step;
         return Math.abs(steps - Math.round(steps)) < OFF_STEP;
       });
-      const note =
-        'An entry is a multiple of its step: one of the two was rounded, or converted from another unit.';
-      return isMultiple ? [] : [clash(book, `off-the-step-${entry}`, 'soft', [entry, 'entryStep'], note)];
-    }),
-  );
+    const off = (['enteredLeft', 'enteredCenter', 'enteredRight'] as const).filter((entry) => {
+      const enteredM = numberOf(book, entry);
+      return enteredM !== undefined && !isShown(enteredM);
+    });
+    const note = 'An entry is a multiple of its step: one was rounded, or converted from another unit.';
+    return off.length === 0 ? [] : [clash(book, 'off-the-step', 'soft', [...off, 'entryStep'], note)];
+  });
 
 export const tapeAgainstLayout: Check = (book) =>
   withNumbers(book, ['tapedCenter'], (tapedM = 0) => {
