@@ -3,6 +3,7 @@ import { readLimited } from '../disk/read-file.js';
 import { type TextOptions, textOptions } from '../explain/terminal.js';
 import { hanging, wrapped } from '../explain/wrap.js';
 import { writeCase } from '../facts/case-file.js';
+import { CONSTRAINTS } from '../facts/constraints.js';
 import { plural } from '../facts/format.js';
 import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
@@ -95,6 +96,11 @@ function summaryText(reading: Reading, { width }: TextOptions): string {
     ...part(
       'UNDERSTOOD',
       reading.taken.map((each) => takenText(each, units)),
+      '+',
+    ),
+    ...part(
+      'RULED OUT IN THIS HOME',
+      reading.constraints.map((id) => CONSTRAINTS[id]),
       '+',
     ),
     ...part(

@@ -32,8 +32,11 @@ export function keepUnderstood(state: State, { items, reading }: Understood): St
   const kept = new Set(items);
   const acts = new Set(items.map(({ fact }) => fact));
   const trials = reading.trials.filter(({ act, test }) => acts.has(act ?? '') || acts.has(test ?? ''));
+  // Nothing is kept that the list did not show.
+  const { solved: _, ...shown } = reading;
   const whole = withReading(bookOf(below), {
-    ...reading,
+    ...shown,
+    constraints: [],
     taken: reading.taken.filter((each) => kept.has(each)),
     trials,
     unsure: [],
