@@ -143,6 +143,13 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
   const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
   return trials.some((trial) => {
     if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
+    // "Turning the center up did nothing": no center from which nothing comes.
+    if (
+      candidate.first <= trial.actLast &&
+      candidate.last >= trial.cameFirst &&
+      trial.actLast < trial.cameFirst
+    )
+      return candidate.fact in COMPLAINTS;
     const ofOutcome =
       within(trial.cameFirst, trial.cameLast) ||
       (candidate.fact === 'lastChange' && within(trial.cameFirst, trial.cameLast + 1));
