@@ -37,7 +37,7 @@ export function unitsOf(words: readonly Word[]): UnitSystem | undefined {
 export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSystem): Told[] {
   const { classes } = lexicon;
   const zeros = matches.flatMap((match): Told[] =>
-    match.meaning.kind === 'number'
+    match.meaning.kind === 'number' && !CONDITIONS.has(words[match.first - 1]?.raw ?? '')
       ? [
           {
             fact: match.meaning.fact,
@@ -66,6 +66,8 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
   return [...zeros, ...seatsIn(words), ...told];
 }
 
+/** "When I sit in the middle": nobody's seat. */
+const CONDITIONS = new Set(['when', 'whenever', 'if', 'once', 'unless']);
 const COUNTS = new Map('two three four five six seven eight'.split(' ').map((word, at) => [word, at + 2]));
 const SEATS = new Set(['seat', 'seater', 'armchair', 'recliner', 'of', 'people', 'person', 'seat']);
 

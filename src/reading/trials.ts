@@ -51,6 +51,7 @@ export function trialsIn({ words, matches, lexicon }: FoundText, others: Others)
     const own = match.meaning.kind === 'test' ? lexicon.after.get(match.meaning.test) : undefined;
     const came = outcomeOf(words, match, starts, lexicon, own);
     if (came === undefined || isUndone(words, match, came)) return [];
+    if (match.meaning.kind === 'act' && !isDone(words, match) && !isClose(words, match, came)) return [];
     if (isState(words, match) && came.used.some((at) => praised.has(at))) return [];
     const span = {
       first: Math.min(match.first, came.first),
@@ -197,6 +198,30 @@ function isOnlyNamed(words: readonly Word[], match: Match<Meaning>): boolean {
 const isState = (words: readonly Word[], { first, meaning }: Match<Meaning>): boolean =>
   meaning.kind === 'act' && meaning.act === 'upmix-off' && STATES.has((words[first] as Word).text);
 const STATES = new Set(['in', 'plainStereo', 'stereo']);
+
+/** "I turned", "switching", "tried": done, and no mere state such as "center set to small". */
+function isDone(words: readonly Word[], { first, last }: Match<Meaning>): boolean {
+  const { clause } = words[first] as Word;
+  return words.slice(Math.max(0, first - 4), last + 1).some(({ raw, clause: own }, at, all) => {
+    if (own !== clause || STATED.has(raw)) return false;
+    if (raw === 'set' || raw === 'put') return PERSONS.has(all[at - 1]?.raw ?? '');
+    return /(?:ed|ing)$/.test(raw) || DOING.has(raw);
+  });
+}
+const STATED = new Set(
+  'unchanged red speed bed need indeed something anything nothing everything evening during'.split(' '),
+);
+const PERSONS = new Set('i we he she they and then'.split(' '));
+const DOING = new Set(
+  'took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made went ran laid stood sat knelt lift with without after when if once by bought hung sent'.split(
+    ' ',
+  ),
+);
+
+/** What came of it stands in the same sentence, and near. */
+const isClose = (words: readonly Word[], act: Match<Meaning>, came: Came): boolean =>
+  words[act.first]?.sentence === words[came.first]?.sentence &&
+  Math.max(came.first - act.last, act.first - came.last) <= 5;
 
 const UNDONE = new Set(['not', 'never', 'havent', 'hasnt', 'hadnt', 'didnt', 'dont']);
 

@@ -113,7 +113,7 @@ export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
   mainSeatOffset:
     'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center',
   rowRiser: 'no riser; second row flat; no platform',
-  centerTilt: 'lies flat no tilt; not tilted; no tilt; lie|lying flat; flat on the bench',
+  centerTilt: 'lies flat no tilt; not tilted; no tilt; flat on the bench',
   centerSideOffset: 'center .. exactly|dead|right in the middle; exactly in the middle',
   centerBehindMains: 'on the same line; in line with the mains',
   shelfSetback: 'front edge flush; flush with .. edge; right at the edge; edge of the shelf flush',

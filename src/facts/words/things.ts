@@ -138,7 +138,7 @@ export const thingWords: FamilyWords = {
       vented:
         'ported; bass reflex; port in the back|rear; port at the; holes in the rear; front-ported; has a port; rear port; reflex port; port at the rear; bass-reflex; reflex; with a port; vented; port',
       sealed:
-        'sealed; sealed box; closed box; no port; acoustic suspension; sealed center; closed cabinet; without .. port',
+        'sealed; sealed box; closed box speaker|center|design; speaker|center|it .. be a closed box; no port; acoustic suspension; sealed center; closed cabinet; without .. port',
     },
   },
 };
