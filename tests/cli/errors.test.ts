@@ -58,7 +58,7 @@ describe('a case that cannot be read ends with exit code 2 and nothing on standa
   it('a device without end is refused in bounded time', async () => {
     const { code, err } = await run('audit', '/dev/zero');
     expect(code).toBe(2);
-    expect(err).toMatch(/larger than 1048576 bytes/);
+    expect(err).toMatch(/larger than 1 MiB/);
   });
 });
 

@@ -39,8 +39,9 @@ beforeAll(async () => {
     absWorkingDir: ROOT,
     stdin: {
       contents:
-        "export * from './src/page/audio/player.ts'; export { TAPS } from './src/page/audio/filter-taps.ts';",
-      resolveDir: ROOT,
+        "export { chain } from '../../src/page/audio/player.js'; export { TAPS } from '../../src/page/audio/filter-taps.js';",
+      resolveDir: import.meta.dirname,
+      loader: 'ts',
     },
     bundle: true,
     write: false,

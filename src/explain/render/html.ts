@@ -54,7 +54,8 @@ const section = (id: string, head: Markup, inner: Markup, className = ''): Marku
 
 /** What is wrong, how sure, and the one thing to do: it stands alone, decided or not. */
 function firstScreen(report: Report, options: HtmlDocument): Markup {
-  const step: PartId = report.verdict.separatedBy.length > 0 ? 'apart' : 'first';
+  const [apart] = report.verdict.separatedBy;
+  const step: PartId = apart && report.plan[0]?.id === apart.fact ? 'apart' : 'first';
   const blocks = sectionsOf(report, ['verdict', step]).flatMap((part) => part.blocks);
   const head = `<p class="eyebrow">Verdict</p>\n<h1 id="verdict-h">${escapeHtml(headlineOf(report))}</h1>`;
   return section('verdict', head, documentHtml(blocks, options), ' class="verdict"');

@@ -60,7 +60,7 @@ export function createPlayer(): Player {
 }
 
 /** Sound through the curve, made equally loud, through a limiter. Also the way it is measured in the tests. */
-function chain(context: BaseAudioContext, sound: AudioBuffer, curve: Curve) {
+export function chain(context: BaseAudioContext, sound: AudioBuffer, curve: Curve) {
   const source = new AudioBufferSourceNode(context, { buffer: sound, loop: true });
   const loudness = new GainNode(context, { gain: 10 ** (equalLoudnessDb(curve, VOICE_SPECTRUM_DB) / 20) });
   const limiter = new WaveShaperNode(context, { curve: limiterCurve(), oversample: '4x' });
