@@ -126,13 +126,13 @@ const PLOTS = `
 .c-marker { fill: var(--ink); stroke: var(--ink); stroke-width: 2; }`;
 
 const PAPER = `
-@page { size: A4; margin: 15mm 14mm; }
+@page { size: A4; margin: 13mm 14mm; }
 @media print {
   html { font-size: 9.5pt; }
   body { background: none; }
   .toc, .skip { display: none; }
   main { display: block; padding: 0; }
-  main > section, .prose { border: 0; padding: 0; margin-bottom: 1.4rem; border-radius: 0; }
+  main > section, .prose { border: 0; padding: 0; margin-bottom: 1rem; border-radius: 0; }
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
   .c-plot, .callout, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
