@@ -99,7 +99,7 @@ describe('the next question', () => {
 describe('a block of questions', () => {
   const asks = (book: FactBook, answers: Partial<Record<FactId, Answer>>): FactId[] => {
     const asked: FactId[] = [];
-    for (let at = book; asked.length < 12; ) {
+    for (let at = book; asked.length < 18; ) {
       const { fact } = next(auditSync(at), { questionsOnly: true });
       if (fact === undefined) break;
       asked.push(fact);
