@@ -29,6 +29,14 @@ describe('a number is of the thing and the measure beside it', () => {
     ],
     ['In the menu the center is set to 3.2 m.', 'enteredCenter=3.2'],
     ['All speakers are set to 3.0 m.', 'enteredCenter=3', 'enteredLeft=3', 'enteredRight=3'],
+    [
+      'Entered 9 ft for all three. By tape: left 10 ft, center 8 ft.',
+      'enteredCenter=2.743',
+      'enteredLeft=2.743',
+      'enteredRight=2.743',
+      'tapedCenter=2.438',
+      'tapedMains=3.048',
+    ],
     ['L 3.2, C 3.0, R 3.2 m', 'enteredCenter=3', 'enteredLeft=3.2', 'enteredRight=3.2'],
     ['tweeter heights: L/R 95 cm, C 60 cm', 'centerTweeterHeight=0.6', 'mainsTweeterHeight=0.95'],
     [

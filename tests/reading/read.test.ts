@@ -249,3 +249,19 @@ describe('what else a case can hold', () => {
     expect(readText('I tilted it up, much clearer.').trials[0]?.stays).toBeUndefined();
   });
 });
+
+describe('what an act and a condition do not tell', () => {
+  const facts = (text: string): string[] => readText(text).taken.map(({ fact }) => fact);
+  it('the trouble itself, out of the name of the act and a word of its outcome', () => {
+    expect(facts('Turning the center up did nothing.')).toEqual(['triedTrim']);
+  });
+  it('an outcome two sentences on, where a setting was only told', () => {
+    const told = readText('The center is set to small 200 Hz. I went to 80 and it got much better.');
+    expect(told.trials).toEqual([]);
+    expect(facts('I set the center to small and it got much better.')).toContain('size-changed');
+  });
+  it('a seat, out of what holds when somebody sits elsewhere', () => {
+    expect(facts('The voices are clear when I sit in the middle.')).not.toContain('mainSeatOffset');
+    expect(facts('I sit in the middle.')).toContain('mainSeatOffset');
+  });
+});
