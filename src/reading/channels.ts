@@ -131,17 +131,16 @@ const hasNear = (words: readonly Word[], at: number, set: ReadonlySet<string>, r
   }
   return false;
 };
-/** "Entered 9.5 ft, by tape left 10 ft, center 9 ft": the last word before it that says where numbers come from. */
-function cueBefore(words: readonly Word[], at: number): 'tape' | 'device' | undefined {
+
+/** "Entered 9.5 ft, by tape left 10 ft, center 9 ft": the last word before it that says where numbers come from is the tape. */
+function isByTape(words: readonly Word[], at: number): boolean {
   const { sentence } = words[at] as Word;
-  for (let place = at - 1; place >= Math.max(0, at - MOST_WORDS); place--) {
-    const word = words[place] as Word;
-    if (word.sentence !== sentence) return undefined;
-    if (BY_TAPE.has(word.text)) return 'tape';
-    if (DEVICE.has(word.text)) return 'device';
-  }
-  return undefined;
+  const cue = words
+    .slice(Math.max(0, at - MOST_WORDS), at)
+    .findLast((word) => word.sentence === sentence && (BY_TAPE.has(word.text) || DEVICE.has(word.text)));
+  return cue !== undefined && BY_TAPE.has(cue.text);
 }
+
 /** Words beside the number, up to the next number. */
 function ownWords(words: readonly Word[], at: number): Word[] {
   const { sentence } = words[at] as Word;
@@ -192,7 +191,7 @@ export function factsOfChannel(
     if (hasNear(words, at, HEIGHTS, 0)) return isList && dimension === 'length' ? 'height' : undefined;
     if (own.some(({ text }) => OTHER_LENGTHS.has(text))) return undefined;
     if (own.some(({ text }) => TAPE.has(text))) return 'taped';
-    if (cueBefore(words, at) === 'tape') return 'taped';
+    if (isByTape(words, at)) return 'taped';
     const ofDevice = hasNear(words, at, DEVICE, 1);
     if (dimension === 'none' && !ofDevice && !isList && !hasNear(words, at, DISTANCE, 0)) return undefined;
     if (dimension === 'none' && (value < 1 || value > 20)) return undefined;
