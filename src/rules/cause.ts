@@ -5,7 +5,7 @@ import type { ConstraintId } from '../facts/constraints.js';
 import { actRules, type CuringAct } from './acts-cure.js';
 import type { CauseId } from './cause-ids.js';
 import type { CautionId } from './cautions.js';
-import { clearingRules } from './cleared.js';
+import { type Bound, clearingRules } from './cleared.js';
 import {
   atLeast,
   atMost,
@@ -219,8 +219,8 @@ export interface Cause {
   readonly confirm: readonly [Confirm, ...Confirm[]];
   /** Acts that are no remedy of it, with how surely they cure it, 0 to 1: they tell of the cause all the same. */
   readonly acts?: Readonly<Partial<Record<CuringAct, number>>>;
-  /** A matter of one listener, so that it may well go along with a person. */
-  readonly ofThePerson?: true;
+  /** A matter of one listener, or of what one player sends, so that it may well go along with that. */
+  readonly boundTo?: Bound;
   /** In order: free and reversible first. */
   readonly remedies: readonly [Remedy, ...Remedy[]];
 }
@@ -237,7 +237,7 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   const told = telltales.map(remarkRule);
   const written = [...cause.rules, ...told];
   const read = new Set(written.flatMap((rule) => variablesOf(rule.when)));
-  const remarks = [...told, ...actRules(cause, written), ...clearingRules(read, cause.ofThePerson ?? false)];
+  const remarks = [...told, ...actRules(cause, written), ...clearingRules(read, cause.boundTo)];
   const own = remarks.filter(({ group }) => !Object.hasOwn(cause.groups, group));
   const groups = Object.fromEntries(own.map(({ group }) => [group, 'same-quantity' as const]));
   return { ...cause, groups: { ...cause.groups, ...groups }, rules: [...cause.rules, ...remarks] };

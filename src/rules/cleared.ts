@@ -1,20 +1,25 @@
 /**
  * What clears every cause alike. What goes along with one person from seat to seat is made by no loudspeaker, room or
- * film; what is gone with the display muted was in its loudspeakers. Neither ever speaks for a cause. Each cause gets
- * both, but for what its own rules read already.
+ * film; what is gone with the display muted was in its loudspeakers; what only one player or service shows is made by
+ * nothing that all of them share. None ever speaks for a cause. Each cause gets them, but for what its own rules read
+ * already.
  */
 import type { Rule } from './cause.js';
 import { any, type Condition, is, type VarId } from './condition.js';
-import { answerWeight } from './strength.js';
+import { answerWeight, type Strength } from './strength.js';
 
 const ONE_PERSON = is('whoHears', 'one-person');
 const GOES_ALONG = is('testSwapSeats', 'goes-with-person');
 
-const cleared = (words: Pick<Rule, 'id' | 'group' | 'says' | 'because'>, when: Condition): Rule => ({
+const cleared = (
+  words: Pick<Rule, 'id' | 'group' | 'says' | 'because'>,
+  when: Condition,
+  yes: Strength = 'strong',
+): Rule => ({
   ...words,
   source: 'practice',
   when,
-  weigh: answerWeight({ yes: 'strong', against: true }),
+  weigh: answerWeight({ yes, against: true }),
   madeFrom: 'listening',
 });
 
@@ -48,12 +53,32 @@ const BY_MUTE = cleared(
   is('testMuteDisplay', 'gone'),
 );
 
-/** @param read facts that the rules of the cause read; `ofThePerson` where it is a matter of one listener */
-export function clearingRules(read: ReadonlySet<VarId>, ofThePerson: boolean): Rule[] {
+// No more than telling: who listens to music from one player only takes for a fault of the player what is one of music.
+const BY_SOURCE = cleared(
+  {
+    id: 'one-source-alone',
+    group: 'source',
+    says: {
+      yes: 'Only one player or service shows it, and all of them share what this is about.',
+      no: 'It is not one player or service alone that shows it.',
+      unknown: 'It is not known whether one player or service alone shows it.',
+    },
+    because: 'Loudspeakers, places, entries and room treat all players alike.',
+  },
+  is('troubleTitles', 'one-source'),
+  'telling',
+);
+
+/** What a cause may depend on, so that it is not cleared by what goes along with it. */
+export type Bound = 'person' | 'source';
+
+/** @param read facts that the rules of the cause read; @param bound what the cause may depend on */
+export function clearingRules(read: ReadonlySet<VarId>, bound: Bound | undefined): Rule[] {
   const [told, found] = [!read.has('whoHears'), !read.has('testSwapSeats')];
   const when = told ? (found ? any(ONE_PERSON, GOES_ALONG) : ONE_PERSON) : found ? GOES_ALONG : undefined;
   return [
-    ...(ofThePerson || when === undefined ? [] : [byPerson(when)]),
+    ...(bound === 'person' || when === undefined ? [] : [byPerson(when)]),
     ...(read.has('testMuteDisplay') ? [] : [BY_MUTE]),
+    ...(bound === undefined && !read.has('troubleTitles') ? [BY_SOURCE] : []),
   ];
 }

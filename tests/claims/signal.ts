@@ -51,6 +51,19 @@ export const SIGNAL_CLAIMS: Table = {
       lowers('routing', { channelCheck: 'right' }, 2),
     ],
     [
+      'a voice that one service alone puts behind, while the noise of the receiver is right, comes in another order',
+      {
+        complaints: ['voice-from-behind'],
+        voiceDirection: 'behind',
+        troubleTitles: 'one-source',
+        channelCheck: 'right',
+        lastChange: 'source',
+        sourceFormat: 'multichannel',
+      },
+      leads('routing'),
+      unlikely('polarity', 'height', 'driver-layout'),
+    ],
+    [
       'a small box may sound different, and may strain',
       STRAIN,
       raises('overload', { centerSizeAgainstMains: 'smaller' }),

@@ -1,4 +1,4 @@
-/** What clears every cause alike: what goes along with a person, and what stops with the display. */
+/** What clears every cause alike: what goes along with a person or a player, and what stops with the display. */
 import { describe, expect, it } from 'vitest';
 import { CAUSES } from '../../src/rules/index.js';
 import { type Case, faultsOf, lowers } from '../claims/claim.js';
@@ -25,5 +25,26 @@ describe('one person alone', () => {
   });
   it('is no reason to clear a taste', () => {
     expect(fault('preference', { whoHears: 'one-person' })).not.toEqual([]);
+  });
+});
+
+describe('one player alone', () => {
+  // What depends on what comes in may well be at work for one player alone.
+  const bound = [
+    'routing',
+    'programme',
+    'double-playback',
+    'spread-off',
+    'fixed-extraction',
+    'ambience-setting',
+    'surround-spill',
+  ];
+  const cleared = CAUSES.filter(({ id, boundTo }) => !bound.includes(id) && boundTo === undefined);
+  it.each(cleared.map(({ id }) => id))('clears %s, and says nothing where all players show it', (id) => {
+    expect(fault(id, { troubleTitles: 'one-source' })).toEqual([]);
+    expect(fault(id, { troubleTitles: 'all' })).not.toEqual([]);
+  });
+  it.each(bound)('does not clear %s', (id) => {
+    expect(fault(id as (typeof CAUSES)[number]['id'], { troubleTitles: 'one-source' })).not.toEqual([]);
   });
 });

@@ -91,6 +91,20 @@ testCause(delay, {
       rules: ['wrong-unit', 'arrival-error'],
     },
     {
+      name: 'after a run that was made before the center moved, a longer entry is the old place and no latency',
+      facts: {
+        ...room,
+        ...shared,
+        ...taped,
+        alignmentBy: 'automatic',
+        calibrationSpot: 'changed-since',
+        enteredLeft: 3.354,
+        enteredCenter: 3.9,
+        enteredRight: 3.354,
+      },
+      rules: ['arrival-error'],
+    },
+    {
       name: 'the latency of a powered center counts although tape and entries agree',
       facts: {
         ...room,

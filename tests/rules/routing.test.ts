@@ -59,6 +59,11 @@ testCause(routing, {
       rules: ['one-source-only', 'gone-from-other-source'],
     },
     {
+      name: 'a player that alone puts the voice behind, where the noise of the receiver is right, sends its channels in another order',
+      facts: { troubleTitles: 'one-source', voiceDirection: 'behind', channelCheck: 'right' },
+      rules: ['other-place-from-one-source'],
+    },
+    {
       name: 'a voice as full with the center silenced never went through it',
       facts: {
         playedContent: 'multichannel-film',
@@ -164,6 +169,11 @@ testCause(routing, {
       facts: { troubleTitles: 'all', testOtherSource: 'same' },
       rules: ['one-source-only', 'gone-from-other-source'],
     },
+    {
+      name: 'noise from the wrong place blames outputs, not the player',
+      facts: { troubleTitles: 'one-source', voiceDirection: 'behind', channelCheck: 'swapped' },
+      rules: ['other-place-from-one-source'],
+    },
   ],
   cannotTell: [
     {
@@ -196,6 +206,12 @@ testCause(routing, {
       asks: ['upmixUse'],
     },
     { name: 'titles not compared', facts: {}, rule: 'one-source-only', asks: ['troubleTitles'] },
+    {
+      name: 'titles, place and noise not compared',
+      facts: {},
+      rule: 'other-place-from-one-source',
+      asks: ['channelCheck', 'troubleTitles', 'voiceDirection'],
+    },
     { name: 'no other source tried', facts: {}, rule: 'gone-from-other-source', asks: ['testOtherSource'] },
     {
       name: 'the center was not silenced',

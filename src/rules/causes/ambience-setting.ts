@@ -143,6 +143,7 @@ export const ambienceSetting = defineCause({
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   acts: { 'spread-changed': 0.2, 'center-set-to-none': 0.8 },
+  boundTo: 'source',
   remedies: [
     {
       id: 'size-up',

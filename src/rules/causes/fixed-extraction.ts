@@ -140,6 +140,7 @@ export const fixedExtraction = defineCause({
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   acts: { 'spread-on': 0.1, 'center-set-to-none': 0.85 },
+  boundTo: 'source',
   remedies: [
     {
       id: 'another-mode',

@@ -134,7 +134,7 @@ export const preference = defineCause({
     },
   ],
   acts: { 'other-listening-mode': 0.2 },
-  ofThePerson: true,
+  boundTo: 'person',
   remedies: [
     {
       id: 'play-music-in-two-channels',

@@ -183,6 +183,25 @@ export const routing = defineCause({
     ),
     answers(
       {
+        id: 'other-place-from-one-source',
+        group: 'which-source',
+        says: {
+          yes: 'The receiver puts its own noise in the right place and this one player puts the voice elsewhere, so its channels arrive in another order or format.',
+          no: 'It is not one player alone that puts the voice elsewhere.',
+          unknown: 'It is not known whether one player alone puts the voice elsewhere.',
+        },
+        because:
+          'Behind the inputs all players take the same way; what one alone misplaces was misplaced before.',
+      },
+      all(
+        is('troubleTitles', 'one-source'),
+        oneOf('voiceDirection', 'behind', 'aside'),
+        is('channelCheck', 'right'),
+      ),
+      { yes: 'strong' },
+    ),
+    answers(
+      {
         id: 'gone-from-other-source',
         group: 'which-source',
         says: {
@@ -305,6 +324,7 @@ export const routing = defineCause({
     confirmedBy('testSwapAtAmplifier', 'moves-left'),
   ],
   acts: { 'cable-exchanged': 0.3, 'amplifier-exchanged': 0.3, 'center-set-to-none': 0.4 },
+  boundTo: 'source',
   remedies: [
     {
       id: 'set-center-present',

@@ -191,6 +191,7 @@ export const spreadOff = defineCause({
     'center-set-to-none': 0.85,
     'center-unplugged': 0.2,
   },
+  boundTo: 'source',
   remedies: [
     {
       id: 'spread-for-one-seat',

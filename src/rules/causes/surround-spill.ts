@@ -135,6 +135,7 @@ export const surroundSpill = defineCause({
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-weaker', 'voice-full')],
   acts: { 'upmix-off': 0.5 },
+  boundTo: 'source',
   remedies: [
     {
       id: 'leave-the-mode',

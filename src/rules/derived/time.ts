@@ -37,6 +37,7 @@ export const ARRIVAL_FACTS = [
   ...POINT_FACTS,
   ...ENTRY_FACTS,
   ...TAPED_FACTS,
+  'calibrationSpot',
   'arrivalMeasuredMs',
 ] as const;
 type ArrivalFact = (typeof ARRIVAL_FACTS)[number];
@@ -79,6 +80,8 @@ type Group = 'center' | 'mains';
 /** How much longer the automatic entry of a group is than that of the other, as latency, ms; 0 where it is not. */
 function automaticLatencyMs(r: Reader<ArrivalFact>, group: Group): number {
   if (r.toldChoice('alignmentBy') !== 'automatic') return 0;
+  // What has moved since the run explains the difference: the entry is that of the old place.
+  if (r.toldChoice('calibrationSpot') === 'changed-since') return 0;
   const { entered } = r.from(entries);
   if (!entered) return 0;
   const { seat, left, center, right } = r.from(distancesAtMainSeat);
@@ -287,7 +290,7 @@ function slipOf(r: Reader<(typeof SLIP_FACTS)[number]>): UnitSlip | 'none' {
   return r.from(delayError) >= LIMITS.delayMs.clear ? slip : 'none';
 }
 
-const TAPE_FACTS = ['alignmentBy', 'centerPowered', 'mainsPowered', 'testTape'] as const;
+const TAPE_FACTS = ['alignmentBy', 'calibrationSpot', 'centerPowered', 'mainsPowered', 'testTape'] as const;
 /** A tape sees no latency; after an automatic run a difference may be just that, and where there is none there is no latency. */
 function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
   const center = r.toldChoice('centerPowered');
@@ -295,9 +298,9 @@ function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
   const automatic = r.toldChoice('alignmentBy') === 'automatic';
   if (automatic && r.toldChoice('testTape') === 'agrees') return 'yes';
   if (center === 'yes' || r.toldChoice('mainsPowered') === 'yes') return 'no';
-  return center === undefined && r.toldChoice('alignmentBy') === 'automatic'
-    ? r.stop('centerPowered')
-    : 'yes';
+  // What has moved since the run is another reason for a difference.
+  const isOld = r.toldChoice('calibrationSpot') === 'changed-since';
+  return center === undefined && automatic && !isOld ? r.stop('centerPowered') : 'yes';
 }
 
 /** What the automatic setup wrote stands as long as the entry is within one coarse step of it, m. Common practice. */
