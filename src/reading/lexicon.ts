@@ -62,13 +62,17 @@ const split = (phrases: string | undefined): string[] =>
     .map((each) => each.trim())
     .filter((each) => each !== '');
 
+/** Every phrase of a list. */
+export const compiledAll = <M>(phrases: string | undefined, meaning: M, classes: Classes): Pattern<M>[] =>
+  split(phrases).map((phrase) => compile(phrase, meaning, classes));
+
 const entries = <T>(record: { readonly [key: string]: T } | undefined): [string, T][] =>
   Object.entries(record ?? {});
 
 function build(): Lexicon {
   const classes = classesOf();
   const all = <M>(phrases: string | undefined, meaning: M): Pattern<M>[] =>
-    split(phrases).map((phrase) => compile(phrase, meaning, classes));
+    compiledAll(phrases, meaning, classes);
   const meanings: Pattern<Meaning>[] = all<Meaning>(IDIOMS, { kind: 'idiom' });
   const after = new Map<TestId, Index<Result>>();
   for (const [fact, phrases] of entries(ZEROS))

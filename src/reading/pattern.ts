@@ -1,6 +1,6 @@
 /**
  * Phrases of the lexicon matched against words. A phrase is words in a row: `a|b` either, `a?` optional, `@name` any
- * word of a class, `..` up to three words between, `...` up to six, `#` the quantity, `_` another one that is passed over. Every word goes through the same
+ * word of a class, `=was` that very form, `..` up to three words between, `...` up to six, `#` the quantity, `_` another one that is passed over. Every word goes through the same
  * spelling as the text. `a & b` is both in one clause, whatever their order. A match costs a bounded number of steps,
  * whatever the text.
  */
@@ -10,6 +10,8 @@ import { canonical } from './spelling.js';
 
 interface Item {
   readonly words: ReadonlySet<string>;
+  /** Forms that must be written so, of words that have several. */
+  readonly forms?: ReadonlySet<string>;
   readonly optional: boolean;
   /** Most words that may stand before it. */
   readonly gap: number;
@@ -45,6 +47,7 @@ const GAPS: Readonly<Record<string, number>> = { '..': 3, '...': 6 };
 const QUANTITY = '#';
 const PASSED = '_';
 const FREE = '&';
+const FORM = '=';
 /** Farthest that words of a clause stand which are told in any order. */
 const FREE_REACH = 7;
 
@@ -59,16 +62,29 @@ export function compile<Meaning>(written: string, meaning: Meaning, classes: Cla
     }
     const optional = piece.length > 1 && piece.endsWith('?');
     const alternatives = (optional ? piece.slice(0, -1) : piece).split('|');
-    const words = wordsOf(alternatives, classes, written);
+    const forms = alternatives.filter((each) => each.startsWith(FORM)).map((each) => each.slice(1));
+    const words = wordsOf(
+      alternatives.filter((each) => !each.startsWith(FORM)),
+      classes,
+      written,
+    );
     const meant = alternatives.includes(QUANTITY);
-    items.push({ words, optional, gap, meant, quantity: meant || piece === PASSED });
+    const quantity = meant || piece === PASSED;
+    items.push({
+      words,
+      optional,
+      gap,
+      meant,
+      quantity,
+      ...(forms.length > 0 ? { forms: new Set(forms) } : {}),
+    });
     gap = 0;
   }
   if (items.length === 0 || items.every(({ optional }) => optional))
     throw new Error(`empty phrase: ${written}`);
   const needed = items
     .slice(1)
-    .find(({ words, optional, quantity }) => words.size === 1 && !optional && !quantity);
+    .find(({ words, forms, optional, quantity }) => words.size === 1 && !forms && !optional && !quantity);
   const [need] = needed?.words ?? [];
   const free = written.includes(` ${FREE} `);
   // In any order, so the rarest word leads: it is the one that is looked for.
@@ -113,6 +129,7 @@ export function indexed<Meaning>(patterns: readonly Pattern<Meaning>[]): Index<M
     const starts = new Set<string>();
     for (const item of pattern.items) {
       for (const word of item.words) starts.add(word);
+      for (const form of item.forms ?? []) starts.add(nameOf(form));
       if (!item.optional) break;
     }
     for (const word of starts) {
@@ -236,5 +253,7 @@ function follow(
 }
 
 function fits(word: Word, item: Item): boolean {
-  return item.words.has(word.text) || (item.quantity && isQuantity(word));
+  return (
+    item.words.has(word.text) || item.forms?.has(word.raw) === true || (item.quantity && isQuantity(word))
+  );
 }

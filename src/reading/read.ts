@@ -131,7 +131,8 @@ function homeOf(
   const constraints = new Set<ConstraintId>();
   let solved: boolean | undefined;
   for (const match of matches) {
-    if (others.at(match.first) || contextOf(words, match, others).asked) continue;
+    const { other, asked } = contextOf(words, match, others);
+    if (other || asked) continue;
     if (match.meaning.kind === 'constraint') constraints.add(match.meaning.id);
     if (match.meaning.kind === 'solved') solved = !isDenied(words, match);
   }
@@ -189,8 +190,17 @@ function howOf(fact: FactId, context: Context, approximate = false): How {
 /** Families whose facts are plain to see. */
 const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'tone', 'bass', 'room']);
 
-const isLost = (context: Context): boolean =>
-  context.other || context.planned || context.asked || context.past;
+/** Facts that tell of what happened: they are of the past. */
+const HAPPENED: ReadonlySet<string> = new Set([
+  'lastChange',
+  'changedExactly',
+  'onset',
+  'alignmentBy',
+  'calibrationSpot',
+]);
+
+const isLost = (context: Context, fact: string): boolean =>
+  context.other || context.planned || context.asked || (context.past && !HAPPENED.has(fact));
 
 function choicesOf(
   words: readonly Word[],
@@ -202,7 +212,7 @@ function choicesOf(
     if (match.meaning.kind !== 'choice') return [];
     const { fact, value } = match.meaning;
     const context = contextOf(words, match, others);
-    if (isLost(context) || isOfAnother(fact, words, match, classes)) return [];
+    if (isLost(context, fact) || isOfAnother(fact, words, match, classes)) return [];
     const denied = isDenied(words, match) || (fact === 'playedContent' && isPraised(words, match.last));
     const opposite = denied ? opposed(fact, value) : undefined;
     if (denied && opposite === undefined && !DENIABLE.has(fact)) return [];
@@ -272,7 +282,7 @@ function complaintsOf(
     if (match.meaning.kind !== 'complaint') return [];
     const { id, absent } = match.meaning;
     const context = contextOf(words, match, others);
-    if (isLost(context) || isSomebodySeated(words, match)) return [];
+    if (isLost(context, id) || isSomebodySeated(words, match)) return [];
     if (match.used.length <= 2 && isOfOthers(words, match, classes)) return [];
     const denied = isDenied(words, match);
     if (absent && denied) return [];
@@ -296,7 +306,7 @@ function numbersOf(found: FoundText, others: Others, units: UnitSystem): Candida
   return numbersIn(found, units).flatMap(
     ({ fact, value, range, approximate, match, sideMissing }): Candidate[] => {
       const context = contextOf(words, match, others);
-      if (isLost(context)) return [];
+      if (isLost(context, fact)) return [];
       return [
         {
           fact,

@@ -1,6 +1,8 @@
 /** What stands around a phrase and changes what it says: denial, doubt, time, other people, wishes, questions. */
+import { MARKERS, type MarkerKind, RETURNS } from '../facts/words/markers.js';
+import { compiledAll, lexicon } from './lexicon.js';
+import { type Index, indexed, matchesAt } from './pattern.js';
 import type { Word } from './sentences.js';
-import { canonical } from './spelling.js';
 
 /** A phrase found: the words it covers, and those of them that it names. */
 export interface Span {
@@ -14,8 +16,17 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 const NEGATORS = set(
   'not no never none nothing without neither nor isnt arent wasnt werent dont doesnt didnt wont cant couldnt wouldnt havent hasnt hadnt shouldnt cannot aint nobody hardly zero nope nowhere',
 );
+/** "Far from muffled", "anything but dull", "free of rattles". */
+const DENYING = new Map([
+  ['far', set('from')],
+  ['anything', set('but')],
+  ['free', set('of from')],
+  ['nothing', set('like')],
+]);
 /** "Not only muffled", "no doubt", "not sure": no denial of what follows. */
-const NO_DENIAL_BEFORE = set('only just doubt wonder sure merely surprise necessarily bad idea');
+const NO_DENIAL_BEFORE = set(
+  'only just doubt wonder sure merely surprise necessarily bad idea mind care bother',
+);
 const LIST = set('or nor and ,');
 /** Most words between a denial and what it denies. */
 const DENIAL_REACH = 4;
@@ -42,7 +53,9 @@ export function isDenied(words: readonly Word[], { first, last, used }: Span): b
 
 function isNegator(words: readonly Word[], at: number): boolean {
   const word = words[at] as Word;
-  if (word.kind !== 'word' || !NEGATORS.has(word.raw)) return false;
+  if (word.kind !== 'word') return false;
+  if (DENYING.get(word.raw)?.has(words[at + 1]?.raw ?? '')) return true;
+  if (!NEGATORS.has(word.raw)) return false;
   return !NO_DENIAL_BEFORE.has(words[at + 1]?.raw ?? '');
 }
 
@@ -100,252 +113,228 @@ export interface Context {
 
 /** The whole text is a guess. */
 export const isHedged = (words: readonly Word[]): boolean =>
-  words.some(({ raw }) => HEDGES.has(raw) || ABOUT.has(raw));
+  words.some(({ raw }) => ABOUT.has(raw)) || [...othersIn(words).hedged].some((opener) => opener > 0);
 
 const ABOUT = set('about around roughly approximately approx circa ca');
-const HEDGES = set(
-  'maybe probably perhaps think guess possibly apparently suppose supposedly believe might must seems reckon assume afaik imagine kinda somehow',
-);
-const UNKNOWN = set('dunno idk unsure wonder wondering forgot unknown clueless tbd whether');
-const PLANS = set(
-  'should would will ill shall wish plan planning considering ought want wants wanted id recommends recommend advise advises recommended hope hoping propose proposes offered',
-);
 const MEASURED = set(
   'measured measure taped tape laser ruler meter spl counted mic microphone sweep sweeps app string rew analyser analyzer',
 );
 const READ_OFF = set(
   'menu says display shows reads manual sheet datasheet spec label setup readout entered typed set setting trim settings page info',
 );
-const ASKING = set(
-  'is are do does did should could can would will am was were has have might may shall what which who or so isnt',
-);
-const SINCE_WHEN = set('since from');
 
-/** The same words are looked around for many phrases: once is enough. */
-export function contextOf(words: readonly Word[], span: Span, others: Others): Context {
-  const key = span.first * MOST_SPAN + Math.min(span.last - span.first, MOST_SPAN - 1);
-  const before = others.contexts.get(key);
-  if (before !== undefined) return before;
-  const context = lookAround(words, span, others);
-  others.contexts.set(key, context);
-  return context;
-}
+/** For every word the marker (its first word, counted from 1) in whose reach it stands; 0 where there is none. */
+export type Others = Readonly<Record<MarkerKind | 'asked', Int32Array>>;
 
-/** No phrase is longer. */
-const MOST_SPAN = 128;
-
-function lookAround(words: readonly Word[], span: Span, others: Others): Context {
-  const { first, last } = span;
-  const { sentence, clause } = words[first] as Word;
-  const context = {
-    hedged: false,
-    unknown: false,
-    planned: false,
-    past: false,
-    measured: false,
-    readOff: false,
+export function contextOf(words: readonly Word[], { first, last, used }: Span, others: Others): Context {
+  const planned = others.planned.subarray(first, last + 1);
+  return {
+    other: others.other[first] !== 0,
+    past: others.past[first] !== 0,
+    asked: others.asked[first] !== 0,
+    hedged: others.hedged[first] !== 0,
+    unknown: others.unknown[first] !== 0,
+    planned: planned.some((opener) => opener !== 0 && !used.includes(opener - 1)),
+    measured: isSaidBeside(words, first - REACH, last + BEYOND, first, MEASURED),
+    readOff: isSaidBeside(words, first - REACH, last, first, READ_OFF),
   };
-  for (let at = first - 1; at >= 0 && at > first - REACH; at--) {
-    const word = words[at] as Word;
-    if (word.sentence !== sentence) break;
-    const near = word.clause === clause;
-    const { raw } = word;
-    if (MEASURED.has(raw)) context.measured = true;
-    if (READ_OFF.has(raw)) context.readOff = true;
-    if (word.hard) break;
-    if (!near && first - at > 6) continue;
-    if (HEDGES.has(raw)) context.hedged = true;
-    if (isUnknown(words, at)) context.unknown = true;
-    if (near && isPlan(words, at)) context.planned = true;
-    if (
-      near &&
-      isPast(words, at) &&
-      !(raw === 'from' && words.slice(at, first).some((each) => each.raw === 'to'))
-    )
-      context.past = true;
-  }
-  for (let at = first; at <= last + 6 && at < words.length; at++) {
-    const word = words[at] as Word;
-    if (word.sentence !== sentence) break;
-    const { raw } = word;
-    if (MEASURED.has(raw)) context.measured = true;
-    if (at <= last && READ_OFF.has(raw)) context.readOff = true;
-    if (
-      at > last &&
-      word.clause === clause &&
-      (HEDGES.has(raw) || (raw === 'i' && words[at + 1]?.raw === 'think'))
-    )
-      context.hedged = true;
-    if (at > last && isUnknown(words, at)) context.unknown = true;
-    if (at <= last && !span.used.includes(at) && isPlan(words, at)) context.planned = true;
-    if (at > last && at <= last + 2 && raw === 'before' && words[at + 1]?.kind !== 'word')
-      context.past = true;
-  }
-  return { ...context, other: others.at(first), asked: isAsked(words, first, last) };
 }
 
-/** Words looked back over for what governs a phrase. */
+/** Words looked back over for what says how a phrase is known, and looked ahead. */
 const REACH = 14;
+const BEYOND = 6;
 
-function isUnknown(words: readonly Word[], at: number): boolean {
-  const { raw } = words[at] as Word;
-  const next = words[at + 1]?.raw ?? '';
-  if (UNKNOWN.has(raw)) return true;
-  if (raw === 'no') return next === 'idea' || next === 'clue';
-  if (raw === 'not' || raw === 'isnt') return next === 'sure' || next === 'certain';
-  return (raw === 'dont' || raw === 'doesnt' || raw === 'not') && (next === 'know' || next === 'remember');
-}
-
-/** "I could move the sofa": nothing was moved. */
-const DOABLE = set('move put try sit raise lower bring place go set turn use buy get swap pull push make');
-
-function isPlan(words: readonly Word[], at: number): boolean {
-  const { raw } = words[at] as Word;
-  const next = words[at + 1]?.raw ?? '';
-  if (raw === 'could') return DOABLE.has(next);
-  if (PLANS.has(raw)) return !(raw === 'would' && (next === 'not' || next === 'always'));
-  if (raw === 'going' || raw === 'tempted' || raw === 'about') return next === 'to';
-  if (raw === 'looking' || raw === 'shopping' || raw === 'saving') return next === 'for' || next === 'at';
-  if (raw === 'thinking') return next === 'of' || next === 'about';
-  if (raw === 'if')
-    return (
-      ['i', 'we'].includes(next) &&
-      (['bought', 'buy', 'get', 'got', 'had', 'were'].includes(words[at + 2]?.raw ?? '') ||
-        isSupposed(words, at))
-    );
-  return raw === 'told' && (next === 'me' || next === 'us' || next === 'to');
-}
-
-/** "Went from a flat set to a projector": what stands behind `from` is no more. */
-const MOVES = new Set(['go', 'switch', 'chang', 'mov', 'upgrad', 'com', 'com', 'swap'].map(canonical));
-
-/** "If I sat closer, would …": nothing that is. */
-const isSupposed = (words: readonly Word[], at: number): boolean =>
-  words
-    .slice(at, at + 20)
-    .some(({ raw, sentence }) => sentence === words[at]?.sentence && (raw === 'would' || raw === 'could'));
-
-function isPast(words: readonly Word[], at: number): boolean {
-  const { raw, clause } = words[at] as Word;
-  const before = words[at - 1];
-  const next = words[at + 1]?.raw ?? '';
-  if (raw === 'used') return next === 'to';
-  if (raw === 'old')
-    return words
-      .slice(at, at + 5)
-      .some((word) => word.clause === clause && ['was', 'were', 'had'].includes(word.raw));
-  if (raw === 'from' && MOVES.has(before?.text ?? '')) return true;
-  if (raw === 'before')
-    return !(
-      before !== undefined &&
-      (SINCE_WHEN.has(before.raw) || (before.kind === 'word' && before.clause === clause))
-    );
-  return (
-    ['originally', 'previously', 'formerly', 'earlier'].includes(raw) || (raw === 'back' && next === 'then')
-  );
-}
-
-function isAsked(words: readonly Word[], first: number, last: number): boolean {
-  const { sentence, clause } = words[first] as Word;
-  let end = last;
-  while (
-    end < words.length &&
-    words[end]?.sentence === sentence &&
-    words[end]?.text !== '?' &&
-    end < last + 40
-  )
-    end++;
-  if (words[end]?.text !== '?') return false;
-  let start = first;
-  while (start > 0 && words[start - 1]?.sentence === sentence && words[start - 1]?.clause === clause) start--;
-  while (
-    start < first &&
-    ((words[start] as Word).kind !== 'word' ||
-      ['so', 'or', 'and', 'but', 'then'].includes((words[start] as Word).raw))
-  )
-    start++;
-  return ASKING.has((words[start] as Word).raw) && end - start < 30;
-}
-
-/** Who is no witness: outside people and other systems, from where they are named to the end of the sentence. */
-export interface Others {
-  readonly contexts: Map<number, Context>;
-  at(index: number): boolean;
-}
-
-const KIN = set(
-  'friend friends buddy buddys mate mates neighbor neighbors neighbour neighbours sister sisters brother brothers nephew nephews cousin cousins colleague colleagues guy grandson uncle inlaw dealer dealers shop salesman installer forum internet people someone somebody everyone reviewers reviewer technician support decorator electrician expert experts son soninlaw nephew dad mother-in-law folks website sticky thread',
-);
-const THINKS = set(
-  'says say said thinks think thought told tells reckons reckon claims claim claimed suspects suspect blames blame suggested suggests recommended recommends means believes convinced swears advice advised offered offers wants',
-);
-const OWNS = set('has owns sits uses runs got watches listens');
-const MY_THEORY = set(
-  'suspected suspect blame blamed assumed assuming assume convinced figured theory thought feared expected worried wondered believed',
-);
-/** "My neighbor's center", "at my friend's place". */
-const THEIR_THINGS = set(
-  'center centre speaker speakers system setup place house room flat home receiver tv tele television living apartment den towers',
-);
-const OTHER_PLACE = new Set(
-  'upstairs|bedroom set|my other|other room|the old flat|the old house|the old place|former flat|second system|in the study|in the den|at work|in the shop|at my sister|at my brother|at my buddy|at a friend|my buddy has|my neighbor with|my neighbour with|my bedroom|his system|my system|in the cinema|at the cinema|at his place|at her place|previous house|previous home|in the kitchen|my office|her former|his former|at the dealer|the former|in the store|at the store|in the showroom|in the demo'.split(
-    '|',
-  ),
-);
-
-export function othersIn(words: readonly Word[]): Others {
-  const isOther = new Uint8Array(words.length);
-  let until = -1;
-  let sentence = -1;
-  for (let at = 0; at < words.length; at++) {
+function isSaidBeside(
+  words: readonly Word[],
+  from: number,
+  to: number,
+  first: number,
+  sayings: ReadonlySet<string>,
+): boolean {
+  const { sentence } = words[first] as Word;
+  for (let at = Math.max(0, from); at <= to && at < words.length; at++) {
     const word = words[at] as Word;
-    if (word.sentence !== sentence) {
-      sentence = word.sentence;
-      until = -1;
-    }
-    if (until >= 0 && isFirstPerson(words, at)) until = -1;
-    if (startsOther(words, at)) until = sentence;
-    if (until >= 0) isOther[at] = 1;
-  }
-  return { contexts: new Map(), at: (index) => isOther[index] === 1 };
-}
-
-/** "…, I did it": the owner speaks again. */
-function isFirstPerson(words: readonly Word[], at: number): boolean {
-  const { raw, clause } = words[at] as Word;
-  const before = words[at - 1];
-  return (
-    (raw === 'i' || raw === 'we' || raw === 'now') &&
-    before !== undefined &&
-    (before.clause !== clause || before.hard || before.kind === 'mark')
-  );
-}
-
-const AFRAID = set('convinced afraid worried sure scared');
-
-/** A line that begins so quotes somebody else. */
-const isLineStart = (words: readonly Word[], at: number): boolean => at === 0 || words[at - 1]?.text === '\n';
-
-function startsOther(words: readonly Word[], at: number): boolean {
-  const one = words[at] as Word;
-  const two = words[at + 1]?.raw ?? '';
-  const three = words[at + 2]?.raw ?? '';
-  if (
-    OTHER_PLACE.has(`${one.raw} ${two}`) ||
-    OTHER_PLACE.has(`${one.raw} ${two} ${three}`) ||
-    OTHER_PLACE.has(one.raw)
-  )
-    return true;
-  if (one.raw === 'i' && MY_THEORY.has(two)) return true;
-  if (one.raw === 'i' && (two === 'am' || two === 'was') && AFRAID.has(three)) return true;
-  if (one.text === '>' && isLineStart(words, at)) return true;
-  if (!KIN.has(one.raw)) return false;
-  if (THEIR_THINGS.has(two) && one.raw.endsWith('s')) return true;
-  if (OWNS.has(two) || (two === 'also' && OWNS.has(three))) return true;
-  for (let ahead = at + 1; ahead <= at + 5 && ahead < words.length; ahead++) {
-    const word = words[ahead] as Word;
-    if (word.sentence !== one.sentence || word.hard) return false;
-    if (THINKS.has(word.raw)) return true;
+    if (word.sentence === sentence && sayings.has(word.raw)) return true;
   }
   return false;
 }
+
+interface Marker {
+  readonly kind: MarkerKind;
+  readonly role: 'ahead' | 'back' | 'return';
+}
+let markers: Index<Marker> | undefined;
+const KINDS = Object.keys(MARKERS) as MarkerKind[];
+
+const markerIndex = (): Index<Marker> =>
+  indexed(
+    KINDS.flatMap((kind) => [
+      ...compiledAll<Marker>(MARKERS[kind].ahead, { kind, role: 'ahead' }, lexicon().classes),
+      ...compiledAll<Marker>(MARKERS[kind].back, { kind, role: 'back' }, lexicon().classes),
+      ...compiledAll<Marker>(RETURNS[kind], { kind, role: 'return' }, lexicon().classes),
+    ]),
+  );
+
+/** Everything that governs the words of a text, found in one pass. */
+export function othersIn(words: readonly Word[]): Others {
+  markers ??= markerIndex();
+  const empty = (): Int32Array => new Int32Array(words.length);
+  const out = {
+    other: empty(),
+    planned: empty(),
+    past: empty(),
+    hedged: empty(),
+    unknown: empty(),
+    asked: empty(),
+  };
+  const open = new Map<MarkerKind, number>();
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at] as Word;
+    const before = words[at - 1];
+    const isNew = before !== undefined && before.sentence !== word.sentence;
+    for (const [kind, opener] of open) if (isNew || isOver(kind, words, at, opener)) open.delete(kind);
+    for (const { meaning, first, last } of matchesAt(words, at, markers)) {
+      const { kind, role } = meaning;
+      if (role === 'return' && (startsClause(words, at) || (kind === 'past' && NOW.has(word.raw))))
+        open.delete(kind);
+      else if (role === 'ahead' && isMeant(words, at, kind)) open.set(kind, open.get(kind) ?? first);
+      // "… what they say" is no "…, they say".
+      else if (role === 'back' && (kind !== 'other' || before?.kind === 'mark'))
+        for (const place of clauseBefore(words, first)) out[kind][place] = last + 1;
+    }
+    if (word.raw === 'if' && isSupposed(words, at)) open.set('planned', at);
+    if (isBefore(words, at)) open.set('past', at);
+    if (word.text === '>' && (before === undefined || before.text === '\n')) open.set('other', at);
+    for (const [kind, opener] of open) out[kind][at] = opener + 1;
+    if (word.text === '?') markAsked(words, at, out.asked);
+  }
+  return out;
+}
+
+const NOW = set('now today nowadays currently');
+/** How far a guess and a "don't know" reach beyond their clause, in words. */
+const DOUBT_REACH = 6;
+/** A reason or a place told for what is planned is no plan. */
+const REASONS = set('because since as so where who');
+const SUBJECTS = set('i we it he she there this that');
+
+/** What a marker opened ends before this word. */
+function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: number): boolean {
+  const word = words[at] as Word;
+  const one = words[opener] as Word;
+  if (word.hard && word.kind === 'word') return true;
+  // "Went from a flat set to a projector": only what stands between is no more.
+  if (kind === 'past' && word.raw === 'to' && words[opener + 1]?.raw === 'from') return true;
+  if (word.clause === one.clause) return false;
+  if (kind === 'hedged' || kind === 'unknown') return at - opener > DOUBT_REACH;
+  if (kind !== 'planned') return false;
+  if (one.raw === 'if') return false;
+  const next = words[at + 1]?.raw ?? '';
+  if (REASONS.has(word.raw)) return true;
+  if (word.raw === 'and' || word.raw === 'or') return SUBJECTS.has(next);
+  const isComma = words[at - 1]?.kind === 'mark' && words[at - 1]?.soft === false;
+  return isComma && !['and', 'or', 'then', 'to', 'maybe'].includes(word.raw);
+}
+
+/** The clause that ends before this place; where the place begins a clause, the one before. */
+function clauseBefore(words: readonly Word[], first: number): number[] {
+  const { sentence } = words[first] as Word;
+  const out: number[] = [];
+  let clause: number | undefined;
+  for (let at = first - 1; at >= Math.max(0, first - 2 * REACH); at--) {
+    const word = words[at] as Word;
+    if (word.sentence !== sentence || (word.hard && out.length > 0)) break;
+    if (word.kind === 'mark' && out.length === 0) continue;
+    clause ??= word.clause;
+    if (word.clause !== clause) break;
+    out.push(at);
+  }
+  return out;
+}
+
+const JOINING = set('and so then or but');
+
+function startsClause(words: readonly Word[], at: number): boolean {
+  const before = words[at - 1];
+  if (before === undefined) return true;
+  const word = words[at] as Word;
+  if (JOINING.has(word.raw)) return false;
+  return before.clause !== word.clause || before.kind === 'mark' || JOINING.has(before.raw);
+}
+
+/** "Seems like if": words that open nothing where they stand. */
+function isMeant(words: readonly Word[], at: number, kind: MarkerKind): boolean {
+  const before = words[at - 1]?.raw ?? '';
+  const { raw } = words[at] as Word;
+  // "As in the cinema", "like in a shop": a likeness.
+  if (kind === 'other' && (raw === 'in' || raw === 'at')) return before !== 'as' && before !== 'like';
+  if (kind === 'other' && SAYING.has(raw)) return isOutsider(words, at);
+  if (raw === 'would') return !['not', 'always'].includes(words[at + 1]?.raw ?? '');
+  return true;
+}
+
+const SAYING = set('says said told tells');
+const FAMILY = set(
+  'i we you it cust missus wife husband daughter partner girlfriend boyfriend mother mum mom wifes kids kid children caller customer owner client she he they lady gentleman everybody everyone all both one family guests she hers menu display receiver screen sheet spec tape meter label panel info page line that this which what amplifier amp avr player box readout app remote paper manual datasheet television tv telly window',
+);
+const HERS = set('my our the a his her who just even also always still and keep keeps once never');
+
+/** "The tailor says": nobody of the home and no device. */
+function isOutsider(words: readonly Word[], at: number): boolean {
+  const { clause } = words[at] as Word;
+  for (let place = at - 1; place >= Math.max(0, at - 5); place--) {
+    const word = words[place] as Word;
+    if (word.clause !== clause && word.kind !== 'mark') return false;
+    if (word.kind !== 'word' || HERS.has(word.raw)) continue;
+    return !FAMILY.has(word.raw) && !FAMILY.has(words[place - 1]?.raw ?? '');
+  }
+  return false;
+}
+
+/** "If I sat closer, it would …": nothing that is. "As if", "even if", "see if" suppose nothing. */
+function isSupposed(words: readonly Word[], at: number): boolean {
+  const { sentence } = words[at] as Word;
+  if (['as', 'like', 'even'].includes(words[at - 1]?.raw ?? '')) return false;
+  const near = (place: number): boolean => words[place]?.sentence === sentence;
+  for (let place = Math.max(0, at - REACH); place <= at + 2 * REACH; place++)
+    if (near(place) && MODALS.has((words[place] as Word).raw)) return true;
+  return false;
+}
+const MODALS = set('would could might should id itd youd wed hed theyd');
+
+/** "Before, it was …", "before we moved": but not "two feet before the center". */
+function isBefore(words: readonly Word[], at: number): boolean {
+  const word = words[at] as Word;
+  if (word.raw !== 'before' || ['since', 'from', 'as'].includes(words[at - 1]?.raw ?? '')) return false;
+  const next = words[at + 1];
+  const first = words[at - 1];
+  return (
+    first === undefined ||
+    first.sentence !== word.sentence ||
+    (next !== undefined && BEFORE_WHAT.has(next.raw)) ||
+    (first.kind === 'mark' && !first.soft)
+  );
+}
+const BEFORE_WHAT = set('i we that he she they it this then');
+
+const ASKING = set(
+  'is are do does did should could can would will am was were has have might may shall what which who isnt anyone anybody arent',
+);
+const OPENING = set('so or and but then if also hi guys ok');
+
+/** From the first clause that asks yes or no to the question mark; what stands before it was told. */
+function markAsked(words: readonly Word[], end: number, asked: Int32Array): void {
+  const { sentence } = words[end] as Word;
+  let from: number | undefined;
+  for (let at = end - 1; at >= Math.max(0, end - MOST_ASKED) && words[at]?.sentence === sentence; at--) {
+    let start = at;
+    if (at > 0 && words[at - 1]?.sentence === sentence && words[at - 1]?.clause === words[at]?.clause)
+      continue;
+    while (start < end && ((words[start] as Word).kind !== 'word' || OPENING.has((words[start] as Word).raw)))
+      start++;
+    if (ASKING.has(words[start]?.raw ?? '')) from = at;
+  }
+  if (from !== undefined) asked.fill(end + 1, from, end);
+}
+
+const MOST_ASKED = 40;

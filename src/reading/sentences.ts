@@ -35,6 +35,8 @@ const SOFT = new Set([
 ]);
 const CLAUSE = new Set([',', ';', ':', '(', ')', '—', '[', ']', '\n', '>']);
 const HARD_WORDS = new Set('but whereas while although though however except unless yet'.split(' '));
+/** "Anything but dull", "for a while" part nothing. */
+const JOINED = new Set(['anything but', 'nothing but', 'all but', 'a while', 'not yet', 'as yet']);
 const CLAUSE_WORDS = new Set(
   'because so then when where which until if since after before as who and or once'.split(' '),
 );
@@ -43,12 +45,18 @@ const SHORT = new Set(
   'approx ca dist ft in no st dr mr mrs cust vs etc eg ie min max resp incl xmas re tel nr'.split(' '),
 );
 
+/** A capital behind these begins no sentence. */
+const TITLES = new Set('dr st mr mrs vs cust approx ca re'.split(' '));
+
 export function sentencesOf(parts: readonly Part[]): Word[] {
   let sentence = 0;
   let clause = 0;
   return parts.map((part, at) => {
     const isEnd = endsSentence(parts, at);
-    const isHard = isEnd || part.text === ';' || (part.kind === 'word' && HARD_WORDS.has(part.raw));
+    const isHard =
+      isEnd ||
+      part.text === ';' ||
+      (HARD_WORDS.has(part.raw) && !JOINED.has(`${parts[at - 1]?.raw} ${part.raw}`));
     const isBreak = isHard || CLAUSE.has(part.text) || (part.kind === 'word' && CLAUSE_WORDS.has(part.raw));
     if (isBreak && part.kind === 'word') clause++;
     const word = {
@@ -76,10 +84,7 @@ function endsSentence(parts: readonly Part[], at: number): boolean {
       next.text === '*'
     );
   if (!ENDS.has(text) || (next !== undefined && !next.spaced && next.kind !== 'mark')) return false;
-  return !(
-    text === '.' &&
-    SHORT.has(parts[at - 1]?.raw ?? '') &&
-    next?.kind !== 'mark' &&
-    next !== undefined
-  );
+  const before = parts[at - 1]?.raw ?? '';
+  const isShort = SHORT.has(before) && !(next?.capital && !TITLES.has(before));
+  return !(text === '.' && isShort && next?.kind !== 'mark' && next !== undefined);
 }
