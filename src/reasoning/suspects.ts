@@ -3,7 +3,7 @@ import { type FactBook, told } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Confirm } from '../rules/cause.js';
 import type { Audit } from './audit.js';
-import { probabilityOf } from './decibans.js';
+import { oddsOf } from './decibans.js';
 import { HANDS_ON_MINUTES, OTHER_MINUTES, WRONG_VERDICT_MINUTES } from './minutes.js';
 import { orderByWorth, searchMinutes } from './troubleshoot.js';
 
@@ -21,18 +21,21 @@ const SKIPPED = 0.25;
 export const UNTESTED_VERDICT_MINUTES = (1 - (1 - MISLED) * (1 - SKIPPED)) * WRONG_VERDICT_MINUTES;
 
 /**
- * One probability for each cause and, last, one for none of them. Causes may be true together; for the
- * cost of finding the first they are scaled so that all sum to 1.
+ * One probability for each cause and, last, one for none of them. Causes may be true together; what is looked for is the
+ * first one, so they are taken to be the only fault (the single-fault assumption of Heckerman, Breese & Rommelse 1995).
+ * Of independent causes with probabilities p_i, exactly i is at work with a chance in proportion to p_i / (1 - p_i), so it
+ * is the odds that share what "none of them" leaves. In proportion to p_i itself, a dozen causes that are no more probable
+ * than ever would take half of a leader at 0.8, and every one of them would be worth another question.
  */
 export function faultProbabilities(audit: Audit): number[] {
   const byId = new Map(audit.ranking.causes.map((r) => [r.cause, r]));
-  const p = audit.causes.map((cause) => {
+  const odds = audit.causes.map((cause) => {
     const ranked = byId.get(cause.id);
-    return ranked?.applies ? probabilityOf(ranked.decibans) : 0;
+    return ranked?.applies ? oddsOf(ranked.decibans) : 0;
   });
-  const none = p.reduce((q, value) => q * (1 - value), 1);
-  const sum = p.reduce((a, b) => a + b, 0);
-  return [...p.map((value) => (sum > 0 ? (value * (1 - none)) / sum : 0)), none];
+  const none = odds.reduce((q, value) => q / (1 + value), 1);
+  const sum = odds.reduce((a, b) => a + b, 0);
+  return [...odds.map((value) => (sum > 0 ? (value * (1 - none)) / sum : 0)), none];
 }
 
 /** Did a test come out as this cause predicts? Undefined while it is not done. */

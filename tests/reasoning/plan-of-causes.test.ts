@@ -173,12 +173,12 @@ describe('what was seen to be wrong', () => {
 });
 
 describe('the minutes of a plan', () => {
-  // Causes of 1/2, 1/2 and 1/3 by themselves: none of them 1/6, the others 5/6 shared as 3 : 3 : 2.
-  const [p, q, none] = [(5 / 6) * (3 / 8), (5 / 6) * (2 / 8), 1 / 6];
+  // Causes of 1/2, 1/2 and 2/5 by themselves: none of them 0.15, the others share 0.85 by their odds, 3 : 3 : 2.
+  const [p, q, none] = [0.85 * (3 / 8), 0.85 * (2 / 8), 0.15];
   const causes = [
     at('delay', 0.5, { remedies: [mend('x', { minutes: 15 })] }),
     at('level', 0.5, { remedies: [mend('y', { minutes: 25 })] }),
-    at('aim', 1 / 3, { remedies: [mend('z', { minutes: 11 })] }),
+    at('aim', 2 / 5, { remedies: [mend('z', { minutes: 11 })] }),
   ];
   /** Checks of 20, 30 and 16 minutes one after the other, an hour for none; repairs and two minutes to hear it. */
   const rest = none * 60 + p * 17 + p * 27 + q * 13;

@@ -18,17 +18,27 @@ describe('one fault among several', () => {
     const [a, b, none] = faultProbabilities(auditOf([small('delay'), small('level')]));
     expect([a, b, none]).toEqual([0.375, 0.375, 0.25]);
   });
-  it('is shared by their chances, in the order of the causes', () => {
-    // One in eleven, ten in eleven: neither 10/121, the rest as one to ten.
+  it('is shared by their odds, in the order of the causes', () => {
+    // One in eleven, ten in eleven: neither 10/121, the first alone 1/121, the second alone 100/121.
     const p = faultProbabilities(
       auditOf([small('delay', { priorDb: -10 }), small('level', { priorDb: 10 })]),
     );
     const none = (10 / 11) * (1 / 11);
     expect(p).toEqual([
-      expect.closeTo((1 - none) / 11, 12),
-      expect.closeTo((10 * (1 - none)) / 11, 12),
+      expect.closeTo((1 - none) / 101, 12),
+      expect.closeTo((100 * (1 - none)) / 101, 12),
       expect.closeTo(none, 12),
     ]);
+  });
+  it('is the likely one, however many are no more probable than ever', () => {
+    // One at four to one among eight at one in ten: by their odds 4 against 8/9, by their chances as much as half.
+    const many = (
+      ['aim', 'timbre', 'height', 'set-back', 'routing', 'programme', 'driver-fault', 'listener'] as const
+    ).map((id) => small(id, { priorDb: 10 * Math.log10(1 / 9) }));
+    const p = faultProbabilities(auditOf([small('delay', { priorDb: 10 * Math.log10(4) }), ...many]));
+    const none = 0.2 * 0.9 ** 8;
+    expect(p[0]).toBeCloseTo(((1 - none) * 4) / (4 + 8 / 9), 12);
+    expect(p.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
   });
   it('is not one that cannot exist here, however common; where none can it is none of them', () => {
     const gated = small('twin-centers', { priorDb: 20, applies: is('centerCount', 'two') });

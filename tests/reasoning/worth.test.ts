@@ -118,12 +118,12 @@ describe('to know for certain is the most a question can give', () => {
       ['upmixUse'],
     );
   it('so it is left out where even that would not pay', () => {
-    // One in three hundred.
-    expect(doubt(-26)).toEqual([]);
+    // One in three hundred: 0 dB against 25.
+    expect(doubt(0)).toEqual([]);
   });
   it('so it stays in the list where that would pay, though its own answers do not', () => {
-    // One in a hundred: 4.4 minutes.
-    expect(doubt(-20).map((c) => [c.fact, c.netMinutes < 0])).toEqual([['upmixUse', true]]);
+    // One in a hundred, 5 dB against 25: some four minutes.
+    expect(doubt(5).map((c) => [c.fact, c.netMinutes < 0])).toEqual([['upmixUse', true]]);
   });
 });
 
