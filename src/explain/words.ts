@@ -3,7 +3,7 @@
 import type { DerivedMeta } from '../compute/reader.js';
 import type { Answer, FactBook, UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
-import { aboutMinutesText, formatValue, minutesText, plural } from '../facts/format.js';
+import { aboutMinutesText, formatFact, formatValue, minutesText, plural } from '../facts/format.js';
 import type { Unit } from '../facts/spec.js';
 import { plainLine } from '../lib/sanitize.js';
 import type { Cost } from '../rules/cause.js';
@@ -152,7 +152,7 @@ export function factText(id: FactId, value: number | string, units: UnitSystem):
   const spec = factSpec(id);
   if (spec.kind === 'choice') return spec.choices[String(value)] ?? String(value);
   if (spec.kind === 'file' || typeof value === 'string') return plainLine(String(value));
-  return formatValue(value, spec.unit, { units, written: spec.written });
+  return formatFact(value, spec, units);
 }
 
 /** The answer to one fact of a book in words; undefined where it was not told. */

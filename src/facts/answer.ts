@@ -7,7 +7,7 @@ import { nearest, sameWord } from '../lib/nearest.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import type { Answer, UnitSystem } from './book.js';
 import { type FactId, factSpec } from './catalog.js';
-import { formatValue } from './format.js';
+import { formatFact } from './format.js';
 import { filePathProblem } from './paths.js';
 import { stripSide } from './sides.js';
 import type { ChoiceSpec, FactSpec, How, NumberSpec } from './spec.js';
@@ -83,7 +83,7 @@ export function acceptedAnswer(spec: FactSpec, units: UnitSystem): { accepted: s
 }
 
 function edgeText(edge: number, spec: NumberSpec, units: UnitSystem): string {
-  return formatValue(edge, spec.unit, { units, written: spec.written, both: false });
+  return formatFact(edge, spec, units, false);
 }
 
 function exampleOf(spec: NumberSpec, units: UnitSystem): string {
@@ -163,7 +163,7 @@ function parseNumber(spec: NumberSpec, raw: unknown, options: AnswerOptions): An
     bare = read.bare;
   } else return refuse(`${describe(raw)} is no number`);
 
-  const shown = formatValue(value, spec.unit, { units, written: spec.written });
+  const shown = formatFact(value, spec, units);
   const [low, high] = spec.possible;
   if (value < low || value > high) return refuse(`${outOfRange(spec, shown)}${bareNote(context, bare)}`);
   if (spec.whole && !Number.isInteger(value)) return refuse(`${describe(raw)} is not a whole number`);
@@ -189,7 +189,7 @@ function bareNote(context: Parameters<typeof bareUnit>[0], bare: boolean): strin
 function remarkOn(value: number, spec: NumberSpec, units: UnitSystem): { remark?: string } {
   const [low, high] = spec.plausible;
   if (value >= low && value <= high) return {};
-  const shown = formatValue(value, spec.unit, { units, written: spec.written });
+  const shown = formatFact(value, spec, units);
   const common = `${edgeText(low, spec, units)} to ${edgeText(high, spec, units)}`;
   return { remark: `${shown} is unusual for the ${spec.label}; common is ${common}` };
 }

@@ -1,7 +1,7 @@
 /** Quantities written for people: in the owner's units first, the other system in brackets. */
 import { METERS_PER_INCH } from '../acoustics/practice.js';
 import type { UnitSystem } from './book.js';
-import type { Unit } from './spec.js';
+import type { NumberSpec, Unit } from './spec.js';
 
 export interface FormatOptions {
   readonly units: UnitSystem;
@@ -23,6 +23,18 @@ export function formatValue(value: number, unit: Unit, options: FormatOptions): 
   const written = unit === 'm' ? formatLength(value, options) : formatPlain(value, unit);
   const text = written.replace(/-(?=\d)/g, '−');
   return options.sign && value > 0 ? `+${text}` : text;
+}
+
+/** A value of a fact as people say it: where its sign has a word, with the word (`30 cm left`, `3 dB softer`). */
+export function formatFact(
+  value: number,
+  { unit, written, sides }: Pick<NumberSpec, 'unit' | 'written' | 'sides'>,
+  units: UnitSystem,
+  both?: boolean,
+): string {
+  const options = { units, written, ...(both === undefined ? {} : { both }) };
+  if (!sides || value === 0) return formatValue(value, unit, options);
+  return `${formatValue(Math.abs(value), unit, options)} ${value > 0 ? sides.plus : sides.minus}`;
 }
 
 function formatLength(valueM: number, { units, written, both }: FormatOptions): string {

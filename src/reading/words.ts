@@ -3,7 +3,7 @@ import { ACTS, isActId, OUTCOMES, type Outcome } from '../facts/acts.js';
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec, isFactId } from '../facts/catalog.js';
 import { COMPLAINTS, isComplaintId } from '../facts/complaints.js';
-import { formatValue } from '../facts/format.js';
+import { formatFact } from '../facts/format.js';
 import type { How } from '../facts/spec.js';
 import { plainLine } from '../lib/sanitize.js';
 import type { Reading, Taken } from './read.js';
@@ -25,7 +25,7 @@ export function takenText({ fact, value, how, negated }: Taken, units: UnitSyste
   const spec = factSpec(fact);
   const said =
     spec.kind === 'number'
-      ? formatValue(Number(value), spec.unit, { units, written: spec.written })
+      ? formatFact(Number(value), spec, units)
       : spec.kind === 'choice'
         ? (spec.choices[String(value)] ?? String(value))
         : String(value);

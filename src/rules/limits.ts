@@ -53,7 +53,7 @@ export const LIMITS = {
     severe: 6,
     source: 'level-step',
     grades: 'level-step',
-    note: 'a 3 dB step changes how well speech stands out',
+    note: '1 and 3 dB are published, 6 dB is our own: a 3 dB step changes how well speech stands out',
   },
   demandDb: {
     label: 'what is asked of the center beyond the usual',
@@ -93,7 +93,7 @@ export const LIMITS = {
     severe: 10,
     source: 'azimuth-blur',
     grades: 'azimuth-blur',
-    note: 'picture and voice part company from 5 to 10 degrees',
+    note: '6 and 10 degrees are published, 3 is our own: picture and voice part company from 5 to 10 degrees',
   },
   dipDb: {
     label: 'third-octave dip at a seat',
@@ -103,7 +103,7 @@ export const LIMITS = {
     severe: 8,
     source: 'interference',
     grades: 'lobing-grades',
-    note: 'heard as a change of tone before it costs speech',
+    note: 'heard as a change of tone before it costs speech; our own between a published 1 dB and a 7 dB dip rated mild',
   },
   speechLossDb: {
     label: 'speech-weighted loss',
@@ -164,8 +164,8 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'band-match',
-    grades: 'band-match',
-    note: 'after the levels are matched',
+    grades: 'own-grades',
+    note: 'after the levels are matched; 1 dB is a published criterion, 3 and 6 dB are our own',
   },
   trebleDb: {
     label: 'treble lost above 4 kHz',
@@ -262,11 +262,11 @@ export const LIMITS = {
     label: 'crossover at which the subwoofer can be heard as a place',
     unit: 'Hz',
     noticeable: 90,
-    clear: 130,
+    clear: 120,
     severe: 180,
-    source: 'practice',
+    source: 'sub-detection',
     grades: 'own-grades',
-    note: 'above it the voice follows the subwoofer',
+    note: '120 Hz is where listeners began to detect it, alone and level; 90 allows for one that is louder',
   },
   crossoverGapHz: {
     label: 'difference of the bass crossovers of center and mains',

@@ -100,6 +100,10 @@ export const SOURCES = {
     cite: 'sum of high-passed loudspeaker and low-passed subwoofer, Butterworth and Linkwitz-Riley filters',
     mark: 'computed',
   },
+  'sub-detection': {
+    cite: 'Kelloniemi et al. 2005 (AES 118, paper 6431): a subwoofer was detected from a crossover of about 120 Hz on, at any angle',
+    mark: 'read',
+  },
   polarity: { cite: 'sum of shared content with center in and out of polarity', mark: 'computed' },
   'layout-standard': {
     cite: 'Recommendation ITU-R BS.775-3, 60 degree base, equal heights of left, center, right',

@@ -287,6 +287,12 @@ export const PLACE_CLAIMS: Table = {
       lowers('cabinet-bay', { testNoiseEach: 'alike' }, 3),
     ],
     [
+      'of a bay that nobody has measured, no change at the edge takes out those with a tunnel in front',
+      { complaints: ['boomy'], centerPlacement: 'bay' },
+      lowers('cabinet-bay', { testPullForward: 'same' }, 1.5),
+      tellsMore('cabinet-bay', { testPullForward: 'clearer' }, { testPullForward: 'same' }),
+    ],
+    [
       'where only the gaps sing, no change at the edge proves nothing',
       { ...BAY, bayRecess: '8 cm' },
       leaves('cabinet-bay', { testPullForward: 'same' }),
@@ -444,6 +450,12 @@ export const PLACE_CLAIMS: Table = {
   ],
   'things in the way': [
     ['how wide an object is has to be asked', OBJECT, atMost('blocked-path', 0.6)],
+    [
+      'of an untold width it is innocent below the line, and more than a guess deep in it',
+      OBJECT,
+      lowers('blocked-path', { obstacleHeight: '50 cm' }, 3),
+      raises('blocked-path', { obstacleHeight: '1 m' }, 1),
+    ],
     ['sound goes around a vase', { ...OBJECT, obstacleWidth: '6 cm' }, unlikely('blocked-path')],
     [
       'a wide box before the tweeter shades it',

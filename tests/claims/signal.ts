@@ -478,6 +478,12 @@ export const SIGNAL_CLAIMS: Table = {
       'a voice from the subwoofer is a crossover too high',
       { complaints: ['voice-pulled-aside'], ...FILM, subwoofer: 'one' },
       raises('bass-management', { voiceDirection: 'subwoofer' }, 4.5),
+      raises('bass-management', { voiceDirection: 'subwoofer', centerBassCrossover: '120 Hz' }, 10),
+      tellsMore(
+        'bass-management',
+        { voiceDirection: 'subwoofer', centerBassCrossover: '120 Hz' },
+        { voiceDirection: 'subwoofer', centerBassCrossover: '60 Hz' },
+      ),
     ],
     [
       'without a subwoofer nothing is sent to one',

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { UnitSystem } from '../../src/facts/book.js';
-import { type FormatOptions, formatValue } from '../../src/facts/format.js';
+import { type FormatOptions, formatFact, formatValue } from '../../src/facts/format.js';
 import type { Unit } from '../../src/facts/spec.js';
 import {
   acceptedForm,
@@ -372,6 +372,14 @@ describe('writing quantities', () => {
     [59_200, '1/m2', { units: 'metric' }, '59200 per m2'],
   ])('%d %s', (number, unit, options, text) => {
     expect(formatValue(number, unit, options)).toBe(text);
+  });
+
+  it('says the side of a fact in its word, not as a sign', () => {
+    const left = { unit: 'm', written: 'length', sides: { plus: 'right', minus: 'left' } } as const;
+    expect(formatFact(-0.3048, left, 'imperial')).toBe('1 ft (30.5 cm) left');
+    expect(formatFact(0.15, left, 'metric')).toBe('15 cm (6 in) right');
+    expect(formatFact(0, left, 'metric')).toBe('0 cm');
+    expect(formatFact(-3, { unit: 'dB', written: 'plain' }, 'metric')).toBe('−3 dB');
   });
 
   const lengths = fc.double({ min: -12, max: 12, noNaN: true });

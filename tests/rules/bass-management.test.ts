@@ -58,7 +58,7 @@ testCause(bassManagement, {
     {
       name: 'a subwoofer crossed at 180 Hz is heard as a place',
       facts: { ...sub, centerBassCrossover: 180, voiceDirection: 'subwoofer' },
-      rules: ['subwoofer-reaches-high', 'voice-from-subwoofer'],
+      rules: ['subwoofer-reaches-high', 'voice-from-subwoofer', 'heard-where-it-can-be'],
     },
     {
       name: 'center at 200 Hz beside large mains has another low voice',
@@ -82,6 +82,11 @@ testCause(bassManagement, {
     },
   ],
   silent: [
+    {
+      name: 'crossed at 60 Hz a subwoofer is heard by its level or its noises, hardly by its place',
+      facts: { ...sub, centerBassCrossover: 60, voiceDirection: 'subwoofer' },
+      rules: ['heard-where-it-can-be'],
+    },
     {
       name: 'a hole in the middle of the voice is not the crossover of the subwoofer',
       facts: {
@@ -171,6 +176,12 @@ testCause(bassManagement, {
   ],
   cannotTell: [
     {
+      name: 'the crossover decides whether the ear can find the subwoofer',
+      facts: { ...sub, voiceDirection: 'subwoofer' },
+      rule: 'heard-where-it-can-be',
+      asks: ['centerBassCrossover'],
+    },
+    {
       name: 'no hole measured',
       facts: {
         subwoofer: 'one',
@@ -255,9 +266,9 @@ testCause(bassManagement, {
       below: 'no',
     },
     {
-      name: 'above 130 Hz the ear finds the subwoofer',
+      name: 'from 120 Hz on (Kelloniemi et al. 2005) the ear finds the subwoofer',
       rule: 'subwoofer-reaches-high',
-      derived: { subReachHz: 130 },
+      derived: { subReachHz: 120 },
       at: 'yes',
       below: 'no',
     },

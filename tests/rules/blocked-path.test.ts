@@ -275,10 +275,10 @@ testCause(blockedPath, {
       asks: ['centerAgainstMainsSideDb'],
     },
     {
-      name: 'how wide the object is decides',
-      facts: { ...low, obstacle: 'object', obstacleHeight: 1, obstacleDistance: 0.5, seating: 'single-seat' },
+      name: 'how high the object reaches decides',
+      facts: { ...low, obstacle: 'object', obstacleDistance: 0.5, seating: 'single-seat' },
       rule: 'speech-in-the-shade',
-      asks: ['obstacleWidth'],
+      asks: ['obstacleHeight'],
     },
     {
       name: 'left and center not swapped',

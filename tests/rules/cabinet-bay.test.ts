@@ -44,6 +44,11 @@ testCause(cabinetBay, {
       rules: ['clearer-pulled-forward', 'no-clearer-at-the-edge'],
     },
     {
+      name: 'clearer at the edge of a bay that nobody has measured',
+      facts: { centerPlacement: 'bay', testPullForward: 'clearer' },
+      rules: ['clearer-pulled-forward', 'no-clearer-in-an-untold-bay'],
+    },
+    {
       name: 'what stays with the box when the channels are swapped is the box or its place',
       facts: { centerPlacement: 'bay', testSwapAtAmplifier: 'stays' },
       rules: ['stays-in-its-place'],
@@ -117,6 +122,11 @@ testCause(cabinetBay, {
       name: 'pulled out of a deep recess it should become clearer, so no change speaks against the bay',
       facts: { ...deep, testPullForward: 'same' },
       rules: ['no-clearer-at-the-edge'],
+    },
+    {
+      name: 'of a bay that nobody has measured no change at the edge takes out the half with a tunnel',
+      facts: { ...bay, testPullForward: 'same' },
+      rules: ['no-clearer-in-an-untold-bay'],
     },
     {
       name: 'where the gaps alone sing, no change at the edge says nothing',
@@ -206,10 +216,16 @@ testCause(cabinetBay, {
       asks: ['bayWidth', 'bayHeight', 'bayDepth', 'bayRecess'],
     },
     {
-      name: 'without the recess it is open whether it should have become clearer',
-      facts: { ...bay, testPullForward: 'same' },
+      name: 'the place decides what a center pulled to the edge can show',
+      facts: { testPullForward: 'same' },
       rule: 'no-clearer-at-the-edge',
-      asks: ['bayRecess'],
+      asks: ['centerPlacement'],
+    },
+    {
+      name: 'of an untold bay the center has to be pulled to the edge first',
+      facts: { centerPlacement: 'bay' },
+      rule: 'no-clearer-in-an-untold-bay',
+      asks: ['testPullForward'],
     },
     {
       name: 'no noise compared',

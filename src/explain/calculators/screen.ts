@@ -1,4 +1,5 @@
 /** The calculator of acoustically transparent screens. */
+import { C_AIR } from '../../acoustics/air.js';
 import { HOLE_INTERACTION, type Screen, screen } from '../../acoustics/screen.js';
 import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
@@ -33,7 +34,7 @@ type ScreenValues = { readonly kind: 'perforated' | 'woven' } & {
   readonly [K in (typeof PERFORATED)[number] | (typeof WOVEN)[number]]: number | undefined;
 };
 
-function screenConflicts(values: ScreenValues): Problem[] {
+function screenConflicts(values: ScreenValues & { readonly frequenciesHz: readonly number[] }): Problem[] {
   const { kind } = values;
   const example = `center-audit calc screen ${SCREEN_EXAMPLES[kind]}`;
   const foreign = (kind === 'perforated' ? WOVEN : PERFORATED).filter((key) => values[key] !== undefined);
@@ -60,6 +61,16 @@ function screenConflicts(values: ScreenValues): Problem[] {
       where: 'calc screen',
       what: `openArea and holesPerM2 are ${areas === 0 ? 'both missing' : 'both given'}`,
       accepted: 'one of the two',
+      example,
+    });
+  }
+  const highestHz = Math.max(...values.frequenciesHz);
+  const widestM = C_AIR / (Math.PI * highestHz);
+  if ((values.holeDiameterM ?? 0) > widestM) {
+    problems.push({
+      where: 'calc screen, holeDiameterM',
+      what: `${values.holeDiameterM} m is no small hole at ${highestHz} Hz: the air in it does not move as one plug`,
+      accepted: `up to a third of a wave, ${widestM.toPrecision(2)} m at that frequency`,
       example,
     });
   }

@@ -2,7 +2,7 @@
 import { type FactBook, type Seat, told } from '../book.js';
 import { type FactId, factSpec, type NumberFactId } from '../catalog.js';
 import type { ComplaintId } from '../complaints.js';
-import { formatValue } from '../format.js';
+import { formatFact } from '../format.js';
 import { mainSeat, seatsOf } from '../seats.js';
 import type { Side } from './pairs.js';
 
@@ -24,7 +24,7 @@ function sayAnswer(book: FactBook, id: FactId): string {
   const value = told(book, id);
   const words =
     typeof value === 'number' && spec.kind === 'number'
-      ? formatValue(value, spec.unit, { units: book.units, written: spec.written })
+      ? formatFact(value, spec, book.units)
       : `"${spec.kind === 'choice' ? (spec.choices[String(value)] ?? value) : value}"`;
   return `${spec.label} is given as ${words}`;
 }

@@ -307,6 +307,7 @@ export const placementFacts = family({
     possible: [0.01, 6],
     plausible: [0.03, 2],
     typical: [0.1, 0.3, 0.8],
+    assume: { value: 0.15, spread: 0.9, note: 'between a vase and a low cabinet' },
   },
   obstacleHeight: {
     kind: 'number',

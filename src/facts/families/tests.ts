@@ -388,7 +388,7 @@ export const testFacts = family({
     findOut: [
       'Switch the power off.',
       'Take one wire off one of the two boxes; let no bare ends touch.',
-      'Power on, raise the level a little, and listen along the row and standing.',
+      'Power on, raise the level a little, and listen along the row and standing. Both silent: they are in series, and this test needs one wired alone.',
     ],
     minutes: 5,
     choices: { steadier: 'fuller or steadier', same: 'no change but the level' },

@@ -40,6 +40,7 @@ export const bassManagement = defineCause({
     crossover: 'same-quantity',
     gap: 'independent',
     reach: 'same-mechanism',
+    heard: 'independent',
     bottom: 'same-quantity',
     build: 'independent',
     'tone-heard': 'same-mechanism',
@@ -124,8 +125,8 @@ export const bassManagement = defineCause({
           unknown: 'Size setting and crossover of the center are not known.',
         },
         because:
-          'Below some 80 to 100 Hz the ear hardly finds a subwoofer; above 130 Hz the low voice comes from where it stands.',
-        source: 'practice',
+          'Below some 80 to 100 Hz the ear hardly finds a subwoofer; from 120 Hz on listeners detect one by its place.',
+        source: 'sub-detection',
       },
       'subReachHz',
       'subLocalHz',
@@ -145,6 +146,23 @@ export const bassManagement = defineCause({
       },
       is('voiceDirection', 'subwoofer'),
       { yes: 'proof', no: 'slight' },
+    ),
+    answers(
+      {
+        id: 'heard-where-it-can-be',
+        group: 'heard',
+        applies: is('voiceDirection', 'subwoofer'),
+        says: {
+          yes: 'It is heard from the subwoofer, and a crossover of {subReachHz} is high enough for that.',
+          no: 'It is heard from the subwoofer although that plays up to {subReachHz} only: it is too loud, or distorts and rattles.',
+          unknown: 'Size setting and crossover of the center are not known.',
+        },
+        because:
+          'What the ear reports and what the crossover lets it hear agree. Far lower, only harmonics, air noise or sheer level give the place away.',
+        source: 'sub-detection',
+      },
+      atLeast('subReachHz', 'subLocalHz.noticeable'),
+      { yes: 'strong', no: 'slight' },
     ),
     deviates(
       {
@@ -358,7 +376,7 @@ export const bassManagement = defineCause({
         'Note the level of the subwoofer.',
         'Switch bass boosts and loudness compensation off.',
         'Turn the subwoofer down by 3 dB, then by 6 dB, while a low voice plays.',
-        'Keep the level at which the voice loses its chest and music keeps its foot.',
+        'Stop where the voice is no longer chesty and music still has its bass.',
       ],
       minutes: 3,
       cost: 'free',
@@ -414,7 +432,8 @@ export const bassManagement = defineCause({
       when: all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large')),
       seen: is('subPolarity', 'fuller-other-way'),
       steps: [
-        'Note the present distance and phase of the subwoofer.',
+        'Note the present distance, phase and filter of the subwoofer.',
+        'Turn its own low-pass knob to the top or to bypass: two filters in series leave a hole, and turn the phase once more.',
         'Play low speech or noise on the center at the main seat.',
         'Let somebody flip the phase switch: keep the fuller position.',
         'Then change the distance of the subwoofer in steps of 1 ft (30 cm) and keep the fullest.',

@@ -14,8 +14,6 @@ import { measuredAt } from '../measured.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
-/** Computed for this very bay: a flush face takes a clear part of its note away. In some it adds to it instead. */
-const FLUSH_HELPS = atLeast('flushGainDb', 'resonanceDb.noticeable');
 const FILLING_HELPS: Remedy['gain'] = { of: 'bayPeakDb', to: { bayStuffing: 'filled' } };
 
 export const cabinetBay = defineCause({
@@ -27,7 +25,7 @@ export const cabinetBay = defineCause({
   story:
     'The center stands inside an open bay. The air in the gaps around it swings against the air behind it, and a face set back speaks through a tunnel. The lower voice gets a note of its own.',
   notWhen:
-    'Wrongly blamed when the gaps are loosely filled, or when the face is flush with the furniture and closed around it: that is a good place which only asks for less bass.',
+    'Wrongly blamed when the gaps are loosely filled, or when the face is flush with the furniture and closed around it: that is a good place which only asks for less bass. A buzz that stops under a flat hand is a door or panel; felt dots quiet it.',
   applies: is('centerPlacement', 'bay'),
   // A quarter of the centers stand in a bay (judgement).
   appliesIn: 0.25,
@@ -123,7 +121,7 @@ export const cabinetBay = defineCause({
         group: 'moved',
         says: {
           yes: 'Pulled forward to the edge, the center became clearer.',
-          no: 'Pulled forward to the edge, the center sounded the same.',
+          no: 'Pulled forward to the edge, the center sounded the same; the gaps around it may still sing.',
           unknown: 'Nobody has pulled the center forward to the edge yet.',
         },
         because:
@@ -136,7 +134,7 @@ export const cabinetBay = defineCause({
       {
         id: 'no-clearer-at-the-edge',
         group: 'moved',
-        applies: FLUSH_HELPS,
+        applies: is('edgeShows', 'the-note'),
         says: {
           yes: 'In this bay a flush face takes {flushGainDb} off the note, and pulled forward the center did become clearer.',
           no: 'In this bay a flush face takes {flushGainDb} off the note, yet pulled forward the center sounded the same.',
@@ -149,6 +147,23 @@ export const cabinetBay = defineCause({
       },
       is('testPullForward', 'clearer'),
       { no: 'telling' },
+    ),
+    answers(
+      {
+        id: 'no-clearer-in-an-untold-bay',
+        group: 'moved',
+        applies: is('edgeShows', 'perhaps'),
+        says: {
+          yes: 'Pulled forward to the edge, the center became clearer.',
+          no: 'Pulled forward to the edge, the center sounded the same: no tunnel in front makes it, the gaps around the box still can.',
+          unknown: 'Nobody has pulled the center forward to the edge yet.',
+        },
+        because:
+          'A flush face ends the tunnel and the edges in front of it. As nobody has told how deep the face sat, that half of the bays is out.',
+        source: 'bay-resonator',
+      },
+      is('testPullForward', 'clearer'),
+      { no: 'hint' },
     ),
     mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     alikeAlongTheRow(
@@ -210,7 +225,7 @@ export const cabinetBay = defineCause({
       expect:
         'The note of {cavityPeakDb} falls to {after}; what is left is the air around the box, until the gaps are filled.',
       verify: 'Steady noise from the center loses its boxy color.',
-      cautions: [],
+      cautions: ['thin-display'],
       changes: ['bayRecess', 'testPullForward', 'testNoiseEach', 'toneAcrossPan', 'tapedCenter'],
       cures: 0.5,
     },

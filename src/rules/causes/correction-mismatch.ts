@@ -264,7 +264,7 @@ export const correctionMismatch = defineCause({
       when: isNot('equalization', 'none'),
       steps: [
         'Photograph the sound pages.',
-        'Switch the equalization off, levels and distances unchanged.',
+        'Switch the equalization off, then look at levels and distances: some receivers drop them along with it, and a change of level passes for one of tone.',
         'Step test noise across, then listen to speech and music.',
       ],
       minutes: 5,

@@ -220,7 +220,7 @@ export const doublePlayback = defineCause({
       steps: [
         'Do this only after a single voice is left: it is a matter of its own.',
         'Watch a newsreader and change the audio delay of the receiver until lips and voice agree.',
-        'If the voice is late even at zero delay, switch the display to its fast or game picture mode.',
+        'If the voice is late even at zero delay, take a fast or game mode of the picture off: a slower picture meets it. Else lead the sound to the receiver by a shorter way.',
       ],
       minutes: 5,
       cost: 'free',

@@ -266,6 +266,7 @@ export const driverFault = defineCause({
         'Make sure that it is a driver: a passive radiator, or a cone for bass only, is quiet with a voice by design.',
         'Write down which driver is silent or scratches and at what volume you listened.',
         'Ask its maker or a repair shop for the same driver; another type changes the tone.',
+        'Ask yourself what killed it: loud playing with bass or an amplifier at its end kills the new one as well.',
         'Until then set the center to none, so that left and right carry the voice.',
       ],
       minutes: 60,

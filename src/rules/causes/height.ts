@@ -241,7 +241,7 @@ export const height = defineCause({
       gain: { of: 'heightApartDeg', to: { centerTweeterHeight: { like: 'mainsTweeterHeight' } } },
       steps: [
         'Use a firm stand or a raised shelf right under (or over) the picture.',
-        'Keep at least half of the mismatch out: {heightMismatchDeg} now, under 10 degrees is the aim.',
+        'Take out at least half of the mismatch: {heightMismatchDeg} now, under 10 degrees is the aim.',
         'Point the box at the ears again.',
       ],
       minutes: 30,

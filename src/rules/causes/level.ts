@@ -243,7 +243,7 @@ export const level = defineCause({
       expect:
         'The center is now {levelErrorDb} off and comes level with the mains. A trim that ends up far from zero is no fault, as long as it is not at its stop.',
       verify:
-        'Switch the upmix on and off with a singer in the middle: the voice stays about equally loud, within 1 dB. A little firmer with a little less bass is normal for a real center.',
+        'Step the noise across once more: no jump in loudness. A little firmer with a little less bass than a voice between the mains is normal for a real center.',
       cautions: ['photograph-menu', 'volume-down', 'test-noise'],
       changes: [
         'centerTrim',

@@ -257,7 +257,8 @@ export const nearSurface = defineCause({
       ],
       minutes: 10,
       cost: 'free',
-      expect: 'The rise of the low voice falls from {wallRiseDb} to {after}.',
+      expect:
+        'The rise of the low voice falls from {wallRiseDb} to {after}. The price: off the wall a hole comes into the lower voice, lower in pitch the farther the box stands.',
       verify: 'A low male voice sounds as full as from the mains, not fuller.',
       cautions: ['thin-display', 'lifting'],
       changes: ['wallDistance', 'centerBehindMains', 'tapedCenter', 'testNoiseEach'],

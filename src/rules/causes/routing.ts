@@ -358,8 +358,7 @@ export const routing = defineCause({
       minutes: 8,
       cost: 'free',
       expect: 'The receiver shows a multichannel signal and the center plays its own channel.',
-      verify:
-        'Silence left and right for a moment or go close: the voice of a film comes from the center alone.',
+      verify: 'Go close to the center, then to the left: the voice of a film is in the center alone.',
       cautions: ['photograph-menu'],
       changes: ['sourceFormat', 'troubleTitles', 'speechOrder', 'testOtherSource', 'testUnplugged'],
       cures: 0.8,
@@ -415,6 +414,7 @@ export const routing = defineCause({
       title: 'Walk the path of the signal, one device at a time',
       steps: [
         'Run the channel test of the receiver with the volume down: it proves everything after the receiver.',
+        'A powered or wireless center has a switch, a standby and a link of its own: see that it is on and linked.',
         'Play the same film scene from each source in turn.',
         'Where the format on the receiver changes to two channels, look in the sound menu of that device.',
       ],

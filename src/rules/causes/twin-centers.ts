@@ -172,12 +172,13 @@ export const twinCenters = defineCause({
       steps: [
         'Switch the power off.',
         'Disconnect the box that is farther from ear height or from the picture, and insulate its wires.',
-        'Power on at low volume and set the center level and distance again.',
+        'Power on at low volume. If both are silent now they were in series: power off, and wire the one you keep straight to the amplifier.',
+        'Set the center level and distance again.',
       ],
       minutes: 15,
       cost: 'free',
       expect:
-        'The cancellation of {twinCenterDipDb} goes; the level falls by 3 to 6 dB and is set again. The voice moves to the box that is left.',
+        'The cancellation of {twinCenterDipDb} goes; the level changes by up to 6 dB and is set again. The voice moves to the box that is left.',
       verify: 'Walk along the row and stand up while somebody reads the news: the voice keeps its tone.',
       cautions: ['power-off-wires', 'amplifier-load', 'test-noise'],
       changes: [

@@ -96,8 +96,8 @@ export function crossoverHoleHz(r: Reader<HoleFact>): number {
 const LARGE_AS_HZ = Math.min(...CROSSOVER_CHOICES_HZ);
 /** Where no choice leaves a shallow hole. */
 const HIGHEST_HZ = Math.max(...CROSSOVER_CHOICES_HZ);
-/** Above this a subwoofer is heard as a place; the rest is for its timing, Hz. Common practice, no source. */
-const HIGHEST_ADVISED_HZ = 120;
+/** Above this a subwoofer is heard as a place; the rest is for its timing, Hz. */
+const HIGHEST_ADVISED_HZ = LIMITS.subLocalHz.clear;
 
 const SAFE_FACTS = [...BOX_FACTS, ...TIMING_FACTS] as const;
 function safeCrossover(r: Reader<(typeof SAFE_FACTS)[number]>): number {

@@ -1,6 +1,6 @@
 /** What an open bay of furniture does to the center, as it is and with the face flush. */
 import { bay, bayResponse, flushGainDb, recess } from '../../acoustics/bay.js';
-import { derive, number, type Reader } from '../../compute/reader.js';
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { CORRECTION_FACTS, LOW_RISE_FACTS, LOW_VOICE_HZ, lowRiseLeftDb, riseLeftDb } from './correction.js';
 import { requireCenter } from './places.js';
@@ -91,6 +91,13 @@ function flushGain(r: Reader<BayFact>): number {
   return recessM === 0 ? 0 : Math.max(0, r.from(cavityPeak) - r.from(flushPeak));
 }
 
+/** Of a bay that is told, computed: in some a flush face takes the note away, in some it adds to it. */
+function edgeShows(r: Reader<BayFact>): 'the-note' | 'nothing' | 'perhaps' {
+  requireBay(r);
+  if (r.toldNumber('bayRecess') === undefined) return 'perhaps';
+  return r.from(flushGain) >= LIMITS.resonanceDb.noticeable ? 'the-note' : 'nothing';
+}
+
 function mouth(r: Reader<(typeof MOUTH_FACTS)[number]>) {
   requireBay(r);
   const [recessM, mouthWidthM, mouthHeightM] = r.numbers('bayRecess', 'bayWidth', 'bayHeight');
@@ -124,6 +131,15 @@ export const bayOfFurniture = {
     number('dB', 'what a flush face takes off the larger peak of bay and recess (0 where it adds)'),
     BAY_FACTS,
     flushGain,
+  ),
+  edgeShows: derive(
+    choice('what the center pulled to the edge shows of its bay', [
+      'the-note',
+      'nothing',
+      'perhaps',
+    ] as const),
+    BAY_FACTS,
+    edgeShows,
   ),
   frontRiseDb: derive(
     number('dB', 'rise of the low voice, 100 to 200 Hz, from a face flush with the furniture front'),

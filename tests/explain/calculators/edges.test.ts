@@ -198,6 +198,12 @@ describe('usual values', () => {
     expect(low.centerMinusMeanMs).toBeGreaterThan(-1.03);
   });
 
+  it('a hole wider than a third of a wave is no plug of air, and is refused', async () => {
+    const told = 'kind=perforated holeDiameterM=0.05 thicknessM=0.001 openArea=0.3 frequenciesHz=';
+    expect((await calc('screen', `${told}2000`.split(' '))).code).toBe(0);
+    await expect(calc('screen', `${told}20000`.split(' '))).rejects.toThrow('no small hole at 20000 Hz');
+  });
+
   it('null in a JSON object counts as not given', async () => {
     const given = { delayMs: 1, relativeLevelDb: null };
     expect(await calcJson('comb', given)).toEqual(await calcJson('comb', { delayMs: 1 }));
