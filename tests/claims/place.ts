@@ -98,6 +98,11 @@ const BEAMING = {
 export const PLACE_CLAIMS: Table = {
   height: [
     [
+      'good close by counts once, as a test and as a remark',
+      { complaints: ['dull'], testNearCenter: 'good-near' },
+      leaves('room-acoustics', { fineSeats: 'near' }),
+    ],
+    [
       'a center on the floor heard low is its height',
       { ...LOW, voiceDirection: 'low' },
       likely('height'),

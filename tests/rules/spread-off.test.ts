@@ -123,7 +123,7 @@ testCause(spreadOff, {
       name: 'what is lost hangs on what the upmix leaves in the mains, as a menu or an ear tells',
       facts: { upmixUse: 'on', upmixCenterControl: 'present', playedContent: 'two-channel-music' },
       rule: 'width-lost',
-      asks: ['upmixCommonPart'],
+      asks: ['centerSpread', 'upmixCommonPart'],
     },
     { name: 'center not set to none', facts: music, rule: 'gone-without-center', asks: ['testPhantom'] },
     { name: 'spread not tried', facts: music, rule: 'spread-opens-stage', asks: ['testSpreadOn'] },
@@ -140,7 +140,7 @@ testCause(spreadOff, {
       name: 'content unknown',
       facts: { upmixUse: 'on' },
       rule: 'music-is-played',
-      asks: ['upmixCommonPart', 'upmixCenterControl', 'playedContent', 'sourceFormat'],
+      asks: ['centerSpread', 'upmixCommonPart', 'upmixCenterControl', 'playedContent', 'sourceFormat'],
     },
   ],
   boundary: [

@@ -299,6 +299,15 @@ export const delay = defineCause({
   // The second also shows a latency, which no tape does.
   telltales: [
     {
+      id: 'films-are-fine',
+      when: is('fineContent', 'multichannel-film'),
+      telling: 'telling',
+      says: 'Films with their own center channel are fine.',
+      otherwise: 'It is not films with their own center channel that are fine.',
+      because:
+        'Films leave the voice to the center alone; a difference in time is heard only in what center and mains share, as an upmix of music does.',
+    },
+    {
       id: 'wireless-came-last',
       when: is('changedExactly', 'wireless'),
       telling: 'strong',

@@ -235,6 +235,15 @@ export const polarity = defineCause({
   ],
   telltales: [
     {
+      id: 'films-are-fine',
+      when: is('fineContent', 'multichannel-film'),
+      telling: 'telling',
+      says: 'Films with their own center channel are fine.',
+      otherwise: 'It is not films with their own center channel that are fine.',
+      because:
+        'Films leave the voice to the center alone; a reversed center cancels only in what center and mains share, as an upmix of music does.',
+    },
+    {
       id: 'wires-were-off',
       when: oneOf('changedExactly', 'center-wires', 'all-unplugged'),
       telling: 'telling',

@@ -152,6 +152,7 @@ export const roomAcoustics = defineCause({
   telltales: [
     {
       id: 'fine-close-by',
+      group: 'near',
       when: is('fineSeats', 'near'),
       telling: 'telling',
       says: 'It is fine close in front of the center.',

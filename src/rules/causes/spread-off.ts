@@ -23,7 +23,11 @@ export const spreadOff = defineCause({
   applies: all(
     is('upmixInUse', 'yes'),
     isNot('upmixMiddle', 'leaves'),
-    atLeast('widthLossPct', 'widthLossPct.noticeable'),
+    // A spread that is on is not off; it may still be set too small.
+    any(
+      all(isNot('centerSpread', 'on'), atLeast('widthLossPct', 'widthLossPct.noticeable')),
+      atLeast('widthLossPct', 'widthLossPct.clear'),
+    ),
     is('upmixKind', 'adjustable-center'),
   ),
   // An upmix in use that takes the middle out and has a control: one system in ten (judgement).
