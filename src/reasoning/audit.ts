@@ -14,7 +14,7 @@ import { traceRule, verdictOf } from '../rules/plain.js';
 import { siblingsOf } from '../rules/siblings.js';
 import type { Verdict } from '../rules/verdict.js';
 import type { View } from '../rules/view.js';
-import { evidenceOf, weigh } from '../rules/weigh.js';
+import { type Brief, evidenceOf, weigh } from '../rules/weigh.js';
 import { type EvidenceByCause, evidenceByCause, type Ranking, type RankOptions, rankOwn } from './rank.js';
 import { ruleIndex } from './rule-index.js';
 import { type Complaints, type OwnScore, ownScore } from './score.js';
@@ -44,7 +44,7 @@ export interface Audit {
 /** One possible answer and what rules would say then. */
 export interface Foreseen {
   readonly value: number | string;
-  readonly changes: Changes;
+  readonly changes: Changes<Brief>;
 }
 
 export const complaintsOf = (book: FactBook): Complaints => ({
@@ -102,65 +102,60 @@ function assemble(
 }
 
 /** What rules say differently after a change of answers: place of the cause -> place of the rule -> evidence. */
-type Changes = ReadonlyMap<number, ReadonlyMap<number, Evidence>>;
-
-/** Shortcuts for answers that are only imagined. */
-interface Shortcuts {
-  /** Another look at the computed facts. */
-  readonly dress?: (view: View) => View;
-  /** Rules whose present evidence this is need not be run again. */
-  readonly skip?: (now: Evidence) => boolean;
-}
+type Changes<E> = ReadonlyMap<number, ReadonlyMap<number, E>>;
 
 /** Evidence of the rules that a change of answers can move; undefined where nothing can be taken over. */
 export function changesFrom(
   audit: Audit,
   book: FactBook,
-  { dress = (view) => view, skip = () => false }: Shortcuts = {},
-): { readonly changed: readonly FactId[]; readonly view: View; readonly changes: Changes } | undefined {
+):
+  | { readonly changed: readonly FactId[]; readonly view: View; readonly changes: Changes<Evidence> }
+  | undefined {
   const before = audit.heard;
   const heard = bookAsHeard(book, audit.causes);
   if (before.seats !== heard.seats || before.responses !== heard.responses || before.trials !== heard.trials)
     return undefined;
   const changed = changedFacts(before, heard);
-  const view = dress(viewOf(heard, { view: audit.view, changed }));
+  const view = viewOf(heard, { view: audit.view, changed });
   const { rulesOf } = ruleIndex(audit.causes);
   const touched = new Map<number, Set<number>>();
   for (const id of changed)
     for (const [place, rules] of rulesOf.get(id) ?? [])
       touched.set(place, new Set([...(touched.get(place) ?? []), ...rules]));
-  const changes = new Map<number, ReadonlyMap<number, Evidence>>();
-  for (const [place, rules] of touched) {
-    const cause = audit.causes[place] as Cause;
-    const now = audit.byCause.get(cause.id) ?? [];
-    const again = [...rules].filter((rule) => !skip(now[rule] as Evidence));
-    if (again.length > 0) changes.set(place, evidenceFor(audit.causes, cause, view, again));
-  }
+  const evidence = (place: number, rules: Iterable<number>) =>
+    evidenceFor(audit.causes, audit.causes[place] as Cause, view, rules);
+  const changes = new Map([...touched].map(([place, rules]) => [place, evidence(place, rules)]));
   return { changed, view, changes };
 }
 
-/** Evidence of one cause with some rules saying something else. */
-export function mergedEvidence(audit: Audit, place: number, changes: Changes): readonly Evidence[] {
-  const evidence = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
-  const changed = changes.get(place);
+/** What the rules of one cause say, some of them something else. */
+export function mergedEvidence<E extends Brief>(
+  { causes, byCause }: Audit,
+  place: number,
+  changed: ReadonlyMap<number, E> | undefined,
+): readonly (E | Evidence)[] {
+  const evidence = byCause.get((causes[place] as Cause).id) ?? [];
   return changed ? evidence.map((item, rule) => changed.get(rule) ?? item) : evidence;
 }
 
-export function rescored(audit: Audit, place: number, evidence: readonly Evidence[]): OwnScore {
-  const cause = audit.causes[place] as Cause;
-  const temperature = audit.options.temperature ?? TEMPERATURE;
-  return ownScore(cause, evidence, temperature, trialsDb(audit.book, cause, audit.causes));
+export function rescored<E extends Brief>(
+  { book, causes, options }: Audit,
+  place: number,
+  evidence: readonly E[],
+): OwnScore<E> {
+  const cause = causes[place] as Cause;
+  return ownScore(cause, evidence, options.temperature ?? TEMPERATURE, trialsDb(book, cause, causes));
 }
 
 function completed(
   audit: Audit,
   book: FactBook,
-  { changed, view, changes }: { changed: readonly FactId[]; view: View; changes: Changes },
+  { changed, view, changes }: { changed: readonly FactId[]; view: View; changes: Changes<Evidence> },
 ): Audit {
   const byCause = new Map(audit.byCause);
   const own = [...audit.own];
-  for (const place of changes.keys()) {
-    const evidence = mergedEvidence(audit, place, changes);
+  for (const [place, changed] of changes) {
+    const evidence = mergedEvidence(audit, place, changed);
     byCause.set((audit.causes[place] as Cause).id, evidence);
     own[place] = rescored(audit, place, evidence);
   }

@@ -4,13 +4,16 @@
  * answers are when it is not, the base rates.
  */
 
-import { withAnswer } from '../facts/book.js';
+import { type Answer, withAnswer } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause } from '../rules/cause.js';
 import type { VarId } from '../rules/condition.js';
+import { viewOf } from '../rules/derived/view.js';
 import type { Evidence } from '../rules/evidence.js';
+import { siblingsOf } from '../rules/siblings.js';
 import type { Reading, View } from '../rules/view.js';
-import { type Audit, changesFrom, type Foreseen, mergedEvidence, rescored } from './audit.js';
+import { type Brief, briefly } from '../rules/weigh.js';
+import { type Audit, type Foreseen, mergedEvidence, rescored } from './audit.js';
 import { possibleAnswers } from './hypotheses.js';
 import { ruleIndex } from './rule-index.js';
 
@@ -26,7 +29,7 @@ export function hypothesesOf(audit: Audit, id: FactId): Hypothesis[] {
     const movesDb = audit.causes.map(() => 0);
     for (const [place, rules] of changes) {
       if (saysTheSame(audit, place, rules)) continue;
-      const after = rescored(audit, place, mergedEvidence(audit, place, changes));
+      const after = rescored(audit, place, mergedEvidence(audit, place, rules));
       movesDb[place] = after.ownDb - (audit.own[place]?.ownDb ?? 0);
     }
     return { value, movesDb };
@@ -34,7 +37,7 @@ export function hypothesesOf(audit: Audit, id: FactId): Hypothesis[] {
 }
 
 /** Nothing that counts in the score of the cause differs from what its rules say now. */
-function saysTheSame(audit: Audit, place: number, rules: ReadonlyMap<number, Evidence>): boolean {
+function saysTheSame(audit: Audit, place: number, rules: ReadonlyMap<number, Brief>): boolean {
   const now = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
   for (const [rule, { decibans, outcome, gateOpen }] of rules) {
     const before = now[rule];
@@ -47,21 +50,21 @@ function saysTheSame(audit: Audit, place: number, rules: ReadonlyMap<number, Evi
 function foreseen(audit: Audit, id: FactId): readonly Foreseen[] {
   const known = audit.foreseen.get(id);
   if (known) return known;
+  const movable = movableRules(audit, id);
+  const siblings = siblingsOf(audit.causes);
+  const viewWith = (answer: Answer): View =>
+    viewOf(withAnswer(audit.heard, id, answer), { view: audit.view, changed: [id] });
   const answers = possibleAnswers(id);
   const middle = answers[Math.floor(answers.length / 2)];
-  const isNumber = factSpec(id).kind === 'number';
-  const skip = (now: Evidence): boolean => cannotMove(now, id);
-  const typical = isNumber && middle && changesFrom(audit, withAnswer(audit.heard, id, middle), { skip });
+  const typical = factSpec(id).kind === 'number' && middle ? viewWith(middle) : undefined;
   const found = answers.flatMap((answer): Foreseen[] => {
-    const after = withAnswer(audit.heard, id, answer);
-    const step =
-      typical && answer === middle
-        ? typical
-        : changesFrom(audit, after, {
-            skip,
-            ...(typical ? { dress: (view: View) => foundedAs(view, typical.view) } : {}),
-          });
-    return step && 'value' in answer ? [{ value: answer.value, changes: step.changes }] : [];
+    if (!('value' in answer)) return [];
+    const own = typical && answer === middle ? typical : viewWith(answer);
+    const view = typical && own !== typical ? foundedAs(own, typical) : own;
+    const changes = movable.map(([place, rules]) => {
+      return [place, briefly(audit.causes[place] as Cause, rules, view, siblings)] as const;
+    });
+    return [{ value: answer.value, changes: new Map(changes) }];
   });
   audit.foreseen.set(id, found);
   return found;
@@ -73,14 +76,19 @@ function cannotMove({ outcome, open, assumed }: Evidence, id: FactId): boolean {
   return (outcome === 'yes' || outcome === 'no') && !assumed.includes(id) && !open.includes(id);
 }
 
-/** Places of the causes that have a rule which an answer can move now. */
-export function movablePlaces(audit: Audit, id: FactId): number[] {
+/** Rules that an answer can move now: places in the causes, and of the rules in each. */
+function movableRules(audit: Audit, id: FactId): [place: number, rules: readonly number[]][] {
   const { rulesOf } = ruleIndex(audit.causes);
-  return [...(rulesOf.get(id) ?? [])].flatMap(([place, rules]) => {
+  return [...(rulesOf.get(id) ?? [])].flatMap(([place, rules]): [number, number[]][] => {
     const evidence = audit.byCause.get((audit.causes[place] as Cause).id) ?? [];
-    return rules.some((rule) => !cannotMove(evidence[rule] as Evidence, id)) ? [place] : [];
+    const movable = rules.filter((rule) => !cannotMove(evidence[rule] as Evidence, id));
+    return movable.length > 0 ? [[place, movable]] : [];
   });
 }
+
+/** Places of the causes that have a rule which an answer can move now. */
+export const movablePlaces = (audit: Audit, id: FactId): number[] =>
+  movableRules(audit, id).map(([place]) => place);
 
 /**
  * The values of one view with the footing (how, spread) of another: how well founded a computed value is

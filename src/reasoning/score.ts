@@ -9,6 +9,7 @@ import type { Cause } from '../rules/cause.js';
 import { KINSHIP } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Evidence } from '../rules/evidence.js';
+import type { Brief } from '../rules/weigh.js';
 import { probabilityOf } from './decibans.js';
 import { groupDb } from './group.js';
 import { type Heard, type NoisyOr, sharedDb } from './noisy-or.js';
@@ -21,17 +22,17 @@ export interface Complaints {
 export type Leaks = Readonly<Partial<Record<ComplaintId, { readonly leak: number }>>>;
 
 /** One line of the balance sheet: a group of evidence and what it adds, after the temperature. */
-export interface GroupLine {
+export interface GroupLine<E extends Brief = Evidence> {
   readonly group: string;
   readonly decibans: number;
-  readonly evidence: readonly Evidence[];
+  readonly evidence: readonly E[];
 }
 
-export interface Score {
+export interface Score<E extends Brief = Evidence> {
   readonly cause: CauseId;
   /** Prior of the cause, with the share of systems in which it can exist while that is not told. */
   readonly priorDb: number;
-  readonly groups: readonly GroupLine[];
+  readonly groups: readonly GroupLine<E>[];
   /** What the complaints add after all causes competed to explain them. */
   readonly sharedDb: number;
   /** priorDb + groups + sharedDb; not capped. */
@@ -48,13 +49,13 @@ export const GATE_GROUP = 'applies';
 export const TRIAL_GROUP = 'trial';
 
 /** The groups of one cause, strongest first; groups that say nothing are left out. */
-export function groupLines(
+export function groupLines<E extends Brief>(
   cause: Cause,
-  evidence: readonly Evidence[],
+  evidence: readonly E[],
   temperature: number,
-): readonly GroupLine[] {
+): readonly GroupLine<E>[] {
   const groupOf = groupsOfRules(cause);
-  const items = new Map<string, Evidence[]>();
+  const items = new Map<string, E[]>();
   for (const item of evidence) {
     const group = item.decibans === 0 ? undefined : groupOf.get(item.rule);
     if (group === undefined) continue;
@@ -62,7 +63,7 @@ export function groupLines(
     if (list) list.push(item);
     else items.set(group, [item]);
   }
-  const lines = [...items].map(([group, list]): GroupLine => {
+  const lines = [...items].map(([group, list]): GroupLine<E> => {
     const rho = KINSHIP[cause.groups[group] ?? 'independent'];
     const weights = list.map((item) => item.decibans);
     return { group, decibans: groupDb(weights, rho) / temperature, evidence: list };
@@ -83,7 +84,7 @@ function groupsOfRules(cause: Cause): ReadonlyMap<string, string> {
 }
 
 /** True unless the gate of the cause is settled no, in which case every one of its rules says so. */
-export function causeApplies(cause: Cause, evidence: readonly Evidence[]): boolean {
+export function causeApplies(cause: Cause, evidence: readonly Brief[]): boolean {
   return (
     cause.applies === undefined ||
     evidence.length === 0 ||
@@ -92,14 +93,16 @@ export function causeApplies(cause: Cause, evidence: readonly Evidence[]): boole
 }
 
 /** Prior and own evidence of a cause, without what it shares with others. */
-export type OwnScore = Omit<Score, 'sharedDb' | 'decibans'> & { readonly ownDb: number };
+export type OwnScore<E extends Brief = Evidence> = Omit<Score<E>, 'sharedDb' | 'decibans'> & {
+  readonly ownDb: number;
+};
 
-export function ownScore(
+export function ownScore<E extends Brief>(
   cause: Cause,
-  evidence: readonly Evidence[],
+  evidence: readonly E[],
   temperature: number,
   trialsDb = 0,
-): OwnScore {
+): OwnScore<E> {
   const applies = causeApplies(cause, evidence);
   const trials =
     trialsDb === 0 ? [] : [{ group: TRIAL_GROUP, decibans: trialsDb / temperature, evidence: [] }];
@@ -115,7 +118,7 @@ export function ownScore(
  * While nobody has told whether the cause can exist in this system, its prior counts times the share of systems
  * of that kind; in between by the part of the gate that is open.
  */
-export function gateDb(cause: Cause, evidence: readonly Evidence[]): number {
+export function gateDb(cause: Cause, evidence: readonly Brief[]): number {
   const open = evidence.find((item) => item.gateOpen !== undefined)?.gateOpen ?? 0;
   return open === 0 || cause.appliesIn === undefined ? 0 : open * 10 * Math.log10(cause.appliesIn);
 }

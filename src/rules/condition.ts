@@ -93,23 +93,32 @@ export const not = (condition: Condition): Condition => ({ not: condition });
 export function isLeaf(condition: Condition): condition is Leaf {
   return 'fact' in condition;
 }
+
+const leaves = new WeakMap<Condition, readonly Leaf[]>();
 const variables = new WeakMap<Condition, readonly VarId[]>();
 
-/** Every variable a condition reads, limits left out, each once, in order of appearance. Found once a condition. */
-export function variablesOf(condition: Condition): readonly VarId[] {
-  let found = variables.get(condition);
-  if (found === undefined) {
-    found = [...new Set(variablesIn(condition))];
-    variables.set(condition, found);
-  }
-  return found;
-}
+/** The leaves of a condition in the order of the tree. Found once a condition. */
+export const leavesOf = (condition: Condition): readonly Leaf[] =>
+  remembered(leaves, condition, () => {
+    if (isLeaf(condition)) return [condition];
+    if ('not' in condition) return leavesOf(condition.not);
+    return ('all' in condition ? condition.all : condition.any).flatMap(leavesOf);
+  });
 
-function variablesIn(condition: Condition): VarId[] {
-  if ('all' in condition) return condition.all.flatMap(variablesIn);
-  if ('any' in condition) return condition.any.flatMap(variablesIn);
-  if ('not' in condition) return variablesIn(condition.not);
-  const { fact, value } = condition;
+/** Every variable a condition reads, limits left out, each once, in order of appearance. Found once a condition. */
+export const variablesOf = (condition: Condition): readonly VarId[] =>
+  remembered(variables, condition, () => [...new Set(leavesOf(condition).flatMap(variablesIn))]);
+
+function variablesIn({ fact, value }: Leaf): VarId[] {
   const isVariable = typeof value === 'object' && 'fact' in value && !value.fact.startsWith('limit.');
   return isVariable ? [fact, value.fact as NumberVar] : [fact];
+}
+
+function remembered<V>(known: WeakMap<Condition, V>, condition: Condition, find: () => V): V {
+  let found = known.get(condition);
+  if (found === undefined) {
+    found = find();
+    known.set(condition, found);
+  }
+  return found;
 }

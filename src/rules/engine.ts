@@ -5,7 +5,7 @@
  */
 import { Engine, type RuleProperties } from 'json-rules-engine';
 import type { Cause } from './cause.js';
-import { type Condition, isLeaf, type Leaf, type LimitVar, type VarId, variablesOf } from './condition.js';
+import { type Condition, type Leaf, type LimitVar, leavesOf, type VarId, variablesOf } from './condition.js';
 import type { Trace } from './evidence.js';
 import { GRADES, LIMITS, type LimitId } from './limits.js';
 import { errorTrace, joinTrace } from './plain.js';
@@ -65,12 +65,6 @@ const conditionsOf = (cause: Cause): Condition[] =>
   [cause.applies, ...cause.rules.flatMap((rule) => [rule.applies, rule.when])].filter(
     (each) => each !== undefined,
   );
-
-function leavesOf(condition: Condition): Leaf[] {
-  if (isLeaf(condition)) return [condition];
-  if ('not' in condition) return leavesOf(condition.not);
-  return ('all' in condition ? condition.all : condition.any).flatMap(leavesOf);
-}
 
 const keyOf = ({ fact, operator, value }: Leaf): string => `${fact} ${operator} ${JSON.stringify(value)}`;
 

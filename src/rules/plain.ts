@@ -4,10 +4,10 @@
  */
 import type { FactId } from '../facts/catalog.js';
 import type { Cause, Rule } from './cause.js';
-import type { Condition, Leaf, LimitVar, VarId } from './condition.js';
+import { type Condition, isLeaf, type Leaf, type LimitVar, type VarId } from './condition.js';
 import type { LeafTrace, Outcome, Trace } from './evidence.js';
 import { type Grade, LIMITS, type LimitId } from './limits.js';
-import { fold, type LeafResult, type Verdict } from './verdict.js';
+import { fold, type LeafResult, SWAPPED, type Truth, type Verdict } from './verdict.js';
 import type { View } from './view.js';
 
 const limitValues = new Map<LimitVar, number>();
@@ -69,6 +69,52 @@ export function verdictOf(condition: Condition, view: View): Verdict {
     (leaf) => leafResult(leaf, view),
     (id) => view.read(id).missing,
   );
+}
+
+/** The truth alone, found as soon as a part decides it: an answer that is only imagined is asked for no reasons. */
+export function truthOf(condition: Condition, view: View): Truth {
+  if (isLeaf(condition)) return leafTruth(condition, view);
+  if ('not' in condition) return SWAPPED[truthOf(condition.not, view)];
+  const deciding: Truth = 'all' in condition ? 'no' : 'yes';
+  let truth = SWAPPED[deciding];
+  for (const part of 'all' in condition ? condition.all : condition.any) {
+    const found = truthOf(part, view);
+    if (found === deciding) return deciding;
+    if (found === 'unknown') truth = 'unknown';
+  }
+  return truth;
+}
+
+function leafTruth(leaf: Leaf, view: View): Truth {
+  const { value } = view.read(leaf.fact);
+  const limit = value === undefined ? undefined : rightSide(leaf, view);
+  if (value === undefined || limit === undefined) return 'unknown';
+  return compare(leaf, value, limit) ? 'yes' : 'no';
+}
+
+/** The gate of a cause, judged once for all its rules. */
+export interface Gate {
+  readonly truth: Truth;
+  /** Part of its leaves that is unknown while it is open, else 0. */
+  readonly openPart: number;
+}
+
+export function gateOf({ applies }: Cause, view: View): Gate {
+  const truth = applies ? truthOf(applies, view) : 'yes';
+  const isOpen = applies && truth === 'unknown';
+  return { truth, openPart: isOpen ? openPart(verdictOf(applies, view)) : 0 };
+}
+
+/** What a trace of the rule would come to. */
+export function outcomeOf(
+  { applies, when }: Pick<Rule, 'applies' | 'when'>,
+  gate: Gate,
+  view: View,
+): Outcome {
+  if (gate.truth === 'no') return 'not-applicable';
+  const ownGate = applies ? truthOf(applies, view) : 'yes';
+  if (ownGate !== 'yes') return ownGate === 'no' ? 'not-applicable' : 'unknown';
+  return truthOf(when, view);
 }
 
 interface Verdicts {

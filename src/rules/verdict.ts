@@ -27,7 +27,7 @@ export interface LeafResult {
 
 /** Nothing is open. */
 const NONE: readonly FactId[] = [];
-const SWAPPED: Record<Truth, Truth> = { yes: 'no', no: 'yes', unknown: 'unknown' };
+export const SWAPPED: Record<Truth, Truth> = { yes: 'no', no: 'yes', unknown: 'unknown' };
 
 /**
  * Folds a condition over the results of its leaves, which come in the order of the tree.

@@ -2,9 +2,9 @@
 import type { FactId } from '../facts/catalog.js';
 import { HOWS, type How } from '../facts/spec.js';
 import type { Cause, Deviation, Match, Rule } from './cause.js';
-import { type LimitVar, type VarId, variablesOf } from './condition.js';
+import { type Condition, type LimitVar, leavesOf, type VarId, variablesOf } from './condition.js';
 import type { Evidence, Trace } from './evidence.js';
-import { limitValue } from './plain.js';
+import { type Gate, gateOf, limitValue, outcomeOf, truthOf } from './plain.js';
 import { siblingsOf } from './siblings.js';
 import type { AnswerWeight } from './strength.js';
 import type { Reading, View } from './view.js';
@@ -20,24 +20,76 @@ import {
 
 const NONE: readonly FactId[] = [];
 
-/** `siblings`: causes that the same answer can speak for, where it is open which of them applies. */
-export function weigh(rule: Rule, trace: Trace, view: View, siblings = 0): Evidence {
-  const item = weighed(rule, trace, view);
-  if (item.gateOpen === undefined || siblings === 0 || item.decibans === 0) return item;
-  return { ...item, decibans: sharedAmongDb(item.decibans, siblings) };
+/** What a settled rule finds: how much it weighs, and on what that rests. */
+interface Finding {
+  /** Unknown where what it is scaled by is not known. */
+  readonly outcome: 'yes' | 'no' | 'unknown';
+  readonly decibans: number;
+  readonly rests: readonly Reading[];
+  readonly numbers?: Pick<Evidence, 'value' | 'threshold' | 'ratio' | 'unit' | 'range'>;
+  readonly open?: readonly FactId[];
 }
 
-function weighed(rule: Rule, trace: Trace, view: View): Evidence {
+/** `siblings`: causes that the same answer can speak for, where it is open which of them applies. */
+export function weigh(rule: Rule, trace: Trace, view: View, siblings = 0): Evidence {
   if (trace.outcome !== 'yes' && trace.outcome !== 'no')
     return { ...trace, decibans: 0, facts: NONE, assumed: NONE };
-  if (rule.weigh.kind === 'match') return weighMatch(rule.weigh, trace, view);
-  return rule.weigh.kind === 'deviation'
-    ? weighDeviation(rule.weigh, trace, view)
-    : weighAnswer(rule, rule.weigh, trace, view);
+  const { outcome, decibans, rests, numbers, open = trace.open } = findingOf(rule, trace.outcome, view);
+  return {
+    ...trace,
+    outcome,
+    open,
+    decibans: sharedDb(decibans, trace.gateOpen, siblings),
+    ...numbers,
+    facts: factsOf(rests),
+    assumed: assumedIn(rests),
+  };
+}
+
+const sharedDb = (decibans: number, gateOpen: number | undefined, siblings: number): number =>
+  gateOpen === undefined || siblings === 0 || decibans === 0 ? decibans : sharedAmongDb(decibans, siblings);
+
+/** What rules say, without their reasons: all that is asked of an answer that is only imagined. */
+export type Brief = Pick<Evidence, 'rule' | 'outcome' | 'decibans' | 'gateOpen'>;
+
+/** Rules of a cause in brief, given by place. The same as their evidence says, found much sooner. */
+export function briefly(
+  cause: Cause,
+  places: readonly number[],
+  view: View,
+  siblings: ReadonlyMap<Rule, number>,
+): Map<number, Brief> {
+  let gate: Gate | undefined;
+  const briefs = new Map<number, Brief>();
+  for (const place of places) {
+    const rule = cause.rules[place] as Rule;
+    try {
+      gate ??= gateOf(cause, view);
+      briefs.set(place, briefOf(rule, gate, view, siblings.get(rule) ?? 0));
+    } catch {
+      briefs.set(place, { rule: rule.id, outcome: 'error', decibans: 0 });
+    }
+  }
+  return briefs;
+}
+
+function briefOf(rule: Rule, gate: Gate, view: View, siblings: number): Brief {
+  const truth = outcomeOf(rule, gate, view);
+  const isSettled = truth === 'yes' || truth === 'no';
+  const { outcome, decibans } = isSettled ? findingOf(rule, truth, view) : { outcome: truth, decibans: 0 };
+  const gateOpen = gate.openPart > 0 && truth !== 'not-applicable' ? gate.openPart : undefined;
+  const weight = sharedDb(decibans, gateOpen, siblings);
+  const brief = { rule: rule.id, outcome, decibans: weight };
+  return gateOpen === undefined ? brief : { ...brief, gateOpen };
+}
+
+function findingOf({ when, weigh }: Rule, truth: 'yes' | 'no', view: View): Finding {
+  if (weigh.kind === 'match') return matched(weigh, view);
+  return weigh.kind === 'deviation' ? deviated(weigh, view) : answered(when, weigh, truth, view);
 }
 
 /** The condition only sees to it that both numbers are known: how far they are apart decides what is said. */
-function weighMatch(match: Match, trace: Trace, view: View): Evidence {
+function matched(match: Match, view: View): Finding {
   const rests = [view.read(match.of), view.read(match.with)] as const;
   const [told, made] = rests;
   const value = told.value as number;
@@ -49,43 +101,31 @@ function weighMatch(match: Match, trace: Trace, view: View): Evidence {
   const db = matchDb(Math.abs(off), spread, weakest(rests), scale);
   const outcome = db > 0 ? 'yes' : 'no';
   const margin = (byRatio ? made.spread : spread) + scale.doubt / 2;
-  const { cause, rule, leaves, open, gateOpen } = trace;
+  const range = byRatio
+    ? ([threshold / Math.exp(margin), threshold * Math.exp(margin)] as const)
+    : ([Math.max(0, threshold - margin), threshold + margin] as const);
   return {
-    cause,
-    rule,
-    leaves,
-    open,
-    ...(gateOpen === undefined ? {} : { gateOpen }),
     outcome,
     decibans: isSilent(outcome, match.only) ? 0 : db,
-    value,
-    threshold,
-    ratio: value / threshold,
-    unit: told.unit,
-    range: byRatio
-      ? [threshold / Math.exp(margin), threshold * Math.exp(margin)]
-      : [Math.max(0, threshold - margin), threshold + margin],
-    facts: factsOf(rests),
-    assumed: assumedIn(rests),
+    rests,
+    numbers: { value, threshold, ratio: value / threshold, unit: told.unit, range },
   };
 }
 
 export function evidenceOf(causes: readonly Cause[], traces: readonly Trace[], view: View): Evidence[] {
-  const rules = new Map(
-    causes.flatMap((cause) => cause.rules.map((rule) => [`${cause.id}/${rule.id}`, rule])),
-  );
   const siblings = siblingsOf(causes);
-  return traces.map((trace) => {
-    const rule = rules.get(`${trace.cause}/${trace.rule}`) as Rule;
+  const rules = causes.flatMap((cause) => cause.rules);
+  return traces.map((trace, place) => {
+    const rule = rules[place] as Rule;
     return weigh(rule, trace, view, siblings.get(rule));
   });
 }
 
-function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidence {
+function deviated(deviation: Deviation, view: View): Finding {
   const reading = view.read(deviation.of);
   const heard = deviation.heard ? view.read(deviation.heard) : undefined;
   if (heard && typeof heard.value !== 'number')
-    return { ...trace, outcome: 'unknown', open: heard.missing, decibans: 0, facts: NONE, assumed: NONE };
+    return { outcome: 'unknown', decibans: 0, rests: [], open: heard.missing };
   const limit = limitOf(deviation.limit, view);
   const rests = [reading, ...(heard ? [heard] : []), ...(limit.reading ? [limit.reading] : [])];
   const value = reading.value as number;
@@ -101,25 +141,21 @@ function weighDeviation(deviation: Deviation, trace: Trace, view: View): Evidenc
         how: weakest(rests),
         ...(deviation.maxDb === undefined ? {} : { maxDb: deviation.maxDb }),
       });
-  const threshold = limit.value;
-  const [facts, assumed] = [factsOf(rests), assumedIn(rests)];
-  const { unit } = reading;
-  return { ...trace, outcome, decibans, value, threshold, ratio, unit, facts, assumed };
+  return { outcome, decibans, rests, numbers: { value, threshold: limit.value, ratio, unit: reading.unit } };
 }
 
-function weighAnswer(rule: Rule, answer: AnswerWeight, trace: Trace, view: View): Evidence {
-  const rests = decidingVariables(rule, trace).map((id) => view.read(id));
-  const outcome = trace.outcome as 'yes' | 'no';
+function answered(when: Condition, answer: AnswerWeight, outcome: 'yes' | 'no', view: View): Finding {
+  const rests = knownVariables(when, view).map((id) => view.read(id));
   const weight = outcome === 'yes' ? givenDb : absentDb;
   const decibans = isSilent(outcome, answer.only) ? 0 : weight(answer.tp, answer.fp, weakest(rests));
-  return { ...trace, outcome, decibans, facts: factsOf(rests), assumed: assumedIn(rests) };
+  return { outcome, decibans, rests };
 }
 
-/** Variables of the condition that are known: an unknown branch of a settled verdict decided nothing. */
-function decidingVariables(rule: Rule, trace: Trace): VarId[] {
-  const known = new Set(trace.leaves.filter((l) => l.outcome !== 'unknown').map((l) => l.leaf.fact));
-  return variablesOf(rule.when).filter((id) => known.has(id));
-}
+/** Variables of a condition whose own leaves are known: an unknown branch of a settled verdict decided nothing. */
+const knownVariables = (when: Condition, view: View): VarId[] =>
+  variablesOf(when).filter((id) =>
+    leavesOf(when).some((leaf) => leaf.fact === id && truthOf(leaf, view) !== 'unknown'),
+  );
 
 /** `only: 'for'` lets the yes outcome speak and silences the no, and the reverse for 'against'. */
 function isSilent(outcome: 'yes' | 'no', only: 'for' | 'against' | undefined): boolean {
