@@ -213,7 +213,8 @@ function choicesOf(
     const { fact, value } = match.meaning;
     const context = contextOf(words, match, others);
     if (isLost(context, fact) || isOfAnother(fact, words, match, classes)) return [];
-    const denied = isDenied(words, match) || (fact === 'playedContent' && isPraised(words, match.last));
+    const denied =
+      isDenied(words, match) || (fact === 'playedContent' && isPraised(words, match.last, classes));
     const opposite = denied ? opposed(fact, value) : undefined;
     if (denied && opposite === undefined && !DENIABLE.has(fact)) return [];
     return [

@@ -69,7 +69,7 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
   hang: hung hangs hanging
   say: said says saying sez
   tell: told tells telling
-  hear: heard hears hearing
+  hear: heard hears
   take: took takes taken taking
   make: made makes making
   go: went goes going
@@ -106,6 +106,18 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
   raise: raised raises raising rised risen
   drown: drowned drowns drowning drownd
   change: changed changes changing
+  shrink: shrank shrunk shrunken
+  stick: stuck
+  break: broke broken
+  begin: began begun
+  throw: threw thrown
+  sink: sank sunk
+  drive: drove driven
+  fly: flew flown flies
+  forget: forgot forgotten
+  tear: tore torn
+  blow: blew blown
+  choose: chose chosen
   try: tried tries trying
   woman: women womans ladies lady
   man: men mans bloke blokes guys
@@ -130,7 +142,11 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
 );
 
 /** Words whose last s is no plural. */
-const WHOLE = new Set(['news', 'series', 'always', 'bass', 'across']);
+const WHOLE = new Set(
+  'news series always bass across early nearly lately barely hardly directly likely evening hearing'.split(
+    ' ',
+  ),
+);
 const VOWEL = /[aeiouy]/;
 
 const known = new Map<string, string>();

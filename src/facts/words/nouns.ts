@@ -38,7 +38,7 @@ export const NOUNS = {
   mainSeat:
     'main seat|position|listening; listening position|seat|place|spot; sweet spot; money seat; mlp; middle seat|place; center seat; middle of the sofa; center of the sofa; middle chair; prime seat; my spot|place; main listening position; seat in the middle; middle of the seat; on axis; straight on; dead center; middle seats; central seat; money spot',
   sideSeat:
-    'end seat|place|spot|chair; ends of the sofa|row|bench; end of the sofa|row|bench; my end; side seat|chair|sofa; left|right hand seat|chair|side; sit on the side; outer|outside|corner|edge seat; off axis; off to the side; offaxis; sides of the sofa; left|right end; left|right end of the sofa; left and right seat; far end|seat; couch ends; sofa end; window end; door end; ends of my sofa; end of my|our sofa; outermost seat; from the side; sit off center; sit to the side; next to the middle; armchair at the side; seat at the end|side|ends|sides; off to one|either|the side; sofa corner; side of the sofa; far side of the sofa; corner of the sofa; end spot; end position',
+    'end seat|place|spot|chair; ends of the sofa|row|bench; end of the sofa|row|bench; my end; side seat|chair|sofa; left|right hand seat|chair|side; sit on the side; outer|outside|corner|edge seat; off axis; off to the side; offaxis; sides of the sofa; left|right end; left|right end of the sofa; left and right seat; far end|seat; couch ends; sofa end; window end; door end; ends of my sofa; end of my|our sofa; outermost seat; from the side; sit off center; sit to the side; next to the middle; armchair at the side; seat at the end|side|ends|sides; off to one|either|the side; sofa corner; side of the sofa; far side of the sofa; corner of the sofa; end spot; end position; either end; outer two|three? seat; outer seat|place|chair; edges of the sofa|row; both ends; sofa edges',
   backRow:
     'back row; second row; rear row; row two|2; last row; people in the back; those in the back; row behind',
   seatWord:
@@ -73,15 +73,15 @@ export const NOUNS = {
   faultWord:
     'problem; trouble; issue; fault; it; effect; noise; buzz; buzzing; honk; dullness; echo; boom; rattle; complaint; weirdness; swish; gripe',
   // Programme.
-  film: 'movie; action movie; film nights; movie night; blockbuster; thriller; bluray; concert disc; concert video; multichannel music; surround discs|music; 5.1 music; action flicks; film disc; 4k disc; disc movies; sci fi; action scenes; film voices',
+  film: 'movie; blu ray; 4k ray; action movie; film nights; movie night; blockbuster; thriller; bluray; concert disc; concert video; multichannel music; surround discs|music; 5.1 music; action flicks; film disc; 4k disc; disc movies; sci fi; action scenes; film voices',
   news: 'news; newscast; talk shows; talk show; evening news; television news; weather forecast; quiz shows; documentary; baking contest; soaps; cable television; quiz; radio news; crime series',
   recordings:
-    'cds; cd; compact discs; compact disc; vinyl; records; lp; lps; albums; album; two channel music; stereo music; songs; stereo albums; stereo records; stereo cds; classical music|radio; jazz; turntable; stereo lps; string quartets; stereo recordings; playlists; records and cds; song; opera',
+    'stereo tracks|songs; tunes; cds; cd; compact discs; compact disc; vinyl; records; lp; lps; albums; album; two channel music; stereo music; songs; stereo albums; stereo records; stereo cds; classical music|radio; jazz; turntable; stereo lps; string quartets; stereo recordings; playlists; records and cds; song; opera',
 } as const;
 
 /** Words that do one job in many phrases. */
 export const CLASSES = {
-  good: 'good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; solved; fixed; gone; cured; sorted; bingo; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; lovely; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
+  good: 'gorgeous; marvelous; marvellous; terrific; immaculate; flawless; faultless; pleased; splendid; stunning; bell; natural; breathtaking; fabulous; good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
   bad: 'bad; terrible; awful; wrong; muddy; dull; muffled; boomy; mushy; mush; horrible; worse; poor; rubbish; crap; hollow; unclear; thin; boxy; honky; nasal; harsh; weird; off; odd; soup; nasty; papery; unintelligible; blurred; mumble; indistinct; distant; swims; slurred',
   unclear:
     'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; marbles; inarticulate; washed; mash; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
@@ -115,4 +115,40 @@ export const CLASSES = {
   turnedUp:
     'turn; turned; crank; cranked; bump; bumped; raise; raised; boost; boosted; push; pushed; press; pressed; put; set; increase; increased; bring; took; go; went; make; pump; nudge',
   many: 'two; 2; both; dual; double; pair; twin; couple; several',
+  play: 'play; listen; watch; put; spin; stream; run; enjoy',
+  speechOnly:
+    'voice; dialog; speech; vocal; singer; words; announcer; newsreader; newscaster; presenter; anchor; narrator; conversation; commentator; commentary; actor; lines; talk; host',
+  trouble:
+    'bad; terrible; awful; muddy; dull; muffled; mushy; mush; worse; poor; hollow; unclear; thin; soup; unintelligible; blurred; mumble; mumbles; mumbling; indistinct; distant; lose; loses; lost; miss; misses; complain; complains; struggle; struggles; subtitles; subtitle; faint; vanish; fade; fades; disappear; smear; smeared; slurred; garbled; what; pardon; strain; suffer; suffers; vague; mud; problem; trouble; rubbish; hopeless; useless; murky; muted',
+  shift: 'shift; move; slide; scoot; sit; go; step; lean; budge; shuffle; slip; walk; wander',
+  lowPlace:
+    'floor; carpet; rug; ground; shoes; feet; ankle; ankles; knee; knees; shin; shins; belt; buckle; waist; belly; navel; tummy; skirting; fireplace; hearth; basement; cellar; below; underneath; beneath; bottom; belt; lap; boots; socks; down; low; trousers; downstairs',
+  stuckWord:
+    'stuck; stick; nailed; glued; anchored; lock; tied; pinned; pin; tethered; chained; trapped; welded; fixed; hang; live; sit; stay; parked; planted; rooted',
+  leans:
+    'pull; lean; drift; shift; wander; slide; skew; list; move; tilt; drag; veer; jump; bias; bend; favor; migrate; slip; tug; draw; go; come',
+  vagueVerb:
+    'float; drift; hover; swim; smear; spread; scatter; wander; hang; diffuse; dissolve; dissolves; evaporate; stretch',
+  panWord:
+    'pan; pans; panning; panned; cross; crosses; crossing; pass; passes; passing; walk; travel; sweep; sweeps; traverse; helicopter; motorbike; train; plane; car; flyover; midway; halfway',
+  kin: 'wife; husband; partner; mother; father; mum; mom; dad; grandad; granddad; grandpa; grandfather; gran; grandma; grandmother; son; daughter; kid; family; roommate; flatmate; guests; spouse; mate; in-laws; him; her; boyfriend; sister; brother; friend',
+  gotNew: 'buy; install; fit; replace; swap; upgrade; add; exchange; inherit; new',
+  buried:
+    'bury; buried; drown; drowned; swamp; swamped; mask; masked; masks; cover; covered; covers; lost; lose; swallow; swallowed; submerged; sink; sunk; drowning; overpower; overwhelm; overwhelmed; obscured; washed',
+  strain:
+    'strain; strained; strains; distort; distorts; distortion; harsh; shout; shouty; shouts; crackle; crackles; clip; clips; clipping; nasty; hard; grating; breaks; break; compress; congested; rough; scream; screams; screechy; ugly; buzz; fart; crunch; crunchy; gritty; edgy; falls; fall; hurts; hurt; unpleasant',
+  headMove: 'move; lean; tilt; turn; nod; shift; rock; slouch; bob; bend; duck; sway; moving',
+  language:
+    'german; french; english; spanish; italian; dutch; swedish; danish; polish; original; dubbed; foreign; other',
+  male: 'men; man; male; baritone; baritones; blokes; gruff; narrators',
+  female: 'women; woman; female; soprano; girls; girl; ladies; lady; sopranos; actresses; kid; children',
+  settingsWord: 'settings; distances; levels; trims; calibration; entries; delays; values; setup; tuning',
+  softThing: 'carpet; carpets; rug; rugs; curtains; curtain; drapes; drape; underlay; tapestry',
+  removed:
+    'remove; removed; took; take; ripped; rip; rolled; roll; sold; sell; threw; throw; pulled; tore; lost; ditched; binned; stripped; lifted',
+  removedState: 'gone; go; out; up; removed; away; off; down; sold; rolled; ripped',
+  stuffed:
+    'stuff; stuffed; shove; shoved; cram; crammed; tuck; tucked; squeeze; squeezed; wedge; wedged; slid; slide; slot; slotted; push; pushed; jammed; box; boxed; bury; buried; put; stash; stashed',
+  clutter:
+    'plant; vase; lamp; ornament; ornaments; candle; candles; toy; toys; flower; flowers; photo; photos; frame; frames; books; statue; basket; pot; cactus; fern; cat; dog; remote; console; soundbar; clock; bowl; figurine; radio; blanket; box; fireguard; pouf',
 } as const;
