@@ -6,6 +6,7 @@ import type { ConstraintId } from '../facts/constraints.js';
 import { complaintWords } from '../facts/words/complaints.js';
 import { constraintWords, SOLVED } from '../facts/words/constraints.js';
 import { IDIOMS } from '../facts/words/idioms.js';
+import { IMAGES } from '../facts/words/images.js';
 import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
@@ -151,6 +152,9 @@ function classesOf(): Classes {
       name,
       new Set([nameOf(name), ...single(members)]),
     ]),
-    ...entries(CLASSES).map(([name, members]): [string, Set<string>] => [name, new Set(single(members))]),
+    ...entries({ ...CLASSES, ...IMAGES }).map(([name, members]): [string, Set<string>] => [
+      name,
+      new Set(single(members)),
+    ]),
   ]);
 }

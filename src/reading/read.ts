@@ -82,7 +82,9 @@ export function readText(text: string): Reading {
     ...numbersOf(found, others, units ?? 'metric'),
     ...trials.map(trialCandidate),
   ];
-  const settled = settle(candidates.filter((each) => !isOfTrial(each, trials)));
+  const settled = settle(
+    candidates.filter((each) => !isOfTrial(each, trials) && !isPartOf(each, candidates)),
+  );
   const phraseOf = ({ first, last }: { first: number; last: number }): { phrase: string; start: number } => {
     const start = (words[first] as Word).start;
     return { phrase: text.slice(start, (words[last] as Word).end), start };
@@ -161,6 +163,21 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
           !KEPT_IN_ACTS.has(candidate.fact);
   });
 }
+
+/** What is unclear at some seats is not said to be unclear in general, nor is a voice dull that turns so on its way. */
+const WHOLES: Readonly<Record<string, readonly string[]>> = {
+  'voice-unclear': ['voice-unclear-off-side', 'voice-unclear-back-row', 'voice-unclear-everywhere'],
+  ...Object.fromEntries(
+    ['dull', 'boxy', 'thin', 'hollow'].map((tone): [string, string[]] => [tone, ['voice-changes-tone']]),
+  ),
+};
+
+const isPartOf = (part: Candidate, candidates: readonly Candidate[]): boolean =>
+  !part.negated &&
+  candidates.some(
+    ({ fact, negated, first, last }) =>
+      !negated && WHOLES[part.fact]?.includes(fact) && part.first <= last && first <= part.last,
+  );
 
 /** Facts that an act tells by the way: "bought the matching center". */
 const KEPT_IN_ACTS: ReadonlySet<string> = new Set([

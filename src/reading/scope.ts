@@ -25,7 +25,7 @@ const DENYING = new Map([
 ]);
 /** "Not only muffled", "no doubt", "not sure": no denial of what follows. */
 const NO_DENIAL_BEFORE = set(
-  'only just doubt wonder sure merely surprise necessarily bad idea mind care bother',
+  'only just doubt wonder sure matter merely surprise necessarily bad idea mind care bother',
 );
 const LIST = set('or nor and ,');
 /** Most words between a denial and what it denies. */

@@ -84,7 +84,7 @@ export const CLASSES = {
   good: 'gorgeous; marvelous; marvellous; terrific; immaculate; flawless; faultless; pleased; splendid; stunning; bell; natural; breathtaking; fabulous; good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
   bad: 'bad; terrible; awful; wrong; muddy; dull; muffled; boomy; mushy; mush; horrible; worse; poor; rubbish; crap; hollow; unclear; thin; boxy; honky; nasal; harsh; weird; off; odd; soup; nasty; papery; unintelligible; blurred; mumble; indistinct; distant; swims; slurred',
   unclear:
-    'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; marbles; inarticulate; washed; mash; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
+    'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; inarticulate; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
   be: 'be; sound; seem; get; become; go; feel; look; appear; come; stay; turn; remain',
   follow: 'understand; follow; hear; catch; get; make',
   never: 'not; never; no; hardly; barely; rarely; cannot',
@@ -106,7 +106,7 @@ export const CLASSES = {
     'loud; hot; strong; overpowering; dominant; dominate; dominates; overpower; prominent; forward; blare; blares; shout; shouts; shouting; shouty; deafening; intrusive',
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
-    'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; booms; bass-heavy; rumble; rumbles; chestiness',
+    'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
     'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',
