@@ -27,9 +27,17 @@ interface Mirror {
   readonly outcomes: Readonly<Record<string, Outcome>>;
 }
 
+/** The setting an act changes: what it was set to before, where that can be only one thing, and what it is set to after. */
+interface Turn {
+  readonly fact: ChoiceFactId;
+  readonly from?: string;
+  readonly to: readonly string[];
+}
+
 interface ActSpec {
   /** What was done, as in "Tried: center turned up". */
   readonly done: string;
+  readonly turns?: Turn;
   /** A look for a moment, such as headphones: nobody leaves it so unless he says that he did. */
   readonly passing?: true;
   readonly mirror?: Mirror;
@@ -43,6 +51,12 @@ function mirrors<const F extends ChoiceFactId>(
 ): Mirror {
   return { fact, answers, outcomes: outcomes as Readonly<Record<string, Outcome>> };
 }
+
+const turns = <const F extends ChoiceFactId>(
+  fact: F,
+  to: readonly Choice<F>[],
+  from?: NoInfer<Choice<F>>,
+): { readonly turns: Turn } => ({ turns: { fact, to, ...(from === undefined ? {} : { from }) } });
 
 export const ACTS = {
   'entry-corrected': { done: 'distance or delay entry corrected' },
@@ -69,7 +83,7 @@ export const ACTS = {
       { clearer: 'better', same: 'same' },
     ),
   },
-  'center-stood-upright': { done: 'center stood upright' },
+  'center-stood-upright': { done: 'center stood upright', ...turns('centerOrientation', ['upright']) },
   'center-turned-over': { done: 'center turned over' },
   'center-pulled-forward': {
     done: 'center pulled forward',
@@ -79,10 +93,14 @@ export const ACTS = {
       { clearer: 'better', same: 'same' },
     ),
   },
-  'center-taken-out': { done: 'center taken out of the furniture' },
+  'center-taken-out': {
+    done: 'center taken out of the furniture',
+    ...turns('centerPlacement', ['shelf-top', 'stand', 'floor'], 'bay'),
+  },
   'center-unplugged': { done: 'center unplugged while still set', passing: true },
   'center-set-to-none': {
     done: 'center set to none',
+    ...turns('centerMode', ['none'], 'present'),
     passing: true,
     mirror: mirrors(
       'testPhantom',
@@ -98,9 +116,10 @@ export const ACTS = {
   'seats-exchanged': { done: 'seats exchanged between two people', passing: true },
   'ears-raised': { done: 'ears raised', passing: true },
   'ears-lowered': { done: 'ears lowered', passing: true },
-  'obstacle-removed': { done: 'what stood in the way taken away' },
+  'obstacle-removed': { done: 'what stood in the way taken away', ...turns('obstacle', ['none']) },
   'screen-removed': {
     done: 'screen taken away',
+    ...turns('screenKind', ['none']),
     passing: true,
     mirror: mirrors(
       'screenAgainst',
@@ -116,9 +135,13 @@ export const ACTS = {
       { steadier: 'better', same: 'same' },
     ),
   },
-  'ambience-changed': { done: 'size of the ambience changed' },
+  'ambience-changed': {
+    done: 'size of the ambience changed',
+    ...turns('ambienceSize', ['medium', 'large'], 'small'),
+  },
   'spread-on': {
     done: 'center spread switched on',
+    ...turns('centerSpread', ['on'], 'off'),
     mirror: mirrors(
       'testSpreadOn',
       { gone: 'opens', better: 'opens', same: 'same', worse: 'worse' },
@@ -128,6 +151,7 @@ export const ACTS = {
   'spread-changed': { done: 'center spread set otherwise' },
   'upmix-off': {
     done: 'upmix switched off',
+    ...turns('upmixUse', ['off'], 'on'),
     mirror: mirrors('testUpmixOff', { gone: 'gone', same: 'same' }, { gone: 'gone', same: 'same' }),
   },
   'other-listening-mode': { done: 'another listening mode chosen' },
@@ -146,6 +170,7 @@ export const ACTS = {
   },
   'equalization-bypassed': {
     done: 'equalization bypassed',
+    ...turns('equalization', ['none']),
     mirror: mirrors(
       'testEqBypass',
       { gone: 'better', better: 'better', same: 'same', worse: 'worse' },
@@ -168,6 +193,7 @@ export const ACTS = {
   },
   'polarity-swapped': {
     done: 'wires of the center swapped',
+    ...turns('polarityMarks', ['all-match']),
     mirror: mirrors(
       'testPolarity',
       {
@@ -183,6 +209,7 @@ export const ACTS = {
   'night-mode-changed': { done: 'night mode switched' },
   'display-muted': {
     done: 'display muted',
+    ...turns('displaySpeakers', ['muted'], 'playing'),
     mirror: mirrors('testMuteDisplay', { gone: 'gone', same: 'same' }, { gone: 'gone', same: 'same' }),
   },
   'surface-covered': {

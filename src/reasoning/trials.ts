@@ -2,13 +2,15 @@
  * What was done and what it did: which causes it speaks for, which answers it changed, and whether it ended the
  * trouble. An act that is also a home test counts as that test, so telling one tells the other.
  */
-import { actSpec, isActId, type RemedyRef, type Trial } from '../facts/acts.js';
+import { actSpec, isActId, type Outcome, type RemedyRef, type Trial } from '../facts/acts.js';
 import { type Answer, type FactBook, withAnswer } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import { actOf, curesOf, outcomeDb } from '../rules/acts-cure.js';
 import type { Cause, Remedy } from '../rules/cause.js';
 import { capDb } from '../rules/weight.js';
 import { groupDb } from './group.js';
+
+const HELPED: ReadonlySet<Outcome> = new Set(['gone', 'better']);
 
 /** `cause/remedy`, the id of a remedy outside its cause. */
 export const remedyId = (cause: Cause, remedy: Remedy): RemedyRef => `${cause.id}/${remedy.id}`;
@@ -68,6 +70,18 @@ function testAnswer(trials: readonly Trial[], act: string): { fact: FactId; answ
   return { fact: mirror.fact, answer: { value, how: 'measured' } };
 }
 
+/**
+ * The setting that an act which helped had changed: where it is told as the act leaves it, the trouble was heard with
+ * what was before, or with nothing that is known.
+ */
+function settingBefore(trials: readonly Trial[], act: string, book: FactBook): [FactId, Answer][] {
+  const turn = isActId(act) ? actSpec(act).turns : undefined;
+  const told = turn && book.answers.get(turn.fact);
+  const helped = trials.some(({ outcome, stays }) => HELPED.has(outcome) && stays !== false);
+  if (!turn || !helped || !told || !('value' in told) || !turn.to.includes(String(told.value))) return [];
+  return [[turn.fact, turn.from === undefined ? { how: 'unknown' } : { ...told, value: turn.from }]];
+}
+
 const remembered = new WeakMap<FactBook, FactBook>();
 
 /**
@@ -83,6 +97,8 @@ export function bookAsHeard(book: FactBook, causes: readonly Cause[]): FactBook 
     const found = testAnswer(trials, act);
     if (found && !book.answers.has(found.fact) && !changed.has(found.fact))
       changed.set(found.fact, found.answer);
+    for (const [fact, answer] of settingBefore(trials, act, book))
+      if (!changed.has(fact)) changed.set(fact, answer);
   }
   const heard =
     changed.size === 0
@@ -94,8 +110,7 @@ export function bookAsHeard(book: FactBook, causes: readonly Cause[]): FactBook 
 }
 
 /** It helped and, as far as is told, still stands: it is to stay as it is while the rest is looked for. */
-export const isToStay = (trial: Trial): boolean =>
-  (trial.outcome === 'gone' || trial.outcome === 'better') && stands(trial);
+export const isToStay = (trial: Trial): boolean => HELPED.has(trial.outcome) && stands(trial);
 
 /** A change that still stands: said to, or no mere look and not said to be undone. */
 function stands({ act, stays }: Trial): boolean {

@@ -1,8 +1,16 @@
 /** What a remedy carried out in vain says, and which answers it makes stale. */
 import { describe, expect, it } from 'vitest';
-import type { RemedyRef, Trial } from '../../src/facts/acts.js';
+import { ACTS, type RemedyRef, type Trial } from '../../src/facts/acts.js';
 import { EMPTY_BOOK } from '../../src/facts/book.js';
-import { isTried, outdatedAnswers, remedyId, trialsDb, withTrial } from '../../src/reasoning/trials.js';
+import type { FactId } from '../../src/facts/catalog.js';
+import {
+  bookAsHeard,
+  isTried,
+  outdatedAnswers,
+  remedyId,
+  trialsDb,
+  withTrial,
+} from '../../src/reasoning/trials.js';
 import { bookOf } from '../support/causeClaims.js';
 import { inVain } from '../support/trials.js';
 import { mend, small } from './smallCauses.js';
@@ -43,5 +51,37 @@ describe('a remedy tried in vain', () => {
     expect(once.trials).toEqual([...inVain('delay/tenth'), { ...half, stays: true }]);
     expect(withTrial(once, { ...half, stays: true }, [cause])).toEqual(once);
     expect(withTrial(told, half, [cause]).answers).toBe(told.answers);
+  });
+});
+
+describe('a setting told as the act that helped leaves it', () => {
+  const heard = (facts: Parameters<typeof bookOf>[0], trial: Trial) => {
+    const { answers } = bookAsHeard({ ...bookOf(facts), trials: [trial] }, [cause]);
+    return Object.fromEntries([...answers].map(([id, a]) => [id, 'value' in a ? a.value : a.how]));
+  };
+  it('is of after: the trouble was heard with what it was set to before', () => {
+    expect(heard({ centerSpread: 'on' }, { act: 'spread-on', outcome: 'gone' })).toMatchObject({
+      centerSpread: 'off',
+    });
+    expect(heard({ ambienceSize: 'large' }, { act: 'ambience-changed', outcome: 'better' })).toMatchObject({
+      ambienceSize: 'small',
+    });
+  });
+  it('is not known of before where it can have been several things', () => {
+    expect(heard({ obstacle: 'none' }, { act: 'obstacle-removed', outcome: 'gone' })).toMatchObject({
+      obstacle: 'unknown',
+    });
+  });
+  it('is of the trouble where the act did not help, was undone, or left another setting', () => {
+    const on = { centerSpread: 'on' } as const;
+    expect(heard(on, { act: 'spread-on', outcome: 'same' })).toMatchObject(on);
+    expect(heard(on, { act: 'spread-on', outcome: 'gone', stays: false })).toMatchObject(on);
+    expect(heard({ centerSpread: 'off' }, { act: 'spread-on', outcome: 'gone' })).toMatchObject({
+      centerSpread: 'off',
+    });
+  });
+  it.each(Object.entries(ACTS))('%s never turns a setting into what it was', (_, spec) => {
+    const { turns } = spec as { turns?: { fact: FactId; from?: string; to: readonly string[] } };
+    if (turns?.from !== undefined) expect(turns.to).not.toContain(turns.from);
   });
 });
