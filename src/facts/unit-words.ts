@@ -23,7 +23,7 @@ export const UNIT_WORDS: ReadonlyMap<string, UnitWord> = new Map([
   ...words('length', 1, 1000, 'mm millimeter millimeters millimetre millimetres'),
   ...words('length', 1, 1_000_000, 'micron microns'),
   ...words('length', 3048, 10_000, "ft foot feet '"),
-  ...words('length', 254, 10_000, 'in inch inches "'),
+  ...words('length', 254, 10_000, 'in inch inches incher "'),
   ...words('length', 9144, 10_000, 'yd yard yards'),
   ...words('time', 1, 1, 'ms msec millisecond milliseconds'),
   ...words('time', 1000, 1, 's sec secs second seconds'),

@@ -20,10 +20,10 @@ const NAMES: readonly (readonly [string, readonly Channel[]])[] = [
 const canonicals = (list: string): ReadonlySet<string> => new Set(list.split(' ').map(canonical));
 
 const TO = new Set(['for', 'to', 'on', 'at', 'from', 'in', 'with']);
-const ARTICLES = new Set(['the', 'each', 'both', 'my', 'our', 'a', 'all', 'of']);
+const ARTICLES = new Set(['the', 'each', 'both', 'my', 'our', 'a', 'of']);
 /** What may stand between a channel and its number. */
 const LINKS = canonicals(
-  'is are at to run current factory default : ~ @ = say says show shows reads set distance distances level levels trim trims crossover delay crossed cross small size only just about the still come came in out with have be sit up down on by and / speaker tweeter tweeters height real really actually an a measures measured',
+  'is are at to run current factory default line reading figure value : ~ @ = say says show shows reads set distance distances level levels trim trims crossover delay crossed cross small size only just about the still come came in out with have be sit up down on by and / speaker tweeter tweeters height real really actually an a measures measured',
 );
 const MOST_LINKS = 6;
 
@@ -106,8 +106,11 @@ function isTaken(words: readonly Word[], place: number): boolean {
 const DEVICE = canonicals(
   'menu receiver display enter entered entry setup processor microphone calibration typed type autoSetup correction factory default wizard routine automatic put came auto reads',
 );
-const TAPE = canonicals('tape taped measure measured laser ruler string really real nose ear ears head');
-const BY_TAPE = canonicals('tape taped measured laser ruler');
+const TAPE = canonicals(
+  'tape taped measure measured laser ruler string really real nose ear ears head actual actually true',
+);
+const BY_TAPE = canonicals('tape taped measured laser ruler actual actually real');
+const TRIMS = canonicals('trim trims level levels volume gain');
 const DISTANCE = canonicals('distance distances dist');
 const SEATED = canonicals('sofa seat ear nose head mainSeat');
 /** Other lengths of a loudspeaker than its distance. */
@@ -135,9 +138,11 @@ const hasNear = (words: readonly Word[], at: number, set: ReadonlySet<string>, r
 /** "Entered 9.5 ft, by tape left 10 ft, center 9 ft": the last word before it that says where numbers come from is the tape. */
 function isByTape(words: readonly Word[], at: number): boolean {
   const { sentence } = words[at] as Word;
-  const cue = words
-    .slice(Math.max(0, at - MOST_WORDS), at)
-    .findLast((word) => word.sentence === sentence && (BY_TAPE.has(word.text) || DEVICE.has(word.text)));
+  const isCue = (word: Word): boolean =>
+    word.sentence === sentence && (BY_TAPE.has(word.text) || DEVICE.has(word.text));
+  const cue =
+    words.slice(Math.max(0, at - MOST_WORDS), at).findLast(isCue) ??
+    words.slice(at, at + MOST_WORDS).find(isCue);
   return cue !== undefined && BY_TAPE.has(cue.text);
 }
 
@@ -167,14 +172,18 @@ export function factsOfChannel(
   const { dimension, value, signed } = quantity;
   const own = ownWords(words, at);
   const kind = kindOf();
-  return kind === undefined
-    ? []
-    : channels.flatMap((each) => (each === 'other' ? [] : (FACTS[kind][each] ?? [])));
+  if (kind === undefined) return [];
+  const isPair = kind === 'taped' && channels.includes('left') && channels.includes('right');
+  return channels.flatMap((each) =>
+    each === 'other' ? [] : isPair && each !== 'center' ? ['tapedMains' as const] : (FACTS[kind][each] ?? []),
+  );
 
   function kindOf(): keyof typeof FACTS | undefined {
     if (dimension === 'time') return own.some(({ text }) => LATENESS.has(text)) ? undefined : 'delay';
     if (dimension === 'level' || dimension === 'none') {
       if (signed && Math.abs(value) <= 12 && !own.some(({ text }) => OTHER_LEVELS.has(text))) return 'trim';
+      if (Math.abs(value) <= 12 && hasNear(words, at, TRIMS, 0) && !hasNear(words, at, DISTANCE, 0) && isList)
+        return 'trim';
       const isLevel = dimension === 'level' || isList || hasNear(words, at, LEVELS, 1);
       if (value >= 50 && value <= 95 && isLevel && !hasNear(words, at, BASS, 0)) return 'level';
     }
@@ -212,7 +221,7 @@ const OWN_WORDS = 5;
 type OfChannel = Readonly<Partial<Record<Channel, NumberFactId>>>;
 const FACTS = {
   entered: { left: 'enteredLeft', center: 'enteredCenter', right: 'enteredRight' },
-  taped: { left: 'tapedMains', center: 'tapedCenter', right: 'tapedMains' },
+  taped: { left: 'tapedLeft', center: 'tapedCenter', right: 'tapedRight' },
   delay: { left: 'delayLeft', center: 'delayCenter', right: 'delayRight' },
   trim: { left: 'trimLeft', center: 'centerTrim', right: 'trimRight' },
   level: { left: 'measuredLeftLevel', center: 'measuredCenterLevel', right: 'measuredRightLevel' },

@@ -390,9 +390,9 @@ function scaleFor(
   const size = Math.abs(value);
   if (spec.unit === '1') return spec.whole !== true || Number.isInteger(value) ? 1 : undefined;
   if (spec.unit === 'Hz') return size >= 20 && Number.isInteger(value) ? 1 : undefined;
-  if (spec.unit === 'dB') return 1;
+  if (spec.unit === 'dB') return LAYOUTS.has(value) && !quantity.signed ? undefined : 1;
   if (spec.unit === 'ms') return lenient ? 1 : undefined;
-  if (spec.unit !== 'm' || (!lenient && LAYOUTS.has(value)) || (quantity.signed && spec.possible[0] >= 0))
+  if (spec.unit !== 'm' || (!lenient && LAYOUTS.has(value)) || (!lenient && quantity.signed))
     return undefined;
   // A picture without a unit is told in inches everywhere.
   if (spec === factSpec('displayDiagonal') && size >= 30) return 0.0254;

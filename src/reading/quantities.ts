@@ -35,6 +35,7 @@ const OTHER_UNITS = new Set(
     'rd nd th st stars percentile oct octave litre litres liters am pm oclock mbit gb cd wpc sheep k_'
   ).split(' '),
 );
+const DEVICE_BEFORE = new Set(['with', 'using', 'by', 'on']);
 const MONEY = new Set(['$', '£', '€', '#']);
 /** "10 in the corner": what follows shows that `in` is no inch. */
 const AFTER_PREPOSITION = new Set(
@@ -106,6 +107,8 @@ function quantityAt(tokens: readonly Token[], start: number): Found | undefined 
   if (money) at++;
   const first = spelledAt(tokens, at);
   if (first === undefined) return undefined;
+  // "Matched with a meter": a device.
+  if (first.needsUnit && DEVICE_BEFORE.has(tokens[start - 1]?.raw ?? '')) return undefined;
   const other = (next: number): Found => ({
     quantity: { dimension: 'other', value: first.value, approximate: false, signed: false },
     next,
@@ -250,7 +253,9 @@ function secondPart(
   if (pair.unit.dimension !== 'length' || pair.unit.over !== 1 || pair.unit.under !== 1 || at !== pair.next)
     return undefined;
   if (unit === undefined)
-    return more.value >= 10 && more.value < 100 ? { si: more.value / 100, next: more.next } : undefined;
+    return (more.value >= 10 || tokens[at]?.raw.length === 2) && more.value < 100
+      ? { si: more.value / 100, next: more.next }
+      : undefined;
   const centimeters = unit.unit !== 'other' && unit.unit.under === 100 && more.value < 100;
   return centimeters ? { si: more.value / 100, next: unit.next } : undefined;
 }
@@ -400,8 +405,7 @@ function isAbout(tokens: readonly Token[], start: number): boolean {
 function afterAbout(tokens: readonly Token[], next: number): number {
   const at = tokens[next]?.text === '-' || tokens[next]?.text === ',' ? next + 1 : next;
   const words = [0, 1, 2].map((ahead) => tokens[at + ahead]?.raw ?? '');
-  if (words[0] === 'ish' || words[0] === 'roughly' || words[0] === 'er' || words[0] === 'incher')
-    return at + 1;
+  if (words[0] === 'ish' || words[0] === 'roughly' || words[0] === 'er') return at + 1;
   if (words[0] === 'maybe' && at === next) return at + 1;
   if (words[0] === 'or' && words[1] === 'so') return at + 2;
   if (words[0] === 'give' && words[1] === 'or') return at + 3;

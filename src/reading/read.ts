@@ -146,6 +146,10 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
   const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
   return trials.some((trial) => {
     if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
+    // "Up 4 dB did nothing": a number of the trial, unless it was left so.
+    if (typeof candidate.value === 'number' && trial.stays !== true)
+      if (candidate.first >= trial.actFirst && candidate.last <= Math.max(trial.actLast, trial.cameLast))
+        return true;
     // "Turning the center up did nothing": no center from which nothing comes.
     if (
       candidate.first <= trial.actLast &&
@@ -180,13 +184,7 @@ const isPartOf = (part: Candidate, candidates: readonly Candidate[]): boolean =>
   );
 
 /** Facts that an act tells by the way: "bought the matching center". */
-const KEPT_IN_ACTS: ReadonlySet<string> = new Set([
-  'centerTrim',
-  'lastChange',
-  'onset',
-  'polarityMarks',
-  'driversHeard',
-]);
+const KEPT_IN_ACTS: ReadonlySet<string> = new Set(['lastChange', 'onset', 'polarityMarks', 'driversHeard']);
 
 const questionOf = (fact: string): string =>
   Object.hasOwn(COMPLAINTS, fact)

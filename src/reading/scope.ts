@@ -227,6 +227,8 @@ function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: nu
   if (kind === 'past' && word.raw === 'to' && words[opener + 1]?.raw === 'from') return true;
   if (word.clause === one.clause) return false;
   if (kind === 'hedged' || kind === 'unknown') return at - opener > DOUBT_REACH;
+  // "I blamed age, ran the setup again": a theory of his own goes no farther than its clause.
+  if (kind === 'other') return SUBJECTS.has(one.raw) && words[at - 1]?.text === ',';
   if (kind !== 'planned') return false;
   if (one.raw === 'if') return false;
   const next = words[at + 1]?.raw ?? '';
@@ -318,7 +320,7 @@ function isBefore(words: readonly Word[], at: number): boolean {
 const BEFORE_WHAT = set('i we that he she they it this then');
 
 const ASKING = set(
-  'is are do does did should could can would will am was were has have might may shall what which who isnt anyone anybody arent',
+  'is are do does did should could can would will am was were has have might may shall what which who isnt anyone anybody arent any',
 );
 const OPENING = set('so or and but then if also hi guys ok');
 

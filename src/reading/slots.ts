@@ -40,6 +40,20 @@ const PRONOUN = 6;
 /** "At", "from", "off" say little. */
 const WEAK = 1.5;
 const PRONOUNS = new Set(['it', 'they', 'them']);
+/** Parts and pronouns that are of the loudspeaker named last before them. */
+const PARTS = new Set(
+  'it they them box tweeter cone speaker face baffle front axis'.split(' ').map(canonical),
+);
+const SHORT: Readonly<Record<string, string>> = { its: 'it', w: canonical('wide') };
+/** Loudspeakers of which such a part can be, and how the facts of each begin. */
+const OWNERS: readonly (readonly [string, RegExp])[] = [
+  ['mains', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
+  ['leftMain', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
+  ['rightMain', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
+  ['subwoofer', /^sub/],
+  ['surround', /^surround/],
+  ['center', /^(?!mains|toeIn|sideWall)/],
+];
 /** The thing may stand farther away than the measure. */
 const THING = 0.4;
 /** Farthest that a word may stand which is enough alone, and what the missing one costs. */
@@ -64,9 +78,9 @@ const NAMED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
 
 /** Words that say which measure it is, whatever the thing: a fact that does not name one of them is out. */
 const MEASURES = new Set(
-  'wide width long breit tall high height deep depth apart between spac thick diagonal angl tilt toe wall edg behind ceil farther below crossover lat hot'.split(
-    ' ',
-  ),
+  'wide width long breit tall high height deep depth apart between spacing thick diagonal angle tilt toe wall edge behind ceiling farther below crossover late hot'
+    .split(' ')
+    .map(canonical),
 );
 
 interface Known {
@@ -116,16 +130,25 @@ export function slotOf(
 ): Slotted | undefined {
   const { byWord, needy, alone } = table(classes);
   const found = new Map<NumberFactId, Roles>();
-  const measures: number[] = [];
+  const measures: string[] = [];
+  const owners = new Map<number, RegExp | undefined>();
+  const isOfAnother = (fact: NumberFactId, place: number): boolean => {
+    if (!owners.has(place)) owners.set(place, ownerBefore(words, place, classes));
+    const owner = owners.get(place);
+    return owner === undefined ? fact === 'mainsTweeterHeight' : !owner.test(fact);
+  };
   const see: See = (place, cost, isOwn, isBeside) => {
     const { raw } = words[place] as Word;
-    const text = raw === 'its' ? 'it' : (words[place] as Word).text;
+    const text = SHORT[raw] ?? (words[place] as Word).text;
     const far = Math.abs(place - at);
-    if (isBeside && far <= 3 && MEASURES.has(text)) measures.push(place);
+    if (isBeside && far <= 3 && MEASURES.has(text) && !isAdjective(words, place, at, byWord))
+      measures.push(text);
     for (const [fact, role, weak] of byWord.get(text) ?? []) {
       if (role === 'need' || (role === 'as' && (!isOwn || far > MEASURE_REACH))) continue;
       if (role === 'of' && fact.startsWith('center') && isMiddleOfPicture(words, place)) continue;
+      if (role === 'of' && raw === 'set' && place !== at + 1) continue;
       if (role === 'of' && isSideOfSomething(words, place)) continue;
+      if (role === 'of' && PARTS.has(text) && LOUDSPEAKER.test(fact) && isOfAnother(fact, place)) continue;
       if (role === 'of' && fact.startsWith('display') && isPlaceOnly(words, place)) continue;
       let roles = found.get(fact);
       if (roles === undefined) {
@@ -147,7 +170,7 @@ export function slotOf(
       const best = isNamed ? { cost: 1, used: [at, at + 1] } : fitOf(at, roles, alone.get(fact));
       if (best === undefined || !fits(fact)) return [];
       if (best.cost > MOST_COST) return [];
-      const isStrange = measures.some((place) => !knows(words[place] as Word, fact, byWord));
+      const isStrange = measures.some((text) => !knows(text, fact, byWord));
       return isStrange && !isNamed ? [] : [{ fact, ...best, cost: best.cost - (needy.has(fact) ? LEAD : 0) }];
     })
     .sort((a, b) => a.cost - b.cost);
@@ -156,7 +179,25 @@ export function slotOf(
   return { ...best, first: best.used[0] as number, last: best.used.at(-1) as number };
 }
 
-const knows = ({ text }: Word, fact: NumberFactId, byWord: Known['byWord']): boolean =>
+/** Facts of a loudspeaker. */
+const LOUDSPEAKER = /^(?:center(?!Trim)|mains|tweeter|wall|toe|sideWall|bass|shelf|sub)/;
+
+/** "Tall towers": no measure of the number behind. */
+const isAdjective = (words: readonly Word[], place: number, at: number, byWord: Known['byWord']): boolean =>
+  place < at && (byWord.get(words[place + 1]?.text ?? '') ?? []).some(([, role]) => role === 'of');
+
+/** Whose part is meant: the loudspeaker named last before it in the sentence. */
+function ownerBefore(words: readonly Word[], place: number, classes: Classes): RegExp | undefined {
+  const { sentence } = words[place] as Word;
+  for (let at = place - 1; at >= Math.max(0, place - FARTHEST) && words[at]?.sentence === sentence; at--) {
+    if (isMiddleOfPicture(words, at)) continue;
+    const owner = OWNERS.find(([name]) => classes.get(name)?.has((words[at] as Word).text));
+    if (owner) return owner[1];
+  }
+  return undefined;
+}
+
+const knows = (text: string, fact: NumberFactId, byWord: Known['byWord']): boolean =>
   (byWord.get(text) ?? []).some(([id, role]) => id === fact && role !== 'not');
 
 /** `isOwn`: no other quantity stands between; `isBeside`: no comma either. */

@@ -32,6 +32,8 @@ export interface ToldTrial {
 /** Words behind an act in which its outcome is looked for, and before it. */
 const AHEAD = 22;
 const BEHIND = 9;
+/** An outcome told in a sentence of its own stands at its beginning. */
+const NEXT_REACH = 5;
 
 interface Came extends Match<Result> {
   readonly size: number;
@@ -116,10 +118,10 @@ function named(meaning: Meaning, result: Result): Pick<ToldTrial, 'act' | 'test'
   return answer === undefined ? {} : { test: meaning.test, answer };
 }
 
-/** Of acts that share words the one with the longest phrase. */
+/** Of acts that share words the one with the longest phrase; a test may be told in the same words as an act. */
 function longest(matches: readonly Match<Meaning>[]): Match<Meaning>[] {
   const keyOf = ({ meaning }: Match<Meaning>): string =>
-    meaning.kind === 'act' ? meaning.act : meaning.kind === 'test' ? meaning.test : '';
+    meaning.kind === 'test' ? meaning.test : meaning.kind;
   const sorted = [...matches].sort((a, b) => b.used.length - a.used.length || a.first - b.first);
   const taken = new Map<string, Set<number>>();
   const kept = sorted.filter((match) => {
@@ -147,7 +149,7 @@ function outcomeOf(
     const word = words[at] as Word;
     if (word.sentence > sentence + (isNamed(words, act) ? 0 : 1)) break;
     if (word.sentence > sentence && next < 0) next = at;
-    if (next >= 0 && at > next + 7) break;
+    if (next >= 0 && at > next + NEXT_REACH) break;
     const came = cameAt(words, at, lexicon, own, act.used).find(
       ({ used }) => at > act.last || !used.some((each) => act.used.includes(each)),
     );
@@ -204,7 +206,7 @@ function isDone(words: readonly Word[], { first, last }: Match<Meaning>): boolea
   const { clause } = words[first] as Word;
   return words.slice(Math.max(0, first - 4), last + 1).some(({ raw, clause: own }, at, all) => {
     if (own !== clause || STATED.has(raw)) return false;
-    if (raw === 'set' || raw === 'put') return PERSONS.has(all[at - 1]?.raw ?? '');
+    if (raw === 'set' || raw === 'put') return PERSONS.has(all[at - 1]?.raw ?? 'i');
     return /(?:ed|ing)$/.test(raw) || DOING.has(raw);
   });
 }
@@ -213,7 +215,7 @@ const STATED = new Set(
 );
 const PERSONS = new Set('i we he she they and then'.split(' '));
 const DOING = new Set(
-  'took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made went ran laid stood sat knelt lift with without after when if once by bought hung sent'.split(
+  'took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made went ran laid stood sat knelt lift with without after when if once by bought hung sent had redid'.split(
     ' ',
   ),
 );
@@ -221,7 +223,7 @@ const DOING = new Set(
 /** What came of it stands in the same sentence, and near. */
 const isClose = (words: readonly Word[], act: Match<Meaning>, came: Came): boolean =>
   words[act.first]?.sentence === words[came.first]?.sentence &&
-  Math.max(came.first - act.last, act.first - came.last) <= 5;
+  Math.max(came.first - act.last, act.first - came.last) <= 9;
 
 const UNDONE = new Set(['not', 'never', 'havent', 'hasnt', 'hadnt', 'didnt', 'dont']);
 
@@ -254,13 +256,31 @@ function cameAt(
       (match.meaning === 'gone' || match.meaning === 'better') &&
       isDenied(words, { ...match, used: [...match.used, ...ofAct] })
         ? 'same'
-        : match.meaning;
+        : match.meaning === 'gone' && isPartly(words, match)
+          ? 'better'
+          : match.meaning;
     return { ...match, meaning: { outcome }, size: match.used.length };
   });
   return [...mine, ...common]
-    .filter(({ used }) => !used.some((each) => isSizeWord(words, each)))
+    .filter(
+      ({ used }) =>
+        !used.some((each) => isSizeWord(words, each)) && !(used.length === 1 && isOfNoun(words, at)),
+    )
     .sort((a, b) => b.size - a.size);
 }
+
+const PARTLY = new Set('almost nearly mostly partly half basically'.split(' '));
+const PARTLY_BEHIND = new Set('mostly partly most almost half'.split(' '));
+
+/** "Almost gone", "gone for the most part". */
+const isPartly = (words: readonly Word[], { first, last }: Match<unknown>): boolean =>
+  words.slice(Math.max(0, first - 2), first).some(({ raw }) => PARTLY.has(raw)) ||
+  words.slice(last + 1, last + 5).some(({ raw }) => PARTLY_BEHIND.has(raw));
+
+/** "The same solo": no outcome, it stands with a noun. */
+const isOfNoun = (words: readonly Word[], at: number): boolean =>
+  words[at]?.raw === 'same' && words[at + 1]?.kind === 'word' && !SAME_ENDS.has((words[at + 1] as Word).raw);
+const SAME_ENDS = new Set('as again on here either for in with story thing result there and but'.split(' '));
 
 /** The same act told in several places is one trial: the fullest telling counts. */
 function oncePerAct(told: readonly ToldTrial[]): ToldTrial[] {

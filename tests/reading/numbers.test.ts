@@ -35,7 +35,7 @@ describe('a number is of the thing and the measure beside it', () => {
       'enteredLeft=2.743',
       'enteredRight=2.743',
       'tapedCenter=2.438',
-      'tapedMains=3.048',
+      'tapedLeft=3.048',
     ],
     ['L 3.2, C 3.0, R 3.2 m', 'enteredCenter=3', 'enteredLeft=3.2', 'enteredRight=3.2'],
     ['tweeter heights: L/R 95 cm, C 60 cm', 'centerTweeterHeight=0.6', 'mainsTweeterHeight=0.95'],
@@ -60,6 +60,23 @@ describe('a number is of the thing and the measure beside it', () => {
     ['RT60 is around 0.5 s', 'reverberationTime=500'],
     ['-3 dB at 55 Hz', 'centerLowLimit=55', 'centerLowLimitDrop=3'],
     ['center image at 3 of 10', 'centerSpreadAmount=0.3'],
+    ['Distances: 3.2 m for all', 'enteredCenter=3.2', 'enteredLeft=3.2', 'enteredRight=3.2'],
+    ['tall towers about 9 feet apart', 'mainsBase=2.743'],
+    ['Ears at 1 m 05.', 'earHeight=1.05'],
+    [
+      'Towers left and right, tweeters at 38", 8\'6" between them.',
+      'mainsBase=2.591',
+      'mainsTweeterHeight=0.965',
+    ],
+    ['Center on the bench, its tweeter 11" off the floor.', 'centerTweeterHeight=0.279'],
+    ['The TV hangs on the wall, top edge at 6 ft 2.', 'displayTopHeight=1.88'],
+    ["Actual distances: C 9'4\", L/R 10'.", 'tapedCenter=2.845', 'tapedMains=3.048'],
+    ['Chair to left 3.55 m, to right 3.5 m, by laser.', 'tapedLeft=3.55', 'tapedRight=3.5'],
+    ['Trims are L 0, R -0.5, C -6.5.', 'centerTrim=-6.5', 'trimLeft=0', 'trimRight=-0.5'],
+    ['strongest reflection comes 2.3 ms after the direct sound', 'reflectionMeasuredMs=2.3'],
+    ['the two centers are 90 cm apart', 'twinSpacing=0.9'],
+    ['mains have a latency of 20 ms', 'mainsLatency=20'],
+    ['The singer drops only 3 dB in the mains with the upmixer on.', 'upmixMainsDrop=3'],
   ])('%s', (text, ...told) => {
     expect(numbers(text)).toEqual(told);
   });
@@ -86,6 +103,10 @@ describe('a number is of nothing we read', () => {
     ['The bottom of the TV is at 36 inches.'],
     ['We have lived here 12 years, room 20 m2.'],
     ['A slope of 12 dB/oct.'],
+    ['The sofa is 2.2 m wide.'],
+    ['Levels were matched with a meter.'],
+    ['Turning the center up 4 dB did nothing.'],
+    ['The sub is 30 cm tall.'],
   ])('%s', (text) => {
     expect(numbers(text)).toEqual([]);
   });

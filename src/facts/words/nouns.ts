@@ -107,6 +107,17 @@ export const CLASSES = {
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
     'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
+  moveV:
+    'move; put; place; set; slide; pull; push; shift; drag; bring; draw; scoot; nudge; plop; prop; stack; hoist; lift; raise; stick; shove; perch; balance; lay; lie; stand; take; haul; wheel; roll; park; plonk; heave; hold; held; hang; carry; lug; dangle; spread; drape; throw; fold; lean; rest; jack; elevate; squeeze; swing',
+  itCenter: 'center; it; speaker; box; unit; one; thing; him; her; cabinet',
+  softStuff:
+    'towel; blanket; quilt; duvet; rug; cushion; mattress; carpet; pillow; felt; foam; mat; throw; bathmat; comforter; cloth; scarf; fleece; coat; sweater; wool; bedspread; eiderdown; curtain; sheepskin',
+  unitWord:
+    'cabinet; cubby; furniture; compartment; hole; rack; shelf; cupboard; dresser; unit; bay; niche; opening; cubbyhole; bookcase; sideboard; trolley; wall; box; slot; console',
+  changeV:
+    'change; swap; exchange; replace; try; borrow; use; buy; switch; connect; test; hook; get; loan; lend; lent; put; renew; upgrade',
+  offV: 'turn; switch; set; take; shut; put; disable; kill; bypass; defeat; remove; deactivate; unplug; disconnect; mute; pull; cut; run; try; listen; go; leave; press; push; back',
+  upWord: 'up; louder; loud; more; higher; high; hotter',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
     'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',

@@ -8,18 +8,18 @@ import type { NumberFactId } from '../catalog.js';
 
 export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   seatDistance:
-    '@seatWord @mainSeat sit listen i we us me listener viewer eyes nose watch head | away back ~from distance sit out far watch listen viewing view position listening ~until ~between | not left right apart behind row edge above riser table real tape taped ear floor ceiling apartWord tweeterToTweeter coneToCone | alone either',
+    '@seatWord @mainSeat ~row sit listen i we us me listener viewer eyes nose watch head | away back ~from distance sit out far watch listen viewing view position listening ~until ~between | not left right apart behind row edge above riser table real tape taped ear floor ceiling apartWord tweeterToTweeter coneToCone | alone either',
   mainsBase:
     '@mains @leftMain @rightMain speaker boxes them l | apart between base spread spacing separate separated separation space apartWord tweeterToTweeter | not tweeter cone row seat heads toe | alone as',
   mainsTweeterHeight:
-    '@mains @leftMain @rightMain | high height floor ground up tweeter carpet ~off ~at | not tall deep wide apart toe behind',
+    '@mains @leftMain @rightMain tweeter it they them | high height floor ground up tweeter carpet ~off ~at | not tall deep wide apart toe behind',
   centerTweeterHeight:
     '@center it box tweeter axis stand | ~high ~height floor ground ~up ~above ~off carpet ~tweeter ~at | not wall crossover khz run tall shelf board ear below under hole peak dip hump wide deep middle apart left right back ceiling table @display @picture | alone as',
   earHeight:
     'ear eyes | height floor high ground up ~at ~off ~above carpet level | not below under center tape apart | alone of',
   displayMiddleHeight:
     '@picture @display middle image | middle center height high up floor hang ~above mount ~at | not distance top bottom edge left right wide away ear tweeter',
-  displayTopHeight: '@picture @display | top upper',
+  displayTopHeight: '@picture @display | top upper edge | not bottom lower middle below',
   ceilingHeight: 'ceiling ~room | ceiling height high | not long wide away left | alone of',
   centerSideOffset:
     '@center it box | left right beside aside off sideways middle offset | not high above floor edge behind forward wall apart i db sit seat me us',
@@ -27,27 +27,33 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     '@seatWord @mainSeat i sit we my | left right off middle side | not floor high apart away back from wall',
   centerBehindMains:
     '@center it @mains | behind back forward front farther ahead line set_back | not wall edge shelf us me seat sofa table row cabinet board picture inside tall | need @mains line',
-  wallDistance: '@center it box face baffle front | wall | not sit i we side sofa seat screen @display',
+  wallDistance:
+    '@center it box face baffle front | wall | not @mains @leftMain @rightMain sit i we side sofa seat screen @display',
   sideWallDistance: '@mains @leftMain @rightMain | wall',
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
   centerTilt:
     'tilt angle aim @center it wedge | tilt up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
   shelfSetback:
-    '@center it box shelf board @furniture face baffle | edge setback front stick lip overhang | not wall compartment opening inside table main tower | need edge shelf board @furniture lip',
+    '@center it box shelf board @furniture face baffle wood oak | edge setback front stick lip overhang behind | not wall compartment opening inside table main tower | need edge shelf board @furniture lip wood oak',
   centerAboveShelf:
-    'tweeter @center it | shelf board sideboard | not edge back front from | need above over tweeter',
+    'tweeter @center it | shelf board sideboard wood top surface | not edge back front | need above over tweeter down',
   bayRecess:
     '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
-  bayWidth: '@bay opening inside | wide width w across breit',
+  bayWidth: '@bay opening inside | wide width across breit',
   bayHeight: '@bay opening inside | high height tall h',
   bayDepth: '@bay opening inside | deep depth d',
+  centerToeIn:
+    '@center it | toe turn rotate angle aside | not up down tilt back mains tower | need left right aside window door toe',
+  pictureSideOffset:
+    '@picture @display | left right middle off aside | not bottom top high away wide apart sit seat',
   bayGap: 'gap air space | gap ~around ~round air | not wall behind | alone of',
-  behindCenter: '@center it | behind | not @mains wall line | need @furniture @bay gap space',
-  centerWidth: '@center box speaker | wide width long w',
+  behindCenter: '@center it | behind | not @mains wall line | need @furniture @bay gap space panel',
+  centerWidth: '@center box speaker | wide width long',
   centerHeight: '@center box speaker | tall high h | not floor off up above ground',
   centerDepth: '@center box speaker | deep depth d',
   obstacleHeight: 'table obstacle ottoman plant vase pouf footstool | high height tall | alone of',
+  obstacleWidth: 'table obstacle ottoman plant vase pouf footstool trunk | wide width across',
   obstacleDistance:
     'table obstacle ottoman pouf plant footstool | front from before distance edge | not high tall height wide',
   centerDriverSpacing:
@@ -55,26 +61,32 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   centerTweeterSpacing:
     'tweeter tweeterToTweeter | apart between spacing distance tweeterToTweeter | not floor ear cone | alone as',
   centerMidSize:
-    'cone | cone dual two size diameter pair each w | not apart between subwoofer coneToCone | alone of',
+    'cone | cone dual two size diameter pair each | not apart between subwoofer coneToCone | alone of',
   seatCount: '@seatWord us people person sofa row recliner | seat across | not apart behind db front back',
   seatSpacing:
     'seat heads neighbor recliner headToHead | apart between next headToHead | not row behind tweeter | alone as',
   rowSpacing:
-    'row rows backRow chairs | apart behind back between farther distance | not riser platform high step raise | need row rows backRow',
+    'row backRow chairs | apart behind between farther distance | not riser platform high step raise | need row backRow',
+  twinSpacing:
+    '@center tweeter them | apart between spacing | not left right mains | need two both twin dual second upper',
   rowRiser: 'riser platform | riser platform step raise raised high higher | not ear tweeter | alone of',
   displayDiagonal:
-    '@display @picture ~set | diagonal size inch screen television | not say show read channel bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
+    '@display @picture diagonal ~set | diagonal size inch incher screen television | not say show read channel bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
   tapedCenter:
     '@center | nose ear tape laser ruler measure real actual actually really taped | not high floor | need tape taped measure laser ruler string real really actual actually',
   tapedMains:
     '@mains | nose ear tape laser ruler measure real actual actually really taped me us | not high floor apart | need tape taped measure laser ruler string real really actual actually',
+  automaticDistanceCenter:
+    '@center it | put write set find measure came measured | need autoSetup microphone automatic | not tape laser high floor wall edge',
   enteredCenter:
     '@center | menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came | not tape laser real really high floor wall edge left right | need menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came',
   entryStep: 'step increment click whole entry | step increment click whole per | alone either',
   centerTrim:
-    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not match matched over above from around subwoofer treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
+    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not match matched over above from around subwoofer reflection clarity c50 @correction @spread @sideSeat treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
   centerAgainstMainsDb:
-    '@center it | hot loud louder soft softer quiet above below under over more | not trim | need @mains others other rest',
+    '@center it | hot loud louder soft softer quiet above below under over more down | not trim @sideSeat end | need @mains others other rest',
+  centerAgainstMainsSideDb:
+    '@center it | down below under soft quiet loud hot above over | need @sideSeat side end armchair corner | not trim',
   measuredCenterLevel: '@center | meter spl noise phone app testNoise db dbc decibel | alone of',
   measuredLeftLevel: '@leftMain left | meter spl noise phone app testNoise db dbc decibel | alone of',
   measuredRightLevel: '@rightMain right | meter spl noise phone app testNoise db dbc decibel | alone of',
@@ -93,11 +105,23 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   measuredHoleDb:
     'hole dip suckout null notch trough | hole dip suckout null notch trough deep | alone either',
   measuredPeakHz: 'peak hump bump resonance | peak hump bump resonance | alone either',
-  correctionBoostHz: '@correction | boost lift fill',
+  correctionBoostHz: '@correction curve | boost lift fill raise',
+  upmixMainsDrop:
+    '@voice singer soprano | drop fall lower less down soft go | need @upmix mode button kick mains @leftMain @rightMain tweeter | not @center trim',
+  reflectionMeasuredMs: 'reflection bounce | reflection bounce after later come arrive | alone either',
+  reflectionMeasuredDb: 'reflection bounce | reflection bounce down below strong | alone either',
+  clarityMeasuredDb: 'clarity c50 | clarity c50 | alone either',
+  distortionCenter: '@center distortion thd | distortion thd | not @mains left right | need distortion thd',
+  distortionMains: '@mains @leftMain @rightMain | distortion thd | need distortion thd',
+  toneMeasuredDb: 'octave third | octave third off difference | not slope crossover per',
+  toneMeasuredHz: 'octave third | octave third | not slope crossover per',
   subDelay: 'subwoofer | late later delay behind after early before lag',
-  arrivalMeasuredMs: '@center | late later early before after arrive lag | not subwoofer processing latency',
+  arrivalMeasuredMs:
+    '@center it | late later early before after arrive lag behind | not subwoofer processing latency reflection @voice lips picture',
   centerLatency:
-    '@center latency process dsp delay | latency process dsp | not lips subwoofer picture | alone as',
+    '@center latency process dsp delay | latency process dsp | not lips subwoofer picture @mains | alone as',
+  mainsLatency:
+    '@mains monitors | latency process dsp | not lips subwoofer picture | need latency process dsp',
   reverberationTime:
     'rt rt60 reverb reverberation decay t30 t60 t20 | rt rt60 60 reverb time reverberation decay t30 t60 t20 | alone either',
   centerSpreadAmount: '@spread width | @spread width ~full ~on ~at | not wide | alone either',
@@ -110,6 +134,9 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
 
 /** Said without a number: nothing of it, or in `centerSpreadAmount` all of it. */
 export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
+  toeIn:
+    '@mains|boxes|speakers .. straight ahead|forward; no toe|toein; not toed; toed? straight ahead; fire straight ahead|forward',
+  pictureSideOffset: '@picture|@display .. exactly? centered',
   mainSeatOffset:
     'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center',
   rowRiser: 'no riser; second row flat; no platform',
@@ -120,5 +147,6 @@ export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
   bayRecess: 'flush with the front of .. @furniture|@bay',
   centerSpreadAmount: 'width all the way up; @spread all the way up; @spread at|on full|max|maximum',
   mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
-  screenCompensation: 'nothing done for the screen',
+  screenCompensation:
+    'nothing|not .. done|put on|for the|it screen|heights|highs|treble; no treble|lift|boost|compensation .. in|set|for|dialed; no treble lift; nothing .. for the highs|treble|heights',
 };
