@@ -80,6 +80,7 @@ const LOG_FLOOR: Record<Unit, number> = {
   'kg/m2': 0.01,
   'Pa s/m': 1,
   '1/m2': 1,
+  W: 0.5,
 };
 /** Difference of two values as a natural logarithm of their ratio, with the floor of the unit. */
 export function logStep(from: number, to: number, unit: Unit): number {

@@ -111,6 +111,7 @@ const UNIT_TEXT: Readonly<Record<Exclude<NumberSpec['unit'], 'm' | '1'>, string>
   'kg/m2': 'kg/m2',
   'Pa s/m': 'Pa s/m',
   '1/m2': 'per m2',
+  W: 'W',
 };
 
 /** Eight digits at most: enough for what a tape or a data sheet gives. */

@@ -92,6 +92,8 @@ function formatPlain(value: number, unit: Exclude<Unit, 'm'>): string {
       return `${short(value, 3)} kg/m2`;
     case 'Pa s/m':
       return `${short(value, 1)} Pa s/m`;
+    case 'W':
+      return `${short(value, size < 10 ? 1 : 0)} W`;
     case '1/m2':
       return `${short(value, 0)} per m2`;
   }

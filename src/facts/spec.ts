@@ -4,7 +4,7 @@
  */
 
 /** SI units a number fact is kept in. `1` is a plain ratio or count. */
-export type Unit = 'm' | 'ms' | 'Hz' | 'dB' | 'deg' | '1' | 'kg/m2' | 'Pa s/m' | '1/m2';
+export type Unit = 'm' | 'ms' | 'Hz' | 'dB' | 'deg' | '1' | 'kg/m2' | 'Pa s/m' | '1/m2' | 'W';
 
 /** How an answer was obtained, from the most to the least trustworthy; `seen` is plain to see and weighs as `read`. */
 export const HOWS = ['measured', 'read', 'seen', 'recalled', 'guessed'] as const;

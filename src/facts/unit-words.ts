@@ -38,6 +38,7 @@ export const UNIT_WORDS: ReadonlyMap<string, UnitWord> = new Map([
   ...words('kg/m2', 1, 1, 'kg/m2 kg/sqm'),
   ...words('kg/m2', 1, 1000, 'g/m2 g/sqm gsm'),
   ...words('Pa s/m', 1, 1, 'pas/m pasm-1 rayl rayls mksrayl mksrayls ns/m3'),
+  ...words('W', 1, 1, 'w watt watts'),
   ...words('1/m2', 1, 1, '1/m2 /m2 perm2 persquaremeter persquaremetre persqm holes/m2 holespersquaremeter'),
   ...words('1/m2', 1e8, 64_516, '1/in2 /in2 perin2 persquareinch persqin holespersquareinch'),
   ...words('1/m2', 10_000, 1, '1/cm2 /cm2 percm2 persquarecentimeter persquarecentimetre'),
@@ -54,6 +55,7 @@ export const DIMENSION_OF: Readonly<Record<Unit, Dimension>> = {
   'kg/m2': 'kg/m2',
   'Pa s/m': 'Pa s/m',
   '1/m2': '1/m2',
+  W: 'W',
 };
 
 const DIMENSION_NAMES: Readonly<Record<Dimension, string>> = {
@@ -73,6 +75,7 @@ const DIMENSION_NAMES: Readonly<Record<Dimension, string>> = {
   'kg/m2': 'a mass per area',
   'Pa s/m': 'a flow resistance',
   '1/m2': 'a number per area',
+  W: 'a power',
 };
 
 /** The unit word looked up, or words about what is wrong with it. */

@@ -52,6 +52,7 @@ const FORMS: Readonly<Record<Exclude<Unit, 'm'>, Form>> = {
   '1': { accepted: 'a plain number', example: '0.5' },
   'kg/m2': { accepted: 'a mass per area in kg/m2 or g/m2', example: '0.35 kg/m2' },
   'Pa s/m': { accepted: 'a flow resistance in Pa s/m (rayl)', example: '40 Pa s/m' },
+  W: { accepted: 'a power in W', example: '80 W' },
   '1/m2': { accepted: 'a number per m2, cm2 or square inch', example: '59200 per m2' },
 };
 

@@ -137,6 +137,10 @@ export const SOURCES = {
     cite: 'judgement of this project: an error between loudspeakers counts only for what they play together, and is ignored below a share of 0.2',
     mark: 'practice',
   },
+  'seat-power': {
+    cite: 'sensitivity, power and distance: 10 and 20 times the logarithm; peaks 12 to 18 dB above a meter, room gain 3 dB (read in a public calculator of levels)',
+    mark: 'read',
+  },
   'cone-travel': {
     cite: 'arithmetic of a cone: at equal sound, travel grows fourfold per octave down; 10 dB more take ten times the power',
     mark: 'computed',

@@ -1,5 +1,6 @@
 import type { Table } from './claim.js';
 import { LAYOUT_CLAIMS } from './layout.js';
+import { NEIGHBOR_CLAIMS } from './neighbors.js';
 import { ORDER_CLAIMS } from './order.js';
 import { PLACE_CLAIMS } from './place.js';
 import { SETTINGS_CLAIMS } from './settings.js';
@@ -14,4 +15,5 @@ export const TABLES: readonly Table[] = [
   SIGNAL_CLAIMS,
   SETTINGS_CLAIMS,
   ORDER_CLAIMS,
+  NEIGHBOR_CLAIMS,
 ];

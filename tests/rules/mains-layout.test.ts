@@ -14,6 +14,11 @@ testCause(mainsLayout, {
   ],
   fires: [
     {
+      name: 'two loudspeakers alone hold no middle over 72 degrees',
+      facts: { ...EQUILATERAL, mainsBase: 4, seatDistance: 2.75, centerCount: 'none' },
+      rules: ['wide-for-two'],
+    },
+    {
       name: 'a film, or a voice that goes with the center, is not in the mains',
       facts: { playedContent: 'multichannel-film', sourceFormat: 'multichannel' },
       rules: ['voice-is-the-centers'],
@@ -64,6 +69,11 @@ testCause(mainsLayout, {
     },
   ],
   silent: [
+    {
+      name: 'over 60 degrees they do',
+      facts: { ...EQUILATERAL, centerMode: 'none' },
+      rules: ['wide-for-two'],
+    },
     {
       name: 'a seat in the middle pulls nothing aside, however wide the base',
       facts: { ...MUSIC, ...EQUILATERAL, mainsBase: 4 },

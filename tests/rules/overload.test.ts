@@ -15,6 +15,21 @@ testCause(overload, {
       rules: ['much-is-asked'],
     },
     {
+      name: '30 W into an 84 dB box four meters away do not pass the peaks of 90 dB',
+      facts: { amplifierPower: 30, centerSensitivity: 84, seatDistance: 4, loudestAtSeat: 90 },
+      rules: ['power-runs-out'],
+    },
+    {
+      name: '100 W into a 90 dB box at three meters pass those of 80 dB with ease',
+      facts: { amplifierPower: 100, centerSensitivity: 90, seatDistance: 3, loudestAtSeat: 80 },
+      rules: ['amplifier-has-reserves'],
+    },
+    {
+      name: 'cones of 5 in are small whatever the mains are',
+      facts: { centerBassSize: 'large', centerMidSize: 0.133 },
+      rules: ['small-box-set-to-large'],
+    },
+    {
       name: 'strain appears with level and with those who listen loud',
       facts: { troubleWhenLoud: 'yes', listeningLevel: 'loud' },
       rules: ['only-when-loud', 'loud-listening'],
@@ -52,6 +67,22 @@ testCause(overload, {
   ],
   silent: [
     {
+      name: 'with all channels loud 100 W of two are some 63, still enough here',
+      facts: { amplifierPower: 100, centerSensitivity: 90, seatDistance: 3, loudestAtSeat: 80 },
+      rules: ['power-runs-out'],
+    },
+    {
+      name: 'an amplifier at its end has no reserves',
+      facts: {
+        amplifierPower: 30,
+        powerRatedFor: 'all',
+        centerSensitivity: 84,
+        seatDistance: 4,
+        loudestAtSeat: 90,
+      },
+      rules: ['amplifier-has-reserves'],
+    },
+    {
       name: 'a recording shows all three alike clean',
       facts: { distortionCenter: 0.6, distortionMains: 0.5 },
       rules: ['recording-shows-distortion'],
@@ -84,6 +115,18 @@ testCause(overload, {
   ],
   cannotTell: [
     {
+      name: 'without its power nobody knows whether the amplifier ends',
+      facts: { loudestAtSeat: 90, seatDistance: 3 },
+      rule: 'power-runs-out',
+      asks: ['amplifierPower'],
+    },
+    {
+      name: 'nor without the level at the seat',
+      facts: { amplifierPower: 80, seatDistance: 3 },
+      rule: 'amplifier-has-reserves',
+      asks: ['loudestAtSeat', 'listeningLevel'],
+    },
+    {
       name: 'nothing was recorded',
       facts: {},
       rule: 'recording-shows-distortion',
@@ -115,6 +158,13 @@ testCause(overload, {
     { name: 'no ear to the drivers', facts: {}, rule: 'drivers-clean-when-soft', asks: ['testEarToDrivers'] },
   ],
   boundary: [
+    {
+      name: 'the power that is there is the fair coin',
+      rule: 'power-runs-out',
+      derived: { powerNeededW: 50, powerThereW: 50 },
+      at: 'yes',
+      below: 'no',
+    },
     {
       name: 'four times the power is the fair coin',
       rule: 'much-is-asked',

@@ -22,6 +22,11 @@ testCause(screenLoss, {
   ],
   fires: [
     {
+      name: 'behind one sheet a sound that changes on its way is not the work of the sheet',
+      facts: { screenKind: 'perforated', screenCovers: 'all-three', toneAcrossPan: 'duller' },
+      rules: ['unlike-behind-one-sheet'],
+    },
+    {
       name: 'one meter away, the sheet still between, it is as dull',
       facts: { screenKind: 'perforated', testNearCenter: 'still-bad' },
       rules: ['as-dull-near-by'],
@@ -71,6 +76,11 @@ testCause(screenLoss, {
     },
   ],
   silent: [
+    {
+      name: 'behind one sheet center and mains sound alike',
+      facts: { screenKind: 'perforated', screenCovers: 'all-three', toneAcrossPan: 'no-change' },
+      rules: ['unlike-behind-one-sheet'],
+    },
     {
       name: 'good through the sheet one meter away, the sheet is innocent',
       facts: { screenKind: 'perforated', testNearCenter: 'good-near', troubleSeats: 'everywhere' },
@@ -152,6 +162,12 @@ testCause(screenLoss, {
     },
   ],
   cannotTell: [
+    {
+      name: 'whether a sound changes on its way behind one sheet',
+      facts: { screenKind: 'perforated', screenCovers: 'all-three' },
+      rule: 'unlike-behind-one-sheet',
+      asks: ['toneAcrossPan'],
+    },
     {
       name: 'nobody close up',
       facts: { screenKind: 'perforated' },

@@ -265,14 +265,13 @@ export const bassManagement = defineCause({
         group: 'build',
         applies: all(is('centerBassSize', 'large'), isNot('subwoofer', 'none')),
         says: {
-          yes: 'The center is set to large although it is much smaller than the mains and there is a subwoofer.',
+          yes: 'The center is set to large although its cones are small and there is a subwoofer.',
           no: 'The center is set to large, and it is no smaller than the mains.',
           unknown: 'It is not known whether the center is much smaller than the mains.',
         },
-        because:
-          'A box much smaller than the mains ends higher in the bass than they do, whatever the menu says.',
+        because: 'Small cones end higher in the bass than large ones, whatever the menu says.',
       },
-      is('centerSizeAgainstMains', 'smaller'),
+      is('boxSize', 'smaller'),
       { yes: 'hint', no: 'telling' },
     ),
     answers(
@@ -346,6 +345,7 @@ export const bassManagement = defineCause({
     confirmedBy('testSwapAtAmplifier', 'moves-left', 'gone'),
   ],
   acts: {
+    'center-set-to-none': 0.6,
     'subwoofer-polarity-turned': 0.5,
     'subwoofer-off': 0.4,
     'subwoofer-turned-down': 0.3,

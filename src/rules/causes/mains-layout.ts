@@ -61,6 +61,22 @@ export const mainsLayout = defineCause({
     ),
     answers(
       {
+        id: 'wide-for-two',
+        group: 'triangle',
+        applies: is('twoAlone', 'yes'),
+        says: {
+          yes: 'No center plays, and from the main seat left and right are {mainsBaseDeg} apart: the middle between them gets thin.',
+          no: 'No center plays, and left and right are {mainsBaseDeg} apart, near enough to hold a middle.',
+          unknown: 'The angle between left and right is not known yet.',
+        },
+        because: 'A center fills a wide front. Two loudspeakers alone hold a middle up to about 60 degrees.',
+        source: 'layout-standard',
+      },
+      atLeast('mainsBaseDeg', 'baseWideDeg.noticeable'),
+      { yes: 'telling' },
+    ),
+    answers(
+      {
         id: 'base-too-narrow',
         group: 'triangle',
         says: {
@@ -100,7 +116,12 @@ export const mainsLayout = defineCause({
       {
         id: 'main-seat-pulled',
         group: 'triangle',
-        applies: all(MAINS_PLAY_VOICE, MAIN_SEAT_COUNTS),
+        // A seat in the middle clears no front that is too wide for two.
+        applies: all(
+          MAINS_PLAY_VOICE,
+          MAIN_SEAT_COUNTS,
+          any(is('twoAlone', 'no'), atMost('mainsBaseDeg', 'baseWideDeg.noticeable')),
+        ),
         says: {
           yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
           no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',

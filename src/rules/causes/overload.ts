@@ -1,11 +1,11 @@
 /**
  * Amplifier or box strains when loud: a small center set to large or crossed over too low moves its cones
  * too far, or the amplifier runs out of voltage. The owner hears a clean voice when soft and a hard, torn
- * one when loud, and the strain may have crept in with the years and the volume. Left out: the power of
- * the amplifier and the sensitivity of the box, which few owners can state. Broken parts: `driver-fault`.
+ * one when loud, and the strain may have crept in with the years and the volume. Where its data sheet is at hand, the
+ * power that the seat takes is held against the power that is there. Broken parts: `driver-fault`.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, atMost, is, noneOf, oneOf } from '../condition.js';
+import { all, any, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { recordedDistortion } from '../recorded.js';
 
 export const overload = defineCause({
@@ -32,7 +32,7 @@ export const overload = defineCause({
   groups: {
     loudness: 'same-mechanism',
     bass: 'same-quantity',
-    demand: 'independent',
+    demand: 'same-mechanism',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
     recorded: 'independent',
@@ -72,7 +72,7 @@ export const overload = defineCause({
         id: 'small-box-set-to-large',
         group: 'bass',
         says: {
-          yes: 'The center is set to large though the box is much smaller than the mains, so it gets bass it cannot play.',
+          yes: 'The center is set to large though its cones are small, so it gets bass it cannot play.',
           no: 'The center is not a small box that is set to large.',
           unknown: 'It is not known whether a small center is set to large.',
         },
@@ -80,7 +80,7 @@ export const overload = defineCause({
           'A cone moves four times as far for each octave lower; bass that it cannot play uses up its travel and tears the voice.',
         source: 'cone-travel',
       },
-      all(is('centerBassSize', 'large'), is('centerSizeAgainstMains', 'smaller')),
+      all(is('centerBassSize', 'large'), is('boxSize', 'smaller')),
       { yes: 'strong', no: 'slight' },
     ),
     answers(
@@ -115,6 +115,38 @@ export const overload = defineCause({
       'centerDemandDb',
       'demandDb',
       { only: 'for', maxDb: 8 },
+    ),
+    deviates(
+      {
+        id: 'power-runs-out',
+        group: 'demand',
+        says: {
+          yes: 'At the seat the peaks of loud scenes take about {powerNeededW} from the amplifier, and with all channels loud it has about {powerThereW}.',
+          no: 'At the seat the peaks of loud scenes take about {powerNeededW}, and the amplifier has about {powerThereW}.',
+          unknown: 'The power of the amplifier, or how loud it is at the seat, is not known.',
+        },
+        because:
+          'Sensitivity, power and distance set the loudest peak. What goes beyond it is cut off, and a cut voice is hard.',
+        source: 'seat-power',
+      },
+      'powerNeededW',
+      { computed: 'powerThereW' },
+      { only: 'for', maxDb: 8 },
+    ),
+    answers(
+      {
+        id: 'amplifier-has-reserves',
+        group: 'demand',
+        says: {
+          yes: 'The amplifier has about {powerThereW} where the loud scenes take about {powerNeededW}: it is not the limit. The box still can be.',
+          no: 'The amplifier has no more than the loud scenes take.',
+          unknown: 'The power of the amplifier, or how loud it is at the seat, is not known.',
+        },
+        because: 'An amplifier that is not cut off leaves the travel of the cones as the only limit.',
+        source: 'seat-power',
+      },
+      below('powerNeededW', { other: 'powerThereW' }),
+      { yes: 'slight', against: true },
     ),
     answers(
       {

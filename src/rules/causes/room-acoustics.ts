@@ -5,7 +5,7 @@
  * the modes of the bass; the ring after a clap is a coarse stand-in for a measured reverberation time.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { all, any, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
 import { recordedClarity } from '../recorded.js';
 
 export const roomAcoustics = defineCause({
@@ -44,6 +44,8 @@ export const roomAcoustics = defineCause({
       {
         id: 'voice-comes-late',
         group: 'ring',
+        // A dry room clears the ring, not the noise.
+        applies: not(all(is('noiseCovers', 'yes'), below('lateVoicePart', 'lateVoicePart'))),
         says: {
           yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
           no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
@@ -150,6 +152,14 @@ export const roomAcoustics = defineCause({
     recordedClarity('recorded'),
   ],
   telltales: [
+    {
+      id: 'whispers-in-the-noise',
+      when: all(is('whichVoices', 'soft'), is('noiseCovers', 'yes')),
+      telling: 'hint',
+      says: 'Soft voices are worst, and the room is noisy.',
+      otherwise: 'Soft voices are not worst, or the room is not noisy.',
+      because: 'Whispers are the first to fall below the noise.',
+    },
     {
       id: 'fine-close-by',
       group: 'near',

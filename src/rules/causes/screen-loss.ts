@@ -6,7 +6,7 @@
  * the box, and the color of the back wave beyond its mean.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
+import { all, atLeast, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -104,6 +104,22 @@ export const screenLoss = defineCause({
       },
       is('testNoiseEach', 'duller'),
       { yes: 'telling', no: 'strong' },
+    ),
+    answers(
+      {
+        id: 'unlike-behind-one-sheet',
+        group: 'treble-heard',
+        applies: is('screenCovers', 'all-three'),
+        says: {
+          yes: 'Center and mains stand behind the same sheet, and a sound changes its tone from one to the other all the same: the sheet does not make that.',
+          no: 'Behind the same sheet center and mains sound alike.',
+          unknown: 'It has not been heard whether a moving sound changes its tone.',
+        },
+        because: 'One sheet takes the same from all three.',
+        source: 'screen-sheet',
+      },
+      noneOf('toneAcrossPan', 'no-change'),
+      { yes: 'telling', against: true },
     ),
     answers(
       {

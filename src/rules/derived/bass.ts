@@ -1,7 +1,7 @@
 /** Center and subwoofer around their crossover. */
 import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '../../acoustics/bass.js';
 import { DEEPEST_DB, heardDepthDb } from '../../acoustics/holes.js';
-import { derive, number, type Reader } from '../../compute/reader.js';
+import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 import { reversedMiddleDb } from './image.js';
 import { requireCenter } from './places.js';
@@ -29,9 +29,9 @@ function minus3Hz(limitHz: number, dropDb: number, order: number): number {
   return limitHz * (at(dropDb) / at(3)) ** (1 / (2 * order));
 }
 
-function box(r: Reader<BoxFact>) {
+type Enclosure = keyof typeof ORDER;
+function box(r: Reader<BoxFact>, enclosure: Enclosure = r.choice('centerEnclosure')) {
   requireCenter(r);
-  const enclosure = r.choice('centerEnclosure');
   const [limitHz, dropDb] = r.numbers('centerLowLimit', 'centerLowLimitDrop');
   const highPass = r.choice('highPassSlope') === '24' ? ('LR4' as const) : ('BW2' as const);
   return { enclosure, lowLimitHz: minus3Hz(limitHz, dropDb, ORDER[enclosure]), highPass };
@@ -62,10 +62,21 @@ function crossover(r: Reader<HoleFact>): number | undefined {
   return r.choice('centerBassSize') === 'large' ? undefined : r.number('centerBassCrossover');
 }
 
-function hole(r: Reader<HoleFact>): { readonly dipDb: number; readonly dipHz: number } | undefined {
+/** Where nobody told whether the box has a port, the shallower hole of both counts, if it is one at all. */
+function hole(r: Reader<HoleFact>): Hole | undefined {
+  const told = r.toldChoice('centerEnclosure');
+  if (told !== undefined) return holeOf(r, told);
+  const [sealed, vented] = [holeOf(r, 'sealed'), holeOf(r, 'vented')];
+  if (sealed === undefined || vented === undefined) return undefined;
+  const least = sealed.dipDb <= vented.dipDb ? sealed : vented;
+  return least.dipDb >= LIMITS.bassHoleDb.noticeable ? least : r.stop('centerEnclosure');
+}
+
+type Hole = { readonly dipDb: number; readonly dipHz: number };
+function holeOf(r: Reader<HoleFact>, enclosure: Enclosure): Hole | undefined {
   const crossoverHz = r.from(crossover);
   if (crossoverHz === undefined) return undefined;
-  const input = { ...r.from(box), crossoverHz };
+  const input = { ...box(r, enclosure), crossoverHz };
   const { delayMs, polarity } = r.from(timingKnown);
   if (delayMs !== undefined) {
     const asSet = depth(bassSum({ ...input, subDelayMs: delayMs }));
@@ -103,7 +114,7 @@ const SAFE_FACTS = [...BOX_FACTS, ...TIMING_FACTS] as const;
 function safeCrossover(r: Reader<(typeof SAFE_FACTS)[number]>): number {
   const { delayMs, polarity } = r.from(timingKnown);
   const aligned = delayMs === undefined && polarity !== 'fuller-other-way';
-  const lowest = lowestCrossoverHz({ ...r.from(box), maxHoleDb: LIMITS.bassHoleDb.noticeable, aligned });
+  const lowest = lowestCrossoverHz({ ...box(r), maxHoleDb: LIMITS.bassHoleDb.noticeable, aligned });
   return lowest ?? HIGHEST_HZ;
 }
 
@@ -116,7 +127,7 @@ const PAIR_FACTS = [...HOLE_FACTS, ...ARRIVAL_FACTS, ...SHARING_FACTS] as const;
 function holeAdded(r: Reader<HoleFact>, change: { subDelayMs?: number; subInverted?: boolean }): number {
   const crossoverHz = r.from(crossover);
   if (crossoverHz === undefined) return 0;
-  const input = { ...r.from(box), crossoverHz };
+  const input = { ...box(r), crossoverHz };
   const best = alignedHole(input);
   const changed = bassSum({
     ...input,
@@ -131,6 +142,16 @@ function reversedLoss(r: Reader<(typeof PAIR_FACTS)[number]>): number {
   const midDb = r.from(reversedMiddleDb);
   if (midDb >= LIMITS.levelDb.clear && r.toldChoice('subwoofer') === undefined) return midDb;
   return Math.max(midDb, holeAdded(r, { subInverted: true }));
+}
+
+const SIZE_FACTS = ['centerSizeAgainstMains', 'centerMidSize'] as const;
+/** Cones up to this, a nominal 5.25 in, end above 70 Hz whatever the mains are, m. Common practice, no source. */
+const SMALL_CONE_M = 0.135;
+function boxSize(r: Reader<(typeof SIZE_FACTS)[number]>): 'smaller' | 'similar' {
+  const told = r.toldChoice('centerSizeAgainstMains');
+  if (told !== undefined) return told;
+  const coneM = r.toldNumber('centerMidSize');
+  return coneM !== undefined && coneM <= SMALL_CONE_M ? 'smaller' : r.stop('centerSizeAgainstMains');
 }
 
 const GAP_FACTS = ['centerCount', 'centerBassSize', 'centerBassCrossover', 'mainsBassCrossover'] as const;
@@ -194,6 +215,11 @@ export const bass = {
       if (r.choice('subwoofer') === 'none') return 0;
       return r.choice('centerBassSize') === 'large' ? 0 : r.number('centerBassCrossover');
     },
+  ),
+  boxSize: derive(
+    choice('size of the center, against the mains or by its cones', ['smaller', 'similar'] as const),
+    SIZE_FACTS,
+    boxSize,
   ),
   unplayedVoiceHz: derive(
     number('Hz', 'low limit of a center set large: below it nobody plays the voice (0 if set small)'),

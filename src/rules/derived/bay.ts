@@ -91,10 +91,10 @@ function flushGain(r: Reader<BayFact>): number {
   return recessM === 0 ? 0 : Math.max(0, r.from(cavityPeak) - r.from(flushPeak));
 }
 
-/** Of a bay that is told, computed: in some a flush face takes the note away, in some it adds to it. */
+/** Of a bay whose sizes are told, computed: in some a flush face takes the note away, in some it adds to it. */
 function edgeShows(r: Reader<BayFact>): 'the-note' | 'nothing' | 'perhaps' {
   requireBay(r);
-  if (r.toldNumber('bayRecess') === undefined) return 'perhaps';
+  if (!r.canTell(flushGain)) return 'perhaps';
   return r.from(flushGain) >= LIMITS.resonanceDb.noticeable ? 'the-note' : 'nothing';
 }
 

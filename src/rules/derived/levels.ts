@@ -1,6 +1,7 @@
 /** Levels at the seat, the only ones that count. */
 
-import { choice, derive, number, type Reader } from '../../compute/reader.js';
+import { powerForLevelW } from '../../acoustics/power.js';
+import { choice, derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
 
 const LEVEL_FACTS = [
@@ -80,6 +81,24 @@ function centerDemand(r: Reader<(typeof DEMAND_FACTS)[number]>): number {
   return Math.max(0, (trimDb ?? 0) + (boost === 'on' ? VOICE_BOOST_DB : 0) + awayDb);
 }
 
+/** What a meter shows at the seat by the word for the listening level, dB; a word tells it to a factor of three in power. Common practice, no source. */
+const LEVEL_IN_WORDS = { soft: 60, normal: 70, loud: 85 } as const;
+const WORD_DOUBT = 1;
+/** With all channels loud a receiver gives each some 2 dB less than with two. Common practice, no source. */
+const ALL_DRIVEN = 0.63;
+const POWER_FACTS = ['loudestAtSeat', 'listeningLevel', 'centerSensitivity', ...SEAT_FACTS] as const;
+function powerNeeded(r: Reader<(typeof POWER_FACTS)[number]>): number {
+  const metered = r.toldNumber('loudestAtSeat');
+  const word = r.toldChoice('listeningLevel');
+  const levelDb = metered ?? (word && LEVEL_IN_WORDS[word]) ?? r.stop('loudestAtSeat', 'listeningLevel');
+  if (metered === undefined) r.doubt(WORD_DOUBT);
+  return powerForLevelW({
+    levelDb,
+    sensitivityDb: r.number('centerSensitivity'),
+    distanceM: mainSeatIn(r).yM,
+  });
+}
+
 /** A difference in words: below what is noticed it is none. */
 const loudness = (apartDb: number): 'softer' | 'equal' | 'louder' =>
   Math.abs(apartDb) < LIMITS.levelDb.noticeable ? 'equal' : apartDb < 0 ? 'softer' : 'louder';
@@ -112,6 +131,16 @@ export const levels = {
     number('dB', 'what trim, boost and distance ask of the center beyond the usual'),
     DEMAND_FACTS,
     centerDemand,
+  ),
+  powerNeededW: derive(
+    number('W', 'power that the peaks of the loud scenes take, by level, sensitivity and distance'),
+    POWER_FACTS,
+    powerNeeded,
+  ),
+  powerThereW: derive(
+    number('W', 'power that the amplifier has for the center with all channels loud'),
+    ['amplifierPower', 'powerRatedFor'],
+    (r) => r.number('amplifierPower') * (r.choice('powerRatedFor') === 'all' ? 1 : ALL_DRIVEN),
   ),
   centerLoudness: derive(
     choice('center against the mains, as measured or heard', ['softer', 'equal', 'louder'] as const),

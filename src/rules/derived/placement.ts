@@ -68,14 +68,13 @@ export const SHELF_FACTS = [
   'shelfSetback',
 ] as const;
 type ShelfFact = (typeof SHELF_FACTS)[number];
+/** A center on furniture below a picture, m (0.40 to 0.65). From memory. */
+const USUAL_SHELF_CENTER_M = { value: 0.55, spread: 0.25 } as const;
 function shelfGeometry(r: Reader<ShelfFact>) {
   requireCenter(r);
   if (r.choice('centerPlacement') !== 'shelf-top') return r.stop();
-  const [exposedDepthM, heightAboveShelfM, tweeterM] = r.numbers(
-    'shelfSetback',
-    'centerAboveShelf',
-    'centerTweeterHeight',
-  );
+  const [exposedDepthM, heightAboveShelfM] = r.numbers('shelfSetback', 'centerAboveShelf');
+  const tweeterM = r.numberOr('centerTweeterHeight', USUAL_SHELF_CENTER_M);
   const { distanceM } = r.from(mainBearing);
   const earAboveShelfM = r.from(mainHead).earHeightM - (tweeterM - heightAboveShelfM);
   return { heightAboveShelfM, earAboveShelfM, distanceM, exposedDepthM };

@@ -39,7 +39,7 @@ type VoiceBy = 'center' | 'mains' | UpmixSetting;
 const FILM_SHARE = { least: 0.1, most: 0.4 } as const;
 
 export function voiceBy(r: Reader<SharingFact>): VoiceBy {
-  if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return 'mains';
+  if (r.from(twoAlone)) return 'mains';
   if (hasDiscreteCenter(r)) return 'center';
   return r.from(upmixUse) === 'off' ? 'mains' : r.from(upmixSetting);
 }
@@ -129,9 +129,12 @@ function sharedVoice(r: Reader<SharingFact>): number {
   return ratio > 1 ? 1 / ratio : ratio;
 }
 
+const twoAlone = (r: Reader<'centerMode' | 'centerCount'>): boolean =>
+  r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none';
+
 /** Where a film is played and the center is in use, its pans and effects are shared, whatever its voice does. */
 function playsFilm(r: Reader<SharingFact>): boolean {
-  if (r.toldChoice('centerMode') === 'none' || r.toldChoice('centerCount') === 'none') return false;
+  if (r.from(twoAlone)) return false;
   return r.toldChoice('playedContent') === 'everything'
     ? r.toldChoice('sourceFormat') !== 'two-channel'
     : r.from(hasDiscreteCenter);
@@ -198,6 +201,11 @@ function offSeatLean(r: Reader<(typeof OFF_SEAT_FACTS)[number]>) {
 }
 
 export const sharing = {
+  twoAlone: derive(
+    choice('left and right told to play without a center', ['yes', 'no'] as const),
+    ['centerMode', 'centerCount'],
+    (r) => (r.from(twoAlone) ? 'yes' : 'no'),
+  ),
   sharedContent: derive(
     number('1', 'part of the voice that center and mains play together, 0 to 1'),
     SHARING_FACTS,
