@@ -15,7 +15,7 @@ import { numbersIn, unitsOf } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
 import { type Context, contextOf, isDenied, type Others, othersIn } from './scope.js';
 import type { Word } from './sentences.js';
-import { isOfOthers, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
+import { isHeard, isOfOthers, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
 import { type ToldTrial, trialsIn } from './trials.js';
 
 export interface Taken {
@@ -254,7 +254,8 @@ function isOfAnother(
   match: Match<Meaning>,
   classes: Classes,
 ): boolean {
-  if (fact === 'voiceDirection') return isOfStanding(words, match, classes);
+  if (fact === 'voiceDirection')
+    return isOfStanding(words, match, classes) || !isHeard(words, match, classes);
   if (fact === 'centerPlacement' || fact === 'screenKind') return isOfVoice(words, match, classes);
   return fact === 'centerBassSize' && isOfOthers(words, match, classes);
 }

@@ -59,6 +59,26 @@ export function isOfStanding(words: readonly Word[], span: Span, classes: Classe
   );
 }
 
+/** A text this short is an answer: "from below". */
+const MOST_OF_ANSWER = 8;
+const MOST_AROUND = 25;
+const HEARD = new Set(['sound', 'hear', 'talk', 'speak', 'sing', 'com', 'imag', 'center']);
+
+/** A direction is one of a voice where its sentence names what is heard. */
+export function isHeard(words: readonly Word[], { first }: Span, classes: Classes): boolean {
+  const { sentence } = words[first] as Word;
+  return (
+    words.length <= MOST_OF_ANSWER ||
+    words
+      .slice(Math.max(0, first - MOST_AROUND), first + MOST_AROUND)
+      .some(
+        (word) =>
+          word.sentence === sentence &&
+          (HEARD.has(word.text) || isOneOf(['voice', 'person', 'stageWord'], word, classes)),
+      )
+  );
+}
+
 const PRONOUNS = new Set(['he', 'she', 'they', 'i', 'we', 'it']);
 
 /** "She sits to the right of me": a person on a seat, not a voice. */

@@ -115,6 +115,31 @@ describe('what owners say it sounds like', () => {
   });
 
   it.each([
+    ['He speaks from left beside the picture.', 'voiceDirection=aside'],
+    ['The voice comes from down on the floor.', 'voiceDirection=low'],
+    ['The voices drip from the ceiling!', 'voiceDirection=high'],
+    ['The voice comes from behind me.', 'voiceDirection=behind'],
+    ['The voice is over in the corner where the sub lives.', 'voiceDirection=subwoofer'],
+    ['The voice is not standing anywhere.', 'voiceDirection=nowhere'],
+    ['Voices come straight out of the center speaker.', 'voiceDirection=center-box'],
+    ['Voices come from the mouths.', 'voiceDirection=picture'],
+    ['from below', 'voiceDirection=low'],
+    ['His voice turns reedy halfway across.', 'toneAcrossPan=thinner'],
+    ['A car going across gets dull in the middle.', 'toneAcrossPan=duller'],
+    ['The voice turns nasal in the middle as he crosses.', 'toneAcrossPan=boxier'],
+    ['The voice gets glassy in the middle as he walks across.', 'toneAcrossPan=brighter'],
+  ])('%s tells %s', (text, told) => {
+    expect(readText(text).taken.map(({ fact, value }) => `${fact}=${value}`)).toContain(told);
+  });
+
+  it.each([
+    'A pair on brackets beside the bookcase, one speaker below the picture, flat as the maker meant it.',
+    'He tilts his down from over the screen and likes it, which is another animal.',
+  ])('%s places no voice', (text) => {
+    expect(readText(text).taken.map(({ fact }) => fact)).not.toContain('voiceDirection');
+  });
+
+  it.each([
     'My gran is sharp as a tack.',
     'I use the Hall programme because it adds a church around me.',
     "The cat's scratching post stands beside it.",

@@ -2,6 +2,7 @@
  * What owners say they hear, and what they say when they do not hear it: a few frames each over the classes of
  * `images.ts` ("like .. @barrel", "@speaker .. @into .. @tube"), and the words that say it alone.
  */
+import { DIRECTIONS } from './directions.js';
 import type { ComplaintWords } from './lexicon.js';
 
 export const complaintWords: ComplaintWords = {
@@ -36,14 +37,11 @@ export const complaintWords: ComplaintWords = {
     absent: `@stageWord .. nice|still|stay|all|as .. wide; @size .. fine|good|ok|great|there; plenty of spread; not collapse; stage .. still span; nothing shrink; stage|soundstage be .. wide; spread left to right; wide stage; stage .. not in one`,
   },
   'voice-low-or-high': {
-    heard: `@speaker|talking & come|out|talk|speak|emanate|drip|rise|from|down & @below; @speaker|sound & come|out|talk|speak|from & under|below|beneath|above|over|underneath & @picturePart;
-      @speaker|talk|speak|he|she|they .. come? talk? speak? from|out|at|by .. @below|desk|crown; @speaker|image .. too|so|way|very|much low|high .. down|up|picture|for|screen; @speaker too low down; @speaker .. sink|sinks|drop|fall .. floor|ground|carpet|knees; @speaker|sound .. be|sit|hang|float|stick|glue|hover .. below|under|above|over|beneath|underneath .. @picturePart; drip|fall .. from .. ceiling;
-      glued under; @person .. stand in a|the hole|pit; mouth|mouths|picture|face|lips up there; voice .. down here|there; @speaker .. not|never .. match|line|align|fit .. height|@picturePart; height .. wrong|off|mismatch; not .. line up .. vertical; voice .. knee|ankle|waist|navel .. high|height; come|comes|coming from|off .. below|down|underneath; sound .. low down; talk .. at .. ankle|knee; like .. calling|someone from upstairs; ceiling line; lower|higher than .. picture|mouths|mouth|screen|actors|faces; foot|feet lower; from|out .. belly|navel|shoes|feet|boots|knees|fire; belt buckle; @speaker|sound .. at|by my|our slippers|ankles|knees|feet; lying down while; everybody|people|actors .. talks|speak|talk .. bottom; voice .. not on|from|at .. picture|screen|mouth|lips|faces; not from the faces|mouths; voice .. over|above their heads; crown molding|moulding; top edge .. screen|picture; @speaker|voice .. hang above|over; float above; voice .. low .. picture|screen; sound down here`,
+    heard: `${DIRECTIONS.low}; ${DIRECTIONS.high}; glued under; mouth|mouths|picture|face|lips up there; @speaker .. not|never .. match|line|align|fit .. height|@picturePart; height .. wrong|off|mismatch; not .. line up .. vertical; sound .. low down; down at the skirting; lower|higher than .. mouths|mouth|actors|faces; lying down while; voice .. not on|from|at .. picture|screen|mouth|lips|faces; not from the faces|mouths; voice .. low .. picture|screen; image .. too low|high; voices too low down`,
     absent: `voice|dialog .. right|just|exactly at|on|in|from .. height|mouths|picture|screen|lips; height be @fine; voice .. match .. mouths|height; never sound low; not .. from below; voice .. not .. above or below; voice .. be|come .. on|from .. mouth|mouths|lips|picture|screen|faces`,
   },
   'voice-pulled-aside': {
-    heard: `@speaker|image|stage|phantom & pull|drift|lean|skew|bias|drag|wander|tug|gravitate|veer|tilt|migrate & left|right|side|aside|window|sideways|leftMain|rightMain;
-      @speaker|image|everything .. lean|pull|skew|shift|smear|drag|drift|wander|bias|tilt|veer|hang .. left|right|side|aside|window|leftMain|rightMain; @speaker|everybody .. come|speak|talk|sit|stand|hang .. from|at|on|to|of|too|more|far .. left|right|leftMain|rightMain; @speaker .. come|speak|talk .. from beside|plant|window|stove; he|she|they|talk speak|talk|come .. from .. left|right|plant|window|side|stove|beside; @speaker|image .. not|never|off .. center|centered; voice .. not .. in the middle; off center; off balance; off to .. left|right|side; pull to one side; pulled aside; pulled|dragged|leaning|shifted to|toward|towards .. side|left|right; one side of .. picture|screen|television; @speaker|voice .. left|right|beside of? .. picture|screen|television|faces|mouth|mouths; voice|singer .. stand|sit|be .. left|right of .. center|middle; always .. to the right|left; drag over; image .. off|offset|shifted; voice|singer|image .. be|sit|stand|come|hang .. at|to|on .. left|right; singers lean to; voice .. aside|sideways|over there; come|hear|out .. from|of .. leftMain|rightMain; announcer|newsreader .. sit .. left|right; image smears to; window side`,
+    heard: `${DIRECTIONS.aside}; @speaker|image .. off center|centered; voice .. not .. in the middle; singer not centered; off balance; pull to one side; pulled aside; drag over; image .. off|offset|shifted; voice|singer|image .. be|sit|stand|come|hang .. at|to|on .. left|right; singers lean to; voice .. aside|sideways; toward|towards the window|right|left side; image smears to`,
     absent: `dead center; voice|dialog|singer|image .. dead mainSeat; no pulling; voice stay put; no lean; not wander; not .. off to .. side; perfect centered; @speaker .. be|stay .. centered; @speaker .. in the middle of the picture|screen; stays in the middle`,
   },
   'voice-changes-tone': {
@@ -72,7 +70,7 @@ export const complaintWords: ComplaintWords = {
     absent: `no phasiness; no tube; nothing like a tube; not phasey; solid voice`,
   },
   'swishes-with-head-movement': {
-    heard: `flutter|flicker|gargle|wobble|warble|phase|gurgle|shimmer|whoosh|hiss & @headMove & when|as|if|i|with|every; treble|highs|s|esses|cymbal|sound|voice & change|come|different & @headMove & when|as|if|i|my|inch;
+    heard: `flutter|flicker|gargle|wobble|warble|phase|gurgle|shimmer|whoosh|hiss & @nodding & when|as|if|i|with|every; treble|highs|s|esses|cymbal|sound|voice & change|come|different & @nodding & when|as|if|i|my|inch;
       swish; swoosh; whoosh; move|moving|turn|nod .. head .. change|different|whoosh|swish|comes|sound|treble|flutter; each ear position; phaser effect; comes and goes .. move|head|lean|nod; highs flutter|flicker; flutter .. shift|move; wobble in the highs; lean left|right .. whoosh|different; nod .. treble; couple of? inches .. change; inch of head; with every nod|movement; slouch .. change; twin .. comb; change .. with .. head; head in a vice|vise; sort of a comb; s go .. sch|swoosh|swish|whoosh; s .. sch; my head changes everything; moving my head change|changes; sound changes if i move; flanging`,
     absent: `head .. no difference|effect; steady wherever; no swish|swishing; nod .. stay .. same; stable treble; wherever .. head .. same|steady`,
   },
@@ -93,13 +91,11 @@ export const complaintWords: ComplaintWords = {
     absent: `center .. do play; center|middle .. work|works; center definite .. sound; nothing missing; center .. plays .. fine|ok|well`,
   },
   'voice-from-behind': {
-    heard: `@speaker|talk & come|from|out|speak|sit|be|hear|over|in & behind|back|over|above & me|my|us|our & head|me|us|shoulder|sofa|back|seat|neck|temple;
-      @speaker|quiz|talking|it|he|she .. come|out|from|sit|speak|talk .. @surround|rear|overhead|heights; @speaker|it .. come from behind; @speaker|talk|speak .. come|talk|speak .. from .. @surround|ceiling; @speaker .. behind me|us|my; above my head; voice .. overhead; @speaker|dialog|it|come|talk|speak out of .. @surround; back of my? .. room|head; at my back; talk|speak|come|sit behind the? sofa; at my|the|his|her temples; @speaker|dialog|it .. in .. @surround; down from .. ceiling; voice .. beside me|my; over .. shoulder|shoulders; above and behind; @speaker .. behind my head`,
+    heard: `${DIRECTIONS.behind}; down from .. ceiling; @speaker .. behind my head`,
     absent: `nothing from behind; @surround .. not .. voice; all up front; not from .. back; no voice in .. @surround`,
   },
   'no-middle': {
-    heard: `@speaker|talkers|image & @nowhere & wall|room|front|air|ears|about|around|across|somewhere; @speaker & not|no|nowhere|never & place|position|fixed|located|standing|anywhere;
-      no center|phantom|middle image|middle; no phantom center|middle|image; no|not .. solid|real|stable|firm|proper middle|center; no focus in; nothing between .. mains|boxes|left; nothing between the speakers; middle .. drop out; middle be missing|empty|gone; hole in the|my middle; hole where; singer .. no place; vague .. in between; empty center|middle; center image .. gone|missing|vague|lost|diffuse; center vague; phantom .. vague|gone|missing|smeared; float|floats|drift everywhere; singer .. not .. in the middle; image .. vague|diffuse; imageCenter vague; nobody .. in the middle; middle .. fall|falls apart; @speaker|she|he .. sit|sits|stand|stands nowhere; @speaker|she|he|singer .. like|as .. mist|cloud; no middle; singer .. smear|spread .. across|over; image .. center .. vague`,
+    heard: `${DIRECTIONS.nowhere}; no center|phantom|middle image|middle; no phantom center|middle|image; no|not .. solid|real|stable|firm|proper middle|center; no focus in; nothing between .. mains|boxes|left; nothing between the speakers; middle .. drop out; middle be missing|empty|gone; hole in the|my middle; hole where; singer .. no place; vague .. in between; empty center|middle; center image .. gone|missing|vague|lost|diffuse; image .. vague|diffuse; phantom .. vague|gone|missing|smeared; singer .. not .. in the middle; vague .. flip; nobody .. in the middle; middle .. fall|falls apart; no middle`,
     absent: `phantom .. rock solid|solid|stable; singer .. nails dead center; middle is there; there be a middle; middle .. filled; no hole in the middle; singer .. stand|stands|sits .. in the middle`,
   },
   echo: {
@@ -113,7 +109,7 @@ export const complaintWords: ComplaintWords = {
     absent: `smooth .. nothing shrill; no sibilant; s|esses|highs|treble .. @fine; highs .. gentle; no sting; not harsh; no sharpness; not sharp|shrill`,
   },
   'distorts-when-loud': {
-    heard: `@strain & loud|volume|crank|shout|scream|peak|party|cinema|push|loudness & voice|center|it|sound|they|when|if|talking|scene|speaker|past|once|at|on; @speaker|shouting|shouts & distort|gravel|tear|rasp|overload|clip; starts|start to fry|crackle|distort|rasp|shout;
+    heard: `@distorting & loud|volume|crank|shout|scream|peak|party|cinema|push|loudness & voice|center|it|sound|they|when|if|talking|scene|speaker|past|once|at|on; @speaker|shouting|shouts & distort|gravel|tear|rasp|overload|clip; starts|start to fry|crackle|distort|rasp|shout;
       break|breaks up; break up .. crank|loud|volume|turn; distort; distortion; clip; clips; clipping; crackle .. shout|loud|scream; sound|sounds|voice|center|gets strained; strained .. loud|turn; fart|farts out; crunchy; overload; overloads; not|never take .. loud; fall apart .. party|loud|volume|level; bottom|bottoms out; cones flap; loud .. distort|rasp|clip|strain|harsh; compress .. loud; out of breath|steam on; clean .. soft|quiet|low .. dirty|loud|harsh; past|above|beyond|over .. volume|half .. ugly|strain|harsh|rough; turn into gravel`,
     absent: `stay .. clean .. loud; no distortion; never break up; no break-up; without strain; not clip; clean .. even loud; plays loud without; not distort`,
   },

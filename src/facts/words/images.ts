@@ -21,8 +21,7 @@ export const IMAGES = {
   hall: 'church; cathedral; stadium; station; gym; gymnasium; pool; canyon; valley; stairwell; chapel; airport; cave; tunnel; underpass; crypt',
   tiny: 'tiny; small; mini; toy; dwarf; doll; miniature; shrunken',
   // Places that are no picture.
-  below:
-    'floor; ground; carpet; rug; knee; ankle; foot; shoe; boot; slipper; belly; navel; stomach; shin; fireplace; fire; hearth; skirting; baseboard; furniture; shelf; sideboard; drawer; cellar; basement; floorboard; pit; bottom; dresser; below; underneath; beneath; cornice; molding; moulding; attic; upstairs; heaven; sky; roof; lintel',
+  aloft: 'cornice; molding; moulding; attic; upstairs; heaven; sky; roof; lintel; loft; rafter; crown',
   picturePart: 'picture; screen; television; mouth; lip; face; display',
   // What happens to a stage.
   shrink:
@@ -44,7 +43,6 @@ export const IMAGES = {
   notable:
     'not; cannot; never; hardly; barely; rarely; nobody; unable; scarcely; impossible; no; neither; nor; none',
   toil: 'trouble; difficult; hard; struggle; tough; difficulty; strain; effort; concentrate; work; tiring; problem; headache; fight; strenuous',
-  said: 'what; word; line; say; they; he; she; anyone; anything; anybody; half; plot; story; sentence; dialog; speech; voice; talk; talking; conversation; syllable; soul; actor; people; newscaster; announcer; newsreader; everyone; lyric; thing; name; speak; nothing; person; text; character; commentator',
   unit: 'word; syllable; sentence; letter; consonant; phrase; ending; line',
   murk: 'swamp; porridge; soup; mud; muddle; muddled; mush; mash; smear; blur; swim; slur; vowel; smudge; unclear; lava; dough; gravy; foggy; messy; mess; gibberish; washy',
   clear:
@@ -62,13 +60,13 @@ export const IMAGES = {
   shout: 'shout; yell; bellow; bark; blare; blast; scream; holler; roar; shouty; shouter; barks; thunder',
   faint: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny; meek; recessed; hushed; subdued',
   // How it moves.
-  headMove: 'head; lean; nod; rock; slouch; sway; wiggle',
+  nodding: 'head; lean; nod; rock; slouch; sway; wiggle',
   crossing: 'cross; walk; pan; across; pass; drive; fly; halfway; way',
   timbreWord: 'tone; timbre; color; character; tonality; tonal; voicing; flavor',
   unlike: 'other; another; different; change; mismatch; differ; alter; foreign; shift',
   toned:
     'dull; thin; nasal; muffled; boxy; dark; hollow; honky; tinny; reedy; glassy; woolly; small; sharp; dim; bright; harsh; veiled; mosquito; papery; metallic; squeaky; brittle; steely; edgy; weedy; murky; hole; valley; cold',
-  strain:
+  distorting:
     'distort; clip; crackle; break; compress; crunchy; tear; rasp; fry; gravel; overload; hoarse; saturate; croak; sizzle; splinter; gritty; grit; fart',
   nowhere: 'nowhere; mist; float; vague; diffuse; drift; hover; everywhere; cloud',
 } as const;

@@ -86,12 +86,8 @@ export const CLASSES = {
   unclear:
     'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; inarticulate; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
   be: 'be; sound; seem; get; become; go; feel; look; appear; come; stay; turn; remain',
-  follow: 'understand; follow; hear; catch; get; make',
   never: 'not; never; no; hardly; barely; rarely; cannot',
-  cant: 'not; cannot; never; hardly; barely; rarely; no; nothing; nobody; trouble; difficult; hard; struggle; impossible; tough; difficulty; unable; scarcely',
   everywhere: 'everywhere; wherever; anywhere',
-  talk: 'voice; dialog; speech; vocal; singer; word; actor; people; person; everyone; everybody; announcer; newsreader; newscaster; presenter; anchor; character; conversation; lyric; narrator; talk; man; woman; he; she; they',
-  through: 'through; behind; under; like; into; inside; from; though',
   same: 'same; unchanged; nothing; nil; identical',
   on: 'on; active; enabled; engaged; running; activated; always; up; full; in',
   off: 'off; disabled; deactivated; bypassed; inactive; out; zero; 0',
@@ -102,8 +98,6 @@ export const CLASSES = {
   left: 'left; l; lefthand; left-hand',
   right: 'right; r; righthand; right-hand',
   side: 'left; right; side; aside; sideways; window; door',
-  loudWord:
-    'loud; hot; strong; overpowering; dominant; dominate; dominates; overpower; prominent; forward; blare; blares; shout; shouts; shouting; shouty; deafening; intrusive',
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
     'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
@@ -133,7 +127,7 @@ export const CLASSES = {
     'bad; terrible; awful; muddy; dull; muffled; mushy; mush; worse; poor; hollow; unclear; thin; soup; unintelligible; blurred; mumble; mumbles; mumbling; indistinct; distant; lose; loses; lost; miss; misses; complain; complains; struggle; struggles; subtitles; subtitle; faint; vanish; fade; fades; disappear; smear; smeared; slurred; garbled; what; pardon; strain; suffer; suffers; vague; mud; problem; trouble; rubbish; hopeless; useless; murky; muted',
   shift: 'shift; move; slide; scoot; sit; go; step; lean; budge; shuffle; slip; walk; wander',
   lowPlace:
-    'floor; carpet; rug; ground; shoes; feet; ankle; ankles; knee; knees; shin; shins; belt; buckle; waist; belly; navel; tummy; skirting; fireplace; hearth; basement; cellar; below; underneath; beneath; bottom; belt; lap; boots; socks; down; low; trousers; downstairs',
+    'floor; carpet; rug; ground; shoes; feet; ankle; ankles; knee; knees; shin; shins; belt; buckle; waist; belly; navel; tummy; skirting; fireplace; hearth; basement; cellar; below; underneath; beneath; bottom; boots; socks; trousers; downstairs; foot; shoe; boot; slipper; stomach; fire; baseboard; furniture; shelf; sideboard; drawer; floorboard; pit; dresser',
   stuckWord:
     'stuck; stick; nailed; glued; anchored; lock; tied; pinned; pin; tethered; chained; trapped; welded; fixed; hang; live; sit; stay; parked; planted; rooted',
   leans:
