@@ -74,7 +74,7 @@ export function isHeard(words: readonly Word[], { first }: Span, classes: Classe
       .some(
         (word) =>
           word.sentence === sentence &&
-          (HEARD.has(word.text) || isOneOf(['voice', 'person', 'stageWord'], word, classes)),
+          (HEARD.has(word.text) || isOneOf(['voice', 'speaker', 'stageWord'], word, classes)),
       )
   );
 }
