@@ -2,8 +2,7 @@
 import { plural } from '../explain/words.js';
 import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
-import { curedIn, NOTHING_SOLVED, withSolved } from '../reasoning/priors.js';
-import { CAUSES } from '../rules/index.js';
+import { NOTHING_SOLVED, withSolved } from '../reasoning/priors.js';
 import { fileSink, stdoutSink } from './batch/sink.js';
 import { EXIT, type ExitCode, type GlobalOptions, type StreamIo } from './io.js';
 import { loadCase } from './load-case.js';
@@ -24,9 +23,9 @@ export async function run(
   for (const path of paths) {
     try {
       const { book, name } = await loadCase(io, path);
-      const cured = curedIn(book);
-      if (cured.length === 0) without.push(name);
-      solved = withSolved(solved, cured);
+      const before = solved;
+      solved = withSolved(before, book);
+      if (solved === before) without.push(name);
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
       io.err(`${error.message}\n`);
@@ -45,9 +44,10 @@ export async function run(
   await sink.write(priorsText(solved));
   sink.keep();
   const named = Object.entries(solved.byCause)
-    .sort(([, a], [, b]) => b - a)
+    .filter(([, counted]) => counted.solved > 0)
+    .sort(([, a], [, b]) => b.solved - a.solved)
     .slice(0, MOST_NAMED)
-    .map(([id, count]) => `${CAUSES.find((cause) => cause.id === id)?.id ?? id} ${Number(count.toFixed(1))}`);
+    .map(([id, counted]) => `${id} ${countText(counted.solved)} (${countText(counted.expected)} expected)`);
   io.err(`${plural(solved.cases, 'solved case')} counted: ${named.join(', ')}.\n`);
   if (output !== undefined)
     io.err(
@@ -55,6 +55,8 @@ export async function run(
     );
   return code;
 }
+
+const countText = (count: number): string => String(Number(count.toFixed(1)));
 
 function skipped(names: readonly string[]): string {
   const [first] = names;

@@ -12,12 +12,13 @@ const MOST_CASES = 1_000_000;
 
 const SHAPE = z.strictObject({
   format: z.literal(PRIORS_FORMAT),
-  version: z.literal(1),
+  version: z.literal(2),
   cases: z.number().int().min(0).max(MOST_CASES),
   causes: z.record(
     z.string(),
     z.strictObject({
       solved: z.number().min(0).max(MOST_CASES),
+      expected: z.number().min(0).max(MOST_CASES),
       builtInDb: z.number().optional(),
       priorDb: z.number().optional(),
     }),
@@ -33,13 +34,14 @@ export function priorsText(solved: Solved): string {
     CAUSES.map(({ id, priorDb }, i) => [
       id,
       {
-        solved: solved.byCause[id] ?? 0,
+        solved: solved.byCause[id]?.solved ?? 0,
+        expected: Number((solved.byCause[id]?.expected ?? 0).toFixed(3)),
         builtInDb: priorDb,
         priorDb: rounded(priorDb + (shifts[i] ?? 0)),
       },
     ]),
   );
-  return `${JSON.stringify({ format: PRIORS_FORMAT, version: 1, cases: solved.cases, causes }, null, 2)}\n`;
+  return `${JSON.stringify({ format: PRIORS_FORMAT, version: 2, cases: solved.cases, causes }, null, 2)}\n`;
 }
 
 /** Throws a UserError that names the file. The counts decide; the priors beside them are for reading. */
@@ -58,8 +60,10 @@ export function solvedFrom(name: string, text: string): Solved {
       `no cause is called so${meant ? `; did you mean ${meant}?` : ''}`,
     );
   }
-  const byCause = Object.fromEntries(Object.entries(causes).map(([id, { solved }]) => [id, solved]));
-  const counted = Object.values(byCause).reduce((a, b) => a + b, 0);
+  const byCause = Object.fromEntries(
+    Object.entries(causes).map(([id, { solved, expected }]) => [id, { solved, expected }]),
+  );
+  const counted = Object.values(byCause).reduce((sum, { solved }) => sum + solved, 0);
   if (counted > cases + 1e-6)
     throw refused(`${name}: cases`, `${cases} cases cannot have cured ${counted} causes`);
   return { cases, byCause };

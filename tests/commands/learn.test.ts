@@ -28,9 +28,14 @@ describe('learn', () => {
     const io = memoryIo();
     const cases = [kept('a.json', [cured]), kept('b.json', [cured]), kept('c.json', [])];
     expect(await learn(io, cases, { ...FLAGS, output: at('priors.json') })).toBe(0);
-    expect(io.printed.err).toMatch(/Not counted[\s\S]*c\.json[\s\S]*2 solved cases counted: delay 2/);
+    expect(io.printed.err).toMatch(
+      /Not counted[\s\S]*c\.json[\s\S]*2 solved cases counted: delay 2 \([\d.]+ expected\)/,
+    );
     const text = readFileSync(at('priors.json'), 'utf8');
-    expect(solvedFrom('priors.json', text)).toMatchObject({ cases: 2, byCause: { delay: 2, level: 0 } });
+    expect(solvedFrom('priors.json', text)).toMatchObject({
+      cases: 2,
+      byCause: { delay: { solved: 2 }, level: { solved: 0 } },
+    });
   });
   it('is told by whatever uses them: on standard error, in the verdict, and both priors on the page', async () => {
     const open = kept('open.json', []);
@@ -52,24 +57,29 @@ describe('learn', () => {
     writeFileSync(at('bad.json'), '{');
     const io = memoryIo();
     expect(await learn(io, [at('bad.json'), kept('a.json', [cured])], FLAGS)).toBe(2);
-    expect(JSON.parse(io.printed.out)).toMatchObject({ format: 'center-audit/priors', version: 1, cases: 1 });
+    expect(JSON.parse(io.printed.out)).toMatchObject({ format: 'center-audit/priors', version: 2, cases: 1 });
   });
   it.each([
     ['no JSON', '{', /no JSON/],
-    ['another format', '{"format":"center-audit/case","version":1,"cases":0,"causes":{}}', /format/],
+    ['another format', '{"format":"center-audit/case","version":2,"cases":0,"causes":{}}', /format/],
     [
       'a cause that does not exist',
-      '{"format":"center-audit/priors","version":1,"cases":1,"causes":{"dealy":{"solved":1}}}',
+      '{"format":"center-audit/priors","version":2,"cases":1,"causes":{"dealy":{"solved":1,"expected":1}}}',
       /did you mean delay/,
     ],
     [
       'more cures than cases',
-      '{"format":"center-audit/priors","version":1,"cases":1,"causes":{"delay":{"solved":3}}}',
+      '{"format":"center-audit/priors","version":2,"cases":1,"causes":{"delay":{"solved":3,"expected":1}}}',
       /cannot have cured 3/,
     ],
     [
+      'a count without what was to be expected',
+      '{"format":"center-audit/priors","version":2,"cases":1,"causes":{"delay":{"solved":1}}}',
+      /causes\.delay\.expected/,
+    ],
+    [
       'a count below nothing',
-      '{"format":"center-audit/priors","version":1,"cases":1,"causes":{"delay":{"solved":-1}}}',
+      '{"format":"center-audit/priors","version":2,"cases":1,"causes":{"delay":{"solved":-1,"expected":1}}}',
       /causes\.delay\.solved/,
     ],
   ])('refuses priors with %s', (_, text, why) => {
