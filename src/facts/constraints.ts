@@ -12,3 +12,5 @@ export const CONSTRAINTS = {
 
 export type ConstraintId = keyof typeof CONSTRAINTS;
 export const CONSTRAINT_IDS = Object.keys(CONSTRAINTS) as ConstraintId[];
+
+export const isConstraintId = (id: string): id is ConstraintId => Object.hasOwn(CONSTRAINTS, id);

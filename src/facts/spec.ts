@@ -2,6 +2,7 @@
  * What a fact is. The catalog (one file a family) is data of this shape; types, schema, questions,
  * help pages and listings all follow from it.
  */
+import type { ComplaintId } from './complaints.js';
 
 /** SI units a number fact is kept in. `1` is a plain ratio or count. */
 export type Unit = 'm' | 'ms' | 'Hz' | 'dB' | 'deg' | '1' | 'kg/m2' | 'Pa s/m' | '1/m2' | 'W';
@@ -52,8 +53,13 @@ interface BaseSpec {
   readonly askedWhen?: AskedWhen;
   /** The question speaks of something that must exist: these are put before it where they can be. */
   readonly presupposes?: readonly string[];
-  /** The question is never put, though an answer still counts, once one of these facts is known to have one of the values. */
+  /**
+   * The question is never put, though an answer still counts, once one of these facts is known to have one of the values;
+   * `unknown` where that nobody could tell it says that he cannot tell this either.
+   */
   readonly pointlessWhen?: AskedWhen;
+  /** The question is put only where one of these is complained of, or nothing yet. */
+  readonly bearsOn?: readonly ComplaintId[];
 }
 
 export interface ChoiceSpec extends BaseSpec {

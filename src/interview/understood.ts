@@ -13,33 +13,50 @@ type Understood = Screen & { kind: 'understood' };
 /** Puts what the words tell besides `answered`, where they tell anything that is not known yet. */
 export function offerReading(state: State, words: string, answered?: FactId): State {
   const reading = readText(plainText(words.slice(0, CASE_LIMITS.readLetters)));
-  const { answers, complaints, trials } = bookOf(state);
+  const { answers, complaints, trials, constraints, solved } = bookOf(state);
   const known = new Set<string>([
     ...answers.keys(),
     ...complaints,
     ...trials.map(({ act }) => act),
+    ...constraints,
+    ...(solved === undefined ? [] : ['solved']),
     ...(answered === undefined ? [] : [answered]),
   ]);
-  const items = reading.taken.filter(({ fact }) => !known.has(fact));
+  const items = allTaken(reading).filter(({ fact }) => !known.has(fact));
   return items.length === 0
     ? state
     : push(state, { kind: 'understood', items, reading, besides: answered !== undefined });
 }
 
+/** What was taken, and as lines of the same list what must not be done and whether the trouble is settled. */
+const allTaken = ({ taken, constraints, solved }: Reading): readonly Taken[] => [
+  ...taken,
+  ...[...constraints, ...(solved === undefined ? [] : ['solved'])].map(
+    (fact): Taken => ({
+      phrase: '',
+      start: 0,
+      fact,
+      value: fact !== 'solved' || solved === true,
+      how: 'recalled',
+      negated: false,
+    }),
+  ),
+];
+
 /** Enter: all of the list goes into the book. */
 export function keepUnderstood(state: State, { items, reading }: Understood): State {
   const below = pop(state);
   const kept = new Set(items);
-  const acts = new Set(items.map(({ fact }) => fact));
-  const trials = reading.trials.filter(({ act, test }) => acts.has(act ?? '') || acts.has(test ?? ''));
+  const told = new Set(items.map(({ fact }) => fact));
   // Nothing is kept that the list did not show.
-  const { solved: _, ...shown } = reading;
+  const { solved, ...shown } = reading;
   const whole = withReading(bookOf(below), {
     ...shown,
-    constraints: [],
+    constraints: reading.constraints.filter((id) => told.has(id)),
     taken: reading.taken.filter((each) => kept.has(each)),
-    trials,
+    trials: reading.trials.filter(({ act, test }) => told.has(act ?? '') || told.has(test ?? '')),
     unsure: [],
+    ...(solved !== undefined && told.has('solved') ? { solved } : {}),
   });
   const units = reading.units !== undefined && !state.unitsKnown ? reading.units : whole.units;
   const given = new Set<Opening>(state.given);
@@ -64,7 +81,8 @@ export function takeUnderstood(state: State, screen: Understood, typed: string):
     return push(pop(state), { ...screen, items });
   }
   const mended = readText(plainText(typed));
-  if (mended.taken.length === 0) return refuse(state, typed, ['That says nothing that can be kept.', STRIKE]);
+  if (allTaken(mended).length === 0)
+    return refuse(state, typed, ['That says nothing that can be kept.', STRIKE]);
   return push(pop(state), { ...screen, ...mendedBy(screen, mended) });
 }
 
@@ -72,15 +90,23 @@ const STRIKE = 'Enter keeps the list; numbers strike lines; 0 strikes all.';
 
 /** What is said again replaces what was understood of the same thing. */
 function mendedBy({ items, reading }: Understood, mended: Reading): Pick<Understood, 'items' | 'reading'> {
-  const again = new Set(mended.taken.map(({ fact }) => fact));
+  const again = new Set(allTaken(mended).map(({ fact }) => fact));
   const kept = items.filter(({ fact }) => !again.has(fact));
   const trials = [
     ...reading.trials.filter(({ act, test }) => !again.has(act ?? '') && !again.has(test ?? '')),
     ...mended.trials,
   ];
-  const taken: Taken[] = [...kept, ...mended.taken];
-  const units = mended.units ?? reading.units;
-  return { items: taken, reading: { ...reading, units, taken, trials } };
+  return {
+    items: [...kept, ...allTaken(mended)],
+    reading: {
+      ...reading,
+      units: mended.units ?? reading.units,
+      taken: [...kept, ...mended.taken],
+      constraints: [...reading.constraints, ...mended.constraints],
+      trials,
+      ...(mended.solved === undefined ? {} : { solved: mended.solved }),
+    },
+  };
 }
 
 /** The question below may be answered by now; then the next one is put. */

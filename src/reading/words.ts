@@ -3,6 +3,7 @@ import { ACTS, isActId, OUTCOMES, type Outcome } from '../facts/acts.js';
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec, isFactId } from '../facts/catalog.js';
 import { COMPLAINTS, isComplaintId } from '../facts/complaints.js';
+import { CONSTRAINTS, isConstraintId } from '../facts/constraints.js';
 import { formatFact } from '../facts/format.js';
 import type { How } from '../facts/spec.js';
 import { plainLine } from '../lib/sanitize.js';
@@ -20,6 +21,8 @@ const HOW_WORDS: Readonly<Record<How, string>> = {
 export function takenText({ fact, value, how, negated }: Taken, units: UnitSystem): string {
   if (isComplaintId(fact))
     return negated ? `not heard: ${COMPLAINTS[fact].title}` : `heard: ${COMPLAINTS[fact].title}`;
+  if (fact === 'solved') return value === true ? 'the trouble is settled' : 'the trouble is not settled';
+  if (isConstraintId(fact)) return `must be so: ${CONSTRAINTS[fact]}`;
   if (isActId(fact)) return `tried: ${ACTS[fact].done}; ${OUTCOMES[value as Outcome]}`;
   if (!isFactId(fact)) return fact;
   const spec = factSpec(fact);

@@ -34,11 +34,16 @@ export function couldMakeSense(book: FactBook, id: FactId): boolean {
   });
 }
 
-/** True where another answer has made the question pointless; an answer that stands still counts. */
+/** True where another answer, or what is complained of, has made the question pointless; an answer that stands still counts. */
 function isPointless(book: FactBook, id: FactId): boolean {
-  return Object.entries(factSpec(id).pointlessWhen ?? {}).some(
-    ([other, values]) => isFactId(other) && values.includes(String(toldOrImplied(book, other))),
-  );
+  const { pointlessWhen = {}, bearsOn } = factSpec(id);
+  if (bearsOn && book.complaints.length > 0 && !bearsOn.some((heard) => book.complaints.includes(heard)))
+    return true;
+  return Object.entries(pointlessWhen).some(([other, values]) => {
+    if (!isFactId(other)) return false;
+    const value = toldOrImplied(book, other) ?? book.answers.get(other)?.how;
+    return value !== undefined && values.includes(String(value));
+  });
 }
 
 /** Not asked yet, and worth putting now or once other answers are there. */

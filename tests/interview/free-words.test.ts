@@ -54,6 +54,30 @@ describe('the opening words', () => {
   });
 });
 
+describe('what must not be done, and whether it is settled', () => {
+  const read = (): State =>
+    type(begin(EMPTY_BOOK, SETTINGS), 'Everything sounds boomy. No drilling please. Problem solved.');
+  const lines = (state: State): string[] => [...promptOf(state).choices];
+
+  it('stand in the list, and go into the case with it', () => {
+    expect(lines(read())).toEqual(
+      expect.arrayContaining(['must be so: no holes are drilled', 'the trouble is settled']),
+    );
+    expect(bookOf(type(read(), ''))).toMatchObject({ constraints: ['no-holes'], solved: true });
+  });
+  it('are struck by their numbers alone', () => {
+    const places = lines(read()).flatMap((line, i) => (/holes|settled/.test(line) ? [String(i + 1)] : []));
+    const kept = bookOf(type(read(), places.join(' '), ''));
+    expect(kept).toMatchObject({ complaints: ['boomy'], constraints: [] });
+    expect(kept.solved).toBeUndefined();
+  });
+  it('are mended by saying more', () => {
+    const more = type(read(), 'and we cannot buy anything');
+    expect(lines(more).filter((line) => line.startsWith('must be so'))).toHaveLength(2);
+    expect(bookOf(type(more, '')).constraints).toEqual(['no-purchase', 'no-holes']);
+  });
+});
+
 describe('a sentence at a question', () => {
   it('answers it, and offers the rest for one key', () => {
     const told = type(

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { FACT_IDS, type FactId, factSpec, isFactId } from '../../src/facts/catalog.js';
+import type { ComplaintId } from '../../src/facts/complaints.js';
 import { impliedAnswer, toldOrImplied } from '../../src/facts/implied.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { blockQuestion } from '../../src/reasoning/blocks.js';
@@ -176,6 +177,23 @@ describe('what other answers make pointless', () => {
       expect(open([['playedContent', 'two-channel-music']])).not.toContain(id);
     expect(open([['centerLayout', 'mid-tweeter-mid']])).not.toContain('centerCount');
     expect(open([['centerLayout', 'paired-boxes']])).toContain('centerCount');
+  });
+  it('is never put: a meter once nobody had the noise by ear, newscasts of who told which titles are fine', () => {
+    const told = (id: FactId, value?: string): FactId[] =>
+      openFacts(withAnswer(start, id, value === undefined ? { how: 'unknown' } : { value, how: 'recalled' }));
+    expect(told('voiceLoudness', 'equal')).toContain('measuredCenterLevel');
+    expect(told('voiceLoudness')).not.toContain('measuredCenterLevel');
+    expect(told('fineTitles', 'news')).not.toContain('speechOrder');
+    expect(told('speechOrder', 'news-clear-film-buried')).not.toContain('fineTitles');
+    expect(told('troubleTitles', 'all')).not.toContain('fineContent');
+  });
+  it('is never put: what a mix buries, of a stage that collapses', () => {
+    const open = (...complaints: ComplaintId[]): FactId[] => openFacts({ ...EMPTY_BOOK, complaints });
+    for (const id of ['speechOrder', 'fineTitles'] as const) {
+      expect(open('image-collapses-to-center')).not.toContain(id);
+      expect(open('image-collapses-to-center', 'voice-unclear')).toContain(id);
+      expect(open()).toContain(id);
+    }
   });
   it('and an answer that was told before still counts', () => {
     const told = withAnswer(start, 'displaySpeakers', { value: 'playing', how: 'read' });

@@ -1,4 +1,20 @@
+import type { ComplaintId } from '../complaints.js';
 import { family } from '../spec.js';
+
+/** Only of a voice that is hard to follow does it matter what the mix of a film buries: no mix shrinks a stage. */
+const OF_VOICES: readonly ComplaintId[] = [
+  'voice-unclear',
+  'voice-unclear-off-side',
+  'voice-unclear-everywhere',
+  'voice-unclear-back-row',
+  'whispers-lost-effects-loud',
+  'voice-too-quiet',
+  'voice-missing',
+  'dull',
+  'boomy',
+  'boxy',
+  'harsh',
+];
 
 /** What the owner plays, and where and when the trouble is heard. */
 export const complaintFacts = family({
@@ -57,6 +73,7 @@ export const complaintFacts = family({
     findOut: ['Play three titles from different makers.', 'A newscast is a good plain voice to compare.'],
     minutes: 3,
     usually: 'recalled',
+    pointlessWhen: { fineTitles: ['most', 'news', 'other-mix'] },
     choices: {
       all: 'on everything',
       some: 'only on some titles',
@@ -140,6 +157,8 @@ export const complaintFacts = family({
     findOut: ['Play a newscast through the system.', 'Then a film scene with music under speech.'],
     minutes: 2,
     usually: 'recalled',
+    pointlessWhen: { fineTitles: ['news'] },
+    bearsOn: OF_VOICES,
     choices: {
       'news-clear-film-buried': 'news is clear, film voices are buried',
       'both-unclear': 'both are hard to follow',
@@ -156,6 +175,7 @@ export const complaintFacts = family({
     findOut: ['Play one of each for a minute.'],
     minutes: 2,
     usually: 'recalled',
+    pointlessWhen: { troubleTitles: ['all'] },
     choices: {
       'two-channel-music': 'two-channel music is fine',
       'multichannel-film': 'films with their own center channel are fine',
@@ -173,6 +193,8 @@ export const complaintFacts = family({
     findOut: ['Play a newscast.', 'Play another film.', 'Switch the same film to another language.'],
     minutes: 3,
     usually: 'recalled',
+    pointlessWhen: { troubleTitles: ['all'], speechOrder: ['news-clear-film-buried'] },
+    bearsOn: OF_VOICES,
     choices: {
       most: 'most other titles',
       news: 'news and plain speech only',
