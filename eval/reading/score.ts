@@ -27,6 +27,7 @@ const load = <T>(name: string): T =>
   JSON.parse(readFileSync(join(import.meta.dirname, `${name}.json`), 'utf8')) as T;
 
 export const POSTS = load<readonly Post[]>('posts');
+export const WHOLE_POSTS = load<readonly WholePost[]>('posts-2');
 export const OWNERS =
   load<readonly { id: string; post: string; truth: readonly string[]; undecidable: boolean }[]>('owners');
 export const TOLD =
@@ -79,6 +80,13 @@ export interface Score {
   readonly trapsTaken: number;
 }
 
+/** A post with its true causes and the acts that it tells, each with its outcome. */
+export interface WholePost extends Post {
+  readonly part: 'building' | 'kept';
+  readonly truth: readonly string[];
+  readonly acts: readonly { readonly act: string; readonly outcome: string }[];
+}
+
 export interface Scored {
   readonly post: Post;
   readonly reading: Reading;
@@ -121,6 +129,17 @@ export function scorePost(post: Post): Scored {
       trapsTaken: trapped.length,
     },
   };
+}
+
+/** The share of told acts that are read with their outcome. */
+export function actsFound(posts: readonly WholePost[]): number {
+  const found = posts.flatMap(({ text, acts }) => {
+    const { trials } = readText(text);
+    return acts.map(({ act, outcome }) =>
+      trials.some((trial) => trial.act === act && trial.outcome === outcome),
+    );
+  });
+  return found.filter(Boolean).length / found.length;
 }
 
 export function total(scored: readonly Scored[]): Score {
