@@ -40,7 +40,6 @@ export const ${name} = defineCause({
         says: {
           yes: '… It is heard close to the center as well.',
           no: '… Close to the center it is gone.',
-          unknown: '… Whether it is heard close by is not told.',
         },
         because: '… Why that tells.',
         source: 'practice',

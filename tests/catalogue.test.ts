@@ -71,7 +71,7 @@ describe('words', () => {
   it('of rules and remedies are sentences without a slip', () => {
     const texts = [
       ...rules.flatMap(({ id, rule }) =>
-        [rule.says.yes, rule.says.no, rule.says.unknown, rule.because].map((text) => ({ id, text })),
+        [rule.says.yes, rule.says.no, rule.because].map((text) => ({ id, text })),
       ),
       ...remedies.flatMap(({ id, remedy }) =>
         [remedy.expect, remedy.verify, ...remedy.steps].map((text) => ({ id, text })),

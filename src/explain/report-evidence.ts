@@ -77,7 +77,9 @@ function oneItem(
 function saidBy(rule: Rule, item: Evidence, view: View, units: UnitSystem): string {
   if (item.outcome === 'error')
     return `This check failed (${item.error ?? 'no reason given'}) and was left out.`;
-  if (item.outcome === 'unknown' || item.outcome === 'not-applicable') return sentence(rule.says.unknown);
+  if (item.outcome === 'not-applicable') return 'It does not bear on this case.';
+  if (item.outcome === 'unknown')
+    return `Not known yet: ${item.open.map((id) => factSpec(id).label).join('; ') || 'what it needs'}.`;
   return sentence(
     fillKnown(rule.says[item.outcome], view, units, sentence(rule.because), fillingOf(rule, item)),
   );

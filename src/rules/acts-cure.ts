@@ -63,7 +63,6 @@ export function actRules(cause: Pick<Cause, 'id' | 'remedies' | 'acts'>, rules: 
         says: {
           yes: `It helped: ${done}.`,
           no: `It did not help: ${done}.`,
-          unknown: `Not tried: ${done}.`,
         },
         because: 'What cures a cause tells of it; by chance alone an act seldom helps.',
         source: 'practice',

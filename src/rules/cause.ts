@@ -71,14 +71,12 @@ export interface Match {
 type Weigh = Deviation | AnswerWeight | Match;
 
 /**
- * The three outcomes in words. Templates may name any variable of the rule in braces: `{layoutDipDb}` or
+ * Two outcomes in words; where it cannot be told, the program names what is missing. Templates may name any variable of the rule in braces: `{layoutDipDb}` or
  * `{limit}` (the limit with unit); the renderer fills value and unit in the owner's units.
  */
 interface Says {
   readonly yes: string;
   readonly no: string;
-  /** What is missing, in plain words; the facts that would settle it are named by the program. */
-  readonly unknown: string;
 }
 
 export interface Rule {
@@ -247,7 +245,7 @@ function remarkRule({ id, when, telling, speaks, says, otherwise, because, group
   const words = {
     id,
     group: group ?? (variablesOf(when)[0] as string),
-    says: { yes: says, no: otherwise, unknown: 'That has not been told.' },
+    says: { yes: says, no: otherwise },
     because,
   } as const;
   return {

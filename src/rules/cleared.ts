@@ -31,7 +31,6 @@ const byPerson = (when: Condition): Rule =>
       says: {
         yes: 'It goes along with one person, wherever that person sits, so this is hardly the reason.',
         no: 'It is not one person alone who hears it.',
-        unknown: 'It is not known whether one person alone hears it.',
       },
       because:
         'Whoever sits in a seat gets the same sound; what moves along with a person is not made by it.',
@@ -46,7 +45,6 @@ const BY_MUTE = cleared(
     says: {
       yes: 'With the display muted the trouble is gone, so it is not made here.',
       no: 'With the display muted the trouble is not gone.',
-      unknown: 'The display has not been muted for a comparison yet.',
     },
     because: 'Muting the display changes no place, no level and no setting of the system.',
   },
@@ -61,7 +59,6 @@ const BY_SOURCE = cleared(
     says: {
       yes: 'Only one player or service shows it, and all of them share what this is about.',
       no: 'It is not one player or service alone that shows it.',
-      unknown: 'It is not known whether one player or service alone shows it.',
     },
     because: 'Loudspeakers, places, entries and room treat all players alike.',
   },

@@ -41,7 +41,6 @@ export function measuredAt<const G extends string>(
     says: {
       yes: `The ${name} is ${here}, {range}.`,
       no: `The ${name} is not ${here}: {range}.`,
-      unknown: `No ${kind} has been measured, or what it takes to compute ${here} is not known.`,
     },
     because:
       'Each mechanism makes a number of its own that follows from distances and heights. Agreement within what the tape may be off is seldom chance.',

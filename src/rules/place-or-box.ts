@@ -16,7 +16,6 @@ export function placeNotBox<const G extends string>(group: G): Rule & { readonly
       says: {
         yes: 'Beside a main, at the same height, the center sounds like it: the place of the center makes the difference.',
         no: 'Beside a main, at the same height, the center sounds as unlike as before, so its place is not what makes it.',
-        unknown: 'The center has not been stood beside a main.',
       },
       because:
         'With the place shared only box and channel can differ; what is gone there was made by the place.',
@@ -36,7 +35,6 @@ export function boxNotPlace<const G extends string>(group: G): Rule & { readonly
       says: {
         yes: 'Beside a main, at the same height, the center sounds as unlike as before: the box or its settings make the difference.',
         no: 'Beside a main, at the same height, the center sounds like it, so neither the box nor its settings are to blame.',
-        unknown: 'The center has not been stood beside a main.',
       },
       because: 'With the place shared only box and channel can differ.',
       source: 'practice',
@@ -58,7 +56,6 @@ export function mainWrongThereToo<const G extends string>(
       says: {
         yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
         no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
-        unknown: 'Nobody has put one of the mains into the place of the center.',
       },
       because: 'A loudspeaker known to be good that turns bad in a place names the place.',
       source: 'practice',
@@ -81,7 +78,6 @@ export function alikeAlongTheRow<const G extends string>(
       says: {
         yes: `It is worse at the seats off to the side, while ${what} would be heard alike along the row.`,
         no: `It is not worse at the seats off to the side, as ${what} would have it.`,
-        unknown: 'It is not known at which seats the trouble is heard.',
       },
       because,
       source: 'geometry',

@@ -13,7 +13,6 @@ export const recordedPolarity = <const G extends string>(group: G): Of<G> =>
       says: {
         yes: 'A recording at the main seat shows one of the three reversed against the others.',
         no: 'A recording at the main seat shows all three with the same polarity.',
-        unknown: 'No recording has compared the polarity of the three.',
       },
       because:
         'The low middle of the direct sound keeps its phase whatever crossover or room do behind it. Where a recording cannot tell, it says so and nothing is written down.',
@@ -32,7 +31,6 @@ export const recordedClarity = <const G extends string>(group: G): Of<G> =>
       says: {
         yes: 'A recording of the center shows a clarity C50 of {clarityMeasuredDb}: the room drowns syllables.',
         no: 'A recording of the center shows a clarity C50 of {clarityMeasuredDb}, with which speech is clear.',
-        unknown: 'No recording has told how clear the center is at the main seat.',
       },
       because:
         'C50 weighs what arrives within 50 ms, which the ear adds to a syllable, against what comes later and blurs the next one. A change of 1.1 dB is just noticed.',
@@ -51,7 +49,6 @@ export const recordedReflection = <const G extends string>(group: G): Of<G> =>
       says: {
         yes: 'A recording shows a reflection {reflectionMeasuredMs} behind the center, at {reflectionMeasuredDb} against it: a surface close by.',
         no: 'A recording shows no strong reflection from a surface close to the center.',
-        unknown: 'No recording has told the reflections of the center.',
       },
       because:
         'A copy within three milliseconds and hardly weaker than the sound itself colors the voice with broad holes; later ones belong to the room.',
@@ -70,7 +67,6 @@ export const recordedDistortion = <const G extends string>(group: G): Of<G> =>
       says: {
         yes: 'A recording at a soft level shows {distortionCenter} percent of distortion from the center, far more than from the mains.',
         no: 'A recording at a soft level shows no more distortion from the center than from the mains.',
-        unknown: 'No recording has compared the distortion of the center with that of the mains.',
       },
       because:
         'Recorder and room distort all three alike, so what the center has over the mains is its own. At a soft level a sound box stays below one or two percent.',
@@ -89,7 +85,6 @@ export const recordedTone = <const G extends string>(group: G): Of<G> =>
       says: {
         yes: 'A recording at the main seat shows center and mains {toneRecordedDb} apart around {toneMeasuredHz}; {limit} is clearly heard.',
         no: 'A recording at the main seat shows center and mains within {toneRecordedDb} in every third octave.',
-        unknown: 'No recording has compared the tone of center and mains.',
       },
       because:
         'One recorder hears all three, so its own tone cancels. It hears box, place and settings together, so it points less to the box than an exchange does.',

@@ -14,7 +14,6 @@ export function staysInPlace<const G extends string>(group: G): Rule & { readonl
       says: {
         yes: 'With left and center swapped at the amplifier the trouble stays with the center, with its box or its place.',
         no: 'With left and center swapped at the amplifier the trouble does not stay with the center, so neither its box nor its place makes it.',
-        unknown: 'Left and center have not been swapped at the amplifier.',
       },
       because:
         'The swap gives the box in this place another channel; what moves away with the channel is not made by box or place.',

@@ -13,7 +13,6 @@ export function staysWithoutCenter<const G extends string>(group: G): Rule & { r
       says: {
         yes: 'With the center set to none the trouble is gone.',
         no: 'With the center set to none the trouble is not gone, so neither the center nor what is sent to it makes it.',
-        unknown: 'Nobody has listened with the center set to none.',
       },
       because:
         'Set to none, left and right get what the center had. What stays is in them, in the room or in the program.',

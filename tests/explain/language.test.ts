@@ -62,7 +62,6 @@ const own: [string, string][] = [
     ...cause.rules.flatMap((rule): [string, string][] => [
       [`${cause.id}/${rule.id} yes`, rule.says.yes],
       [`${cause.id}/${rule.id} no`, rule.says.no],
-      [`${cause.id}/${rule.id} unknown`, rule.says.unknown],
       [`${cause.id}/${rule.id} because`, rule.because],
     ]),
     ...cause.remedies.flatMap((remedy): [string, string][] => [

@@ -34,7 +34,11 @@ describe('the numbers of evidence', () => {
   it('are none where the value is not known', () => {
     const open = said(BASE, { outcome: 'unknown', decibans: 0, open: ['mainsBase'] });
     expect(open).toMatchObject({ ...NONE, value: null, threshold: null, ratio: null, unit: null });
-    expect(open).toMatchObject({ text: '?', weightText: 'not known yet', open: ['mainsBase'] });
+    expect(open).toMatchObject({
+      text: `Not known yet: ${factSpec('mainsBase').label}.`,
+      weightText: 'not known yet',
+      open: ['mainsBase'],
+    });
   });
   it('are none for an answer, whatever came along', () => {
     expect(said(ruleOn('a', whenTest('off')), { value: 3, threshold: 2 })).toMatchObject(NONE);

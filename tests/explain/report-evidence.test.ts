@@ -11,7 +11,7 @@ import { auditOf, ruleOn, small, whenTest } from '../reasoning/smallCauses.js';
 import type { TestFacts } from '../support/causeClaims.js';
 
 const said = (id: string): Partial<Rule> => ({
-  says: { yes: `${id} holds`, no: `${id} does not hold`, unknown: `${id} is open` },
+  says: { yes: `${id} holds`, no: `${id} does not hold` },
 });
 const rule = (id: string, when: Condition, changes = {}): Rule => ({
   ...ruleOn(id, when, changes),
@@ -60,7 +60,7 @@ describe('evidence in words', () => {
       'Strong holds.',
       'Weak holds.',
       'Silent does not hold.',
-      'Open is open.',
+      'Not known yet: tilt the center to the ears.',
     ]);
     expect(found[5]?.text).toMatch(/^This check failed \(.+\) and was left out\.$/);
     expect(found.map((item) => item.weightText).slice(3)).toEqual([
@@ -135,7 +135,7 @@ describe('evidence in words', () => {
   it('falls back on its reason where what it would say is not known', () => {
     const gappy = {
       ...ruleOn('a', whenTest('off')),
-      says: { yes: 'a dip of {layoutDipDb}', no: 'n', unknown: 'u' },
+      says: { yes: 'a dip of {layoutDipDb}', no: 'n' },
     };
     expect(evidenceOf([gappy], { testTape: 'off' })[0]?.text).toBe('Why.');
   });

@@ -283,8 +283,8 @@ describe('causes told in one line', () => {
   };
   it('are fine by the strongest argument against them', () => {
     const rules = [
-      { ...ruleOn('a', whenTest('off')), says: { yes: '-', no: 'the tape agrees', unknown: '-' } },
-      { ...ruleOn('b', LIFT, { tp: 0.95 }), says: { yes: '-', no: 'lifting changes nothing', unknown: '-' } },
+      { ...ruleOn('a', whenTest('off')), says: { yes: '-', no: 'the tape agrees' } },
+      { ...ruleOn('b', LIFT, { tp: 0.95 }), says: { yes: '-', no: 'lifting changes nothing' } },
     ] as const;
     const { fine, cannotTell, notApplicable } = asidesOf([small('level', { priorDb: -9, rules })], {
       testPhantom: 'gone',

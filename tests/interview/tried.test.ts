@@ -114,7 +114,7 @@ describe('a remedy carried out', () => {
     expect(solvedBy(bookOf(type(open, line, '1', '1')))).toBeDefined();
   });
   it('shows the earlier answer where one that it changed is told anew', () => {
-    expect(promptOf(type(asked, '2', '1')).onEnter).toBe('keeps: 22°');
+    expect(promptOf(type(asked, '2', '1')).onEnter).toBe('keeps: 22° up');
   });
 });
 

@@ -10,7 +10,7 @@ import { causeOf } from '../../src/rules/index.js';
 import type { AnswerWeight } from '../../src/rules/strength.js';
 import { bookOf, type TestFacts } from '../support/causeClaims.js';
 
-const WORDS = { group: 'g', says: { yes: 'yes', no: 'no', unknown: '?' }, because: 'why' } as const;
+const WORDS = { group: 'g', says: { yes: 'yes', no: 'no' }, because: 'why' } as const;
 
 /** A rule with chances 0.8 and 0.2 unless told otherwise. */
 export const ruleOn = (

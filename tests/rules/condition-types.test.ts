@@ -6,7 +6,7 @@ import { above, atLeast, is, oneOf } from '../../src/rules/condition.js';
 const words = {
   id: 'x',
   group: 'g',
-  says: { yes: '', no: '', unknown: '' },
+  says: { yes: '', no: '' },
   because: '',
   source: 'geometry',
 } as const;

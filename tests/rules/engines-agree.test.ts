@@ -90,7 +90,7 @@ function causeWith(when: Condition, applies?: Condition): Cause {
     when,
     ...(applies ? { applies } : {}),
     weigh: { kind: 'answer', tp: 0.9, fp: 0.1 },
-    says: { yes: '', no: '', unknown: '' },
+    says: { yes: '', no: '' },
     because: '',
     source: 'practice',
   } as const satisfies Rule;

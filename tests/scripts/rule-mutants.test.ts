@@ -14,7 +14,7 @@ import { type CauseTests, claimsOf } from '../support/causeClaims.js';
 
 const words = {
   group: 'g',
-  says: { yes: '', no: '', unknown: '' },
+  says: { yes: '', no: '' },
   because: '',
   source: 'practice',
 } as const;

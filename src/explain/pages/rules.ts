@@ -177,7 +177,6 @@ export function rulePage(cause: Cause, rule: Rule): Page {
         ],
         ['If yes', templateText(rule.says.yes)],
         ['If no', templateText(rule.says.no)],
-        ['Not known', rule.says.unknown],
         ['Reason', rule.because],
         ['Group', groupText(cause, rule)],
       ]),

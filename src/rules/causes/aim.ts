@@ -45,8 +45,6 @@ export const aim = defineCause({
         says: {
           yes: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses {aimDipDb}; {limit} is clearly audible.',
           no: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses only {aimDipDb}.',
-          unknown:
-            'The driver layout and the height of the center are needed to compute what the ears lose above or below its axis.',
         },
         because:
           'Drivers above each other are equally far from the ears only on the axis. The angle is harmless where they share one height or one spot.',
@@ -64,8 +62,6 @@ export const aim = defineCause({
         says: {
           yes: 'Toward the ears this center loses {aimDipDb}.',
           no: 'Toward the ears this center loses only {aimDipDb}, which nobody notices.',
-          unknown:
-            'The driver layout and the height of the center are needed to compute what the ears lose above or below its axis.',
         },
         because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
         source: 'interference',
@@ -80,7 +76,6 @@ export const aim = defineCause({
         says: {
           yes: 'Pointed at the ears with a wedge, the voice became clearer.',
           no: 'Pointed at the ears with a wedge, the voice did not change.',
-          unknown: 'Nobody has wedged the center toward the ears yet.',
         },
         because: 'A wedge takes the whole angle away for nothing; a fault of aim must follow it.',
       },
@@ -94,7 +89,6 @@ export const aim = defineCause({
         says: {
           yes: 'Standing up or sliding low changes the tone of the voice, as an axis that misses the ears would have it.',
           no: 'Standing, sitting and slouching, the voice keeps its tone, so the height of the ears is not it.',
-          unknown: 'Nobody has stood up and slid low while a voice played.',
         },
         because: 'Ten seconds on the same spot change the vertical angle and hardly anything else.',
       },
@@ -108,7 +102,6 @@ export const aim = defineCause({
         says: {
           yes: 'Steady noise is duller from the center than from the mains, as when the treble passes over the heads.',
           no: 'Steady noise is not duller from the center than from the mains.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because: 'Treble is what beams, so a box that points past the ears loses treble first.',
       },
@@ -122,7 +115,6 @@ export const aim = defineCause({
         says: {
           yes: 'A voice that crosses the front gets duller as it passes the center.',
           no: 'A voice that crosses the front does not get duller as it passes the center.',
-          unknown: 'It is not known what happens to a voice that crosses the front.',
         },
         because:
           'Mains that point at the ears beside a center that does not make the treble drop in the middle.',
@@ -137,7 +129,6 @@ export const aim = defineCause({
         says: {
           yes: 'It is clear in the middle and worse at the end; a wrong tilt is shared by the whole row.',
           no: 'It is not a matter of middle or end, as a wrong tilt would have it.',
-          unknown: 'The middle seat and the end seat have not been compared.',
         },
         because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
         source: 'geometry',
@@ -157,7 +148,6 @@ export const aim = defineCause({
         says: {
           yes: 'One meter in front, with the head at its height, the voice is as bad as at the seat.',
           no: 'One meter in front, with the head at its height, the voice is better than at the seat.',
-          unknown: 'Nobody has listened one meter in front, with the head at its height.',
         },
         because: 'With the head at its height the listener is on the axis; a fault of aim is gone there.',
       },

@@ -46,7 +46,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'The size of the ambience mode is set to small.',
           no: 'The size of the ambience mode is not set to small.',
-          unknown: 'The size setting of the ambience mode is not known.',
         },
         because:
           'In some of these modes the size also decides how much of the middle is drawn out of the mains.',
@@ -61,7 +60,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'With the mode on the singer is almost gone from the mains.',
           no: 'With the mode on the singer is still in the mains.',
-          unknown: 'It has not been heard whether the singer stays in the mains with the mode on.',
         },
         because: 'A stage can shrink only when its middle is taken out of the mains.',
         source: 'upmix-arithmetic',
@@ -76,7 +74,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'With the center silenced at the loudspeaker the singer is gone from the mains.',
           no: 'With the center silenced the singer is still there: the mains are not empty.',
-          unknown: 'It has not been heard what the mains carry with the center silenced.',
         },
         because: 'What is left when the center is silent is what the mode leaves in the mains.',
         source: 'upmix-arithmetic',
@@ -91,7 +88,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'With the mode off the trouble is gone.',
           no: 'With the mode off the trouble stays, so the mode does not make it.',
-          unknown: 'The music has not been heard with the mode off.',
         },
         because: 'What the mode makes goes with it.',
         source: 'upmix-arithmetic',
@@ -106,7 +102,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'The voice is in some definite place.',
           no: 'The voice is wide and vague: that is too much ambience or another fault, not a size set too small.',
-          unknown: 'It is not known where the voice seems to be.',
         },
         because: 'A middle taken out of the mains is small and firm, never vague.',
         source: 'stage-width',
@@ -121,7 +116,6 @@ export const ambienceSetting = defineCause({
         says: {
           yes: 'The trouble is heard with two-channel music.',
           no: 'The trouble is heard with films or television, where the middle belongs to the center.',
-          unknown: 'It is not known what plays when the trouble is heard.',
         },
         because: 'Only two-channel music has a wide stage for the mode to shrink.',
         source: 'upmix-arithmetic',

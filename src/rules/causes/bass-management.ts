@@ -39,8 +39,8 @@ export const bassManagement = defineCause({
   groups: {
     crossover: 'same-quantity',
     gap: 'independent',
-    reach: 'same-mechanism',
-    heard: 'independent',
+    reach: 'independent',
+    heard: 'same-quantity',
     bottom: 'same-quantity',
     build: 'independent',
     'tone-heard': 'same-mechanism',
@@ -57,7 +57,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'With the subwoofer off the trouble is gone: it is too loud, or plays too high.',
           no: 'With the subwoofer off the trouble is not gone, so the subwoofer does not make it.',
-          unknown: 'Nobody has listened with the subwoofer off.',
         },
         because:
           'Many subwoofers are turned up for effects; the low part of every voice comes along, and sounds like a chesty center.',
@@ -72,7 +71,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'A loudness compensation is on; played softly it lifts the bass of every voice.',
           no: 'No loudness compensation is on.',
-          unknown: 'It is not known whether a loudness compensation is on.',
         },
         because: 'It is made for music at low level, and lifts the chest of a voice along with the drums.',
       },
@@ -87,7 +85,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
           no: 'Center and subwoofer add up with a hole of {bassHoleDb}, at best: with the subwoofer timed as well as can be unless told otherwise.',
-          unknown: 'Crossover, low limit or enclosure of the center are not known.',
         },
         because:
           'Near its low limit a box turns the phase of what it plays, one with a port twice as far. Where the crossover sits there, center and subwoofer cancel instead of adding.',
@@ -106,7 +103,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'Center and subwoofer do not add up smoothly: {bassHoleDb} are missing.',
           no: 'Center and subwoofer add up smoothly around the crossover.',
-          unknown: 'Crossover, low limit or enclosure of the center are not known.',
         },
         because:
           'A closed box with a 12 dB high-pass completes the filter of the crossover by itself, even at its low limit; so does any box crossed well above its limit.',
@@ -118,11 +114,10 @@ export const bassManagement = defineCause({
     deviates(
       {
         id: 'subwoofer-reaches-high',
-        group: 'reach',
+        group: 'heard',
         says: {
           yes: 'The subwoofer plays up to {subReachHz}, where it can be heard as a place.',
           no: 'The subwoofer plays up to {subReachHz} only, too low to be heard as a place.',
-          unknown: 'Size setting and crossover of the center are not known.',
         },
         because:
           'Below some 80 to 100 Hz the ear hardly finds a subwoofer; from 120 Hz on listeners detect one by its place.',
@@ -139,7 +134,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The low part of the voice is heard from the subwoofer.',
           no: 'The voice is not heard from the subwoofer.',
-          unknown: 'It is not known where the voice seems to be.',
         },
         because:
           'The low voice is heard from the subwoofer only where the crossover, or its level, is too high.',
@@ -155,7 +149,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'It is heard from the subwoofer, and a crossover of {subReachHz} is high enough for that.',
           no: 'It is heard from the subwoofer although that plays up to {subReachHz} only: it is too loud, or distorts and rattles.',
-          unknown: 'Size setting and crossover of the center are not known.',
         },
         because:
           'What the ear reports and what the crossover lets it hear agree. Far lower, only harmonics, air noise or sheer level give the place away.',
@@ -171,7 +164,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The bass crossovers of center and mains are {crossoverGapHz} apart.',
           no: 'The bass crossovers of center and mains are {crossoverGapHz} apart, too little to matter.',
-          unknown: 'The bass crossovers of center and mains are not both known.',
         },
         because: 'Filters far apart give center and mains another phase and another low voice.',
         source: 'practice',
@@ -187,7 +179,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: nobody plays the bottom of the voice.',
           no: 'The bottom of the voice is played, by the subwoofer or by a center that reaches low enough.',
-          unknown: 'Size setting and low limit of the center are not known.',
         },
         because:
           'Set to large, a center gets all of the bass, and what it cannot play is lost. Low voices reach down to about 100 Hz.',
@@ -204,7 +195,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'Steady noise is thin or boomy in the center, compared with the mains.',
           no: 'Steady noise is neither thin nor boomy in the center, compared with the mains.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because:
           'Loudspeaker against loudspeaker, one at a time, the ears play no trick; center on against center off they do.',
@@ -220,7 +210,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'A moving sound gets thin or boomy as it passes the center.',
           no: 'A moving sound gets neither thin nor boomy as it passes the center.',
-          unknown: 'It has not been heard whether a moving sound changes its tone.',
         },
         because: 'A hole or a boom at the crossover of the center alone shows where a sound moves past it.',
         source: 'bass-sum',
@@ -235,7 +224,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: a setting of the channel makes it.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker.',
-          unknown: 'Left and center have not been swapped at the amplifier.',
         },
         because:
           'Size and crossover stay with their channel. A hole that needs box and crossover together may vanish from both.',
@@ -251,7 +239,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: it gets bass that it cannot play.',
           no: 'What the center is given it can play.',
-          unknown: 'Size setting and low limit of the center are not known.',
         },
         because:
           'Bass below its limit moves the cone and makes no sound: the voice turns thick and strains, while a subwoofer that could play it stands by.',
@@ -267,7 +254,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The center is set to large although its cones are small and there is a subwoofer.',
           no: 'The center is set to large, and it is no smaller than the mains.',
-          unknown: 'It is not known whether the center is much smaller than the mains.',
         },
         because: 'Small cones end higher in the bass than large ones, whatever the menu says.',
       },
@@ -282,7 +268,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'With the phase of the subwoofer the other way the low voice is fuller: as it is set it works against the center.',
           no: 'As it is set the subwoofer does not work against the center.',
-          unknown: 'The phase of the subwoofer has not been turned for comparison.',
         },
         because:
           'Center and subwoofer share the range around the crossover; out of step they take it from each other.',
@@ -299,7 +284,6 @@ export const bassManagement = defineCause({
         says: {
           yes: 'The distance and phase of the subwoofer were never set.',
           no: 'Distance and phase of the subwoofer were set.',
-          unknown: 'It is not known whether the subwoofer was ever timed.',
         },
         because:
           'A subwoofer is late by its own filters; without an entry for that, center and subwoofer meet out of step.',

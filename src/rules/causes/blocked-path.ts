@@ -55,7 +55,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; {limit} is clear.',
           no: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; it takes {limit} to be clear.',
-          unknown: 'The height, place and width of what is in the way are needed to compute its shade.',
         },
         because:
           'Only what is wider than the first zone around the line shades: at the line it already takes 5 dB, deeper in the shadow much more. Sound goes around a head or a vase, and through open cloth.',
@@ -71,7 +70,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'Whoever sits in a certain place hears it, as with a shadow.',
           no: 'It is not tied to a certain place, as a shadow would be.',
-          unknown: 'It is not known who hears the trouble, and where.',
         },
         because: 'A shadow belongs to a place; it moves neither with the person nor with the title.',
         source: 'geometry',
@@ -86,7 +84,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'It is heard at one seat or in the back row and nowhere else, as behind an obstacle.',
           no: 'It is not confined to one seat or row.',
-          unknown: 'It is not known at which seats the trouble is heard.',
         },
         because: 'Only the seats behind the obstacle lose treble. Where all sit behind it, all hear it.',
         source: 'geometry',
@@ -101,7 +98,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'Steady noise from the center is duller than from the mains, as in a shadow.',
           no: 'Steady noise from the center is not duller than from the mains, and a shadow takes treble first.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because: 'Short waves are shaded first; the lower voice bends around furniture.',
         source: 'barrier',
@@ -116,7 +112,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'One meter from the center, with nothing in between, the voice is good.',
           no: 'One meter from the center, with nothing in between, the voice is still not right.',
-          unknown: 'Nobody has listened one meter in front of the center.',
         },
         because:
           'Close up the obstacle is behind the listener or out of the line; what is still wrong there is not a shadow.',
@@ -131,7 +126,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'Raised for a moment, the center sounded better.',
           no: 'Raised for a moment, the center sounded as before.',
-          unknown: 'Nobody has raised the center for a moment yet.',
         },
         because:
           'Raising the box lifts the line to the ears over whatever stands in it; the tone may clear though the place stays.',
@@ -146,7 +140,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'Furniture, seats or floor changed before it began.',
           no: 'Something else, or nothing, changed before it began.',
-          unknown: 'It is not known what changed before it began.',
         },
         because: 'What stands in the way now may have come with the last change of the room.',
       },
@@ -160,7 +153,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'The table top mirrors the voice from just below the line; the two copies cancel by {tableDipDb} at the main seat, and {limit} is clear.',
           no: 'A table top costs the main seat no more than {tableDipDb}.',
-          unknown: 'The height and place of the table are needed to compute what it mirrors.',
         },
         because:
           'A table top below the line of sight sends a second voice a little late, and at some pitches the two cancel.',
@@ -178,7 +170,6 @@ export const blockedPath = defineCause({
         says: {
           yes: 'With something soft laid in front of the center the voice became clearer.',
           no: 'With something soft laid in front of the center the voice did not change.',
-          unknown: 'Nobody has laid something soft on the table yet.',
         },
         because: 'Thick cloth takes the upper part of what a table mirrors, and nothing else.',
       },

@@ -60,7 +60,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'As it stands now, the cavity adds a note of {cavityPeakDb} to the voice; {limit} is clearly audible. The air around the box swings near {bayResonanceHz}. The recess in front swings near {recessResonanceHz}.',
           no: 'As it stands now, neither the gaps nor the recess add more than {cavityPeakDb}, so the cavity is innocent.',
-          unknown: 'The inside of the bay, the recess and the filling are needed to compute its note.',
         },
         because:
           'A bay harms by open gaps or by a recessed face. With both out of the way, filled or flush and closed, it is as good a place as any.',
@@ -76,7 +75,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'A face flush with the furniture front lifts the low voice by {frontRiseDb} over one that stands free, and nothing takes it back; {limit} is clear.',
           no: 'The furniture front lifts the low voice by {frontRiseDb} only.',
-          unknown: 'The recess of the face in the bay is needed to compute what the furniture front adds.',
         },
         because:
           'A box made to stand free sends its low voice to all sides. With furniture all around, that part comes forward too: half the space, up to twice the pressure.',
@@ -93,7 +91,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'Steady noise from the center is boxy or boomy against the mains.',
           no: 'Steady noise from the center is not boxy or boomy against the mains.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because: 'A cavity adds its own note to everything the box plays, and steady noise shows it best.',
       },
@@ -107,7 +104,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
           no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-          unknown: 'It is not known what happens to a voice that crosses the front.',
         },
         because:
           'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
@@ -122,7 +118,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'Pulled forward to the edge, the center became clearer.',
           no: 'Pulled forward to the edge, the center sounded the same; the gaps around it may still sing.',
-          unknown: 'Nobody has pulled the center forward to the edge yet.',
         },
         because:
           'Pulling it forward takes the tunnel in front away; the air in the gaps swings on, and can swing louder.',
@@ -138,8 +133,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'In this bay a flush face takes {flushGainDb} off the note, and pulled forward the center did become clearer.',
           no: 'In this bay a flush face takes {flushGainDb} off the note, yet pulled forward the center sounded the same.',
-          unknown:
-            'The sizes of this bay and the center pulled forward for a moment are needed to see what a flush face changes.',
         },
         because:
           'Where the tunnel makes the note, it must go with the tunnel. Where the gaps make it, pulling forward proves nothing.',
@@ -156,7 +149,6 @@ export const cabinetBay = defineCause({
         says: {
           yes: 'Pulled forward to the edge, the center became clearer.',
           no: 'Pulled forward to the edge, the center sounded the same: no tunnel in front makes it, the gaps around the box still can.',
-          unknown: 'Nobody has pulled the center forward to the edge yet.',
         },
         because:
           'A flush face ends the tunnel and the edges in front of it. As nobody has told how deep the face sat, that half of the bays is out.',

@@ -53,7 +53,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'Equalization made the worst band worse by {eqDamageDb}.',
           no: 'Equalization did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
-          unknown: 'There are no curves with and without the equalization.',
         },
         because:
           'The band that differs most decides how unlike two loudspeakers sound; before against after tells who made the difference.',
@@ -69,7 +68,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'With the equalization bypassed the voice matches better.',
           no: 'Bypassing the equalization does not help the match.',
-          unknown: 'The equalization has not been bypassed for comparison.',
         },
         because: 'Nothing else changes in that comparison, as long as both are equally loud.',
         source: 'band-match',
@@ -85,7 +83,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'Bypassed, with noise that passes through the equalization, the match is no better, so it is not the cause.',
           no: 'The bypass has cleared the equalization of nothing.',
-          unknown: 'The equalization has not been bypassed with noise from a file.',
         },
         because:
           'The noise of a setup menu often passes by the correction. Then a bypass changes nothing, and that proves nothing.',
@@ -100,7 +97,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'Something bends the tone: an equalization, a voice boost, a tone control or a switch.',
           no: 'No equalization, boost or tone control is on, so none can make center and mains unlike.',
-          unknown: 'It is not known whether an equalization is on.',
         },
         because: 'What is not at work cannot be at fault.',
       },
@@ -114,7 +110,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'The equalization works on the center or on the mains, and leaves the other alone.',
           no: 'The equalization works on left, center and right alike.',
-          unknown: 'It is not known which channels the equalization works on.',
         },
         because: 'A center bent to a target beside mains left as they are no longer matches them.',
       },
@@ -129,7 +124,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
           no: 'Steady noise has no other color in the center than in the mains.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',
         source: 'band-match',
@@ -145,7 +139,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'Noise from a file, which passes through the equalization, is alike in center and mains, so it has left them alike.',
           no: 'Noise that passes through the equalization has not shown them alike.',
-          unknown: 'It is not known whether the noise passed through the equalization.',
         },
         because:
           'The noise of a setup menu often passes by the correction and the sound modes: it tells the level, and the boxes.',
@@ -161,7 +154,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'A moving sound changes its tone as it passes the center.',
           no: 'A moving sound keeps its tone across the front.',
-          unknown: 'It has not been heard whether a moving sound changes its tone.',
         },
         because: 'One sound on three loudspeakers is the direct comparison.',
         source: 'band-match',
@@ -177,7 +169,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'The equalization was measured away from the main seat, or things have moved since.',
           no: 'The equalization was measured at the main seat as it is now.',
-          unknown: 'Where the setup microphone stood is not known.',
         },
         because:
           'On a table or against a wall the microphone hears reflections that no ear hears, and the filters answer to them.',
@@ -193,7 +184,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'It began with a new automatic setup.',
           no: 'It did not begin with a new automatic setup.',
-          unknown: 'It is not known what changed last.',
         },
         because: 'What begins with a change most often comes from it.',
       },
@@ -208,7 +198,6 @@ export const correctionMismatch = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',
-          unknown: 'Left and center have not been swapped at the amplifier.',
         },
         because: 'Filters stay with their channel, whichever box hangs on it.',
       },

@@ -61,7 +61,6 @@ export const delay = defineCause({
         says: {
           yes: 'At the main seat the center and a main are {delayErrorMs} apart in what they play together; {limit} is clearly heard.',
           no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share.',
-          unknown: 'How far apart center and mains arrive cannot be computed yet.',
         },
         because:
           'Within the first millisecond each tenth shifts the image of a shared sound by about four degrees, and the two copies cancel at half the inverse of the delay. Only what both play can do so.',
@@ -78,7 +77,6 @@ export const delay = defineCause({
         says: {
           yes: 'Center and mains were measured {arrivalMeasured} apart; {limit} is clearly heard in what they share.',
           no: 'Center and mains were measured {arrivalMeasured} apart, which is not clearly heard in what they share.',
-          unknown: 'The arrival of the center against the mains has not been measured.',
         },
         because: 'A microphone at the seat sees tape, entries and processing together; nothing is left out.',
         source: 'time-image',
@@ -94,7 +92,6 @@ export const delay = defineCause({
         says: {
           yes: 'Of what was measured, {latencyFoundMs} follows from no distance and no entry: the center, or where it is early the mains, take that for their own processing.',
           no: 'What was measured follows from distances and entries; no latency is left to be entered.',
-          unknown: 'A measured arrival, the distances and the entries are needed to see a latency.',
         },
         because:
           'Tape and entries see no processing, a recording hears it. Where the two differ at one seat, they differ by the same time at every seat.',
@@ -112,8 +109,6 @@ export const delay = defineCause({
         says: {
           yes: 'No entry makes up for {latencyLeftMs} of what the center takes for its own processing; {limit} is clearly heard.',
           no: 'No more than {latencyLeftMs} is left of what the center takes for its own processing.',
-          unknown:
-            'The latency of the center, the entries and what it shares with the mains are needed to see what is left of it.',
         },
         because:
           'A latency is stated by the maker and as certain as a number can be. Only an entry longer than the taped distance makes up for it.',
@@ -130,7 +125,6 @@ export const delay = defineCause({
         says: {
           yes: 'The menu moves in steps that can leave {entryStepErrorMs} between two loudspeakers; {limit} is clearly heard.',
           no: 'The step of the menu leaves at most {entryStepErrorMs} between two loudspeakers.',
-          unknown: 'The smallest step of the entries is not known.',
         },
         because:
           'Each entry can be off by half a step. Steps of a foot leave as large an error as no entry at all.',
@@ -149,7 +143,6 @@ export const delay = defineCause({
         says: {
           yes: 'Tape and entries disagree about center against mains.',
           no: 'Tape and entries agree about center against mains, within a hand width.',
-          unknown: 'The entries have not been compared with a tape.',
         },
         because:
           'Only the difference between center and mains counts. Ten centimeters are 0.3 ms, just above what is clearly heard.',
@@ -165,7 +158,6 @@ export const delay = defineCause({
         says: {
           yes: 'The same error parts center and subwoofer: at their crossover it leaves a hole of {entryBassHoleDb}; {limit} is clearly heard.',
           no: 'At the crossover of center and subwoofer this error leaves no hole that is clearly heard.',
-          unknown: 'What the error does between center and subwoofer cannot be computed yet.',
         },
         because:
           'Below the crossover the subwoofer plays the voice of the center, in every film; a center that is out of step with it cancels there.',
@@ -182,7 +174,6 @@ export const delay = defineCause({
         says: {
           yes: 'Center and mains play much of the sound together, so a delay error can be heard.',
           no: 'Center and mains play less than half of the sound together.',
-          unknown: 'Whether center and mains play anything together is not known.',
         },
         because:
           'Two copies are needed for a comb or for a shift of the image; a voice from one box has one. A film shares its pans, effects and score, music what the upmix leaves in the mains.',
@@ -200,7 +191,6 @@ export const delay = defineCause({
         says: {
           yes: 'What center and mains share is enough to hear an error in it.',
           no: 'Center and mains play little together, so a delay error is hardly heard between them.',
-          unknown: 'Whether center and mains play anything together is not known.',
         },
         because: 'The less two loudspeakers share, the larger an error must be before it is heard.',
         source: 'shared-part',
@@ -216,7 +206,6 @@ export const delay = defineCause({
         says: {
           yes: 'The entry of the center is {entryRatio} times its true distance, and the center is {delayErrorMs} out of step: it looks like feet in a meter field, or the reverse.',
           no: 'The entry of the center is no slip of the unit.',
-          unknown: 'Entered and taped distance of the center are not both known.',
         },
         because: 'A foot is 0.305 m: one channel typed in the wrong unit ends up 6 to 20 ms from the others.',
         source: 'geometry',
@@ -233,7 +222,6 @@ export const delay = defineCause({
         says: {
           yes: 'Of the three only the center is powered, and its own processing makes it late unless the entries make up for it.',
           no: 'The center is driven like the mains, so no latency of its own parts it from them.',
-          unknown: 'It is not known whether the center is powered.',
         },
         because:
           'Digital filters inside a powered loudspeaker take one to ten milliseconds, and neither tape nor data sheet shows them.',
@@ -249,7 +237,6 @@ export const delay = defineCause({
         says: {
           yes: 'The setup was not run at the main seat as it is now.',
           no: 'The setup was run at the main seat, and nothing has moved since.',
-          unknown: 'Where the setup microphone stood is not known.',
         },
         because: 'Arrival times hold for the spot where they were measured: 30 cm to the side are 0.4 ms.',
         source: 'geometry',
@@ -264,7 +251,6 @@ export const delay = defineCause({
         says: {
           yes: 'With the center set to none the trouble is gone in the middle seat.',
           no: 'With the center set to none the trouble stays in the middle seat, so center against mains is not its cause.',
-          unknown: 'The middle seat has not been heard with the center set to none.',
         },
         because: 'Without a center nothing is left to be early or late against the mains.',
         source: 'comb',
@@ -279,7 +265,6 @@ export const delay = defineCause({
         says: {
           yes: 'The middle seat suffers as much as the end, or more.',
           no: 'The middle seat is clear, the end is not: wrong entries would be heard in the middle first.',
-          unknown: 'Middle and end seat have not been compared.',
         },
         because:
           'Entries are made for the middle seat, so an error shows there. Trouble at the ends alone belongs to angles, or to the distance between loudspeakers, not to entries.',

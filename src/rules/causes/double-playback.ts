@@ -46,7 +46,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'The display or a second device plays the same sound.',
           no: 'The display is silent and no second device plays.',
-          unknown: 'It is not known whether the display or a second device plays too.',
         },
         because:
           'A copy some hundredths of a second apart colors the voice, and further apart it is heard as a second voice.',
@@ -62,7 +61,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'With the display muted the trouble is gone.',
           no: 'With the display muted the trouble is the same, so the display is innocent.',
-          unknown: 'The display has not been muted for a comparison yet.',
         },
         because: 'What stops with the display was in the display.',
       },
@@ -76,7 +74,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, but it tells that display and receiver work at different speeds.',
           no: 'Lips and voice are in step, so a copy from the display would come at nearly the same time.',
-          unknown: 'It is not known whether lips and voice are in step.',
         },
         because:
           'A whole-system delay moves all loudspeakers alike and makes no echo by itself; with the display playing too, the same delay does.',
@@ -91,7 +88,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'Test noise sounds alike from left, center and right, so the trouble is in what programs do and not in the loudspeakers.',
           no: 'Test noise already shows the center to be different, and the display never plays that noise.',
-          unknown: 'Nobody has compared test noise on left, center and right yet.',
         },
         because: 'The receiver makes the test noise itself; a display or second device cannot copy it.',
       },
@@ -105,7 +101,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'It happens with one player or channel only, as when the sound of that one runs through the display.',
           no: 'It is not tied to one player or channel.',
-          unknown: 'It is not known whether only one player or channel shows it.',
         },
         because: 'Programs received by the display itself are the ones it likes to play aloud.',
       },
@@ -119,7 +114,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'With the center set to none the trouble stays, as it would if something else plays too.',
           no: 'With the center set to none the trouble is gone, so no second device makes it.',
-          unknown: 'The center has not been set to none for a comparison yet.',
         },
         because: 'The display does not care how the loudspeakers of the receiver are set.',
       },
@@ -133,7 +127,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'Even with the center set to none the voice comes from below the picture: another loudspeaker plays there.',
           no: 'It is not so that the voice comes from below even without a center.',
-          unknown: 'It is not known where the voice comes from with the center set to none.',
         },
         because: 'Mains stand near the height of the ears; only what lies below can be heard below.',
       },
@@ -147,7 +140,6 @@ export const doublePlayback = defineCause({
         says: {
           yes: 'The last change before it began was {lastChange}, after which displays often play aloud again.',
           no: 'The last change before it began does not touch the display or the players.',
-          unknown: 'It is not known what changed last before it began.',
         },
         because:
           'A new display, a new player or an update sets the sound output back to its own loudspeakers.',

@@ -54,7 +54,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'Close to the drivers one is not sound: {driversHeard}.',
           no: 'Close to the drivers all of them play clean.',
-          unknown: 'It is not known whether every driver of the center plays.',
         },
         because: 'A driver that fails leaves its part of the voice out, and no setting brings it back.',
       },
@@ -68,7 +67,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'With an ear close to each driver and the volume down, {testEarToDrivers}.',
           no: 'With an ear close to each driver and the volume down, all play clean.',
-          unknown: 'Nobody has put an ear close to each driver yet.',
         },
         because: 'From a hand away one driver drowns the others, so a silent or scratching one cannot hide.',
         source: 'direct-sound',
@@ -83,7 +81,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'At the terminals of the center {jumpers}.',
           no: 'Clamps and straps of the center are tight and in place.',
-          unknown: 'It is not known whether clamps and straps of the center are tight.',
         },
         because: 'Double terminals feed two halves of the loudspeaker; without the strap one half is silent.',
       },
@@ -97,7 +94,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'The trouble came suddenly.',
           no: 'The trouble did not come suddenly.',
-          unknown: 'It is not known how the trouble began.',
         },
         because:
           'Parts and contacts fail from one day to the next; layout and place were always what they are.',
@@ -112,7 +108,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'On test noise the center sounds different from left and right.',
           no: 'On test noise the center sounds like left and right, or only louder, so no driver of it can be dead.',
-          unknown: 'Nobody has compared test noise on left, center and right yet.',
         },
         because:
           'A dead driver takes octaves out of steady noise, which no ear misses; many other causes change it too.',
@@ -127,7 +122,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker: box, cable and place remain.',
           no: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so box and cable of the center are sound.',
-          unknown: 'Left and center have not been swapped at the amplifier yet.',
         },
         because:
           'The swap leaves box and cable of the center together; if it is gone from both, touching the wires made a loose contact good.',
@@ -142,7 +136,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'On another cable the center box is as bad as before, so the fault is in the box.',
           no: 'The fault stays with the cable: a cable or a clamp, or the channel, not a driver.',
-          unknown: 'Center and left have not been swapped at the loudspeakers yet.',
         },
         because: 'A dead driver goes where its box goes. A bad cable stays behind with its channel.',
       },
@@ -156,7 +149,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'A meter in front of the center the voice is still not good.',
           no: 'A meter in front of the center the voice is good, so its drivers do their work.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because:
           'Near by, room and path hardly matter, so a fault of the loudspeaker is heard at its plainest.',
@@ -172,7 +164,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'Test noise for the center comes from nowhere, as with a cable that is off or a box that is dead.',
           no: 'Test noise for the center is heard, so its cable and some of its drivers work.',
-          unknown: 'It is not known whether test noise for the center is heard.',
         },
         because:
           'The receiver makes this noise itself. Where it stays away, a setting, a cable or the box is to blame, and the test does not say which.',
@@ -188,7 +179,6 @@ export const driverFault = defineCause({
         says: {
           yes: 'The center stays silent with test noise, on its own output and on that of the left: its box or its cable is dead.',
           no: 'The center is not known to be silent on another output.',
-          unknown: 'It is not known whether test noise for the center is heard.',
         },
         because:
           'The left output has just played a loudspeaker: what is silent there too is silent by itself.',

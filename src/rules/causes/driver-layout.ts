@@ -56,8 +56,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'At the worst seat the drivers cancel by {layoutDipDb} near {layoutDipHz}; {limit} is clearly audible.',
           no: 'At the worst seat the drivers cancel by no more than {layoutDipDb}; it takes {limit} to be clearly audible.',
-          unknown:
-            'The driver layout, its spacing and the seats are needed to compute what the outer seats lose.',
         },
         because:
           'The path from the two drivers to an outer seat differs; where the difference is half a wavelength they cancel. Spacing, crossover and the angle of the seat set how deep.',
@@ -73,8 +71,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'The outermost seat is at {seatAngleMaxDeg}, outside the {layoutFailDeg} that this very center serves.',
           no: 'The outermost seat is at {seatAngleMaxDeg}, inside the {layoutFailDeg} that this very center serves.',
-          unknown:
-            'The seats and the driver layout are needed to compare the angle with what the center serves.',
         },
         because:
           'Each layout keeps its voice up to an angle that follows from spacing times crossover. Sitting farther back makes the angle of the same sofa smaller, so distance decides.',
@@ -90,7 +86,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
           no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}; a narrow hole is heard as tone first.',
-          unknown: 'The driver layout and the seats are needed to compute how much speech is lost.',
         },
         because:
           'A broad hole between 1 and 2.5 kHz sits where consonants are told apart, so it costs words and not only tone.',
@@ -107,7 +102,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'It is heard at the seats off to the side, where such a layout cancels.',
           no: 'It is not a matter of the seats off to the side, and only there does such a layout cancel.',
-          unknown: 'It is not known at which seats the trouble is heard.',
         },
         because:
           'On its axis a level pair is as good as any other center; it harms only listeners who are off to the side.',
@@ -123,7 +117,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'The same minute of speech is clear in the middle and worse at the end, as a cancellation by angle would have it.',
           no: 'The same minute of speech is no better in the middle, which a cancellation by angle cannot explain.',
-          unknown: 'The middle seat and the end seat have not been compared with the same minute of speech.',
         },
         because:
           'Walking from the end seat to the middle changes the angle and hardly anything else, so it tells a fault of angle from one that is everywhere.',
@@ -138,7 +131,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'After changing places the trouble stayed with the seat.',
           no: 'After changing places the trouble did not stay with the seat, so the angle of that seat is not it.',
-          unknown: 'Nobody has changed places to see whether the trouble stays with the seat.',
         },
         because: 'What cancels at a place cancels for whoever sits there.',
       },
@@ -152,7 +144,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'One meter straight in front the voice is as bad as at the seat, where its drivers arrive together.',
           no: 'One meter straight in front the voice is better, as it should be where the drivers arrive together.',
-          unknown: 'Nobody has listened one meter straight in front of the center.',
         },
         because:
           'On the axis the paired drivers are equally far away and cannot cancel; what is wrong there is the loudspeaker, its channel or the program.',
@@ -168,7 +159,6 @@ export const driverLayout = defineCause({
         says: {
           yes: 'It came suddenly, and a driver layout does not change overnight.',
           no: 'It did not come suddenly, which is all the same to a driver layout.',
-          unknown: 'It is not known how the trouble began.',
         },
         because:
           'The layout has been the same since the box was bought; only new seats or a new center bring it on.',

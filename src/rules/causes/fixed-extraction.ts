@@ -47,7 +47,6 @@ export const fixedExtraction = defineCause({
         says: {
           yes: 'The upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
           no: 'The upmix takes {widthLossPct} percent of the stage width, which is not clearly heard.',
-          unknown: 'What the upmix leaves in the mains is not known.',
         },
         because:
           'Half-panned sounds move toward the middle when their common part is taken out of the mains: computed by energy vectors, which rule above some 700 Hz.',
@@ -63,7 +62,6 @@ export const fixedExtraction = defineCause({
         says: {
           yes: 'With the center silenced at the loudspeaker the singer is gone: the mains carry nothing of the middle.',
           no: 'With the center silenced the singer is still there: the mains are not empty.',
-          unknown: 'It has not been heard what the mains carry with the center silenced.',
         },
         because: 'What is left when the center is silent is what the upmix leaves in the mains.',
         source: 'upmix-arithmetic',
@@ -78,7 +76,6 @@ export const fixedExtraction = defineCause({
         says: {
           yes: 'With the upmix off the trouble is gone.',
           no: 'With the upmix off the trouble stays, so the upmix does not make it.',
-          unknown: 'The music has not been heard with the upmix off.',
         },
         because:
           'What the upmix makes goes with it. So do faults of the center itself, which then plays no music.',
@@ -94,7 +91,6 @@ export const fixedExtraction = defineCause({
         says: {
           yes: 'The voice is heard from the center box itself, small.',
           no: 'The voice is not heard from the center box itself.',
-          unknown: 'It is not known where the voice seems to be.',
         },
         because: 'One source alone has no width of its own; shared with the mains it spreads.',
         source: 'stage-width',
@@ -109,7 +105,6 @@ export const fixedExtraction = defineCause({
         says: {
           yes: 'The trouble is heard with two-channel music.',
           no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
-          unknown: 'It is not known what plays when the trouble is heard.',
         },
         because: 'Only two-channel music has a wide stage for the mode to shrink.',
         source: 'upmix-arithmetic',

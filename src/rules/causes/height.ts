@@ -42,7 +42,6 @@ export const height = defineCause({
         says: {
           yes: 'Seen from the ear the center is up to {heightApartDeg} away in height from mains or picture; {limit} is clearly noticed.',
           no: 'Seen from the ear the center is within {heightApartDeg} of mains and picture in height; it takes {limit} to be clearly noticed.',
-          unknown: 'The height of the center is needed to compare it with mains and picture.',
         },
         because:
           'Height is innocent only where the center is near to both the mains and the picture; one large gap is enough to tear the voice off.',
@@ -58,7 +57,6 @@ export const height = defineCause({
         says: {
           yes: 'Seen from the ear the center is {heightMismatchDeg} above or below the mains; {limit} is clearly noticed.',
           no: 'Seen from the ear center and mains differ by {heightMismatchDeg} in height; it takes {limit} to be clearly noticed.',
-          unknown: 'The height of the center is needed to see how far it is from that of the mains.',
         },
         because:
           'The best listeners tell about four degrees in height, a voice is placed to within some ten. A farther seat makes the same height a smaller angle.',
@@ -76,7 +74,6 @@ export const height = defineCause({
         says: {
           yes: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture; beyond {limit} voice and mouth part company.',
           no: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture, which the eye forgives.',
-          unknown: 'The heights of center and picture are needed to compare them.',
         },
         because:
           'A voice is expected at the mouth that speaks. The eye pulls it over some degrees, not over many.',
@@ -95,7 +92,6 @@ export const height = defineCause({
         says: {
           yes: 'With eyes closed the voice is heard {voiceDirection}.',
           no: 'With eyes closed the voice is not heard from below or above the picture.',
-          unknown: 'Nobody has pointed at the voice with eyes closed.',
         },
         because:
           'Closing the eyes takes the picture away; what is left is where the sound really comes from.',
@@ -111,7 +107,6 @@ export const height = defineCause({
         says: {
           yes: 'With eyes closed the voice comes from the picture, so its height does no harm here.',
           no: 'With eyes closed the voice does not come from the picture.',
-          unknown: 'Nobody has pointed at the voice with eyes closed.',
         },
         because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
       },
@@ -125,7 +120,6 @@ export const height = defineCause({
         says: {
           yes: 'Raised toward ear height for a moment, the image clearly improved.',
           no: 'Raised toward ear height for a moment, the image stayed where it was.',
-          unknown: 'Nobody has raised the center for a moment yet.',
         },
         because:
           'Raising the box changes its height for free; if the image does not follow, height was not the trouble.',
@@ -140,7 +134,6 @@ export const height = defineCause({
         says: {
           yes: 'With the center set to none the voice came up to the height of the mains.',
           no: 'With the center set to none the voice stayed where it was, so the height of the center is not it.',
-          unknown: 'Nobody has set the center to none for a moment.',
         },
         because:
           'Left and right alone put the voice at their own height; what stays does not come from the center.',

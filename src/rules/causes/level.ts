@@ -50,7 +50,6 @@ export const level = defineCause({
         says: {
           yes: 'At the seat the center differs from the mains by {levelErrorDb}; {limit} is clearly heard.',
           no: 'At the seat the center is within {levelErrorDb} of the mains.',
-          unknown: 'The levels of left, center and right at the seat have not been measured.',
         },
         because:
           'A step of 3 dB between speech and the rest is the smallest that changes how well it is understood; the same step to the loud side takes about a fifth of the stage width.',
@@ -66,7 +65,6 @@ export const level = defineCause({
         says: {
           yes: 'With test noise the center is {voiceLoudness} than the mains, by ear.',
           no: 'With test noise the center is about as loud as the mains, by ear.',
-          unknown: 'Center and mains have not been compared by ear with test noise.',
         },
         because: 'The ear finds two or three decibels between loudspeakers without a meter.',
         source: 'level-step',
@@ -81,7 +79,6 @@ export const level = defineCause({
         says: {
           yes: 'Stepping test noise through the channels, the center does not sound like the mains.',
           no: 'Stepping test noise through the channels, the center sounds like the mains, so its level is right.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because:
           'Level is the first thing that steady noise gives away; a change of tone may go along with it.',
@@ -97,7 +94,6 @@ export const level = defineCause({
         says: {
           yes: 'Stepping test noise through the channels, the center is {testNoiseEach}.',
           no: 'Stepping test noise through the channels, it is not level alone in which the center differs.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Noise of the same tone and another strength is a difference of level and nothing else.',
         source: 'level-step',
@@ -113,7 +109,6 @@ export const level = defineCause({
         says: {
           yes: 'Turning the center up cured it.',
           no: 'Turning the center up made it louder and no clearer, so level is not what is missing.',
-          unknown: 'It is not known whether turning the center up helped.',
         },
         because: 'Level cures a level fault and hardly anything else.',
       },
@@ -127,7 +122,6 @@ export const level = defineCause({
         says: {
           yes: 'Nobody has set the levels.',
           no: 'The levels were set by somebody or by the automatic setup.',
-          unknown: 'It is not known who set the levels.',
         },
         because: 'Boxes differ in sensitivity by several decibels; untouched trims leave that difference.',
       },
@@ -141,7 +135,6 @@ export const level = defineCause({
         says: {
           yes: 'The levels were measured somewhere else, or things have moved since.',
           no: 'The levels were measured at the main seat as it is now.',
-          unknown: 'Where the setup microphone stood is not known.',
         },
         because: 'Near one loudspeaker the microphone finds that one too loud and turns it down.',
         source: 'direct-sound',
@@ -156,7 +149,6 @@ export const level = defineCause({
         says: {
           yes: 'With the center set to none the voice is as loud as it should be.',
           no: 'With the center set to none the voice is just as soft or loud, so the level of the center is not the cause.',
-          unknown: 'The voice has not been heard with the center set to none.',
         },
         because:
           'Left and right then carry the voice at their own level. What stays the same comes from the mix or the source.',
@@ -172,7 +164,6 @@ export const level = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the trim of the channel is not the cause.',
-          unknown: 'Left and center have not been swapped at the amplifier.',
         },
         because: 'A wrong trim stays with its channel, whichever box hangs on it.',
       },
@@ -186,7 +177,6 @@ export const level = defineCause({
         says: {
           yes: 'A voice boost is on somewhere in the chain; it raises the center on top of its trim.',
           no: 'No voice boost is on.',
-          unknown: 'It is not known whether a voice boost is on.',
         },
         because:
           'A boost in the player, the display or the receiver adds to the trim, and two of them add up.',

@@ -44,7 +44,6 @@ export const listener = defineCause({
         says: {
           yes: 'One person hears it at every seat and the others do not, so it is a matter of what suits that person.',
           no: 'It is not one person alone who hears it.',
-          unknown: 'It is not known who hears it.',
         },
         because:
           'Sound at a seat is the same for whoever sits there; what moves along with a person cannot be made by the place.',
@@ -59,7 +58,6 @@ export const listener = defineCause({
         says: {
           yes: 'With seats exchanged it goes along with the person.',
           no: 'With seats exchanged it does not go along with the person.',
-          unknown: 'Nobody has exchanged seats for the same scene yet.',
         },
         because:
           'Exchanging seats is the fair way to compare: it tells place from person and asks nobody to prove anything.',

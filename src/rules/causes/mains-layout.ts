@@ -50,7 +50,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'From the main seat left and right are {mainsBaseDeg} apart, so wide that the stage tears.',
           no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too wide.',
-          unknown: 'The angle between left and right is not known yet.',
         },
         because:
           'About 60 degrees is the reference; much wider, sounds between center and mains lose their place and small moves of the head shift them.',
@@ -67,7 +66,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'No center plays, and from the main seat left and right are {mainsBaseDeg} apart: the middle between them gets thin.',
           no: 'No center plays, and left and right are {mainsBaseDeg} apart, near enough to hold a middle.',
-          unknown: 'The angle between left and right is not known yet.',
         },
         because: 'A center fills a wide front. Two loudspeakers alone hold a middle up to about 60 degrees.',
         source: 'layout-standard',
@@ -82,7 +80,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'From the main seat left and right are only {mainsBaseDeg} apart, so the whole stage is hardly wider than the center.',
           no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too narrow.',
-          unknown: 'The angle between left and right is not known yet.',
         },
         because:
           'With the mains close together everything seems to come from the middle, with or without a center.',
@@ -99,7 +96,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'The angle of {mainsBaseDeg} between left and right is close to the reference and the main seat is near the middle, so the triangle is innocent.',
           no: 'The triangle of left, right and main seat departs from the reference.',
-          unknown: 'The triangle of left, right and main seat is not known yet.',
         },
         because:
           'Close to 60 degrees and near the middle, left and right arrive together and the stage stands as it was mixed.',
@@ -125,7 +121,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
           no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',
-          unknown: 'How far a shared sound leans at the main seat is not known yet.',
         },
         because:
           'The ear follows the sound that comes first: a hand width off the middle already moves a shared voice by about ten degrees.',
@@ -143,7 +138,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'At the worst seat what the mains share leans by {mainsPullDeg} toward the near one, and the center does not hold it.',
           no: 'At every seat the center holds the shared sound well enough.',
-          unknown: 'How far a shared sound leans at the side seats is not known yet.',
         },
         because:
           'Only sound that the mains play can be pulled: a voice left to the center alone does not move at all.',
@@ -162,7 +156,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'At the seat left and right differ by {mainsLevelErrorDb}; {limit} clearly tilts the stage.',
           no: 'At the seat left and right differ by {mainsLevelErrorDb}, too little to tilt the stage.',
-          unknown: 'The levels of left and right at the seat have not been measured.',
         },
         because: 'Each decibel between left and right moves a shared sound by some two degrees.',
         source: 'time-image',
@@ -179,7 +172,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'What is played gives the voice to the center alone, and what the mains do not play they cannot pull.',
           no: 'The mains play the voice, or a part of it.',
-          unknown: 'It is not known whether the mains play any of the voice.',
         },
         because:
           'A film has a center channel of its own. With the center silenced its voice is gone, however the mains stand.',
@@ -197,7 +189,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'With eyes closed the voice is off to one side.',
           no: 'With eyes closed the voice is not off to one side.',
-          unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because: 'A bent triangle shifts the voice sideways; it does not make it low, dull or soft.',
         source: 'azimuth-blur',
@@ -212,7 +203,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'In the middle the voice is clear and at the end of the row it is worse.',
           no: 'The middle of the row is no better than its end.',
-          unknown: 'The middle and the end of the row have not been compared yet.',
         },
         because: 'The pull of the near main grows with every hand width off the middle.',
         source: 'time-image',
@@ -227,7 +217,6 @@ export const mainsLayout = defineCause({
         says: {
           yes: 'With the center set to none the trouble stays or gets worse, so left, right and seat make it.',
           no: 'With the center set to none the trouble is gone, so left, right and seat are sound.',
-          unknown: 'The center has not been set to none for a comparison yet.',
         },
         because: 'Without the center only the mains are left; a trouble of theirs cannot go with it.',
       },

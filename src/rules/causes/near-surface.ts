@@ -55,7 +55,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'The floor roughens the voice by {floorRippleDb} from peak to dip, its first hole near {floorNullHz}; {limit} stands out from other rooms.',
           no: 'The floor roughens the voice by {floorRippleDb} from peak to dip, as it does in any room.',
-          unknown: 'The height of the center and the floor cover are needed to compute the floor reflection.',
         },
         because:
           'Every loudspeaker at home has a floor reflection and people hear through it; only a stronger one than usual stands out.',
@@ -72,7 +71,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'The {nearestSurface} takes a hole out of the center near {surfaceNullHz}, the floor out of the mains near {floorNullMainsHz}, so the two differ in tone.',
           no: 'The hole of the center from the {nearestSurface} lies no higher in the voice, near {surfaceNullHz}, than that of the mains near {floorNullMainsHz}.',
-          unknown: 'The heights of center and mains are needed to compare their reflections.',
         },
         because:
           'Close to floor or ceiling the hole moves up, from below the voice into the middle of it. A hole lower than that of the mains harms less, and one at the same pitch is no mismatch.',
@@ -90,7 +88,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'The walls close to the center lift its low voice by {wallRiseDb}, and nothing takes that back; {limit} is clear.',
           no: 'The walls close to the center lift its low voice by {wallRiseDb} only.',
-          unknown: 'The distance to the wall behind is needed to compute what it adds.',
         },
         because:
           'A box made to stand free sends its low voice to all sides; a wall close behind sends that part forward in step, a corner twice.',
@@ -107,7 +104,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'The wall behind takes {wallDipDb} out of the lower voice near {wallNullHz}; beyond {limit} it stands out.',
           no: 'The wall behind takes no more than {wallDipDb} out of the lower voice, as walls do everywhere.',
-          unknown: 'The distance to the wall behind is needed to compute its reflection.',
         },
         because:
           'Low sound goes around the box, meets the wall and comes back half a wave late. Right at the wall that pitch is so high that the box hardly radiates backward.',
@@ -125,7 +121,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'With a folded blanket on the floor in front of the center the voice became clearer.',
           no: 'With a folded blanket on the floor in front of the center the voice did not change.',
-          unknown: 'Nobody has covered the floor in front of the center yet.',
         },
         because:
           'A reflection that is covered is weaker while one listens; thick cloth works from about 1 kHz up.',
@@ -140,7 +135,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'Raised for a moment, the center changed its tone but not its place.',
           no: 'Raising the center did not change its tone alone.',
-          unknown: 'Nobody has raised the center for a moment yet.',
         },
         because:
           'Lifting moves the floor hole down and out of the voice, whatever it does to the place of the image.',
@@ -155,7 +149,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'Steady noise from the center is thin or boxy against the mains.',
           no: 'Steady noise from the center is neither thin nor boxy against the mains.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because:
           'A hole or a hump in the lower voice is heard as thin or boxy beside a main that has none there.',
@@ -170,7 +163,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
           no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-          unknown: 'It is not known what happens to a voice that crosses the front.',
         },
         because: 'Mains that stand free beside a center close to a wall or a corner differ in the low voice.',
       },
@@ -186,7 +178,6 @@ export const nearSurface = defineCause({
         says: {
           yes: 'One meter in front the voice is good or better: near by, reflections count for less.',
           no: 'One meter in front the voice is as bad as at the seat, where the floor hardly reaches.',
-          unknown: 'Nobody has listened one meter in front of the center.',
         },
         because: 'Close to the box its direct sound outweighs every reflection.',
         source: 'floor-image',

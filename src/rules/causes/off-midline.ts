@@ -40,7 +40,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; picture and voice part company from {limit}.',
           no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; it takes {limit} to be clearly noticed.',
-          unknown: 'The sideways offset of the center is needed to see how far off the middle it is.',
         },
         because:
           'The ear places a voice sideways to within some six degrees, and a picture hides less than that. Entries can right its arrival, not its place.',
@@ -57,7 +56,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle.',
           no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle, which nobody notices.',
-          unknown: 'The sideways offset of the center is needed to see how far off the middle it is.',
         },
         because: 'A box within a few degrees of the middle is heard in the middle.',
         source: 'azimuth-blur',
@@ -74,7 +72,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'With eyes closed the voice is heard off to one side.',
           no: 'With eyes closed the voice is not heard off to one side.',
-          unknown: 'Nobody has pointed at the voice with eyes closed.',
         },
         because: 'A real loudspeaker off the middle is heard where it stands.',
         source: 'azimuth-blur',
@@ -89,7 +86,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'With eyes closed the voice comes from the picture, so its offset does no harm.',
           no: 'With eyes closed the voice does not come from the picture.',
-          unknown: 'Nobody has pointed at the voice with eyes closed.',
         },
         because: 'Whatever the tape says, a voice that is heard at the picture is near enough to the middle.',
       },
@@ -103,7 +99,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'A wall stands close beside one of the mains only; that leans the front to its side, wherever the center stands.',
           no: 'The walls beside the mains are alike on both sides.',
-          unknown: 'It is not known how the walls stand beside the mains.',
         },
         because:
           'A strong reflection from one side alone draws a voice toward it and changes its tone there.',
@@ -118,7 +113,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'With the center set to none the voice came back to the middle.',
           no: 'With the center set to none the trouble stayed, so the place of the center is not it.',
-          unknown: 'Nobody has set the center to none for a moment.',
         },
         because:
           'Left and right alone put the voice midway; a pull that stays comes from them or from the seat.',
@@ -133,7 +127,6 @@ export const offMidline = defineCause({
         says: {
           yes: 'After changing places the trouble went with the person, not with the place.',
           no: 'After changing places the trouble did not go with the person.',
-          unknown: 'Nobody has changed places to see whether the trouble stays with the seat.',
         },
         because: 'The place of a box is the same for everybody who sits in that seat.',
       },

@@ -48,7 +48,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'At the worst seat the two tweeters leave a hole of {tweeterDipDb} in the treble; {limit} is clearly audible.',
           no: 'At the worst seat the two tweeters leave no more than {tweeterDipDb} of a hole; it takes {limit} to be clearly audible.',
-          unknown: 'The spacing of the tweeters and the seats are needed to compute the holes in the treble.',
         },
         because:
           'A treble wave is a few centimeters long; tweeters a foot apart are out of step already two or three degrees beside the line between them.',
@@ -64,7 +63,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
           no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}.',
-          unknown: 'The driver layout and the seats are needed to compute how much speech is lost.',
         },
         because:
           'Two cones as far apart as their tweeters cancel in the middle of the voice, at smaller angles than a common pair.',
@@ -81,7 +79,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'Even in the main seat a small sideways move of the head costs {tweeterDipMainDb} of treble; nobody sits as still as that.',
           no: 'In the main seat, a small sideways move of the head included, the treble loses only {tweeterDipMainDb}.',
-          unknown: 'The spacing of the tweeters is needed to compute the holes at the main seat.',
         },
         because:
           'Seen from near, even the best seat is served on a plane hardly wider than a head; a small move crosses the first hole.',
@@ -98,7 +95,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'With one of the two tweeters covered the treble is steadier.',
           no: 'With one of the two tweeters covered the treble is no steadier, so the two were not fighting audibly.',
-          unknown: 'Nobody has covered one of the two tweeters yet.',
         },
         because:
           'With a single source left there is nothing to interfere, at the small price of some treble level.',
@@ -114,7 +110,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'Steady noise from the center is hollow and hard to place, as from two spots at once.',
           no: 'Steady noise from the center is not hollow or hard to place, though two tweeters apart would make it so.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because:
           'Noise holds all frequencies at once, so the comb of two sources is heard as a hollow hiss that moves.',
@@ -130,7 +125,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'It is clear in the middle and worse at the end of the row.',
           no: 'It is not worse at the end of the row, where the two tweeters are out of step most.',
-          unknown: 'The middle seat and the end seat have not been compared.',
         },
         because: 'The narrow line on which the two agree passes through the middle seat at best.',
         source: 'interference',
@@ -145,7 +139,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'It is heard at the seats off the line between the two tweeters.',
           no: 'It is not tied to the seats off the line between the two tweeters.',
-          unknown: 'It is not known at which seats the trouble is heard.',
         },
         because: 'Off the line the paths differ and the treble interferes; on it there is nothing wrong.',
         source: 'interference',
@@ -160,7 +153,6 @@ export const outerTweeters = defineCause({
         says: {
           yes: 'One meter in front the voice is good, though there the two tweeters differ more, not less.',
           no: 'One meter in front the voice is not right either, as two sources seen from near would have it.',
-          unknown: 'Nobody has listened one meter in front of the center.',
         },
         because:
           'Coming closer widens the angle between the two tweeters, so their comb gets coarser and plainer; a fault that goes away near by is the room or the path.',

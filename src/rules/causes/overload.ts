@@ -32,7 +32,8 @@ export const overload = defineCause({
   groups: {
     loudness: 'same-mechanism',
     bass: 'same-quantity',
-    demand: 'same-mechanism',
+    demand: 'independent',
+    power: 'same-quantity',
     history: 'same-quantity',
     'soft-check': 'same-mechanism',
     recorded: 'independent',
@@ -45,7 +46,6 @@ export const overload = defineCause({
         says: {
           yes: 'It appears, or gets clearly worse, only when loud.',
           no: 'It is the same at any volume, and strain would not be.',
-          unknown: 'It is not known whether it depends on the volume.',
         },
         because: 'Strain grows with level; geometry, timing and broken parts do not care how loud you play.',
       },
@@ -59,7 +59,6 @@ export const overload = defineCause({
         says: {
           yes: 'You usually listen loud, which asks much of a center.',
           no: 'You do not usually listen loud, so box and amplifier have reserves.',
-          unknown: 'It is not known how loud you usually listen.',
         },
         because: 'Each 10 dB more takes ten times the power, and the center carries most of a film.',
         source: 'cone-travel',
@@ -74,7 +73,6 @@ export const overload = defineCause({
         says: {
           yes: 'The center is set to large though its cones are small, so it gets bass it cannot play.',
           no: 'The center is not a small box that is set to large.',
-          unknown: 'It is not known whether a small center is set to large.',
         },
         because:
           'A cone moves four times as far for each octave lower; bass that it cannot play uses up its travel and tears the voice.',
@@ -91,7 +89,6 @@ export const overload = defineCause({
         says: {
           yes: 'The bass crossover of the center is {centerBassCrossover}, at or below the {centerLowLimit} down to which the box plays.',
           no: 'The bass crossover of the center is {centerBassCrossover}, above the low limit of the box at {centerLowLimit}.',
-          unknown: 'Bass crossover and low limit of the center are not both known.',
         },
         because: 'Below its limit a box makes no more sound, only more travel of the cone.',
         source: 'bass-sum',
@@ -106,7 +103,6 @@ export const overload = defineCause({
         says: {
           yes: 'Trim, boost and distance together ask about {centerDemandDb} more of the center than usual; {limit} is four times the power.',
           no: 'Trim, boost and distance ask about {centerDemandDb} more of the center than usual.',
-          unknown: 'Neither the trim of the center nor a voice boost is known.',
         },
         because:
           'Every 3 dB double the power, and every doubling of the distance takes four times as much for the same voice at the seat.',
@@ -119,11 +115,10 @@ export const overload = defineCause({
     deviates(
       {
         id: 'power-runs-out',
-        group: 'demand',
+        group: 'power',
         says: {
           yes: 'At the seat the peaks of loud scenes take about {powerNeededW} from the amplifier, and with all channels loud it has about {powerThereW}.',
           no: 'At the seat the peaks of loud scenes take about {powerNeededW}, and the amplifier has about {powerThereW}.',
-          unknown: 'The power of the amplifier, or how loud it is at the seat, is not known.',
         },
         because:
           'Sensitivity, power and distance set the loudest peak. What goes beyond it is cut off, and a cut voice is hard.',
@@ -136,11 +131,10 @@ export const overload = defineCause({
     answers(
       {
         id: 'amplifier-has-reserves',
-        group: 'demand',
+        group: 'power',
         says: {
           yes: 'The amplifier has about {powerThereW} where the loud scenes take about {powerNeededW}: it is not the limit. The box still can be.',
           no: 'The amplifier has no more than the loud scenes take.',
-          unknown: 'The power of the amplifier, or how loud it is at the seat, is not known.',
         },
         because: 'An amplifier that is not cut off leaves the travel of the cones as the only limit.',
         source: 'seat-power',
@@ -155,7 +149,6 @@ export const overload = defineCause({
         says: {
           yes: 'It crept in slowly, as when the volume rises with the years or a part ages.',
           no: 'It did not creep in slowly.',
-          unknown: 'It is not known how the trouble began.',
         },
         because: 'People turn up little by little until the box reaches its end.',
       },
@@ -169,7 +162,6 @@ export const overload = defineCause({
         says: {
           yes: 'It came suddenly, which points to a broken part or a setting rather than to strain.',
           no: 'It did not come suddenly, so strain remains possible.',
-          unknown: 'It is not known how the trouble began.',
         },
         because: 'A box that was strong enough yesterday is strong enough today unless something broke.',
       },
@@ -183,7 +175,6 @@ export const overload = defineCause({
         says: {
           yes: 'A meter in front of the center, at low volume, the voice is better or good.',
           no: 'A meter in front of the center, at low volume, the voice is still bad, so strain is not the reason.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because: 'That test is made softly, and a box that strains has nothing to do at low volume.',
       },
@@ -197,7 +188,6 @@ export const overload = defineCause({
         says: {
           yes: 'At low volume every driver plays clean, so nothing is broken.',
           no: 'Even at low volume one driver is not sound, so a part has failed.',
-          unknown: 'Nobody has put an ear close to each driver yet.',
         },
         because: 'Strain leaves the drivers whole; a broken one is heard at any volume.',
       },

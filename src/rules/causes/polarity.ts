@@ -59,7 +59,6 @@ export const polarity = defineCause({
         says: {
           yes: 'With the wires of the center swapped, center and left together have the fuller low voice.',
           no: 'As wired, center and left together have the fuller low voice: center and left agree.',
-          unknown: 'Center and left have not been compared in both polarities.',
         },
         because:
           'Two loudspeakers that push together add 6 dB where their sound arrives together; reversed they cancel, most of all in the low voice. A delay error cancels too, a little higher, and can pass for it.',
@@ -76,7 +75,6 @@ export const polarity = defineCause({
         says: {
           yes: 'With the wires of one main swapped, left and right together have the fuller low voice.',
           no: 'As wired, left and right together have the fuller low voice: the mains agree.',
-          unknown: 'Left and right have not been compared in both polarities.',
         },
         because:
           'A main that works against the other leaves no middle between them, with the center in any position.',
@@ -93,7 +91,6 @@ export const polarity = defineCause({
         says: {
           yes: 'On a small cell one of the three moves its cone the other way.',
           no: 'On a small cell all three move their cones the same way.',
-          unknown: 'Nobody has tried the cones with a small cell.',
         },
         because:
           'Plus at red pushes the cone out in nearly every loudspeaker; with its own cable on, it shows a crossed pair too.',
@@ -109,8 +106,6 @@ export const polarity = defineCause({
         says: {
           yes: 'Tape and entries agree, so no delay error imitates reversed polarity.',
           no: 'Tape and entries disagree: a delay error can imitate reversed polarity. Put the distances right, then repeat the test.',
-          unknown:
-            'The distances have not been checked with a tape, and a delay error imitates reversed polarity.',
         },
         because:
           'A center late by a millisecond cancels at 500 Hz just as a reversed one does below; with the entries right only polarity is left.',
@@ -126,7 +121,6 @@ export const polarity = defineCause({
         says: {
           yes: 'Red and black are crossed at one of the three front loudspeakers.',
           no: 'Red goes to red and black to black at all three.',
-          unknown: 'The marks at the terminals have not been checked.',
         },
         because: 'A crossed pair is the whole fault; it takes four minutes to look.',
       },
@@ -140,7 +134,6 @@ export const polarity = defineCause({
         says: {
           yes: 'The automatic setup complained about polarity; such messages are sometimes wrong.',
           no: 'The automatic setup did not complain about polarity.',
-          unknown: 'It is not known whether the automatic setup complained.',
         },
         because:
           'Crossovers that turn the phase, and reflections at the microphone, trigger the message in loudspeakers that are wired right.',
@@ -155,7 +148,6 @@ export const polarity = defineCause({
         says: {
           yes: 'A reversed center would cost {reversedLossDb} here, in what it shares with the mains or with the subwoofer, so it would be heard.',
           no: 'A reversed center would cost only {reversedLossDb} here, so it cannot explain what is heard.',
-          unknown: 'What center, mains and subwoofer play together is not known.',
         },
         because:
           'Only what two loudspeakers play together can cancel. A voice from the center alone does not change when its wires are swapped, but for its low part at the crossover to a subwoofer.',
@@ -173,7 +165,6 @@ export const polarity = defineCause({
         says: {
           yes: 'The voice comes from nowhere in particular, wide and vague.',
           no: 'The voice has a definite place, which shared sound in opposite polarity has not.',
-          unknown: 'It is not known where the voice seems to be.',
         },
         because: 'Sound in opposite polarity gives the two ears directions that no real source can have.',
         source: 'polarity',
@@ -188,7 +179,6 @@ export const polarity = defineCause({
         says: {
           yes: 'The center alone plays noise without hollowness, as it does in either polarity.',
           no: 'The center alone is hollow with noise: that is inside the box or its place, not its polarity against the mains.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Polarity is a matter between two loudspeakers; one alone sounds the same either way.',
         source: 'polarity',
@@ -203,7 +193,6 @@ export const polarity = defineCause({
         says: {
           yes: 'With the center silenced at the loudspeaker the voice is fuller than before.',
           no: 'With the center silenced the voice is not fuller than before, so the center does not work against the mains.',
-          unknown: 'The voice has not been heard with the center silenced at the loudspeaker.',
         },
         because:
           'A center that works against the mains takes voice away, and silencing it gives that back. In step it adds 3 dB or more.',
@@ -219,7 +208,6 @@ export const polarity = defineCause({
         says: {
           yes: 'It began with a change of cables or loudspeakers.',
           no: 'It did not begin with a change of cables or loudspeakers.',
-          unknown: 'It is not known what changed last.',
         },
         because: 'Wires cross when they are reconnected, not by themselves.',
       },

@@ -35,7 +35,6 @@ export const preference = defineCause({
         says: {
           yes: 'In your own words you like two channels better.',
           no: 'You have not said that you like two channels better.',
-          unknown: 'You have not said yet whether something is wrong or two channels please more.',
         },
         because: 'A liking is for the owner to state, and there is nothing in it to repair.',
       },
@@ -49,7 +48,6 @@ export const preference = defineCause({
         says: {
           yes: 'In your own words something is wrong, so it is not a matter of taste.',
           no: 'You have not said that something is plainly wrong.',
-          unknown: 'You have not said yet whether something is wrong or two channels please more.',
         },
         because: 'A heard fault deserves to be found before it is called taste.',
       },
@@ -63,7 +61,6 @@ export const preference = defineCause({
         says: {
           yes: 'With the upmix off, in plain two channels, you are content.',
           no: 'With the upmix off it is the same, so two channels do not please more.',
-          unknown: 'Two-channel music has not been compared with the upmix on and off yet.',
         },
         because:
           'A phantom voice is weaker near 2 kHz and fuller in the bass, and some like it so; a wrong upmix setting gives the same answer, so that it says only a little.',
@@ -79,7 +76,6 @@ export const preference = defineCause({
         says: {
           yes: 'In the middle seat you do not miss the center when it is set to none.',
           no: 'In the middle seat it gets worse without the center, so you do not prefer to be without it.',
-          unknown: 'The center has not been set to none for a comparison yet.',
         },
         because:
           'A real center made speech in babble a few percent easier to follow; who does not miss that may leave it to taste.',
@@ -95,7 +91,6 @@ export const preference = defineCause({
         says: {
           yes: 'It is about two-channel music, which was mixed without a center.',
           no: 'It is not about two-channel music alone, and films are mixed with a center.',
-          unknown: 'It is not known what plays when the center disturbs you.',
         },
         because: 'Music in two channels is complete without a center; the voices of a film are not.',
       },
@@ -109,7 +104,6 @@ export const preference = defineCause({
         says: {
           yes: 'With levels matched and the middle shared by all three, two channels still please you more.',
           no: 'With levels matched and the middle shared by all three, two channels no longer please you more: a setting was the reason.',
-          unknown: 'Two channels have not been compared with a middle that is shared and level.',
         },
         because:
           'A closed spread or a loud center makes anybody prefer two channels. What is left when both are right is taste.',

@@ -48,7 +48,6 @@ export const programme = defineCause({
         says: {
           yes: 'Newscasts are clear while film voices are buried, so the system can carry a plain voice.',
           no: 'Newscasts and films do not differ in this way, so the mix does not explain it.',
-          unknown: 'It is not known whether plain newscasts are clear.',
         },
         because:
           'A newscast is a voice with nothing over it: loudspeaker, place and level treat it like any other voice.',
@@ -66,7 +65,6 @@ export const programme = defineCause({
         says: {
           yes: 'The trouble is heard on some titles only.',
           no: 'The trouble is not tied to some titles.',
-          unknown: 'It is not known whether all titles have the trouble or only some.',
         },
         because: 'The system does not change from title to title; the mix does.',
       },
@@ -80,7 +78,6 @@ export const programme = defineCause({
         says: {
           yes: 'The same scene from another source is free of it, so that version is at fault.',
           no: 'The same scene from another source is no better, which both the mix and the system can explain.',
-          unknown: 'The same scene has not been tried from another source.',
         },
         because: 'Services and discs carry different mixes of one film, some with squeezed or folded sound.',
       },
@@ -94,7 +91,6 @@ export const programme = defineCause({
         says: {
           yes: 'Night mode or dynamic compression is off, so soft voices stay as far below the effects as they were mixed.',
           no: 'Night mode or dynamic compression is on and already lifts soft voices.',
-          unknown: 'It is not known whether a night mode or dynamic compression is on.',
         },
         because:
           'Full dynamics suit a cinema level; at home level the soft end sinks into the noise of the room.',
@@ -109,7 +105,6 @@ export const programme = defineCause({
         says: {
           yes: 'You listen softly, where quiet voices of a wide mix are the first thing to be lost.',
           no: 'You do not listen softly, so voices of a wide mix should still carry.',
-          unknown: 'It is not known how loud you usually listen.',
         },
         because:
           'Turning down moves the softest words below the noise of the room while the effects stay audible.',
@@ -124,7 +119,6 @@ export const programme = defineCause({
         says: {
           yes: 'With the center set to none the trouble is still there, so the center does not make it.',
           no: 'With the center set to none the trouble changes, so it does not lie in the mix.',
-          unknown: 'The center has not been set to none for a comparison yet.',
         },
         because: 'The mix is the same through any loudspeaker.',
       },

@@ -49,7 +49,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
           no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
-          unknown: 'It is not known how long the room rings.',
         },
         because:
           'What arrives within some 50 ms helps a voice, what comes later carries each syllable into the next. Near the loudspeaker the direct voice outweighs the ring.',
@@ -66,7 +65,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'A clap flutters between two bare walls, which adds a zing to s and t.',
           no: 'A clap does not flutter.',
-          unknown: 'Nobody has clapped at the main seat yet.',
         },
         because:
           'Two bare walls that face each other throw a sound to and fro; it colors a voice without drowning it.',
@@ -81,7 +79,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'With everything paused the room is noisy for the level you listen at: {backgroundNoise}.',
           no: 'With everything paused the room is quiet enough for the level you listen at.',
-          unknown: 'It is not known how noisy the room is against your listening level.',
         },
         because: 'Words go under when their soft sounds fall below the noise, whatever the loudspeaker does.',
         source: 'level-step',
@@ -96,7 +93,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'A meter in front of the center the voice is good, so it gets lost on its way to the seat.',
           no: 'A meter in front of the center the voice is not good.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because:
           'Near by, the direct voice outweighs the room: what is good there is spoiled by room or path, not by loudspeaker, channel or program.',
@@ -112,7 +108,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'A meter in front of the center the voice is as bad as at the seat, so the room is innocent.',
           no: 'A meter in front of the center the voice is not as bad as at the seat.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because: 'The room cannot spoil a voice before it has travelled through it.',
         source: 'direct-sound',
@@ -127,7 +122,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'The trouble is the same at every seat.',
           no: 'The trouble depends on the seat, and ringing or noise would not.',
-          unknown: 'It is not known at which seats the trouble is heard.',
         },
         because: 'Late sound and noise fill the whole room about evenly.',
         source: 'direct-sound',
@@ -142,7 +136,6 @@ export const roomAcoustics = defineCause({
         says: {
           yes: 'With the center set to none the trouble stays, as it must if the room makes it.',
           no: 'With the center set to none the trouble is gone, so the room is innocent.',
-          unknown: 'The center has not been set to none for a comparison yet.',
         },
         because: 'The room treats left and right no better than the center.',
       },
@@ -153,12 +146,12 @@ export const roomAcoustics = defineCause({
   ],
   telltales: [
     {
-      id: 'whispers-in-the-noise',
-      when: all(is('whichVoices', 'soft'), is('noiseCovers', 'yes')),
+      id: 'soft-voices-worst',
+      when: is('whichVoices', 'soft'),
       telling: 'hint',
-      says: 'Soft voices are worst, and the room is noisy.',
-      otherwise: 'Soft voices are not worst, or the room is not noisy.',
-      because: 'Whispers are the first to fall below the noise.',
+      says: 'Soft voices are worst.',
+      otherwise: 'It is not the soft voices that are worst.',
+      because: 'Whispers are the first to fall below noise and ring.',
     },
     {
       id: 'fine-close-by',

@@ -37,7 +37,7 @@ export const routing = defineCause({
     channels: 'same-quantity',
     'without-center': 'independent',
     incoming: 'same-quantity',
-    'which-source': 'same-mechanism',
+    'which-source': 'same-quantity',
     'center-at-work': 'same-mechanism',
     'where-heard': 'same-quantity',
     history: 'independent',
@@ -51,7 +51,6 @@ export const routing = defineCause({
         says: {
           yes: 'The menu says that there is no center, so nothing is sent to it.',
           no: 'The menu knows the center, so the voice is not folded away there.',
-          unknown: 'It is not known whether the menu has the center as present or as none.',
         },
         because:
           'Set to none, the receiver splits the voice over left and right; set it to present again unless you switched it off yourself because of the trouble.',
@@ -68,7 +67,6 @@ export const routing = defineCause({
         says: {
           yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
           no: 'Test noise for the center comes from the center, so the outputs are connected as the menu thinks.',
-          unknown: 'It is not known whether each test noise comes from the loudspeaker the screen names.',
         },
         because:
           'The receiver makes this noise itself, so a wrong place means its outputs, cables or setup, and no source can be blamed.',
@@ -83,7 +81,6 @@ export const routing = defineCause({
         says: {
           yes: 'Test noise for the center comes from nowhere, as with a center that the menu does not know.',
           no: 'Test noise for the center is heard.',
-          unknown: 'It is not known whether test noise for the center is heard.',
         },
         because:
           'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
@@ -98,7 +95,6 @@ export const routing = defineCause({
         says: {
           yes: 'The center is silent on the output of the left too, so its channel is not to blame.',
           no: 'The center is not known to be silent on another output.',
-          unknown: 'It is not known whether test noise for the center is heard.',
         },
         because: 'An output that has just played a loudspeaker sends its signal.',
       },
@@ -112,7 +108,6 @@ export const routing = defineCause({
         says: {
           yes: 'With the center set to none the trouble is the same: what is missing there never came in.',
           no: 'With the center set to none the trouble is not the same.',
-          unknown: 'Nobody has listened with the center set to none.',
         },
         because:
           'Set to none, left and right get the channel of the center. A voice that returns was sent and got lost behind the receiver; one that stays away was lost before it.',
@@ -127,7 +122,6 @@ export const routing = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so the channel is at fault and the box is not.',
           no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker, so the channel is not to blame.',
-          unknown: 'Left and center have not been swapped at the amplifier yet.',
         },
         because:
           'A swap at the amplifier gives the same signal another box: what moves with it is the signal.',
@@ -143,7 +137,6 @@ export const routing = defineCause({
         says: {
           yes: 'Films reach the receiver as {sourceFormat}, so their center channel is lost on the way.',
           no: 'Films reach the receiver as {sourceFormat}, so the source does send a center.',
-          unknown: 'It is not known what format reaches the receiver while a film plays.',
         },
         because:
           'A player, a display or a service set to two channels folds the voice into left and right before the receiver sees it.',
@@ -159,7 +152,6 @@ export const routing = defineCause({
         says: {
           yes: 'Two channels come in and no upmix is on, so the center has nothing to play.',
           no: 'Either a center channel comes in or an upmix makes one, so the center has something to play.',
-          unknown: 'It is not known whether two channels come in and are played straight.',
         },
         because:
           'A center plays a channel of its own or what an upmix takes out of left and right; with neither it is silent, as it should be.',
@@ -174,7 +166,6 @@ export const routing = defineCause({
         says: {
           yes: 'It happens with one player or channel only, so look at the settings of that one.',
           no: 'It happens with more than one player or channel, so no single one is set wrong.',
-          unknown: 'It is not known whether only one player or channel shows it.',
         },
         because: 'Geometry and loudspeakers treat all players alike; the sound settings of a player do not.',
       },
@@ -185,19 +176,15 @@ export const routing = defineCause({
       {
         id: 'other-place-from-one-source',
         group: 'which-source',
+        applies: all(oneOf('voiceDirection', 'behind', 'aside'), is('channelCheck', 'right')),
         says: {
           yes: 'The receiver puts its own noise in the right place and this one player puts the voice elsewhere, so its channels arrive in another order or format.',
           no: 'It is not one player alone that puts the voice elsewhere.',
-          unknown: 'It is not known whether one player alone puts the voice elsewhere.',
         },
         because:
           'Behind the inputs all players take the same way; what one alone misplaces was misplaced before.',
       },
-      all(
-        is('troubleTitles', 'one-source'),
-        oneOf('voiceDirection', 'behind', 'aside'),
-        is('channelCheck', 'right'),
-      ),
+      is('troubleTitles', 'one-source'),
       { yes: 'strong' },
     ),
     answers(
@@ -207,7 +194,6 @@ export const routing = defineCause({
         says: {
           yes: 'The same scene from another source is free of it.',
           no: 'The same scene from another source is no better, so the path up to the receiver is likely sound.',
-          unknown: 'The same scene has not been tried from another source.',
         },
         because:
           'Another source takes another path; what disappears with it was in the path or in that version.',
@@ -224,7 +210,6 @@ export const routing = defineCause({
         says: {
           yes: 'With the center silenced the voice is as full as before, so the center carried none of it.',
           no: 'With the center silenced the voice suffers, so the center did carry it.',
-          unknown: 'It is not known how much voice is left when the center is silenced.',
         },
         because: 'A center that gets its channel is missed at once when it falls silent.',
       },
@@ -238,7 +223,6 @@ export const routing = defineCause({
         says: {
           yes: 'Even a meter in front of the center the voice is not good.',
           no: 'A meter in front of the center the voice is good, so the voice does reach it.',
-          unknown: 'Nobody has listened a meter in front of the center yet.',
         },
         because:
           'So near, the center outweighs room and mains: a good voice there needs a channel that arrives.',
@@ -254,7 +238,6 @@ export const routing = defineCause({
         says: {
           yes: 'With eyes closed the voice stands elsewhere: {voiceDirection}.',
           no: 'With eyes closed the voice stands in front, where it belongs.',
-          unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because:
           'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
@@ -269,7 +252,6 @@ export const routing = defineCause({
         says: {
           yes: 'With eyes closed the voice comes from the center itself, so the signal reaches it.',
           no: 'With eyes closed the voice does not stand in the center box, which a good system does not show either.',
-          unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because: 'A voice that stands in the box proves a working channel.',
       },
@@ -283,7 +265,6 @@ export const routing = defineCause({
         says: {
           yes: 'The last change before it began was {lastChange}, which is where channels get lost.',
           no: 'The last change before it began does not touch the path of the signal.',
-          unknown: 'It is not known what changed last before it began.',
         },
         because:
           'Resets, updates, new players and moved cables are the usual moments at which a channel goes missing.',
@@ -299,7 +280,6 @@ export const routing = defineCause({
         says: {
           yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, set in the lip-sync menu, but it hints at a long path through several devices.',
           no: 'Lips and voice are in step, so no device on the way holds the sound back.',
-          unknown: 'It is not known whether lips and voice are in step.',
         },
         because:
           'A whole-system delay moves all loudspeakers alike and cannot move the image; it only shows that some device on the way works on the sound.',

@@ -32,7 +32,7 @@ export const screenLoss = defineCause({
   pictures: ['screen', 'tone'],
   groups: {
     loss: 'same-mechanism',
-    'treble-heard': 'same-mechanism',
+    'treble-heard': 'same-quantity',
     exchange: 'same-session',
     'near-by': 'independent',
     'where-heard': 'independent',
@@ -46,8 +46,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'Above 4 kHz the screen takes {screenLossDb} that nothing gives back; {limit} is clearly heard.',
           no: 'Above 4 kHz the screen takes {screenLossDb} after what is given back, which is not clearly heard.',
-          unknown:
-            'The data of the screen are not known: hole size and count, or the resistance of the cloth.',
         },
         because:
           'Air in small holes is a mass that blocks high tones, the more the fewer the holes. Hole size and count tell; a stated open area often does not fit its own count.',
@@ -63,7 +61,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'The screen makes the center {screenMismatchDb} duller than the mains.',
           no: 'The screen makes center and mains differ by {screenMismatchDb} only: it can dull them, not tear them apart.',
-          unknown: 'It is not known whether the screen covers all three loudspeakers.',
         },
         because: 'Only a sheet in front of one and not of the other makes a difference between them.',
         source: 'screen-sheet',
@@ -80,7 +77,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'Measured above 4 kHz, the center is {trebleDeficitDb} below the mains.',
           no: 'Measured above 4 kHz, the center is {trebleDeficitDb} below the mains, which is not clearly heard.',
-          unknown: 'Center and mains have not been measured.',
         },
         because:
           'With the mains beside the screen, what the sheet takes shows as missing treble of the center.',
@@ -97,7 +93,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'Steady noise is duller in the center than in the mains beside the screen.',
           no: 'Steady noise is not duller in the center than in the mains beside the screen.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Treble lost in front of one loudspeaker alone is heard as soon as noise steps to the next.',
         source: 'treble-shelf',
@@ -113,7 +108,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'Center and mains stand behind the same sheet, and a sound changes its tone from one to the other all the same: the sheet does not make that.',
           no: 'Behind the same sheet center and mains sound alike.',
-          unknown: 'It has not been heard whether a moving sound changes its tone.',
         },
         because: 'One sheet takes the same from all three.',
         source: 'screen-sheet',
@@ -129,7 +123,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'A moving sound gets duller as it passes behind the screen.',
           no: 'A moving sound does not get duller as it passes behind the screen.',
-          unknown: 'It has not been heard whether a moving sound gets duller in the center.',
         },
         because: 'Treble lost in front of one loudspeaker alone is heard as a sound moves past it.',
         source: 'treble-shelf',
@@ -145,7 +138,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'A main behind the screen sounds as wrong as the center did: what stands in front is to blame.',
           no: 'A main behind the screen sounds right there: the screen is not to blame, the center is.',
-          unknown: 'No main has been tried behind the screen.',
         },
         because: 'The sheet takes the same treble from whatever stands behind it.',
         source: 'screen-sheet',
@@ -160,7 +152,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'One meter away, with the sheet still between, the voice is not right either, as the sheet would have it.',
           no: 'One meter away, with the sheet still between, the voice is good: what the sheet takes it would take there too.',
-          unknown: 'Nobody has listened one meter in front of the center.',
         },
         because: 'A sheet takes the same treble at one meter as at the seat; room and angle do not.',
         source: 'screen-sheet',
@@ -176,7 +167,6 @@ export const screenLoss = defineCause({
         says: {
           yes: 'It began when the screen changed.',
           no: 'It did not begin with a change of the screen.',
-          unknown: 'It is not known what changed last.',
         },
         because: 'What begins with a change most often comes from it.',
       },

@@ -50,7 +50,6 @@ export const setBack = defineCause({
         says: {
           yes: 'The strip of shelf in front lifts the voice by {shelfRiseDb} around 400 Hz and takes {shelfDipDb} out near {shelfDipHz}: {shelfRippleDb} from peak to dip, {limit} is clear.',
           no: 'The strip of shelf in front makes {shelfRippleDb} from peak to dip, what a correction takes off the peak left out; it takes {limit} to be clear.',
-          unknown: 'The set-back and the height of the center are needed to compute what the shelf does.',
         },
         because:
           'For long waves even a short shelf is a wall that the low part of the voice cannot spread through; for shorter ones it throws a weak copy to the ears. Both together are heard, not each alone.',
@@ -66,8 +65,6 @@ export const setBack = defineCause({
         says: {
           yes: 'The bare shelf reaches the spot from which it mirrors the voice to the ears, so a deep cancellation exists.',
           no: 'The bare shelf ends before the spot from which it would mirror the voice to the ears, so there is no deep cancellation.',
-          unknown:
-            'The set-back and the heights are needed to see whether the shelf reaches its mirror point.',
         },
         because:
           'A plane mirrors sound at one spot only, some 40 to 70 cm in front of a center on furniture. Where the shelf ends before it, the textbook null does not exist.',
@@ -84,7 +81,6 @@ export const setBack = defineCause({
         says: {
           yes: 'Pulled forward to the edge, the center became clearer.',
           no: 'Pulled forward to the edge, the center sounded the same, so the strip in front did no harm.',
-          unknown: 'Nobody has pulled the center forward to the edge yet.',
         },
         because: 'At the edge there is no strip left to reflect.',
       },
@@ -98,7 +94,6 @@ export const setBack = defineCause({
         says: {
           yes: 'With a folded blanket on the shelf the voice became clearer.',
           no: 'With a folded blanket on the shelf the voice did not change.',
-          unknown: 'Nobody has covered the shelf in front of the center yet.',
         },
         because: 'Thick cloth swallows the upper part of the reflection while it lies there.',
       },
@@ -112,7 +107,6 @@ export const setBack = defineCause({
         says: {
           yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
           no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-          unknown: 'It is not known what happens to a voice that crosses the front.',
         },
         because:
           'The mains have no shelf in front of them, so the added lower voice is heard in the middle only.',

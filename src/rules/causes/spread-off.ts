@@ -55,7 +55,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'As it is set the upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
           no: 'As it is set the upmix takes about {widthLossPct} percent of the stage width, which is not clearly heard.',
-          unknown: 'What the upmix leaves of the middle in the mains is not known.',
         },
         because:
           'Half-panned sounds move toward the middle by as much of the common part as leaves the mains: computed by energy vectors, which rule above some 700 Hz.',
@@ -71,7 +70,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'With center spread on the stage opens up.',
           no: 'Center spread does not open the stage, so the empty mains are not the trouble.',
-          unknown: 'The music has not been heard with center spread on.',
         },
         because: 'Spread puts part of the common sound back into the mains and nothing else changes.',
         source: 'stage-width',
@@ -86,7 +84,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'With the upmix off the trouble is gone.',
           no: 'With the upmix off the trouble stays, so the upmix does not make it.',
-          unknown: 'The music has not been heard with the upmix off.',
         },
         because:
           'What the upmix makes goes with it. So do faults of the center itself, which then plays no music: this alone does not tell the two apart.',
@@ -102,7 +99,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'With the center silenced at the loudspeaker the singer is gone: the mains carry nothing of the middle.',
           no: 'With the center silenced the singer is still there: the mains are not empty.',
-          unknown: 'It has not been heard what the mains carry with the center silenced.',
         },
         because: 'What is left when the center is silent is what the upmix leaves in the mains.',
         source: 'upmix-arithmetic',
@@ -117,7 +113,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'The voice is heard from the center box itself, small.',
           no: 'The voice is not heard from the center box itself.',
-          unknown: 'It is not known where the voice seems to be.',
         },
         because: 'One source alone has no width of its own; shared with the mains it spreads.',
         source: 'stage-width',
@@ -132,7 +127,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
           no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
-          unknown: 'The incoming format at the time of the trouble is not known.',
         },
         because: 'An upmix shares out two channels; a discrete center channel passes by it.',
         source: 'upmix-arithmetic',
@@ -147,7 +141,6 @@ export const spreadOff = defineCause({
         says: {
           yes: 'The trouble is heard with two-channel music.',
           no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
-          unknown: 'It is not known what plays when the trouble is heard.',
         },
         because: 'Only two-channel music has a wide stage for the upmix to shrink.',
         source: 'upmix-arithmetic',

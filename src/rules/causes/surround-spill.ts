@@ -43,7 +43,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'With eyes closed the voice comes from behind or above.',
           no: 'With eyes closed the voice does not come from behind or above.',
-          unknown: 'It is not known where the voice seems to come from with eyes closed.',
         },
         because: 'The front loudspeakers cannot put a voice behind you; only something that plays there can.',
         source: 'azimuth-blur',
@@ -58,7 +57,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'Test noise for the center comes from surrounds or heights as well.',
           no: 'Test noise for the center does not come from surrounds or heights.',
-          unknown: 'It is not known whether test noise for the center comes from the center alone.',
         },
         because: 'The receiver sends this noise to one channel; if more play, setup or cables hand it on.',
       },
@@ -72,7 +70,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'The listening mode adds ambience of its own, and such modes feed the voice to the surrounds.',
           no: 'The listening mode adds no ambience.',
-          unknown: 'It is not known whether the listening mode adds ambience.',
         },
         because: 'An added hall plays the voice again from all sides, later and softer.',
       },
@@ -86,7 +83,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'With the upmix off the trouble is gone, so the mode puts the voice there.',
           no: 'With the upmix off the trouble is the same, so no mode puts the voice there.',
-          unknown: 'The upmix has not been switched off for a comparison yet.',
         },
         because: 'Played straight, two channels reach left and right only.',
       },
@@ -100,7 +96,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'With the center silenced part of the voice is left, so something else plays it.',
           no: 'With the center silenced the voice is gone, so nothing else plays it.',
-          unknown: 'It is not known how much voice is left when the center is silenced.',
         },
         because: 'A voice that spills keeps on speaking where it spills to.',
       },
@@ -114,7 +109,6 @@ export const surroundSpill = defineCause({
         says: {
           yes: 'Test noise of the center is hollow and hard to place.',
           no: 'Test noise of the center is easy to place.',
-          unknown: 'Nobody has compared test noise on left, center and right yet.',
         },
         because:
           'Noise from several places at once has no clear direction; reversed polarity can do the same.',

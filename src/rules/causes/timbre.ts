@@ -52,7 +52,6 @@ export const timbre = defineCause({
         says: {
           yes: 'The center is not the same model as the mains.',
           no: 'The center is the same model as the mains: what sounds unlike is its place or its settings.',
-          unknown: 'It is not known whether center and mains belong together.',
         },
         because:
           'Three equal boxes have one tone. In unlike places or under unlike settings they sound unlike all the same.',
@@ -69,7 +68,6 @@ export const timbre = defineCause({
         says: {
           yes: 'Center and mains do not come from the same series.',
           no: 'Center and mains come from the same series, which makes a gross difference of tone unlikely.',
-          unknown: 'It is not known whether center and mains belong together.',
         },
         because:
           'A series shares its tweeter and its tuning. Its matching center is still another layout, so alike does not mean equal.',
@@ -84,7 +82,6 @@ export const timbre = defineCause({
         says: {
           yes: 'The mains are panels, horns or another special type, and the center is not made for them: it spreads sound unlike them.',
           no: 'The mains spread sound much like the center does.',
-          unknown: 'The type of the mains is not known, or whether the center is made for them.',
         },
         because:
           'Two loudspeakers alike on their axis still differ in the room when one of them lights it otherwise.',
@@ -99,7 +96,6 @@ export const timbre = defineCause({
         says: {
           yes: 'The center is much smaller than the mains.',
           no: 'The center has cones about the size of those in the mains.',
-          unknown: 'It is not known how the center compares in size.',
         },
         because: 'A much smaller box is thinner in the lower voice, also above any crossover to a subwoofer.',
       },
@@ -113,7 +109,6 @@ export const timbre = defineCause({
         says: {
           yes: 'Measured at the seat, center and mains differ by {toneWorstBandDb} around {toneWorstBandHz}; {limit} is clearly heard.',
           no: 'Measured at the seat, center and mains stay within {toneWorstBandDb} in every third of an octave.',
-          unknown: 'The responses of left, center and right have not all been measured.',
         },
         because:
           'The ear judges tone by the band that differs most, after the levels are matched. A measurement at the seat shows box, place and settings together, so it points less to the box than an exchange does.',
@@ -131,7 +126,6 @@ export const timbre = defineCause({
         says: {
           yes: 'A moving sound changes its tone as it passes the center.',
           no: 'A moving sound keeps its tone across the front, so center and mains match well enough.',
-          unknown: 'It has not been heard whether a moving sound changes its tone.',
         },
         because: 'One sound on three loudspeakers is the direct comparison.',
         source: 'band-match',
@@ -146,7 +140,6 @@ export const timbre = defineCause({
         says: {
           yes: 'Steady noise has another tone in the center than in the mains.',
           no: 'Steady noise has no other color in the center than in the mains, so their tone matches.',
-          unknown: 'Test noise has not been stepped through the channels.',
         },
         because: 'Steady noise shows differences of tone that speech hides.',
         source: 'band-match',
@@ -161,7 +154,6 @@ export const timbre = defineCause({
         says: {
           yes: 'A main in the place of the center sounds right there: the box makes the difference, not the place.',
           no: 'A main in the place of the center sounds as wrong: the place or the channel makes the difference.',
-          unknown: 'No main has been tried in the place of the center.',
         },
         because: 'With place and channel unchanged, only the box has been exchanged.',
       },
@@ -176,7 +168,6 @@ export const timbre = defineCause({
         says: {
           yes: 'With left and center swapped at the amplifier the trouble stays with the center box.',
           no: 'With left and center swapped at the amplifier the trouble does not stay with the box.',
-          unknown: 'Left and center have not been swapped at the amplifier.',
         },
         because: 'The tone of a box goes where the box is, whatever channel feeds it.',
       },
@@ -190,7 +181,6 @@ export const timbre = defineCause({
         says: {
           yes: 'On the cable of the left channel the center box sounds as wrong as before: the trouble goes with the box.',
           no: 'On the cable of the left channel the center box sounds right: cable or channel make the trouble.',
-          unknown: 'Center and left have not been swapped at the loudspeakers.',
         },
         because: 'The cables stayed with their channels; only the boxes changed places.',
       },
@@ -204,7 +194,6 @@ export const timbre = defineCause({
         says: {
           yes: 'Near by, at one meter, the voice is not right either.',
           no: 'Near by, at one meter, the voice is good: room and place color it, not the box.',
-          unknown: 'The center has not been heard from one meter.',
         },
         because: 'At one meter the box itself is heard with hardly any room.',
         source: 'direct-sound',

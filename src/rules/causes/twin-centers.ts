@@ -47,8 +47,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'At the worst seat the two boxes cancel by {twinCenterDipDb}; {limit} is clearly audible.',
           no: 'At the worst seat the two boxes cancel by no more than {twinCenterDipDb}; it takes {limit} to be clearly audible.',
-          unknown:
-            'How the two boxes stand, how far apart, and the seats are needed to compute how they cancel.',
         },
         because:
           'The same voice from two places arrives twice. Where the paths differ by half a wave it cancels, at many pitches at once.',
@@ -64,7 +62,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'Steady noise from the center is hollow and hard to place.',
           no: 'Steady noise from the center is not hollow or hard to place, though two boxes would make it so.',
-          unknown: 'Nobody has compared the three fronts with steady noise.',
         },
         because: 'Two equal sources comb steady noise into a hollow hiss that shifts with the head.',
         source: 'comb',
@@ -79,7 +76,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'With one of the two boxes disconnected the voice is fuller and steadier.',
           no: 'With one of the two boxes disconnected nothing changes but the level.',
-          unknown: 'Nobody has disconnected one of the two boxes yet.',
         },
         because:
           'With a single source left there is nothing to interfere. Covering a tweeter is no such test: the rest of both boxes plays on.',
@@ -96,7 +92,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'Standing up or sliding low changes the tone of the voice, as two boxes above each other would have it.',
           no: 'Standing, sitting and slouching, the voice keeps its tone, though two boxes above each other would change it.',
-          unknown: 'Nobody has stood up and slid low while a voice played.',
         },
         because: 'Between two boxes above each other the paths differ with the height of the ears.',
         source: 'comb',
@@ -111,7 +106,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'It differs between the middle and the end of the row, as the paths from the two boxes do.',
           no: 'It is the same in the middle and at the end of the row.',
-          unknown: 'The middle seat and the end seat have not been compared.',
         },
         because:
           'Side by side the two agree in the middle only; above and below they disagree at any seat not level with both.',
@@ -127,7 +121,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'It began with a new or moved loudspeaker, such as the second box.',
           no: 'It did not begin with a new or moved loudspeaker.',
-          unknown: 'It is not known what changed before it began.',
         },
         because:
           'Two boxes rarely come together: what was good with one and is not with two tells its cause.',
@@ -142,7 +135,6 @@ export const twinCenters = defineCause({
         says: {
           yes: 'An ear at the drivers finds one silent, and a silent box interferes with nothing.',
           no: 'An ear at the drivers finds them playing.',
-          unknown: 'Nobody has put an ear to each driver yet.',
         },
         because: 'Interference needs two sources; a dead one points to a cable or a driver instead.',
       },

@@ -81,22 +81,12 @@ function centerDemand(r: Reader<(typeof DEMAND_FACTS)[number]>): number {
   return Math.max(0, (trimDb ?? 0) + (boost === 'on' ? VOICE_BOOST_DB : 0) + awayDb);
 }
 
-/** What a meter shows at the seat by the word for the listening level, dB; a word tells it to a factor of three in power. Common practice, no source. */
-const LEVEL_IN_WORDS = { soft: 60, normal: 70, loud: 85 } as const;
-const WORD_DOUBT = 1;
 /** With all channels loud a receiver gives each some 2 dB less than with two. Common practice, no source. */
 const ALL_DRIVEN = 0.63;
-const POWER_FACTS = ['loudestAtSeat', 'listeningLevel', 'centerSensitivity', ...SEAT_FACTS] as const;
+const POWER_FACTS = ['loudestAtSeat', 'centerSensitivity', ...SEAT_FACTS] as const;
 function powerNeeded(r: Reader<(typeof POWER_FACTS)[number]>): number {
-  const metered = r.toldNumber('loudestAtSeat');
-  const word = r.toldChoice('listeningLevel');
-  const levelDb = metered ?? (word && LEVEL_IN_WORDS[word]) ?? r.stop('loudestAtSeat', 'listeningLevel');
-  if (metered === undefined) r.doubt(WORD_DOUBT);
-  return powerForLevelW({
-    levelDb,
-    sensitivityDb: r.number('centerSensitivity'),
-    distanceM: mainSeatIn(r).yM,
-  });
+  const [levelDb, sensitivityDb] = r.numbers('loudestAtSeat', 'centerSensitivity');
+  return powerForLevelW({ levelDb, sensitivityDb, distanceM: mainSeatIn(r).yM });
 }
 
 /** A difference in words: below what is noticed it is none. */

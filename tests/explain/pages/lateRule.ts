@@ -5,7 +5,6 @@ const WORDS = { id: 'late', group: 'g', because: 'Why.', source: 'time-image' } 
 const SAYS = {
   yes: 'It is {delayErrorMs} late; {limit} is heard.',
   no: 'Only {delayErrorMs}.',
-  unknown: 'Unknown.',
 };
 /** A rule on the lateness of the center. */
 export const late = (

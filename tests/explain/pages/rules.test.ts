@@ -17,10 +17,9 @@ describe('the page of a rule', () => {
     const label = variableLabel('delayErrorMs');
     expect(told.Asks).toBe(`Whether ${label} is at least 0.25 ms (clear grade).`);
     expect(told['Bears on']).toMatch(/^Systems where number of centers is “[^”]+”\.$/);
-    expect([told['If yes'], told['If no'], told['Not known'], told.Reason]).toEqual([
+    expect([told['If yes'], told['If no'], told.Reason]).toEqual([
       `It is ‹${label}› late; ‹limit› is heard.`,
       `Only ‹${label}›.`,
-      'Unknown.',
       'Why.',
     ]);
     expect(labeled(pageOfRule(late()))['Bears on']).toBe('Every system the cause applies to.');
