@@ -58,7 +58,15 @@ const isUsable = (mark: Mark): boolean =>
   mark.how !== 'unknown' &&
   mark.conflict === undefined;
 
+/** "Films are fine" is told by either name. */
+const isFineContent = (taken: Taken, mark: Mark): boolean =>
+  taken.fact === 'playedContent' &&
+  taken.negated &&
+  mark.fact === 'fineContent' &&
+  mark.value === taken.value;
+
 export function agrees(taken: Taken, mark: Mark): boolean {
+  if (isFineContent(taken, mark) && !mark.negated) return true;
   if (!(mark.fact === taken.fact || SAME_COMPLAINT[taken.fact]?.includes(mark.fact ?? ''))) return false;
   if (mark.negated !== taken.negated) return false;
   if (typeof mark.value !== 'number' || typeof taken.value !== 'number') return mark.value === taken.value;

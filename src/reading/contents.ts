@@ -20,7 +20,9 @@ const KINDS: readonly (readonly [string, Choice<'playedContent'>])[] = [
 const MUSIC = 'music';
 const REACH = 6;
 /** Said of what is heard there: a preposition or a verb right before it, or a trouble in its clause. */
-const HEARD = new Set('on in with during while watch watching play playing listen listening'.split(' '));
+const HEARD = new Set(
+  'on in with during while for watch watching watches play playing plays listen listening listens'.split(' '),
+);
 
 export function contentsIn(words: readonly Word[], others: Others, classes: Classes): ToldContent[] {
   return words.flatMap((word, at): ToldContent[] => {

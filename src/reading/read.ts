@@ -15,7 +15,7 @@ import { numbersIn, unitsOf } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
 import { type Context, contextOf, isDenied, type Others, othersIn } from './scope.js';
 import type { Word } from './sentences.js';
-import { isHeard, isOfOthers, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
+import { isHeard, isOfOthers, isOfRoom, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
 import { type ToldTrial, trialsIn } from './trials.js';
 
 export interface Taken {
@@ -184,7 +184,14 @@ const isPartOf = (part: Candidate, candidates: readonly Candidate[]): boolean =>
   );
 
 /** Facts that an act tells by the way: "bought the matching center". */
-const KEPT_IN_ACTS: ReadonlySet<string> = new Set(['lastChange', 'onset', 'polarityMarks', 'driversHeard']);
+const KEPT_IN_ACTS: ReadonlySet<string> = new Set([
+  'lastChange',
+  'onset',
+  'polarityMarks',
+  'driversHeard',
+  'alignmentBy',
+  'elsewhereToo',
+]);
 
 const questionOf = (fact: string): string =>
   Object.hasOwn(COMPLAINTS, fact)
@@ -257,7 +264,7 @@ function isOfAnother(
   if (fact === 'voiceDirection')
     return isOfStanding(words, match, classes) || !isHeard(words, match, classes);
   if (fact === 'centerPlacement' || fact === 'screenKind') return isOfVoice(words, match, classes);
-  return fact === 'centerBassSize' && isOfOthers(words, match, classes);
+  return fact === 'centerBassSize' && (isOfOthers(words, match, classes) || isOfRoom(words, match));
 }
 
 /** Where it is heard and where it is fine; heard with music and with films is heard with everything. */
@@ -284,6 +291,7 @@ const DENIABLE: ReadonlySet<string> = new Set<ChoiceFactId>([
   'driversHeard',
   'displaySpeakers',
   'lastChange',
+  'centerPlacement',
 ]);
 
 const opposed = (fact: ChoiceFactId, value: string): string | undefined =>
@@ -379,7 +387,12 @@ function oneOf(list: readonly Candidate[]): Candidate[] {
   const [best] = sure;
   const denials = kept.filter(({ negated, unsure, value }) => negated && !unsure && value !== best?.value);
   if (best === undefined) return denials.length > 0 ? denials.slice(0, 1) : kept.slice(0, 1);
-  const rivals = sure.filter(({ value }) => value !== best.value);
+  const least = YIELDING[best.fact];
+  if (best.value === least) {
+    const other = sure.find(({ value }) => value !== least);
+    if (other) return oneOf(sure.filter(({ value }) => value !== least));
+  }
+  const rivals = sure.filter(({ value }) => value !== best.value && value !== least);
   if (best.fact === 'playedContent') return [playedOf(sure), ...denials.slice(0, 2)];
   if (rivals.length === 0) return [best, ...denials.slice(0, 2)];
   const ranked = RANKED[best.fact];
@@ -400,9 +413,20 @@ function oneOf(list: readonly Candidate[]): Candidate[] {
 /** Where two values may be told together, the one that says more comes first. */
 const RANKED: Readonly<Record<string, readonly string[]>> = {
   centerPlacement: ['behind-screen', 'bay', 'wall', 'floor', 'shelf-top', 'stand'],
-  troubleSeats: ['one-seat', 'middle-only', 'off-middle', 'everywhere'],
+  troubleSeats: ['back-row', 'one-seat', 'middle-only', 'off-middle', 'everywhere'],
   voiceDirection: ['behind', 'subwoofer', 'low', 'high', 'aside', 'center-box', 'nowhere', 'picture'],
   screenKind: ['perforated', 'woven', 'solid', 'none'],
+  troubleTitles: ['one-source', 'some', 'all'],
+  fineContent: ['multichannel-film', 'two-channel-music', 'television'],
+};
+
+/** Values that say less than any other one told beside them: "nothing else changed", "never ran it, typed them in". */
+const YIELDING: Readonly<Record<string, string>> = {
+  alignmentBy: 'nobody',
+  lastChange: 'nothing',
+  driversHeard: 'all',
+  centerFamily: 'same-maker',
+  changedExactly: 'trim',
 };
 
 /** Contents differ without contradicting each other: music and films together are everything. */

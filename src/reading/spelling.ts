@@ -118,6 +118,9 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
   tear: tore torn
   blow: blew blown
   choose: chose chosen
+  manufacturer: mfr mfg
+  different: diff
+  version: ver
   try: tried tries trying
   woman: women womans ladies lady
   man: men mans bloke blokes guys

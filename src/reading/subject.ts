@@ -79,6 +79,12 @@ export function isHeard(words: readonly Word[], { first }: Span, classes: Classe
   );
 }
 
+const ROOMS = new Set(['size', 'room', 'hall', 'mode']);
+
+/** "Room size set to small" is a setting of the ambience. */
+export const isOfRoom = (words: readonly Word[], span: Span): boolean =>
+  clauseBefore(words, span).some(({ raw }) => ROOMS.has(raw));
+
 const PRONOUNS = new Set(['he', 'she', 'they', 'i', 'we', 'it']);
 
 /** "She sits to the right of me": a person on a seat, not a voice. */

@@ -35,7 +35,7 @@ const ALL = [
 
 describe('the lexicon', () => {
   it('holds only words, gaps, classes and quantities', () => {
-    const piece = /^(?:\.\.\.?|\{[a-z]+\}|[@a-z0-9&#_.+|-]+\??)$/i;
+    const piece = /^(?:\.\.\.?|\{[a-z]+\}|[=@a-z0-9&#_.+|-]+\??)$/i;
     expect(ALL.filter((phrase) => !phrase.split(/\s+/).every((each) => piece.test(each)))).toEqual([]);
   });
 

@@ -63,13 +63,15 @@ export const NOUNS = {
     'center spread|width|image; center width setting|control; spread; spread control|setting; width control|setting; middle width; width; center image setting; center spread control|setting; spread setting',
   menu: 'menu; setup menu; setup; receiver; display; info screen; screen; setup page; receiver menu; on screen menu; avr; processor; set-up; set up',
   boostMode:
-    'dialog enhancement|enhancer|boost|lift|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting',
+    'dialog enhancement|enhancer|boost|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting',
   nightMode:
     'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
   wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
   screenCloth:
     'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; perforated screen|vinyl|sheet; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
-  heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; front row; people in front',
+  heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; people in front',
+  frontRow: 'front row; front seats; first row; row one|1; front rows',
+  sourceBox: 'cable|satellite|settop|streaming|media|android box; set top box; decoder',
   faultWord:
     'problem; trouble; issue; fault; it; effect; noise; buzz; buzzing; honk; dullness; echo; boom; rattle; complaint; weirdness; swish; gripe',
   // Programme.
@@ -156,4 +158,6 @@ export const CLASSES = {
     'stuff; stuffed; shove; shoved; cram; crammed; tuck; tucked; squeeze; squeezed; wedge; wedged; slid; slide; slot; slotted; push; pushed; jammed; box; boxed; bury; buried; put; stash; stashed',
   clutter:
     'plant; vase; lamp; ornament; ornaments; candle; candles; toy; toys; flower; flowers; photo; photos; frame; frames; books; statue; basket; pot; cactus; fern; cat; dog; remote; console; soundbar; clock; bowl; figurine; radio; blanket; box; fireguard; pouf',
+  changedVerb:
+    'bought; install; fit; replace; swap; upgrade; add; change; move; rewire; unplug; reconnect; rearrange; redecorate; decorate; paint; clean; mount; connect; wire; redo; tidy; hook; press; reset; update; hang',
 } as const;

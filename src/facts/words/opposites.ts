@@ -10,7 +10,7 @@ export const OPPOSITES: Opposites = {
   upmixCenterControl: { present: 'none' },
   centerSpread: { on: 'off', off: 'on' },
   upmixAmbience: { yes: 'no' },
-  displaySpeakers: { playing: 'muted', muted: 'playing' },
+  displaySpeakers: { playing: 'muted' },
   voiceBoost: { on: 'off' },
   dynamicCompression: { on: 'off' },
   subwoofer: { one: 'none', several: 'none' },

@@ -19,7 +19,7 @@ export const telltaleWords: FamilyWords = {
       seats:
         'new|different|bigger .. sofa|armchair|armchairs|seats|loveseat; bought|got .. new|bigger .. sofa|chairs|seats; i|we|wife|husband|she|he moved|turned|pushed|rearranged .. sofa|seats|armchair|chairs; sofa|seats .. moved|turned|pushed .. back|to|forward|round|against; new sofa|seats|chairs; moved the seats; turned the sofa; corner sofa new; sofa moved',
       receiver:
-        'new|newer|another|different|secondhand receiver|amplifier|processor; bought|inherited|switched|borrowed|exchanged|replaced|swapped|upgraded .. receiver|amplifier|processor; receiver|amplifier .. replaced|exchanged|repaired|arrived; second hand receiver|amplifier; left me .. receiver|amplifier|set|system; new receiver|amplifier; receiver .. gave; exchanged the receiver; second hand receiver; another receiver; inherited .. receiver; since the new receiver',
+        'since|with|after|got|bought|have|up|the|my|our .. =new|=another|=different receiver|amplifier|processor; =new|newer receiver|amplifier .. since|now|came|arrived|went; bought|inherited|switched|borrowed|exchanged|replaced|swapped|upgraded .. receiver|amplifier|processor; receiver|amplifier .. replaced|exchanged|repaired|arrived; left me .. receiver|amplifier|set|system; receiver .. gave; exchanged the receiver; inherited .. receiver; since the new receiver',
       trim: 'i|he|she|we|wife|dad|husband|son .. turned|cranked|bumped|raised|pushed|nudged|upped|increased|boosted .. center|dialog|voices|speech .. up|by|to|level|volume|#; wanted .. voices|dialog|speech .. louder; bumped|upped|cranked .. center; turned .. voices up; pressed .. center volume up; center up to; raised .. center level; wanted voices louder; turned up the voices; center already raised; put .. center .. + #; plus # now',
       mode: 'press|pressed|hit|selected|chose|found|discovered|activated .. mode|button|program; mode .. changed|different|switched; changed the? mode; sitting|sat on .. remote; changed the mode; searched sound programs; selected .. program|mode; other mode; set all speakers; mode with all; light it selects; danced with large hall',
       reset:
@@ -39,7 +39,7 @@ export const telltaleWords: FamilyWords = {
       'near-center':
         'subwoofer .. @under|beneath|near|by|below|beside|next|in .. center|television|screen|@furniture; subwoofer .. in the middle|centre; subwoofer .. right by|next|beside .. center; subwoofer .. under|beside|next to|near .. center; subwoofer below the television; subwoofer next to the television',
       front:
-        'subwoofer .. beside|next|near|by|between|left|right|outside|inside|under|behind .. @leftMain|@rightMain|@mains|tower; subwoofer .. front wall|left|right|along; subwoofer .. left|right of .. television|@furniture|screen|center; subwoofer .. between .. center|television|@furniture|and; subwoofer .. between .. mains|left|center; subwoofer .. beside .. main|left|right; subwoofer .. front wall; subwoofer left of the television',
+        'subwoofer ... near|beside|by|next .. @leftMain|@rightMain|tower; subwoofer .. beside|next|near|by|between|left|right|outside|inside|under|behind .. @leftMain|@rightMain|@mains|tower; subwoofer .. front wall|left|right|along; subwoofer .. left|right of .. television|@furniture|screen|center; subwoofer .. between .. center|television|@furniture|and; subwoofer .. between .. mains|left|center; subwoofer .. beside .. main|left|right; subwoofer .. front wall; subwoofer left of the television',
       corner:
         'subwoofer .. in|sit|stand|live|into|at .. corner; corner .. subwoofer; corner loaded|loading|subwoofer; subwoofer .. corner; subwoofer in the corner; in the corner .. subwoofer',
       seats:
@@ -55,9 +55,9 @@ export const telltaleWords: FamilyWords = {
     },
     elsewhereToo: {
       headphones:
-        'headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
+        'headphones ... same mumble|mumbling|problem|trouble|unclear|mush|swamp|thing; headphones .. also|too|still not|unclear|hard|bad|mumbling; same .. with|on|over|through headphones; even with|on headphones; headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
       'other-room':
-        'bedroom|kitchen|tablet|phone|laptop|computer|office|caravan|study|den|friend|friends|neighbor|sister|brother|parents|television|set|hotel|cinema|car .. same|just|also|too|still|equally|no better|cannot|as bad|@unclear; same|also|equally|just .. on|in|at|with .. bedroom|kitchen|tablet|phone|laptop|computer|caravan|friend|neighbor|sister|brother|parents|car; same .. trouble|problem|mumbling|thing .. at|in|on .. bedroom|friend|kitchen|other; at|in|on .. friend|friends|sister|brother|parents|bedroom|kitchen|cinema|hotel|center ... same|exact|also|too; my sister|friend|buddy|neighbor|brother .. same .. problem|bad|whisper|subtitles; on a tablet .. subtitles|same; also on .. kitchen radio|phone|tablet; in other rooms too; same .. in the kitchen; at my sister .. just as bad; streams .. tablet .. switched the subtitles; totally different system .. same',
+        'same|also|neither not? .. on|in|at .. car|bedroom|kitchen|tablet|phone|laptop|caravan|brother|sister|friend|parents; on|at .. brother|sister|friend|parents .. system|place|house|home .. same|also|too; bedroom .. same|also|too; heard .. on bedroom|kitchen .. same; bedroom|kitchen|tablet|phone|laptop|computer|office|caravan|study|den|friend|friends|neighbor|sister|brother|parents|television|set|hotel|cinema|car .. same|just|also|too|still|equally|no better|cannot|as bad|@unclear; same|also|equally|just .. on|in|at|with .. bedroom|kitchen|tablet|phone|laptop|computer|caravan|friend|neighbor|sister|brother|parents|car; same .. trouble|problem|mumbling|thing .. at|in|on .. bedroom|friend|kitchen|other; at|in|on .. friend|friends|sister|brother|parents|bedroom|kitchen|cinema|hotel|center ... same|exact|also|too; my sister|friend|buddy|neighbor|brother .. same .. problem|bad|whisper|subtitles; on a tablet .. subtitles|same; also on .. kitchen radio|phone|tablet; in other rooms too; same .. in the kitchen; at my sister .. just as bad; streams .. tablet .. switched the subtitles; totally different system .. same',
       'fine-elsewhere':
         'headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio|other room|rooms|elsewhere .. @good|no|every; @good|every .. on|in|at|with|through|via .. headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio; checked in the? shop fine; in the shop .. fine|good|perfect; at .. friend|buddy|brother .. fine|clear|perfect; in the old place center was|were ace|fine|great; in her|his|our former flat .. crystal|fine|perfect|clear; in the old flat .. fine|perfect|good|great; worked in the old; in the old house .. perfect|fine',
     },
@@ -69,7 +69,7 @@ export const telltaleWords: FamilyWords = {
         'points|pointing|point|aimed|aim|faces|facing|firing|fires|shoots|tilted|angled|blows .. over|above|past|ceiling|at .. heads|head|ceiling|us|ears|me; points .. above|over .. head|ceiling; fires over; at the ceiling; shoots over our heads',
     },
     whichVoices: {
-      low: '@male .. boom|boomy|honk|thick|fat|chesty|barrel|@bad|@unclear|boxy|bassy|chest|drone|worst|most; only|mostly|mainly|especially|worst .. men|male|man|baritones|narrators; deep voices .. only|mostly|worst; @male ... women|female .. @good; deep|low voices|voice|men .. @bad|boom|boomy|chesty|worst; deep|low chaps|men|voices|fellows .. all|worst|most; every male voice; deep .. above all; men|male|deep|low voices .. boom|barrel|honk|thick|fat; women .. right|fine men; only men; deep voice; male voices; blokes voices; women sound right but men; low male voices; men boom; deep voices',
+      low: '@trouble|boomy|boom|worst .. on|with|for @male|deep|low; @male .. boom|boomy|honk|thick|fat|chesty|barrel|@bad|@unclear|boxy|bassy|chest|drone|worst|most; only|mostly|mainly|especially|worst .. men|male|man|baritones|narrators; deep voices .. only|mostly|worst; @male ... women|female .. @good; deep|low voices|voice|men .. @bad|boom|boomy|chesty|worst; deep|low chaps|men|voices|fellows .. all|worst|most; every male voice; deep .. above all; men|male|deep|low voices .. boom|barrel|honk|thick|fat; women .. right|fine men; only men; deep voice; male voices; blokes voices; women sound right but men; low male voices; men boom; deep voices',
       high: '@female .. shrill|sharp|sting|screech|harsh|@bad|@unclear|worst|most|lose|thin; only|mostly|mainly|especially|worst .. @female; high voices|voice .. @bad|shrill; cannot hear .. ladies|women|girls|child|children; female voices; women only; soprano; kids voices; only women|female; high voices',
       's-sounds':
         's|esses|sibilant|consonant|consonants .. spit|spitty|sharp|sting|hurt|gone|missing|lost|disappear|vanish|splash|soft|lisp|hiss; s and t|f|th|z; lose|lost|missing .. esses|consonants|s; sibilants; s sounds; esses; the s; s and f; lispy; lisps; s sting',
@@ -85,11 +85,12 @@ export const telltaleWords: FamilyWords = {
     },
     fineSeats: {
       middle:
-        '@mainSeat|middle .. @good|every; @good|every .. in|at|from|on .. @mainSeat|middle; i sit .. middle .. @voice|words|it .. crisp|clear|fine|perfect; in|from .. center|middle cushion|seat|chair .. @good; i|me|self .. in .. center|middle ... no issue|problem|trouble; middle .. fine|lovely|clear|good|great; in the mainSeat .. fine|lovely|clear|perfect|great|good; middle of the sofa .. lovely|clear|fine|good; hear everything in the middle; middle seat flat|fine|clear',
+        '@mainSeat|middle .. hear|get|understand|follow .. fine|good|all|everything|every|perfect; @mainSeat|middle .. @good|every; @good|every .. in|at|from|on .. @mainSeat|middle; i sit .. middle .. @voice|words|it .. crisp|clear|fine|perfect; in|from .. center|middle cushion|seat|chair .. @good; i|me|self .. in .. center|middle ... no issue|problem|trouble; middle .. fine|lovely|clear|good|great; in the mainSeat .. fine|lovely|clear|perfect|great|good; middle of the sofa .. lovely|clear|fine|good; hear everything in the middle; middle seat flat|fine|clear',
       'other-height':
-        'stand|standing|kneel|crouch|squat|slouch|recline|lie|get|sit up|straight|upright|higher|lower|down ... @good|back|there|comes|clear; crouch|kneel|squat|slouch|stand ... treble|highs|voice .. back|return|clear; @good .. when|if|once .. stand|kneel|crouch|slouch|lie|recline|up; stand up .. clear|fine|good|different; when i stand .. clear|good|fine; sitting up .. clear; clear sitting up; sit up straight .. clear',
+        '@good .. when|if .. sit|lie|slide .. floor|carpet|ground|low|lower|down; when .. slide|slip|slump down .. @good|bright|brighter; stand|standing|kneel|crouch|squat|slouch|recline|lie|get|sit up|straight|upright|higher|lower|down ... @good|back|there|comes|clear; crouch|kneel|squat|slouch|stand ... treble|highs|voice .. back|return|clear; @good .. when|if|once .. stand|kneel|crouch|slouch|lie|recline|up; stand up .. clear|fine|good|different; when i stand .. clear|good|fine; sitting up .. clear; clear sitting up; sit up straight .. clear',
       near: 'one|half|# .. in front|from|away|before|of .. it|center|speaker|box .. @good; close|near|head|ear|ears|nose|kneel|squat|right .. to|at|by|front|against .. it|center|speaker|box|grille .. @good; near|close to? .. @good; from close|near .. @good; up close .. clear|perfect|fine|great; meter|metre .. front .. clear|glass|bell; close up .. clear|fine',
-      'front-row': 'front row|seats|rows .. @good|every; in front .. @good; row one|1 .. @good',
+      'front-row':
+        '@frontRow .. @good; in front .. marvelous|perfect|clear|hear; front row|seats|rows .. @good|every; in front .. @good; row one|1 .. @good',
     },
     smallHeadMove: {
       changes:
@@ -101,12 +102,12 @@ export const telltaleWords: FamilyWords = {
     },
     hearingChecked: {
       fine: 'ears|hearing .. tested|checked|test|check|audiogram|audiologist .. fine|ok|normal|perfect|good|passed; tested|checked .. ears|hearing .. fine|normal|perfect|ok|good; hearing .. fine|perfect|excellent|normal|good; ears .. fine|perfect|normal; hearing .. fine|ok|tested|age appropriate; ears .. fine; ent says .. fine',
-      loss: 'hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; deaf .. in|on .. one|left|right|ear; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing loss; hearing .. bad; half deaf',
+      loss: 'loss on|in|of .. ears|ear|both|hearing; ear doctor .. loss; has|have some|a|slight|mild .. loss; hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; deaf .. in|on .. one|left|right|ear; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing loss; hearing .. bad; half deaf',
       aid: 'hearing aid|aids|instrument; hearing device|devices|implant; wear|wears|wearing .. aids|aid; hearing aid|aids; hearing-aid',
       not: 'refuse|refuses|not|never|wont .. hearing .. test|tested|check|checked; never|not .. tested|checked .. hearing|ears; hearing .. never|not .. tested|checked; not .. audiologist|hearing test|check; ears|hearing .. tested|checked .. never|not|supposed; never went to .. hearing|audiologist|ear; supposed .. ears|hearing',
     },
     settingsFromElsewhere: {
-      yes: 'distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; distances .. from before; levels .. from before; from the old flat|house|room|place; ones from before; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle',
+      yes: 'still had|has his|her|their .. room|settings|numbers|distances; @settingsWord .. of .. previous|old|former|other; distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; distances .. from before; levels .. from before; from the old flat|house|room|place; ones from before; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle',
       no: '@settingsWord .. made|done|run .. in this room|here|in here; done .. in this room; calibrated here',
     },
     microphonePlacement: {
@@ -120,7 +121,7 @@ export const telltaleWords: FamilyWords = {
     },
     twinArrangement: {
       'side-by-side':
-        'two|both|pair|twin|2 .. center|centers|center speakers .. side by side|next|beside; centers .. next|beside|alongside; centers .. side by side; two centers .. side by side|left and right|next to',
+        'they|both|two sit|stand|lie side by side|next; two|both|pair|twin|2 .. center|centers|center speakers .. side by side|next|beside; centers .. next|beside|alongside; centers .. side by side; two centers .. side by side|left and right|next to',
       'above-below':
         'one .. @above|top .. one|other|another|second .. @under|bottom; one .. @under .. one|other|another|second .. @above|top; centers .. above and below|under; @above and @under .. picture|television|screen; a? second center|one .. above|over .. television|screen|picture; one above .. one below; two centers above and below; center below .. twin .. above; one over and one under',
       stacked:
@@ -128,7 +129,7 @@ export const telltaleWords: FamilyWords = {
     },
     mainsWhenLoud: {
       clean:
-        '@mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean; mains .. clean|fine .. loud; left and right .. stay clean|clean',
+        '@mains .. clean|fine .. at|when|same|loud|level|even|that; @mains clean; @mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean; mains .. clean|fine .. loud; left and right .. stay clean|clean',
       'strain-too':
         '@mains|left and right|all|everything|others|towers|fronts .. strain|distort|harsh|break|clip .. too|also|as|well|equally|likewise; mains .. strain|distort too|also; all speakers distort',
     },
@@ -158,21 +159,21 @@ export const telltaleWords: FamilyWords = {
       left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; left end|seat|side|half .. bad|worse|worst|only|most|suffers; only .. left seat|side|end|hand; only on the left; left seat only; left side only; left end of the sofa',
       right:
         'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. right side|end|seat|hand|half|of; right end|seat|side|half .. bad|worse|worst|only|most|suffers; only .. right seat|side|end|hand; only on the right; right seat only; right end of the sofa; right side only',
-      both: 'left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right .. same|no|equal; left .. and .. right .. both|say|equal|same; both sides|ends are? equally; either far? end; same on the other side; both sides; same on both; left seat bad .. right seat bad',
+      both: 'both ends; at both sides|ends; left and|or right ends|end|seats; left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right .. same|no|equal; left .. and .. right .. both|say|equal|same; both sides|ends are? equally; either far? end; same on the other side; both sides; same on both; left seat bad .. right seat bad',
     },
     loudnessCompensation: {
       on: 'loudness be? on|engaged|active|pressed|enabled; with loudness; loudness compensation|contour|button|key|eq .. on|active|engaged|pressed; dynamic eq|equalizer .. on|active|enabled|engaged',
       off: 'loudness|loudness compensation|button|key .. off|not|disabled|out; no loudness; without loudness; dynamic eq|equalizer .. off|disabled',
     },
     fineTitles: {
-      most: 'most|many|other|others|rest .. @film|titles|shows|discs|series|stuff .. @good; everything|all else .. @good; it .. that one only; only that one',
+      most: 'other|others|all|rest .. titles|films|movies|shows|discs|series .. @good; most|many|other|others|rest .. @film|titles|shows|discs|series|stuff .. @good; everything|all else .. @good; it .. that one only; only that one',
       news: 'only|just .. news|newscasts|newsreader .. @good',
       'other-mix':
-        '@language dub|dubbed|track|version|language|soundtrack|mix|audio .. @good; other|original|stereo|different track|version|language|mix|dub .. @good|clear; dub|dubbed .. @good; same .. in @language .. @good; with|on|in|same|to .. @language track|dub|version|soundtrack .. follow|understand|clear|fine|nearly|every|good',
+        'original|other|foreign|dub|dubbed|@language language|version|track|audio|soundtrack .. @good|intelligible|clear; @language dub|dubbed|track|version|language|soundtrack|mix|audio .. @good; other|original|stereo|different track|version|language|mix|dub .. @good|clear; dub|dubbed .. @good; same .. in @language .. @good; with|on|in|same|to .. @language track|dub|version|soundtrack .. follow|understand|clear|fine|nearly|every|good',
     },
     correctionState: {
       changed:
-        'screen .. up|down|not .. when|while|during .. run|ran|measured|calibrated|@autoSetup; @autoSetup|run|ran|measured|calibrated .. with|without|before .. screen|cloth|furniture|sofa|curtains|carpet|new; before .. screen|cloth .. came|down|in|installed|hung|was; run|ran|calibrated|@autoSetup .. screen .. up|rolled|raised',
+        'not .. run|done|repeated .. @autoSetup|calibration since; @autoSetup .. done|run|made before .. screen|cloth|furniture|sofa|carpet; screen .. up|down|not .. when|while|during .. run|ran|measured|calibrated|@autoSetup; @autoSetup|run|ran|measured|calibrated .. with|without|before .. screen|cloth|furniture|sofa|curtains|carpet|new; before .. screen|cloth .. came|down|in|installed|hung|was; run|ran|calibrated|@autoSetup .. screen .. up|rolled|raised',
       'as-now':
         '@autoSetup|run|ran|rerun .. with .. speaker|center|it|screen .. in|where|as .. hole|place|now|is|stands|bay|cabinet; ran .. after .. in place|moved|everything',
     },
@@ -191,8 +192,8 @@ export const telltaleWords: FamilyWords = {
         'dip|hole|null|notch .. gone|shrink|shrinks|fills|half|halves|less|vanish .. with|when|once .. blanket|towel|cushion|rug|foam|cloth|felt|cover|covered',
     },
     voiceLift: {
-      on: 'dialog|voice lift .. on|active|set|at|engaged|enabled|#',
-      off: 'dialog|voice lift .. off|zero|0|not|disabled',
+      on: 'dialog|voice lift .. on|up|at #; dialog|voice lift .. on|active|set|at|engaged|enabled|#',
+      off: 'dialog|voice lift .. 0|zero|off; dialog|voice lift .. off|zero|0|not|disabled',
     },
     conesSeen: {
       'two-side-by-side':
@@ -209,6 +210,10 @@ export const telltaleWords: FamilyWords = {
       receiver:
         'receiver|avr .. own? noise|hiss|tone|tones; noise|hiss|tone|tones of|from|in .. receiver|menu|avr; built in .. noise|tones',
       file: 'noise|tone|tones .. from|off|on .. file|disc|disk|download|stick; test disc|file',
+    },
+    testStillTwo: {
+      'still-two':
+        'still .. like|liked|prefer .. stereo|two|plainStereo|without .. better|every|time; levels .. matched ... still .. two|stereo|plainStereo; long go at it .. no',
     },
   },
 };
