@@ -35,7 +35,33 @@ export interface Beside {
 
 /** "9.0 ft for the center", "fronts: 10 ft", "left and right 3.1 m"; undefined where none is named. */
 export function channelsOf(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
-  return behind(words, at, classes) ?? before(words, at, classes);
+  return (
+    triple(words, at) ??
+    behind(words, at, classes) ??
+    before(words, at, classes) ??
+    sameAs(words, at, classes)
+  );
+}
+
+const ORDER: readonly Channel[] = ['left', 'center', 'right'];
+
+/** "75 / 75.2 / 75": three numbers between strokes are of left, center and right. */
+function triple(words: readonly Word[], at: number): Beside | undefined {
+  const isNumber = (place: number): boolean => words[place]?.quantity !== undefined;
+  const isJoined = (place: number): boolean => words[place]?.text === '/';
+  for (const [index, channel] of ORDER.entries()) {
+    const start = at - 2 * index;
+    if ([0, 2, 4].every((step) => isNumber(start + step)) && [1, 3].every((step) => isJoined(start + step)))
+      return { channels: [channel], place: at };
+  }
+  return undefined;
+}
+
+/** "C: 3.05 m tape / 3.95 m menu": the second number is of the same channel. */
+function sameAs(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
+  if (words[at - 1]?.text !== '/') return undefined;
+  const first = [at - 2, at - 3].find((place) => words[place]?.quantity !== undefined);
+  return first === undefined ? undefined : before(words, first, classes);
 }
 
 function named(words: readonly Word[], place: number, classes: Classes): readonly Channel[] | undefined {
@@ -182,7 +208,7 @@ export function factsOfChannel(
     if (dimension === 'time') return own.some(({ text }) => LATENESS.has(text)) ? undefined : 'delay';
     if (dimension === 'level' || dimension === 'none') {
       if (signed && Math.abs(value) <= 12 && !own.some(({ text }) => OTHER_LEVELS.has(text))) return 'trim';
-      if (Math.abs(value) <= 12 && hasNear(words, at, TRIMS, 0) && !hasNear(words, at, DISTANCE, 0) && isList)
+      if (Math.abs(value) <= 12 && hasNear(words, at, TRIMS, 1) && !hasNear(words, at, DISTANCE, 0) && isList)
         return 'trim';
       const isLevel = dimension === 'level' || isList || hasNear(words, at, LEVELS, 1);
       if (value >= 50 && value <= 95 && isLevel && !hasNear(words, at, BASS, 0)) return 'level';
@@ -199,6 +225,8 @@ export function factsOfChannel(
     if (dimension !== 'length' && dimension !== 'none') return undefined;
     if (hasNear(words, at, HEIGHTS, 0)) return isList && dimension === 'length' ? 'height' : undefined;
     if (own.some(({ text }) => OTHER_LENGTHS.has(text))) return undefined;
+    const next = words[at + 1]?.text ?? '';
+    if (DEVICE.has(next)) return 'entered';
     if (own.some(({ text }) => TAPE.has(text))) return 'taped';
     if (isByTape(words, at)) return 'taped';
     const ofDevice = hasNear(words, at, DEVICE, 1);

@@ -11,6 +11,7 @@ import type { Classes, Match } from './pattern.js';
 import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
+import { canonical } from './spelling.js';
 
 interface Told {
   readonly fact: NumberFactId;
@@ -113,6 +114,8 @@ function lowLimit(words: readonly Word[], at: number, told: readonly Told[], uni
     at - before.match.last <= 8
   )
     return toList(toldBy(words, matchOf('centerLowLimit', at, [at]), 'centerLowLimit', units));
+  if (quantity?.dimension === 'frequency' && quantity.value <= 200 && isDropBehind(words, at))
+    return toList(toldBy(words, matchOf('centerLowLimit', at, [at]), 'centerLowLimit', units));
   if (quantity === undefined || !DROPS.has(quantity.value)) return [];
   const isAt = words
     .slice(at + 1, at + 9)
@@ -130,6 +133,12 @@ function lowLimit(words: readonly Word[], at: number, told: readonly Told[], uni
   const given = { ...quantity, value: Math.abs(quantity.value) };
   return isPoint ? toList(sized(words, at, 'centerLowLimitDrop', given, [at], units)) : [];
 }
+
+/** "110 Hz at -6", "65 Hz (-3 dB)" */
+const isDropBehind = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(at + 1, at + 4)
+    .some(({ quantity, sentence }) => sentence === words[at]?.sentence && DROPS.has(quantity?.value ?? 0));
 
 const DROPS = new Set([-3, -6, -10]);
 const toList = (told: Told | undefined): Told[] => (told ? [told] : []);
@@ -424,7 +433,21 @@ function lengthScale(
 
 const LEFT = new Set(['left', 'l', 'leftMain']);
 const RIGHT = new Set(['right', 'r', 'rightMain']);
-const SIDED: ReadonlySet<NumberFactId> = new Set<NumberFactId>(['centerSideOffset', 'mainSeatOffset']);
+const SIDED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
+  'centerSideOffset',
+  'mainSeatOffset',
+  'pictureSideOffset',
+  'centerToeIn',
+]);
+/** Differences that are told without a sign: "3 dB below". */
+const DIFFERENCES: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
+  'centerAgainstMainsDb',
+  'centerAgainstMainsSideDb',
+  'reflectionMeasuredDb',
+]);
+const LESS = new Set(
+  ['down', 'below', 'under', 'soft', 'quiet', 'low', 'weak', 'behind', 'less'].map(canonical),
+);
 
 /** -1 or 1 for the side or the direction told with it; 0 where a side is needed and none is told. */
 function signFor(fact: NumberFactId, around: readonly string[], quantity: Quantity): number {
@@ -435,6 +458,7 @@ function signFor(fact: NumberFactId, around: readonly string[], quantity: Quanti
     return left === right ? 0 : left ? -1 : 1;
   }
   if (fact === 'centerTrim') return around.includes('down') && !quantity.signed ? -1 : 1;
+  if (DIFFERENCES.has(fact)) return !quantity.signed && around.some((word) => LESS.has(word)) ? -1 : 1;
   if (fact === 'centerBehindMains') {
     const isAhead = around.includes('front') || around.includes('forward') || around.includes('ahead');
     return isAhead && !around.includes('behind') ? -1 : 1;

@@ -32,7 +32,7 @@ const OTHER_UNITS = new Set(
   (
     'eur euro euros quid dollar dollars buck bucks usd gbp grand w watt watts kw ohm ohms ω year years yr yrs week weeks wk day days ' +
     'month months minute minutes min mins hour hours hrs sqm sqft square sq m2 p i bit kbps gauge awg kg lb lbs ' +
-    'rd nd th st stars percentile oct octave litre litres liters am pm oclock mbit gb cd wpc sheep k_'
+    'km kms mile miles mph rd nd th st stars percentile oct octave litre litres liters am pm oclock mbit gb cd wpc sheep k_'
   ).split(' '),
 );
 const DEVICE_BEFORE = new Set(['with', 'using', 'by', 'on']);
@@ -220,6 +220,8 @@ function rangeAt(tokens: readonly Token[], first: Spelled, between: boolean): Me
   while (tokens[at + 1]?.text === '.' || tokens[at + 1]?.text === 'maybe') at++;
   const second = spelledAt(tokens, at + 1);
   if (second === undefined || second.needsUnit) return undefined;
+  // "75/75.2/75": three loudspeakers.
+  if (link === '/' && (tokens[second.next]?.text === '/' || tokens[at - 2]?.text === '/')) return undefined;
   const unit = unitAt(tokens, second.next, second) ?? own;
   const low = first.value;
   const high = second.value;
@@ -304,6 +306,7 @@ function unitAt(tokens: readonly Token[], from: number, number: Spelled): UnitFo
   if (name === 'm' && (after?.text === '2' || after?.text === '²') && !after.spaced)
     return found('other', at + 2);
   if (name === 'pa') return pascals(tokens, at);
+  if (name === 'percent') return found(PERCENT);
   if (name === 'per' && tokens[at + 1]?.raw === 'cent') return found(PERCENT, at + 2);
   if (name === 'holes' || name === 'per') return holes(tokens, at);
   if (OTHER_UNITS.has(name)) return number.needsUnit ? undefined : found('other');

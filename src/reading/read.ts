@@ -67,6 +67,8 @@ interface Candidate extends Omit<Taken, 'phrase' | 'start'> {
   /** He does not know, or a side is missing: a question instead of a fact. */
   readonly unsure: boolean;
   readonly values?: readonly (string | number)[];
+  /** Set so in the text, and not undone: it holds against what was told before. */
+  readonly renewed?: boolean;
 }
 
 export function readText(text: string): Reading {
@@ -92,7 +94,15 @@ export function readText(text: string): Reading {
   const taken = settled
     .filter(({ unsure }) => !unsure)
     .map(
-      ({ first, last, size: _size, unsure: _unsure, values: _values, ...rest }): Taken => ({
+      ({
+        first,
+        last,
+        size: _size,
+        unsure: _unsure,
+        values: _values,
+        renewed: _renewed,
+        ...rest
+      }): Taken => ({
         ...phraseOf({ first, last }),
         ...rest,
       }),
@@ -146,8 +156,8 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
   const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
   return trials.some((trial) => {
     if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
-    // "Up 4 dB did nothing": a number of the trial, unless it was left so.
-    if (typeof candidate.value === 'number' && trial.stays !== true)
+    // "Up 4 dB did nothing": a number of the trial; "changed to 80, better": the number of today, unless undone.
+    if (typeof candidate.value === 'number' && trial.stays !== true && !candidate.renewed)
       if (candidate.first >= trial.actFirst && candidate.last <= Math.max(trial.actLast, trial.cameLast))
         return true;
     // "Turning the center up did nothing": no center from which nothing comes.
@@ -343,6 +353,7 @@ function numbersOf(found: FoundText, others: Others, units: UnitSystem): Candida
           last: match.last,
           size: match.used.length + 1,
           unsure: sideMissing || context.unknown,
+          renewed: match.quantity !== undefined && isRenewed(words, match.quantity),
         },
       ];
     },
@@ -361,6 +372,33 @@ function trialCandidate({ act, test, outcome, answer, first, last, size }: ToldT
     size: size + 2,
     unsure: false,
   };
+}
+
+const TO = new Set(['to', 'at', 'on']);
+const SETTING = new Set(
+  'changed change set put moved brought bring raised raise lowered lower dropped turned corrected typed entered dialed switched went nudged pushed'.split(
+    ' ',
+  ),
+);
+const STATES = new Set(['is', 'are', 'was', 'were', 'be', 'its', 'it', 'currently', 'still']);
+const UNDOING = new Set(['forgot', 'reset', 'reverted', 'undid', 'returned', 'back', 'again', 'test', 'try']);
+const SETTING_REACH = 8;
+const UNDONE_REACH = 60;
+
+/** "I changed the center to 80": a value set by an act, of which nothing says that it was undone. */
+function isRenewed(words: readonly Word[], at: number): boolean {
+  const { sentence } = words[at] as Word;
+  if (!TO.has(words[at - 1]?.raw ?? '') && !TO.has(words[at - 2]?.raw ?? '')) return false;
+  let place = at - 1;
+  while (
+    place >= at - SETTING_REACH &&
+    words[place]?.sentence === sentence &&
+    !SETTING.has(words[place]?.raw ?? '')
+  )
+    place--;
+  if (words[place]?.sentence !== sentence || !SETTING.has(words[place]?.raw ?? '')) return false;
+  if (STATES.has(words[place - 1]?.raw ?? '')) return false;
+  return !words.slice(at, at + UNDONE_REACH).some(({ raw }) => UNDOING.has(raw));
 }
 
 /** One value a fact: of overlapping phrases the longest; two that disagree become a question. */
@@ -395,6 +433,9 @@ function oneOf(list: readonly Candidate[]): Candidate[] {
   const rivals = sure.filter(({ value }) => value !== best.value && value !== least);
   if (best.fact === 'playedContent') return [playedOf(sure), ...denials.slice(0, 2)];
   if (rivals.length === 0) return [best, ...denials.slice(0, 2)];
+  const renewed = sure.filter((each) => each.renewed);
+  if (renewed.length > 0 && renewed.length < sure.length)
+    return [renewed.toSorted((a, b) => a.first - b.first).at(-1) as Candidate];
   const ranked = RANKED[best.fact];
   if (ranked)
     return [

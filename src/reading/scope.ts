@@ -199,7 +199,10 @@ export function othersIn(words: readonly Word[]): Others {
         open.delete(kind);
       else if (role === 'ahead' && isMeant(words, at, kind)) open.set(kind, open.get(kind) ?? first);
       // "… what they say" is no "…, they say".
-      else if (role === 'back' && (kind !== 'other' || before?.kind === 'mark'))
+      else if (
+        role === 'back' &&
+        (kind !== 'other' || before?.kind === 'mark' || word.raw === 'in' || word.raw === 'at')
+      )
         for (const place of clauseBefore(words, first)) out[kind][place] = last + 1;
     }
     if (word.raw === 'if' && isSupposed(words, at)) open.set('planned', at);
@@ -222,7 +225,7 @@ const SUBJECTS = set('i we it he she there this that');
 function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: number): boolean {
   const word = words[at] as Word;
   const one = words[opener] as Word;
-  if (word.hard && word.kind === 'word') return true;
+  if (word.hard && word.kind === 'word') return kind !== 'past' || !isPastClause(words, at);
   // "Went from a flat set to a projector": only what stands between is no more.
   if (kind === 'past' && word.raw === 'to' && words[opener + 1]?.raw === 'from') return true;
   if (word.clause === one.clause) return false;
@@ -237,6 +240,16 @@ function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: nu
   const isComma = words[at - 1]?.kind === 'mark' && words[at - 1]?.soft === false;
   return isComma && !['and', 'or', 'then', 'to', 'maybe'].includes(word.raw);
 }
+
+const PAST_VERBS = set('was were had did used');
+
+/** "… but it rattled": still of then. */
+const isPastClause = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(at + 1, at + 5)
+    .some(
+      ({ raw, sentence }) => sentence === words[at]?.sentence && (PAST_VERBS.has(raw) || /[^e]ed$/.test(raw)),
+    );
 
 /** The clause that ends before this place; where the place begins a clause, the one before. */
 function clauseBefore(words: readonly Word[], first: number): number[] {

@@ -72,6 +72,16 @@ export function sentencesOf(parts: readonly Part[]): Word[] {
   });
 }
 
+/** Lines of prose are as long as the paper; a shorter one is an entry of a list. */
+const PROSE_LETTERS = 60;
+
+function isShortLine(parts: readonly Part[], end: number): boolean {
+  const last = parts[end] as Part;
+  for (let at = end - 1; at >= 0 && last.start - (parts[at] as Part).start < PROSE_LETTERS; at--)
+    if ((parts[at] as Part).text === '\n' || at === 0) return true;
+  return false;
+}
+
 function endsSentence(parts: readonly Part[], at: number): boolean {
   const { text } = parts[at] as Part;
   const next = parts[at + 1];
@@ -81,7 +91,8 @@ function endsSentence(parts: readonly Part[], at: number): boolean {
       next.text === '\n' ||
       next.kind === 'number' ||
       next.text === '-' ||
-      next.text === '*'
+      next.text === '*' ||
+      (next.capital === true && isShortLine(parts, at))
     );
   if (!ENDS.has(text) || (next !== undefined && !next.spaced && next.kind !== 'mark')) return false;
   const before = parts[at - 1]?.raw ?? '';

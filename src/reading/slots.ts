@@ -44,7 +44,7 @@ const PRONOUNS = new Set(['it', 'they', 'them']);
 const PARTS = new Set(
   'it they them box tweeter cone speaker face baffle front axis'.split(' ').map(canonical),
 );
-const SHORT: Readonly<Record<string, string>> = { its: 'it', w: canonical('wide') };
+const SHORT: Readonly<Record<string, string>> = { its: 'it', im: 'i', w: canonical('wide') };
 /** Loudspeakers of which such a part can be, and how the facts of each begin. */
 const OWNERS: readonly (readonly [string, RegExp])[] = [
   ['mains', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
@@ -274,6 +274,10 @@ function lookBefore(words: readonly Word[], at: number, see: See): void {
     } else if (word.hard && word.sentence === sentence) {
       extra += QUANTITY;
       isOwn = false;
+    } else if (word.text === ',' && place === at - 1 && isApposition(words, at)) {
+      // "Atop a sideboard, 20 inches deep": right behind the comma it is of what stands before it.
+      extra += COMMA;
+      see(at - 2, BACK + COMMA, true, true);
     } else if (word.text === ',' || word.text === '(' || word.raw === 'and') {
       extra += COMMA;
       isBeside = false;
@@ -284,6 +288,13 @@ function lookBefore(words: readonly Word[], at: number, see: See): void {
     see(place, BACK * Math.max(1, steps) + extra, isOwn, isOwn && isBeside);
   }
 }
+
+/** "A sideboard, 20 inches deep", and no list of measures: "18 cm high, 30 cm deep". */
+const isApposition = (words: readonly Word[], at: number): boolean =>
+  MEASURES.has(words[at + 1]?.text ?? '') &&
+  words[at - 2]?.kind === 'word' &&
+  !MEASURES.has(words[at - 2]?.text ?? '') &&
+  words[at - 3]?.quantity === undefined;
 
 function isSameBefore(words: readonly Word[], comma: number, at: number): boolean {
   for (let place = comma - 1; place >= Math.max(0, comma - 4); place--) {
@@ -318,9 +329,21 @@ function isPlaceOnly(words: readonly Word[], place: number): boolean {
 /** "The front edge", "in front of": no pair of loudspeakers. */
 const isSideOfSomething = (words: readonly Word[], place: number): boolean =>
   words[place]?.raw === 'front' &&
-  (['edge', 'wall', 'of', 'row', 'baffle', 'panel', 'lip', 'side', 'face'].includes(
-    words[place + 1]?.raw ?? '',
-  ) ||
+  ([
+    'edge',
+    'wall',
+    'of',
+    'row',
+    'one',
+    'seat',
+    'seats',
+    'half',
+    'baffle',
+    'panel',
+    'lip',
+    'side',
+    'face',
+  ].includes(words[place + 1]?.raw ?? '') ||
     words[place - 1]?.raw === 'in');
 
 function hasNeed(words: readonly Word[], at: number, fact: NumberFactId, byWord: Known['byWord']): boolean {

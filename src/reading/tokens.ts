@@ -91,7 +91,9 @@ function folded(text: string): string {
 function wordAt(lower: string, start: number): Omit<Token, 'spaced'> {
   let end = start;
   while (isLetter(lower[end] ?? '') || (lower[end] === "'" && isLetter(lower[end + 1] ?? ''))) end++;
-  const raw = lower.slice(start, end).replaceAll("'", '');
+  // "We're" is no "were".
+  const written = lower.slice(start, end);
+  const raw = written === "we're" ? 'we' : written.replaceAll("'", '');
   return { kind: 'word', text: canonical(raw), raw, start, end };
 }
 

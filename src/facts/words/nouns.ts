@@ -4,7 +4,7 @@
  */
 export const NOUNS = {
   center:
-    'center; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
+    'center; middle one; the middle one; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
   lcr: 'l c r; lcr; l c and r; all three fronts; all three front? speakers|boxes|channels; three front speakers; front three; whole front stage?; all 3 fronts; left center right; left center and right; l c r speakers',
   allChannels:
     'all round; all around; across the board; all speakers|channels|distances|three|of|boxes; every speaker|channel|distance|one; everything; everywhere; all the speakers|channels; each speaker|channel; all; everyone',
@@ -14,7 +14,7 @@ export const NOUNS = {
   apartWord:
     'from each other; one from the other; from one another; away from each other; away one from the other; from one to the other',
   mains:
-    'mains; main speakers|pair|boxes; left and right; left and right fronts; left right; l and r; l r; fronts; front; front speakers|pair|boxes|main|mains; front left and right; towers; tower; stereo pair|speakers; left and right speakers|boxes|towers|mains|channels; l r speakers; side speakers|boxes; both mains|towers|fronts; fl fr; outer speakers; left or right; the other two; the other speakers; the two sides; both sides; fronts l and r; sides boxes',
+    'mains; main speakers|pair|boxes; left and right; left and right fronts; left right; l and r; l r; fronts; front; front speakers|pair|boxes|main|mains; front left and right; towers; tower; stereo pair|speakers; left and right speakers|boxes|towers|mains|channels; l r speakers; side speakers|boxes; both mains|towers|fronts; fl fr; outer speakers; left or right; the other two; two others; the two others; both others; the both others; the other speakers; the two sides; both sides; fronts l and r; sides boxes',
   leftMain:
     'left speaker|main|tower|box|channel|front|loudspeaker|horn; left main speaker; front left; fl; l channel|speaker; l',
   rightMain:

@@ -33,20 +33,20 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
   centerTilt:
-    'tilt angle aim @center it wedge | tilt up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
+    'tilt angle aim @center it wedge lean | tilt lean up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
   shelfSetback:
     '@center it box shelf board @furniture face baffle wood oak | edge setback front stick lip overhang behind | not wall compartment opening inside table main tower | need edge shelf board @furniture lip wood oak',
   centerAboveShelf:
     'tweeter @center it | shelf board sideboard wood top surface | not edge back front | need above over tweeter down',
   bayRecess:
     '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
-  bayWidth: '@bay opening inside | wide width across breit',
-  bayHeight: '@bay opening inside | high height tall h',
-  bayDepth: '@bay opening inside | deep depth d',
+  bayWidth: '@bay opening inside hole slot | wide width across breit',
+  bayHeight: '@bay opening inside hole slot | high height tall h',
+  bayDepth: '@bay opening inside hole slot | deep depth d',
   centerToeIn:
     '@center it | toe turn rotate angle aside | not up down tilt back mains tower | need left right aside window door toe',
   pictureSideOffset:
-    '@picture @display | left right middle off aside | not bottom top high away wide apart sit seat',
+    '@picture @display | left right | not bottom top high away wide apart sit seat edge door window under below',
   bayGap: 'gap air space | gap ~around ~round air | not wall behind | alone of',
   behindCenter: '@center it | behind | not @mains wall line | need @furniture @bay gap space panel',
   centerWidth: '@center box speaker | wide width long',
@@ -55,20 +55,20 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   obstacleHeight: 'table obstacle ottoman plant vase pouf footstool | high height tall | alone of',
   obstacleWidth: 'table obstacle ottoman plant vase pouf footstool trunk | wide width across',
   obstacleDistance:
-    'table obstacle ottoman pouf plant footstool | front from before distance edge | not high tall height wide',
+    'table obstacle ottoman pouf plant footstool | front from before ~distance edge | not high tall height wide us me we i',
   centerDriverSpacing:
     'cone coneToCone | apart between spacing distance middles ctc coneToCone | not tweeter crossover',
   centerTweeterSpacing:
     'tweeter tweeterToTweeter | apart between spacing distance tweeterToTweeter | not floor ear cone | alone as',
   centerMidSize:
     'cone | cone dual two size diameter pair each | not apart between subwoofer coneToCone | alone of',
-  seatCount: '@seatWord us people person sofa row recliner | seat across | not apart behind db front back',
+  seatCount: '@seatWord us people person sofa row recliner | seat across | not apart behind db back',
   seatSpacing:
-    'seat heads neighbor recliner headToHead | apart between next headToHead | not row behind tweeter | alone as',
+    'seat heads neighbor recliner headToHead me | apart between next headToHead each either | not row behind tweeter | alone as',
   rowSpacing:
     'row backRow chairs | apart behind between farther distance | not riser platform high step raise | need row backRow',
   twinSpacing:
-    '@center tweeter them | apart between spacing | not left right mains | need two both twin dual second upper',
+    '@center tweeter them | apart between spacing | not left right mains | need two both twin pair dual second upper',
   rowRiser: 'riser platform | riser platform step raise raised high higher | not ear tweeter | alone of',
   displayDiagonal:
     '@display @picture diagonal ~set | diagonal size inch incher screen television | not say show read channel bottom top middle high height hang away from back wide width ceiling up off apart between center above sofa seat out | alone of',
@@ -82,7 +82,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     '@center | menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came | not tape laser real really high floor wall edge left right | need menu receiver display enter entered type setup entry say set put processor default autoSetup microphone calibration automatic factory reads avr came',
   entryStep: 'step increment click whole entry | step increment click whole per | alone either',
   centerTrim:
-    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not match matched over above from around subwoofer reflection clarity c50 @correction @spread @sideSeat treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
+    '@center it trim level | trim level volume set turn up down boost plus minus bump reduce lower raise crank hot increase louder add put back sit ~at dial bring | not match matched over above from around within percent subwoofer reflection clarity c50 @correction @spread @sideSeat treble shelf hole dip peak hump point crossover meter night master octave difference below than | alone either',
   centerAgainstMainsDb:
     '@center it | hot loud louder soft softer quiet above below under over more down | not trim @sideSeat end | need @mains others other rest',
   centerAgainstMainsSideDb:
@@ -123,7 +123,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   mainsLatency:
     '@mains monitors | latency process dsp | not lips subwoofer picture | need latency process dsp',
   reverberationTime:
-    'rt rt60 reverb reverberation decay t30 t60 t20 | rt rt60 60 reverb time reverberation decay t30 t60 t20 | alone either',
+    'rt rt60 reverb reverberation decay clap balloon t30 t60 t20 | rt rt60 60 reverb ~time reverberation decay clap balloon measure t30 t60 t20 | alone either',
   centerSpreadAmount: '@spread width | @spread width ~full ~on ~at | not wide | alone either',
   screenCompensation:
     'treble shelf highs @screenCloth cloth fabric | treble shelf screen cloth raise more highs fabric compensate',
@@ -136,17 +136,18 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
 export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
   toeIn:
     '@mains|boxes|speakers .. straight ahead|forward; no toe|toein; not toed; toed? straight ahead; fire straight ahead|forward',
-  pictureSideOffset: '@picture|@display .. exactly? centered',
+  pictureSideOffset: '@picture|@display .. centered; @picture|@display .. exactly? in the middle between',
   mainSeatOffset:
-    'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center',
+    'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center; dead in the middle; in the exact center; straight before|in it; chair straight before',
+  centerAgainstMainsDb: 'level|levels .. match|matched|equal|same .. meter|app|spl',
   rowRiser: 'no riser; second row flat; no platform',
   centerTilt: 'lies flat no tilt; not tilted; no tilt; flat on the bench',
   centerSideOffset: 'center .. exactly|dead|right in the middle; exactly in the middle',
   centerBehindMains: 'on the same line; in line with the mains',
-  shelfSetback: 'front edge flush; flush with .. edge; right at the edge; edge of the shelf flush',
+  shelfSetback: 'front edge flush; flush with .. edge; right at the front? edge; edge of the shelf flush',
   bayRecess: 'flush with the front of .. @furniture|@bay',
   centerSpreadAmount: 'width all the way up; @spread all the way up; @spread at|on full|max|maximum',
   mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
   screenCompensation:
-    'nothing|not .. done|put on|for the|it screen|heights|highs|treble; no treble|lift|boost|compensation .. in|set|for|dialed; no treble lift; nothing .. for the highs|treble|heights',
+    'nothing|not .. done|put .. on|for the|it screen|heights|highs|treble; no treble boost|lift; no treble|lift|boost|compensation .. in|set|for|dialed; no treble lift; nothing .. for the highs|treble|heights',
 };
