@@ -2,6 +2,7 @@
  * The conversation as a pure machine: a state and a typed line give the next state. No terminal, no clock and
  * no file in here; whoever drives it shows `said` and the prompt, saves the book, and hands in what is typed.
  */
+import { listText } from '../explain/words.js';
 import type { Answer, FactBook } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
@@ -75,22 +76,19 @@ export function reply(state: State, raw: string): State {
   return taken.draft === '' ? taken : act(fresh, word.action);
 }
 
-/** The first and the second step of a long list that is read out; undefined where the line means something else. */
+/** The first and the second step of a long list; undefined where the line means something else. */
 function spokenStep(state: State, screen: Screen, typed: string): State | undefined {
+  if (screen.kind !== 'topic' && screen.kind !== 'among') return undefined;
+  const groups = screen.kind === 'topic' ? groupsHere(screen.topic) : undefined;
   const numbers = typedNumbers(typed)?.map(Number);
-  if (numbers === undefined) return undefined;
+  if (numbers === undefined || (screen.kind === 'topic' && !groups)) return undefined;
   const entries = entriesOf(state, screen);
-  if (screen.kind === 'topic') {
-    const groups = groupsHere(state, screen.topic);
-    const chosen = numbers.flatMap((number) => groups?.[number - 1] ?? []);
-    if (!groups || chosen.length < numbers.length) return undefined;
-    const values = chosen.flatMap((group) => group.values);
-    return push(state, { kind: 'among', topic: screen.topic, say: chosen[0]?.say ?? '', values });
-  }
-  if (screen.kind !== 'among') return undefined;
-  const values = numbers.flatMap((number) => entries[number - 1]?.value ?? []);
-  if (values.length < numbers.length) return refuse(state, typed, [acceptedHere(state)]);
-  return take(pop(state), { kind: 'topic', topic: screen.topic }, values.join(', '));
+  const chosen = numbers.flatMap((number) => entries[number - 1]?.value ?? []);
+  const wrong = numbers.find((number) => entries[number - 1] === undefined);
+  if (wrong !== undefined) return refuse(state, typed, [`There is no line ${wrong}.`, acceptedHere(state)]);
+  if (!groups) return take(pop(state), { kind: 'topic', topic: screen.topic }, chosen.join(', '));
+  const values = groups.flatMap((group) => (chosen.includes(group.say) ? group.values : []));
+  return push(state, { kind: 'among', topic: screen.topic, say: listText(chosen), values });
 }
 
 const isFreeText = (screen: Screen): boolean =>
@@ -108,7 +106,7 @@ const SHORT_ANSWERS = new Set(['n', 'l', 'r']);
  */
 function couldMean(state: State, screen: Screen, letter: string): { text: string; label: string }[] {
   if (screen.kind === 'review' || screen.kind === 'result' || screen.kind === 'understood') return [];
-  if (!SHORT_ANSWERS.has(letter)) return [];
+  if (!SHORT_ANSWERS.has(letter) || (screen.kind === 'topic' && groupsHere(screen.topic))) return [];
   const entries = entriesOf(state, screen);
   const opens = (label: string): string => label.toLowerCase().split(/[^a-z]/, 1)[0] ?? '';
   const isOwn = (label: string): boolean =>

@@ -75,7 +75,7 @@ const STAYS: readonly Entry[] = [
 export function entriesOf(state: State, screen: Screen): readonly Entry[] {
   switch (screen.kind) {
     case 'topic': {
-      const groups = groupsHere(state, screen.topic);
+      const groups = groupsHere(screen.topic);
       return groups?.map(({ say }) => ({ value: say, label: say })) ?? topicEntries(screen.topic);
     }
     case 'among':
@@ -116,9 +116,8 @@ export function entriesOf(state: State, screen: Screen): readonly Entry[] {
   }
 }
 
-/** On the phone a long list is said in two steps; the first one, or undefined where the list is short. */
-export function groupsHere({ settings }: State, topic: Topic): readonly SpokenGroup[] | undefined {
-  if (!settings.call) return undefined;
+/** A long list is put in two steps; the first one, or undefined where the list is short. */
+export function groupsHere(topic: Topic): readonly SpokenGroup[] | undefined {
   return spokenGroups(
     topic,
     topicEntries(topic).map(({ value }) => value),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { type FactId, factSpec, isFactId } from '../../src/facts/catalog.js';
-import { COMPLAINT_IDS, type ComplaintId } from '../../src/facts/complaints.js';
+import { COMPLAINTS, type ComplaintId } from '../../src/facts/complaints.js';
 import { begin } from '../../src/interview/conversation.js';
 import { MOST_QUESTIONS, progress } from '../../src/interview/flow.js';
 import { MARKS } from '../../src/interview/marks.js';
@@ -11,13 +11,14 @@ import { isTest } from '../../src/reasoning/hypotheses.js';
 import { answer, asking, askOf, ESC, inHand, opened, SETTINGS, saidBy, type } from './talk.js';
 
 /** The number of a complaint in its list. */
-const line = (id: string): number => COMPLAINT_IDS.indexOf(id as ComplaintId) + 1;
 
 describe('the opening', () => {
   it('keeps the complaint word for word, takes several complaints by number, asks the units once', () => {
-    const numbers = ['voice-unclear-off-side', 'image-collapses-to-center', 'dull'].map(line);
-    const typed = `${numbers[0]}, ${numbers[1]} and ${numbers[2]}`;
-    const state = type(begin(EMPTY_BOOK, SETTINGS), 'Mein Center "nuschelt" <sehr>', typed, '2');
+    const kinds = type(begin(EMPTY_BOOK, SETTINGS), 'Mein Center "nuschelt" <sehr>', '1, 2 and 3');
+    const numbers = (['voice-unclear-off-side', 'image-collapses-to-center', 'dull'] as const).map(
+      (id) => promptOf(kinds).choices.indexOf(COMPLAINTS[id].title) + 1,
+    );
+    const state = type(kinds, `${numbers[0]}, ${numbers[1]} and ${numbers[2]}`, '2');
     expect(bookOf(state)).toMatchObject({
       words: 'Mein Center "nuschelt" <sehr>',
       complaints: ['voice-unclear-off-side', 'image-collapses-to-center', 'dull'],
@@ -28,6 +29,7 @@ describe('the opening', () => {
   it('takes complaints by name or beginning, and refuses a number that is not there', () => {
     const state = type(begin(EMPTY_BOOK, SETTINGS), '', '99');
     expect(saidBy(state)).toContain('There is no line 99');
+    expect(saidBy(type(state, '3', '99'))).toContain('There is no line 99');
     expect(bookOf(type(state, 'boomy, hol')).complaints).toEqual(['boomy', 'hollow']);
   });
 
@@ -59,7 +61,7 @@ describe('the opening', () => {
 const KINDS: Readonly<Record<string, () => State>> = {
   words: () => begin(EMPTY_BOOK, SETTINGS),
   complaints: () => type(begin(EMPTY_BOOK, SETTINGS), ''),
-  units: () => type(begin(EMPTY_BOOK, SETTINGS), '', '1'),
+  units: () => type(begin(EMPTY_BOOK, SETTINGS), '', '1', '1'),
   choice: () => asking('seating'),
   length: () => asking('seatDistance'),
   'length with a side': () => asking('mainSeatOffset'),
@@ -266,7 +268,7 @@ describe('back, change, review', () => {
   });
 
   it('the list shows the owner’s words, what is heard, and what is not known', () => {
-    const state = type(begin(EMPTY_BOOK, SETTINGS), 'it is not nice', String(line('dull')), '1');
+    const state = type(begin(EMPTY_BOOK, SETTINGS), 'it is not nice', COMPLAINTS.dull.title, '1');
     const label = factSpec(inHand(state) as FactId).label;
     expect(promptOf(type(state, '?', 'r')).choices).toEqual([
       'own words: “it is not nice”',
@@ -333,7 +335,7 @@ describe('progress and the end', () => {
   });
 
   it('asks everything that makes sense with --full', () => {
-    let state = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), '', '1', '1');
+    let state = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), '', '1', '1', '1');
     for (let i = 0; i < 200 && top(state).kind !== 'result'; i++) state = type(state, '?');
     expect(bookOf(state).answers.size).toBeGreaterThan(70);
   });

@@ -32,11 +32,14 @@ describe('what an answer changed', () => {
 
 describe('a call', () => {
   const CALL = { ...SETTINGS, call: true };
-  const opened = () => type(begin(EMPTY_BOOK, CALL), 'x');
-  it('asks what is heard in two steps, each short enough to keep in mind', () => {
-    const first = promptOf(opened()).choices;
+  it.each([
+    ['on the phone', CALL],
+    ['on a screen', SETTINGS],
+  ])('asks what is heard in two steps, each short enough to keep in mind: %s', (_, settings) => {
+    const opened = type(begin(EMPTY_BOOK, settings), 'x');
+    const first = promptOf(opened).choices;
     expect(first.length).toBeLessThanOrEqual(MOST_SPOKEN + 1);
-    const second = type(opened(), '2');
+    const second = type(opened, '2');
     expect(top(second).kind).toBe('among');
     expect(entriesOf(second, top(second)).length).toBeLessThan(11);
     const wanted = entriesOf(second, top(second))[0]?.value;
@@ -78,7 +81,7 @@ describe('what is left', () => {
     expect(progress(type(begin(noMiddle, SETTINGS), '1'))).toMatch(/at most \d+ more, about /);
   });
   it('never is infinite, however often an answer is changed with everything asked', () => {
-    const full = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), 'x', '1', '1', '1');
+    const full = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), 'x', '1', '1', '1', '1');
     expect(progress(type(full, 'r', '4', '2'))).not.toContain('Infinity');
     expect(answer(type(full, 'r', '4', '2'), 'playedContent')).toBe('multichannel-film');
   });

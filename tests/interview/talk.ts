@@ -11,9 +11,9 @@ export const ESC = '\u001b';
 export const type = (state: State, ...lines: readonly string[]): State =>
   lines.reduce((at, line) => (line === ESC ? stepBack(at) : reply(at, line)), state);
 
-/** After the opening: no words, one complaint, feet. */
+/** After the opening: no words, one complaint in two steps, feet. */
 export function opened(settings: Settings = SETTINGS): State {
-  return type(begin(EMPTY_BOOK, settings), '', '1', '1');
+  return type(begin(EMPTY_BOOK, settings), '', '1', '1', '1');
 }
 
 /** The question `id` in hand, after the opening. */

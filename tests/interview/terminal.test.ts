@@ -40,7 +40,7 @@ const casePath = (): string => join(folder, 'case.json');
 const facts = () => readCase(readFileSync(casePath(), 'utf8')).book;
 
 /** The order of the catalog, in which everything is asked: it does not move with what the rules know. */
-const FULL = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), 'x', '1 3', '1');
+const FULL = type(begin(EMPTY_BOOK, { ...SETTINGS, full: true }), 'x', '1', '1 3', '1');
 const SECONDLY = type(FULL, '2');
 /** The first words of a question, which no narrow window parts. */
 const opening = (state: State): string => askOf(state).split(' ').slice(0, 3).join(' ');
@@ -49,6 +49,7 @@ const [FIRST, SECOND, THIRD] = [FULL, SECONDLY, type(SECONDLY, '2')].map(opening
 async function toFirstFact(t: TmuxTerminal): Promise<void> {
   await t.see('own words');
   await t.type('it is not nice', 'Which of these are heard');
+  await t.type('1', 'which of these');
   await t.type('1 3', 'Which do you measure in');
   await t.type('1', FIRST);
 }
@@ -105,7 +106,8 @@ describe.runIf(hasTmux)('every mark at a list, a number and a text, at 40 column
     await t.type('?', 'Which of these are heard');
     await t.type('<', 'own words');
     await t.type('not nice', 'Which of these are heard');
-    await t.type('9', 'Which do you measure in');
+    await t.type('3', 'which of these');
+    await t.type('1', 'Which do you measure in');
     await t.type('2', FIRST);
     for (const [mark, shown] of LIST_MARKS) await t.type(mark, shown);
     await t.type('f', /VERDICT[\s\S]*What now/);
