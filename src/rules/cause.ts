@@ -97,7 +97,7 @@ export interface Rule {
 }
 
 /** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
-interface Telltale<G extends string = string> {
+export interface Telltale<G extends string = string> {
   readonly id: string;
   readonly when: Condition;
   readonly telling: Strength;

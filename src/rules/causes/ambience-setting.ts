@@ -5,7 +5,8 @@
  * that is wide, vague and wet has too much of it, which is the opposite setting.
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, is, isNot, noneOf } from '../condition.js';
+import { heard } from '../remarks.js';
 import { staysWithoutCenter } from '../without-center.js';
 
 export const ambienceSetting = defineCause({
@@ -67,19 +68,11 @@ export const ambienceSetting = defineCause({
       is('upmixCommonPart', 'takes-out'),
       { yes: 'telling', no: 'strong' },
     ),
-    answers(
-      {
-        id: 'mains-are-empty',
-        group: 'emptied',
-        says: {
-          yes: 'With the center silenced at the loudspeaker the singer is gone from the mains.',
-          no: 'With the center silenced the singer is still there: the mains are not empty.',
-        },
-        because: 'What is left when the center is silent is what the mode leaves in the mains.',
-        source: 'upmix-arithmetic',
-      },
-      is('testUnplugged', 'voice-gone'),
+    heard(
+      'mains-are-empty',
+      'emptied',
       { yes: 'telling', no: 'telling' },
+      'What is left when the center is silent is what the mode leaves in the mains.',
     ),
     answers(
       {
@@ -109,19 +102,11 @@ export const ambienceSetting = defineCause({
       noneOf('voiceDirection', 'nowhere'),
       { no: 'telling' },
     ),
-    answers(
-      {
-        id: 'music-is-played',
-        group: 'content',
-        says: {
-          yes: 'The trouble is heard with two-channel music.',
-          no: 'The trouble is heard with films or television, where the middle belongs to the center.',
-        },
-        because: 'Only two-channel music has a wide stage for the mode to shrink.',
-        source: 'upmix-arithmetic',
-      },
-      oneOf('playedContent', 'two-channel-music', 'everything'),
+    heard(
+      'music-is-played',
+      'content',
       { no: 'proof' },
+      'Only two-channel music has a wide stage for the mode to shrink.',
     ),
     staysWithoutCenter('without-center'),
   ],

@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
+import { toldTale } from '../remarks.js';
 
 /** There is a crossover between center and subwoofer. */
 const CROSSED = all(isNot('subwoofer', 'none'), isNot('centerBassSize', 'large'));
@@ -314,14 +315,7 @@ export const bassManagement = defineCause({
       otherwise: 'The subwoofer stands in front.',
       because: 'A subwoofer near the seat is heard as a place, and is early against the center.',
     },
-    {
-      id: 'deep-voices-worst',
-      when: is('whichVoices', 'low'),
-      telling: 'hint',
-      says: 'Deep voices are worst.',
-      otherwise: 'It is not the deep voices that are worst.',
-      because: 'Bass management touches nothing but the low part.',
-    },
+    toldTale('deep-voices-worst', 'hint', 'Bass management touches nothing but the low part.'),
   ],
   confirm: [
     { ...confirmedBy('testSubOff', 'gone'), unless: { subwoofer: ['none'] } },

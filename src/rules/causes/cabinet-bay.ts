@@ -12,6 +12,7 @@ import { all, atLeast, below, is, not } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
+import { heard, toldTale } from '../remarks.js';
 import { staysInPlace } from '../swap.js';
 
 const FILLING_HELPS: Remedy['gain'] = { of: 'bayPeakDb', to: { bayStuffing: 'filled' } };
@@ -97,19 +98,11 @@ export const cabinetBay = defineCause({
       is('testNoiseEach', 'boxy'),
       { yes: 'telling', no: 'telling' },
     ),
-    answers(
-      {
-        id: 'boxy-pan',
-        group: 'tone',
-        says: {
-          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
-          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-        },
-        because:
-          'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
-      },
-      is('toneAcrossPan', 'boxier'),
+    heard(
+      'boxy-pan',
+      'tone',
       { yes: 'telling', no: 'telling' },
+      'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
     ),
     answers(
       {
@@ -169,14 +162,7 @@ export const cabinetBay = defineCause({
   ],
   // Pulled forward, only a bay with a deep recess gets better: that is its first remedy, and no test for all.
   telltales: [
-    {
-      id: 'deep-voices-worst',
-      when: is('whichVoices', 'low'),
-      telling: 'telling',
-      says: 'Deep voices are worst.',
-      otherwise: 'It is not the deep voices that are worst.',
-      because: 'A bay rings in the lower voice range, where deep voices live.',
-    },
+    toldTale('deep-voices-worst', 'telling', 'A bay rings in the lower voice range, where deep voices live.'),
     {
       id: 'furniture-changed',
       when: is('changedExactly', 'furniture-center'),

@@ -6,7 +6,8 @@
  * level; a narrow dip, which is far less audible than a peak of the same size.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, any, is, isNot, noneOf, oneOf } from '../condition.js';
+import { all, any, is, isNot, oneOf } from '../condition.js';
+import { heard, toldTale } from '../remarks.js';
 
 /** An equalization, and what bends the tone without being called one. */
 const SOMETHING_BENDS = is('correctionAtWork', 'yes');
@@ -116,20 +117,12 @@ export const correctionMismatch = defineCause({
       oneOf('equalizationReach', 'center-only', 'mains-only'),
       { yes: 'telling', no: 'hint' },
     ),
-    answers(
-      {
-        id: 'noise-differs',
-        group: 'noise',
-        applies: SOMETHING_BENDS,
-        says: {
-          yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise has no other color in the center than in the mains.',
-        },
-        because: 'Steady noise shows differences of tone that speech hides.',
-        source: 'band-match',
-      },
-      oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+    heard(
+      'noise-differs',
+      'noise',
       { yes: 'hint' },
+      'Steady noise shows differences of tone that speech hides.',
+      { applies: SOMETHING_BENDS },
     ),
     answers(
       {
@@ -146,35 +139,19 @@ export const correctionMismatch = defineCause({
       oneOf('testNoiseEach', 'alike', 'softer', 'louder'),
       { yes: 'strong', against: true },
     ),
-    answers(
-      {
-        id: 'tone-steps-across',
-        group: 'tone-heard',
-        applies: SOMETHING_BENDS,
-        says: {
-          yes: 'A moving sound changes its tone as it passes the center.',
-          no: 'A moving sound keeps its tone across the front.',
-        },
-        because: 'One sound on three loudspeakers is the direct comparison.',
-        source: 'band-match',
-      },
-      noneOf('toneAcrossPan', 'no-change'),
+    heard(
+      'tone-steps-across',
+      'tone-heard',
       { yes: 'hint', no: 'telling' },
+      'One sound on three loudspeakers is the direct comparison.',
+      { applies: SOMETHING_BENDS },
     ),
-    answers(
-      {
-        id: 'measured-elsewhere',
-        group: 'origin',
-        applies: SOMETHING_BENDS,
-        says: {
-          yes: 'The equalization was measured away from the main seat, or things have moved since.',
-          no: 'The equalization was measured at the main seat as it is now.',
-        },
-        because:
-          'On a table or against a wall the microphone hears reflections that no ear hears, and the filters answer to them.',
-      },
-      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+    heard(
+      'measured-elsewhere',
+      'origin',
       { yes: 'hint', no: 'hint' },
+      'On a table or against a wall the microphone hears reflections that no ear hears, and the filters answer to them.',
+      { applies: SOMETHING_BENDS },
     ),
     answers(
       {
@@ -190,19 +167,12 @@ export const correctionMismatch = defineCause({
       is('lastChange', 'calibration'),
       { yes: 'strong', no: 'slight' },
     ),
-    answers(
-      {
-        id: 'follows-the-channel',
-        group: 'exchange',
-        applies: SOMETHING_BENDS,
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel and its filters.',
-          no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the filters of the channel are not the cause.',
-        },
-        because: 'Filters stay with their channel, whichever box hangs on it.',
-      },
-      is('testSwapAtAmplifier', 'moves-left'),
+    heard(
+      'follows-the-channel',
+      'exchange',
       { yes: 'telling', no: 'telling' },
+      'Filters stay with their channel, whichever box hangs on it.',
+      { applies: SOMETHING_BENDS },
     ),
   ],
   telltales: [
@@ -214,14 +184,7 @@ export const correctionMismatch = defineCause({
       otherwise: 'During the setup the microphone stood free.',
       because: 'What the microphone does not hear the correction puts in, and the other way round.',
     },
-    {
-      id: 'settings-from-elsewhere',
-      when: is('settingsFromElsewhere', 'yes'),
-      telling: 'telling',
-      says: 'The filters were made elsewhere or for other loudspeakers.',
-      otherwise: 'The filters were made here and with these loudspeakers.',
-      because: 'Filters fit one box in one place.',
-    },
+    toldTale('settings-from-elsewhere', 'telling', 'Filters fit one box in one place.'),
   ],
   confirm: [
     confirmedBy('testEqBypass', 'better'),

@@ -11,6 +11,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { measuredAt } from '../measured.js';
+import { heard, toldTale } from '../remarks.js';
 
 const WRONG_UNIT = oneOf('unitSlip', 'feet-as-meters', 'meters-as-feet');
 
@@ -229,20 +230,13 @@ export const delay = defineCause({
       is('centerPowered', 'yes'),
       { yes: 'telling' },
     ),
-    answers(
-      {
-        id: 'measured-elsewhere',
-        // Where the arrival itself is known, the place of the microphone adds nothing.
-        group: 'arrival',
-        says: {
-          yes: 'The setup was not run at the main seat as it is now.',
-          no: 'The setup was run at the main seat, and nothing has moved since.',
-        },
-        because: 'Arrival times hold for the spot where they were measured: 30 cm to the side are 0.4 ms.',
-        source: 'geometry',
-      },
-      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+    // Where the arrival itself is known, the place of the microphone adds nothing.
+    heard(
+      'measured-elsewhere',
+      'arrival',
       { yes: 'telling', no: 'hint' },
+      'Arrival times hold for the spot where they were measured: 30 cm to the side are 0.4 ms.',
+      { source: 'geometry' },
     ),
     answers(
       {
@@ -283,15 +277,11 @@ export const delay = defineCause({
   ],
   // The second also shows a latency, which no tape does.
   telltales: [
-    {
-      id: 'films-are-fine',
-      when: is('fineContent', 'multichannel-film'),
-      telling: 'telling',
-      says: 'Films with their own center channel are fine.',
-      otherwise: 'It is not films with their own center channel that are fine.',
-      because:
-        'Films leave the voice to the center alone; a difference in time is heard only in what center and mains share, as an upmix of music does.',
-    },
+    toldTale(
+      'films-are-fine',
+      'telling',
+      'Films leave the voice to the center alone; a difference in time is heard only in what center and mains share, as an upmix of music does.',
+    ),
     {
       id: 'wireless-came-last',
       when: is('changedExactly', 'wireless'),
@@ -308,14 +298,7 @@ export const delay = defineCause({
       otherwise: 'It was neither a receiver nor a reset that came last.',
       because: 'With a new or emptied receiver the distances are those of nobody.',
     },
-    {
-      id: 'settings-from-elsewhere',
-      when: is('settingsFromElsewhere', 'yes'),
-      telling: 'telling',
-      says: 'The settings were made elsewhere or for other loudspeakers.',
-      otherwise: 'The settings were made here and with these loudspeakers.',
-      because: 'Distances fit one room only.',
-    },
+    toldTale('settings-from-elsewhere', 'telling', 'Distances fit one room only.'),
     {
       id: 'entry-changed-after-the-run',
       when: is('automaticEntry', 'changed'),

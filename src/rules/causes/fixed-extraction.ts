@@ -5,8 +5,9 @@
  * subtraction of the middle puts the sides out of phase instead: hollow rather than narrow. Left out: which
  * of the two ways a given upmix works, since owners cannot know.
  */
-import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { all, is, isNot, oneOf } from '../condition.js';
+import { confirmedBy, defineCause, deviates } from '../cause.js';
+import { all, is, isNot } from '../condition.js';
+import { heard, toldTale } from '../remarks.js';
 import { staysWithoutCenter } from '../without-center.js';
 
 export const fixedExtraction = defineCause({
@@ -55,83 +56,35 @@ export const fixedExtraction = defineCause({
       'widthLossPct',
       'widthLossPct',
     ),
-    answers(
-      {
-        id: 'mains-are-empty',
-        group: 'width',
-        says: {
-          yes: 'With the center silenced at the loudspeaker the singer is gone: the mains carry nothing of the middle.',
-          no: 'With the center silenced the singer is still there: the mains are not empty.',
-        },
-        because: 'What is left when the center is silent is what the upmix leaves in the mains.',
-        source: 'upmix-arithmetic',
-      },
-      is('testUnplugged', 'voice-gone'),
+    heard(
+      'mains-are-empty',
+      'width',
       { yes: 'telling', no: 'telling' },
+      'What is left when the center is silent is what the upmix leaves in the mains.',
     ),
-    answers(
-      {
-        id: 'upmix-off-cures',
-        group: 'switching',
-        says: {
-          yes: 'With the upmix off the trouble is gone.',
-          no: 'With the upmix off the trouble stays, so the upmix does not make it.',
-        },
-        because:
-          'What the upmix makes goes with it. So do faults of the center itself, which then plays no music.',
-        source: 'upmix-arithmetic',
-      },
-      is('testUpmixOff', 'gone'),
+    heard(
+      'upmix-off-cures',
+      'switching',
       { yes: 'hint', no: 'proof' },
+      'What the upmix makes goes with it. So do faults of the center itself, which then plays no music.',
     ),
-    answers(
-      {
-        id: 'from-the-small-box',
-        group: 'heard',
-        says: {
-          yes: 'The voice is heard from the center box itself, small.',
-          no: 'The voice is not heard from the center box itself.',
-        },
-        because: 'One source alone has no width of its own; shared with the mains it spreads.',
-        source: 'stage-width',
-      },
-      is('voiceDirection', 'center-box'),
+    heard(
+      'from-the-small-box',
+      'heard',
       { yes: 'telling', no: 'telling' },
+      'One source alone has no width of its own; shared with the mains it spreads.',
     ),
-    answers(
-      {
-        id: 'music-is-played',
-        group: 'width',
-        says: {
-          yes: 'The trouble is heard with two-channel music.',
-          no: 'The trouble is heard with films or television, where a voice in the middle is as it should be.',
-        },
-        because: 'Only two-channel music has a wide stage for the mode to shrink.',
-        source: 'upmix-arithmetic',
-      },
-      oneOf('playedContent', 'two-channel-music', 'everything'),
+    heard(
+      'music-is-played',
+      'width',
       { no: 'proof' },
+      'Only two-channel music has a wide stage for the mode to shrink.',
     ),
     staysWithoutCenter('without-center'),
   ],
   telltales: [
-    {
-      id: 'films-are-fine',
-      when: is('fineContent', 'multichannel-film'),
-      telling: 'telling',
-      says: 'Films with their own center channel are fine.',
-      otherwise: 'It is not films with their own center channel that are fine.',
-      because: 'An upmix leaves alone what has its own center.',
-    },
-    {
-      id: 'two-channels-are-fine',
-      when: is('fineContent', 'two-channel-music'),
-      telling: 'strong',
-      speaks: 'against',
-      says: 'Two-channel music is fine.',
-      otherwise: 'It is not two-channel music that is fine.',
-      because: 'It is two-channel music that an upmix shrinks.',
-    },
+    toldTale('films-are-fine', 'telling', 'An upmix leaves alone what has its own center.'),
+    toldTale('two-channels-are-fine', 'strong', 'It is two-channel music that an upmix shrinks.', 'against'),
   ],
   confirm: [confirmedBy('testUpmixOff', 'gone'), confirmedBy('testUnplugged', 'voice-gone')],
   acts: { 'spread-on': 0.1, 'center-set-to-none': 0.85 },

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { heard, toldTale } from '../remarks.js';
 
 export const level = defineCause({
   id: 'level',
@@ -156,19 +157,12 @@ export const level = defineCause({
       is('testPhantom', 'gone'),
       { yes: 'hint', no: 'telling' },
     ),
-    answers(
-      {
-        id: 'follows-the-channel',
-        group: 'switching',
-        applies: is('swapTellsTrim', 'yes'),
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: it belongs to the channel.',
-          no: 'With left and center swapped at the amplifier the trouble does not move to the left, so the trim of the channel is not the cause.',
-        },
-        because: 'A wrong trim stays with its channel, whichever box hangs on it.',
-      },
-      is('testSwapAtAmplifier', 'moves-left'),
+    heard(
+      'follows-the-channel',
+      'switching',
       { yes: 'hint', no: 'hint' },
+      'A wrong trim stays with its channel, whichever box hangs on it.',
+      { applies: is('swapTellsTrim', 'yes') },
     ),
     answers(
       {
@@ -194,14 +188,11 @@ export const level = defineCause({
       otherwise: 'It was not the level of the center that was changed last.',
       because: 'The last change is the first suspect, and this one is a matter of level.',
     },
-    {
-      id: 'settings-from-elsewhere',
-      when: is('settingsFromElsewhere', 'yes'),
-      telling: 'hint',
-      says: 'The settings were made elsewhere or for other loudspeakers.',
-      otherwise: 'The settings were made here and with these loudspeakers.',
-      because: 'Trims fit the loudspeakers and the seat they were made for.',
-    },
+    toldTale(
+      'settings-from-elsewhere',
+      'hint',
+      'Trims fit the loudspeakers and the seat they were made for.',
+    ),
     {
       id: 'off-aside-as-measured',
       when: oneOf('loudnessAside', 'softer', 'louder'),

@@ -11,6 +11,7 @@ import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { recordedReflection } from '../recorded.js';
+import { heard, toldTale } from '../remarks.js';
 import { staysInPlace } from '../swap.js';
 
 export const nearSurface = defineCause({
@@ -156,18 +157,11 @@ export const nearSurface = defineCause({
       oneOf('testNoiseEach', 'thin', 'boxy'),
       { yes: 'telling', no: 'hint' },
     ),
-    answers(
-      {
-        id: 'boxy-pan',
-        group: 'tone',
-        says: {
-          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
-          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-        },
-        because: 'Mains that stand free beside a center close to a wall or a corner differ in the low voice.',
-      },
-      is('toneAcrossPan', 'boxier'),
+    heard(
+      'boxy-pan',
+      'tone',
       { yes: 'hint', no: 'slight' },
+      'Mains that stand free beside a center close to a wall or a corner differ in the low voice.',
     ),
     mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     placeNotBox('exchanged'),
@@ -213,22 +207,12 @@ export const nearSurface = defineCause({
       otherwise: 'Something moves the measured hole.',
       because: 'A hole made by a surface changes its pitch with every hand width of the box.',
     },
-    {
-      id: 'hole-follows-the-box',
-      when: oneOf('holeFollows', 'box', 'cover'),
-      telling: 'telling',
-      says: 'The measured hole moves with the place of the box, or shrinks under something soft.',
-      otherwise: 'The measured hole moves neither with the box nor under something soft.',
-      because: 'A reflection off a surface has its pitch from the distance to it.',
-    },
-    {
-      id: 'deep-voices-worst',
-      when: is('whichVoices', 'low'),
-      telling: 'hint',
-      says: 'Deep voices are worst.',
-      otherwise: 'It is not the deep voices that are worst.',
-      because: 'Floor, wall and corner lift the low voice.',
-    },
+    toldTale(
+      'hole-follows-the-box',
+      'telling',
+      'A reflection off a surface has its pitch from the distance to it.',
+    ),
+    toldTale('deep-voices-worst', 'hint', 'Floor, wall and corner lift the low voice.'),
   ],
   confirm: [
     confirmedBy('testLift', 'tone-only'),

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { recordedDistortion } from '../recorded.js';
+import { toldTale } from '../remarks.js';
 
 export const overload = defineCause({
   id: 'overload',
@@ -214,15 +215,7 @@ export const overload = defineCause({
       otherwise: 'The mains strain as well.',
       because: 'What strains alone is at its own limit.',
     },
-    {
-      id: 'soft-voices-worst',
-      when: is('whichVoices', 'soft'),
-      telling: 'telling',
-      speaks: 'against',
-      says: 'Soft voices are worst.',
-      otherwise: 'It is not the soft voices that are worst.',
-      because: 'A loudspeaker at its limit fails when it is loud.',
-    },
+    toldTale('soft-voices-worst', 'telling', 'A loudspeaker at its limit fails when it is loud.', 'against'),
   ],
   confirm: [confirmedBy('testNearCenter', 'good-near', 'better'), confirmedBy('testEarToDrivers', 'all')],
   acts: {

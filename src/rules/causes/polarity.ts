@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
 import { recordedPolarity } from '../recorded.js';
+import { toldTale } from '../remarks.js';
 
 /** Seen at the terminals, or at a cone. */
 const CROSSED = any(
@@ -222,15 +223,11 @@ export const polarity = defineCause({
     confirmedBy('testPolarityMains', 'fuller-swapped'),
   ],
   telltales: [
-    {
-      id: 'films-are-fine',
-      when: is('fineContent', 'multichannel-film'),
-      telling: 'telling',
-      says: 'Films with their own center channel are fine.',
-      otherwise: 'It is not films with their own center channel that are fine.',
-      because:
-        'Films leave the voice to the center alone; a reversed center cancels only in what center and mains share, as an upmix of music does.',
-    },
+    toldTale(
+      'films-are-fine',
+      'telling',
+      'Films leave the voice to the center alone; a reversed center cancels only in what center and mains share, as an upmix of music does.',
+    ),
     {
       id: 'wires-were-off',
       when: oneOf('changedExactly', 'center-wires', 'all-unplugged'),

@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, below, is, isNot, not, oneOf } from '../condition.js';
 import { recordedClarity } from '../recorded.js';
+import { toldTale } from '../remarks.js';
 
 export const roomAcoustics = defineCause({
   id: 'room-acoustics',
@@ -145,14 +146,7 @@ export const roomAcoustics = defineCause({
     recordedClarity('recorded'),
   ],
   telltales: [
-    {
-      id: 'soft-voices-worst',
-      when: is('whichVoices', 'soft'),
-      telling: 'hint',
-      says: 'Soft voices are worst.',
-      otherwise: 'It is not the soft voices that are worst.',
-      because: 'Whispers are the first to fall below noise and ring.',
-    },
+    toldTale('soft-voices-worst', 'hint', 'Whispers are the first to fall below noise and ring.'),
     {
       id: 'fine-close-by',
       group: 'near',

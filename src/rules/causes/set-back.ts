@@ -6,9 +6,10 @@
  * box; an ordinary set-back is mild. Left out: the finite width of the shelf.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { is, oneOf } from '../condition.js';
+import { is } from '../condition.js';
 import { measuredAt } from '../measured.js';
 import { alikeAlongTheRow, mainWrongThereToo } from '../place-or-box.js';
+import { heard, toldTale } from '../remarks.js';
 import { staysInPlace } from '../swap.js';
 
 export const setBack = defineCause({
@@ -100,19 +101,11 @@ export const setBack = defineCause({
       is('testCoverShelf', 'clearer'),
       { yes: 'telling', no: 'telling' },
     ),
-    answers(
-      {
-        id: 'boxy-pan',
-        group: 'tone',
-        says: {
-          yes: 'A voice that crosses the front gets boxy, nasal or boomy in the center.',
-          no: 'A voice that crosses the front does not get boxy, nasal or boomy in the center.',
-        },
-        because:
-          'The mains have no shelf in front of them, so the added lower voice is heard in the middle only.',
-      },
-      is('toneAcrossPan', 'boxier'),
+    heard(
+      'boxy-pan',
+      'tone',
       { yes: 'hint', no: 'slight' },
+      'The mains have no shelf in front of them, so the added lower voice is heard in the middle only.',
     ),
     mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     alikeAlongTheRow(
@@ -124,14 +117,11 @@ export const setBack = defineCause({
     measuredAt('measured', 'hole', { what: 'the shelf in front', at: 'shelfHoleHz', source: 'shelf-strip' }),
   ],
   telltales: [
-    {
-      id: 'hole-follows-the-box',
-      when: oneOf('holeFollows', 'box', 'cover'),
-      telling: 'telling',
-      says: 'The measured hole moves with the place of the box, or shrinks under something soft.',
-      otherwise: 'The measured hole moves neither with the box nor under something soft.',
-      because: 'The strip in front makes it, and the strip goes with the place of the box.',
-    },
+    toldTale(
+      'hole-follows-the-box',
+      'telling',
+      'The strip in front makes it, and the strip goes with the place of the box.',
+    ),
     {
       id: 'furniture-moved',
       when: is('changedExactly', 'furniture-center'),

@@ -8,6 +8,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
 import { boxNotPlace } from '../place-or-box.js';
 import { recordedTone } from '../recorded.js';
+import { heard } from '../remarks.js';
 
 export const timbre = defineCause({
   id: 'timbre',
@@ -119,33 +120,17 @@ export const timbre = defineCause({
       { maxDb: 8 },
     ),
     recordedTone('tone-measured'),
-    answers(
-      {
-        id: 'tone-steps-across',
-        group: 'tone-heard',
-        says: {
-          yes: 'A moving sound changes its tone as it passes the center.',
-          no: 'A moving sound keeps its tone across the front, so center and mains match well enough.',
-        },
-        because: 'One sound on three loudspeakers is the direct comparison.',
-        source: 'band-match',
-      },
-      noneOf('toneAcrossPan', 'no-change'),
+    heard(
+      'tone-steps-across',
+      'tone-heard',
       { yes: 'hint', no: 'strong' },
+      'One sound on three loudspeakers is the direct comparison.',
     ),
-    answers(
-      {
-        id: 'noise-differs',
-        group: 'tone-heard',
-        says: {
-          yes: 'Steady noise has another tone in the center than in the mains.',
-          no: 'Steady noise has no other color in the center than in the mains, so their tone matches.',
-        },
-        because: 'Steady noise shows differences of tone that speech hides.',
-        source: 'band-match',
-      },
-      oneOf('testNoiseEach', 'duller', 'brighter', 'thin', 'boxy'),
+    heard(
+      'noise-differs',
+      'tone-heard',
       { yes: 'hint', no: 'strong' },
+      'Steady noise shows differences of tone that speech hides.',
     ),
     answers(
       {
