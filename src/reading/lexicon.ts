@@ -14,7 +14,7 @@ import { setupWords } from '../facts/words/setup.js';
 import { ZEROS } from '../facts/words/slots.js';
 import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
-import { OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
+import { DOING, OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
 import { type Classes, compile, type Index, indexed, nameOf, type Pattern } from './pattern.js';
 import { canonical } from './spelling.js';
 
@@ -152,7 +152,7 @@ function classesOf(): Classes {
       name,
       new Set([nameOf(name), ...single(members)]),
     ]),
-    ...entries({ ...CLASSES, ...IMAGES }).map(([name, members]): [string, Set<string>] => [
+    ...entries({ ...CLASSES, ...IMAGES, ...DOING }).map(([name, members]): [string, Set<string>] => [
       name,
       new Set(single(members)),
     ]),

@@ -8,7 +8,7 @@ import { CLASSES, NOUNS } from '../../src/facts/words/nouns.js';
 import { setupWords } from '../../src/facts/words/setup.js';
 import { telltaleWords } from '../../src/facts/words/telltales.js';
 import { thingWords } from '../../src/facts/words/things.js';
-import { OUTCOME_WORDS, trialWords } from '../../src/facts/words/trials.js';
+import { DOING, OUTCOME_WORDS, trialWords } from '../../src/facts/words/trials.js';
 import { readText } from '../../src/reading/read.js';
 
 const lists = (value: unknown, key = ''): string[] => {
@@ -28,6 +28,7 @@ const ALL = [
   IDIOMS,
   NOUNS,
   CLASSES,
+  DOING,
 ]
   .flatMap((each) => lists(each))
   .flatMap((list) => list.split(';').map((phrase) => phrase.trim()))

@@ -4,7 +4,7 @@
  */
 export const NOUNS = {
   center:
-    'center; middle one; the middle one; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
+    'center; middle one|unit; the middle one; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
   lcr: 'l c r; lcr; l c and r; all three fronts; all three front? speakers|boxes|channels; three front speakers; front three; whole front stage?; all 3 fronts; left center right; left center and right; l c r speakers',
   allChannels:
     'all round; all around; across the board; all speakers|channels|distances|three|of|boxes; every speaker|channel|distance|one; everything; everywhere; all the speakers|channels; each speaker|channel; all; everyone',
@@ -103,16 +103,6 @@ export const CLASSES = {
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
     'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
-  moveV:
-    'move; put; place; set; slide; pull; push; shift; drag; bring; draw; scoot; nudge; plop; prop; stack; hoist; lift; raise; stick; shove; perch; balance; lay; lie; stand; take; haul; wheel; roll; park; plonk; heave; hold; held; hang; carry; lug; dangle; spread; drape; throw; fold; lean; rest; jack; elevate; squeeze; swing',
-  itCenter: 'center; it; speaker; box; unit; one; thing; him; her; cabinet',
-  softStuff:
-    'towel; blanket; quilt; duvet; rug; cushion; mattress; carpet; pillow; felt; foam; mat; throw; bathmat; comforter; cloth; scarf; fleece; coat; sweater; wool; bedspread; eiderdown; curtain; sheepskin',
-  unitWord:
-    'cabinet; cubby; furniture; compartment; hole; rack; shelf; cupboard; dresser; unit; bay; niche; opening; cubbyhole; bookcase; sideboard; trolley; wall; box; slot; console',
-  changeV:
-    'change; swap; exchange; replace; try; borrow; use; buy; switch; connect; test; hook; get; loan; lend; lent; put; renew; upgrade',
-  offV: 'turn; switch; set; take; shut; put; disable; kill; bypass; defeat; remove; deactivate; unplug; disconnect; mute; pull; cut; run; try; listen; go; leave; press; push; back',
   upWord: 'up; louder; loud; more; higher; high; hotter',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
