@@ -156,6 +156,8 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
   const within = (from: number, to: number): boolean => candidate.first >= from && candidate.last <= to;
   return trials.some((trial) => {
     if (candidate.fact === trial.test || candidate.fact === trial.act) return false;
+    // "Hollow in the middle seat": where it is heard, and it is heard.
+    if (trial.test === 'testSitMiddle' && candidate.fact in COMPLAINTS && !candidate.negated) return false;
     // "Up 4 dB did nothing": a number of the trial; "changed to 80, better": the number of today, unless undone.
     if (typeof candidate.value === 'number' && trial.stays !== true && !candidate.renewed)
       if (candidate.first >= trial.actFirst && candidate.last <= Math.max(trial.actLast, trial.cameLast))
@@ -171,7 +173,7 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
       within(trial.cameFirst, trial.cameLast) ||
       (candidate.fact === 'lastChange' && within(trial.cameFirst, trial.cameLast + 1));
     return ofOutcome
-      ? trial.outcome !== 'same' || !(candidate.fact in COMPLAINTS)
+      ? (trial.outcome !== 'same' && trial.outcome !== 'worse') || !(candidate.fact in COMPLAINTS)
       : within(trial.actFirst, trial.actLast) &&
           !(candidate.fact in COMPLAINTS) &&
           !KEPT_IN_ACTS.has(candidate.fact);
@@ -182,7 +184,10 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
 const WHOLES: Readonly<Record<string, readonly string[]>> = {
   'voice-unclear': ['voice-unclear-off-side', 'voice-unclear-back-row', 'voice-unclear-everywhere'],
   ...Object.fromEntries(
-    ['dull', 'boxy', 'thin', 'hollow'].map((tone): [string, string[]] => [tone, ['voice-changes-tone']]),
+    ['dull', 'boxy', 'thin', 'hollow'].map((tone): [string, string[]] => [
+      tone,
+      ['voice-changes-tone', 'toneAcrossPan'],
+    ]),
   ),
 };
 

@@ -40,7 +40,7 @@ export function isDenied(words: readonly Word[], { first, last, used }: Span): b
   let left = DENIAL_REACH;
   for (let at = first - 1; at >= 0 && left > 0; at--) {
     const word = words[at] as Word;
-    if (word.sentence !== sentence || word.hard) break;
+    if (word.sentence !== sentence || word.hard || word.text === ':') break;
     if (isNegator(words, at) && !used.includes(at)) return !isInability(words, at) && !isDoubled(words, at);
     if (word.kind === 'mark' && !word.soft) {
       if (word.text !== ',') break;

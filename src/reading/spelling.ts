@@ -123,7 +123,7 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
   version: ver
   try: tried tries trying
   woman: women womans ladies lady
-  man: men mans bloke blokes guys
+  man: men mans mens bloke blokes guys
   foot: feet
   half: halfway halve
   voice: voices vocals vocal

@@ -62,7 +62,7 @@ export function isOfStanding(words: readonly Word[], span: Span, classes: Classe
 /** A text this short is an answer: "from below". */
 const MOST_OF_ANSWER = 8;
 const MOST_AROUND = 25;
-const HEARD = new Set(['sound', 'hear', 'talk', 'speak', 'sing', 'com', 'imag', 'center']);
+const HEARD = new Set(['sound', 'hear', 'talk', 'speak', 'sing', 'com', 'imag']);
 
 /** A direction is one of a voice where its sentence names what is heard. */
 export function isHeard(words: readonly Word[], { first }: Span, classes: Classes): boolean {

@@ -124,6 +124,11 @@ describe('what owners say it sounds like', () => {
     ['Voices come straight out of the center speaker.', 'voiceDirection=center-box'],
     ['Voices come from the mouths.', 'voiceDirection=picture'],
     ['from below', 'voiceDirection=low'],
+    ["With men's voices there is a buzz.", 'whichVoices=low'],
+    ['Every S is a razor.', 'whichVoices=s-sounds'],
+    ['All three match on the noise test.', 'voiceLoudness=equal'],
+    ['The center sounds sharper than the left and right.', 'toneDiffers=yes'],
+    ['It is hollow in the middle of the couch.', 'hollow=true'],
     ['His voice turns reedy halfway across.', 'toneAcrossPan=thinner'],
     ['A car going across gets dull in the middle.', 'toneAcrossPan=duller'],
     ['The voice turns nasal in the middle as he crosses.', 'toneAcrossPan=boxier'],
@@ -140,6 +145,9 @@ describe('what owners say it sounds like', () => {
   });
 
   it.each([
+    'They are hard to pronounce for all of us.',
+    'The music is too loud.',
+    'It adds some echo of the hall, and I like that.',
     'My gran is sharp as a tack.',
     'I use the Hall programme because it adds a church around me.',
     "The cat's scratching post stands beside it.",

@@ -17,7 +17,7 @@ export const IMAGES = {
     'barrel; bucket; tub; vat; tun; cask; crate; cupboard; wardrobe; closet; locker; trunk; tin; kettle; jug; shoebox; coffin; pail; bin; dustbin; helmet; churn; larder; cardboard; drum; crypt; hatbox',
   tube: 'tube; pipe; tunnel; drain; drainpipe; culvert; hose; cave; cistern; vase; chimney; funnel; bathroom; gutter; bottle; sewer; cavern; cellar; toilet',
   phone:
-    'telephone; phone; walkie; intercom; transistor; earphone; headset; loudhailer; gramophone; mosquito; wasp; cricket; kazoo; insect; radio',
+    'telephone; phone; walkie; intercom; transistor; earphone; headset; loudhailer; gramophone; mosquito; wasp; cricket; kazoo; insect',
   hall: 'church; cathedral; stadium; station; gym; gymnasium; pool; canyon; valley; stairwell; chapel; airport; cave; tunnel; underpass; crypt',
   tiny: 'tiny; small; mini; toy; dwarf; doll; miniature; shrunken',
   // Places that are no picture.

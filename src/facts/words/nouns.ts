@@ -26,8 +26,7 @@ export const NOUNS = {
   picture: 'picture; image|picture area; screen; television screen; projection screen',
   tvSpeakers:
     'television speakers|sound|speaker; internal|builtin speakers; built in speakers; televisions own sound|speakers; own sound|speakers; speakers of the television; sound of the television; tellys own sound|speakers; television volume; soundbar; sound bar; speakers of the set',
-  voice:
-    'voice; dialog; speech; vocal; singer; vocals; talk; talking; spoken words; words; male voices; female voices',
+  voice: 'voice; dialog; speech; vocal; singer; vocals; talk; talking; spoken words; words',
   person:
     'actors; actor; people; everyone; everybody; announcer; newsreader; newscaster; presenter; anchor; men; man; women; woman; he; she; they; weatherman; newsman; characters; singers; someone; anybody; anyone; persons; voices of people',
   sound:
@@ -86,7 +85,7 @@ export const CLASSES = {
   good: 'gorgeous; marvelous; marvellous; terrific; immaculate; flawless; faultless; pleased; splendid; stunning; bell; natural; breathtaking; fabulous; good; fine; ok; okay; great; perfect; clear; excellent; lovely; super; superb; wonderful; better; crisp; crystal; beautiful; sweet; intelligible; solid; magic; brilliant; fantastic; spotless; nicer; amazing; ace; clean; readable; sublime; sensational; superbly; effortless; delightful; glorious',
   bad: 'bad; terrible; awful; wrong; muddy; dull; muffled; boomy; mushy; mush; horrible; worse; poor; rubbish; crap; hollow; unclear; thin; boxy; honky; nasal; harsh; weird; off; odd; soup; nasty; papery; unintelligible; blurred; mumble; indistinct; distant; swims; slurred',
   unclear:
-    'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; inarticulate; gibberish; mumbly; vague; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
+    'unclear; mush; mushy; mumble; mumbling; mumbles; unintelligible; indistinct; blur; blurred; blurry; soup; smear; smears; smeared; slurred; slur; slurs; garbled; incomprehensible; smudged; smudgy; inarticulate; gibberish; mumbly; swallow; swallowed; washy; mud; porridge; unreadable; lisp; lispy',
   be: 'be; sound; seem; get; become; go; feel; look; appear; come; stay; turn; remain',
   never: 'not; never; no; hardly; barely; rarely; cannot',
   everywhere: 'everywhere; wherever; anywhere',
