@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, noneOf, oneOf } from '../condition.js';
+import { PLACE } from '../outdated.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -270,14 +271,7 @@ export const aim = defineCause({
       expect: 'The angle of {aimErrorDeg} shrinks, and the voice moves toward the picture as well.',
       verify: 'Seated and standing the voice has the same tone.',
       cautions: ['thin-display', 'lifting'],
-      changes: [
-        'centerTweeterHeight',
-        'centerTilt',
-        'centerPlacement',
-        'tapedCenter',
-        'testTilt',
-        'testLift',
-      ],
+      changes: [...PLACE, 'testTilt'],
       cures: 0.8,
     },
   ],

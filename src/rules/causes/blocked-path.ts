@@ -8,6 +8,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
+import { PLACE } from '../outdated.js';
 import { staysInPlace } from '../swap.js';
 
 export const blockedPath = defineCause({
@@ -261,14 +262,7 @@ export const blockedPath = defineCause({
         'The line clears the obstacle and the {blockedSpeechLossDb} of speech come back; the voice moves up with the box.',
       verify: 'The back seat hears the same voice as the front seat.',
       cautions: ['thin-display', 'lifting', 'heat'],
-      changes: [
-        'centerTweeterHeight',
-        'centerTilt',
-        'centerPlacement',
-        'obstacle',
-        'tapedCenter',
-        'testLift',
-      ],
+      changes: [...PLACE, 'obstacle'],
       cures: 0.7,
     },
     {

@@ -11,6 +11,7 @@ import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cau
 import { all, atLeast, below, is, not } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
+import { PLACE } from '../outdated.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { heard, toldTale } from '../remarks.js';
 import { staysInPlace } from '../swap.js';
@@ -242,16 +243,7 @@ export const cabinetBay = defineCause({
       expect: 'The bay is out of play altogether.',
       verify: 'The voice keeps its tone as it crosses the front.',
       cautions: ['thin-display', 'lifting', 'heat'],
-      changes: [
-        'centerPlacement',
-        'shelfSetback',
-        'centerTweeterHeight',
-        'centerTilt',
-        'tapedCenter',
-        'testNoiseEach',
-        'toneAcrossPan',
-        'testPullForward',
-      ],
+      changes: [...PLACE, 'testPullForward'],
       cures: 0.8,
     },
     {

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, is, isNot, oneOf } from '../condition.js';
+import { TONE } from '../outdated.js';
 import { heard, toldTale } from '../remarks.js';
 
 /** An equalization, and what bends the tone without being called one. */
@@ -225,15 +226,7 @@ export const correctionMismatch = defineCause({
         'The step of tone that the equalization made is gone ({eqDamageDb} in the worst band). The price: bass that it had tamed may boom again.',
       verify: 'Noise keeps its tone from left to center to right.',
       cautions: ['photograph-menu', 'test-noise'],
-      changes: [
-        'equalization',
-        'testEqBypass',
-        'testNoiseEach',
-        'toneAcrossPan',
-        'responseLeft',
-        'responseCenter',
-        'responseRight',
-      ],
+      changes: [...TONE, 'equalization'],
       cures: 0.75,
     },
     {
@@ -265,14 +258,7 @@ export const correctionMismatch = defineCause({
       expect: 'Room resonances stay tamed, and the voice range is again what the loudspeakers make of it.',
       verify: 'Noise steps across without a change of tone, and bass does not boom.',
       cautions: ['photograph-menu'],
-      changes: [
-        'testNoiseEach',
-        'toneAcrossPan',
-        'testEqBypass',
-        'responseCenter',
-        'responseLeft',
-        'responseRight',
-      ],
+      changes: [...TONE],
       cures: 0.65,
     },
     {
@@ -292,19 +278,14 @@ export const correctionMismatch = defineCause({
       verify: 'Noise keeps its tone across; bypassing makes it no better.',
       cautions: ['photograph-menu', 'test-noise'],
       changes: [
+        ...TONE,
         'alignmentBy',
         'calibrationSpot',
         'equalization',
-        'testEqBypass',
-        'testNoiseEach',
-        'toneAcrossPan',
         'centerTrim',
         'enteredCenter',
         'enteredLeft',
         'enteredRight',
-        'responseLeft',
-        'responseCenter',
-        'responseRight',
       ],
       cures: 0.7,
     },

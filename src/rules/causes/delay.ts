@@ -11,6 +11,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, any, atLeast, atMost, below, is, noneOf, oneOf } from '../condition.js';
 import { ENTERED } from '../derived/entries.js';
 import { measuredAt } from '../measured.js';
+import { ENTRIES } from '../outdated.js';
 import { heard, toldTale } from '../remarks.js';
 
 const WRONG_UNIT = oneOf('unitSlip', 'feet-as-meters', 'meters-as-feet');
@@ -339,15 +340,7 @@ export const delay = defineCause({
       expect: 'The center moves by {delayErrorMs} into step with the mains.',
       verify: 'Play a voice that center and mains share: it becomes firm and full at the main seat.',
       cautions: ['photograph-menu'],
-      changes: [
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'arrivalMeasuredMs',
-        'testTape',
-        'testPhantom',
-        'voiceDirection',
-      ],
+      changes: [...ENTRIES, 'testPhantom', 'voiceDirection'],
       cures: 0.95,
     },
     {

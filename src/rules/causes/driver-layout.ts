@@ -9,6 +9,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, is, isNot, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
+import { BOX } from '../outdated.js';
 import { staysInPlace } from '../swap.js';
 
 export const driverLayout = defineCause({
@@ -300,18 +301,7 @@ export const driverLayout = defineCause({
       expect: 'The dip at the outer seat falls from {layoutDipDb} to below 2 dB with a suitable layout.',
       verify: 'The same minute of speech sounds alike in the middle and at the end of the row.',
       cautions: ['power-off-wires', 'lifting'],
-      changes: [
-        'centerLayout',
-        'centerOrientation',
-        'centerDriverSpacing',
-        'centerCrossover',
-        'centerLowCrossover',
-        'centerMidSize',
-        'centerFamily',
-        'troubleSeats',
-        'testSitMiddle',
-        'testNearCenter',
-      ],
+      changes: [...BOX, 'troubleSeats', 'testSitMiddle'],
       cures: 0.9,
     },
   ],

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { PLACE } from '../outdated.js';
 import { staysInPlace } from '../swap.js';
 
 export const height = defineCause({
@@ -243,14 +244,7 @@ export const height = defineCause({
         'The difference to mains or picture falls from {heightApartDeg} to {after} with the center as high as the mains, and voices no longer dip in the middle.',
       verify: 'Let a voice cross the front with eyes closed: it keeps its height.',
       cautions: ['thin-display', 'lifting', 'heat'],
-      changes: [
-        'centerTweeterHeight',
-        'centerTilt',
-        'centerPlacement',
-        'tapedCenter',
-        'voiceDirection',
-        'testLift',
-      ],
+      changes: [...PLACE, 'voiceDirection'],
       cures: 0.8,
     },
     {

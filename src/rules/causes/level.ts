@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { ENTRIES } from '../outdated.js';
 import { heard, toldTale } from '../remarks.js';
 
 export const level = defineCause({
@@ -288,6 +289,7 @@ export const level = defineCause({
       verify: 'Test noise steps left, center, right without a jump in loudness.',
       cautions: ['photograph-menu', 'test-noise'],
       changes: [
+        ...ENTRIES,
         'alignmentBy',
         'calibrationSpot',
         'centerTrim',
@@ -295,9 +297,6 @@ export const level = defineCause({
         'measuredLeftLevel',
         'measuredRightLevel',
         'voiceLoudness',
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
       ],
       cures: 0.8,
     },

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, atMost, below, is, isNot, noneOf, oneOf } from '../condition.js';
+import { ENTRIES } from '../outdated.js';
 
 /** Only what the mains play can lean toward one of them. */
 const MAINS_PLAY_VOICE = oneOf('mainsVoice', 'all', 'part');
@@ -305,17 +306,7 @@ export const mainsLayout = defineCause({
       expect: 'The pull of {mainSeatPullDeg} at the main seat goes; the seats beside it keep theirs.',
       verify: 'A singer recorded in the middle stands over the center with the upmix off.',
       cautions: ['laser'],
-      changes: [
-        'mainSeatOffset',
-        'tapedMains',
-        'tapedCenter',
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'voiceDirection',
-        'testSitMiddle',
-        'testTape',
-      ],
+      changes: [...ENTRIES, 'mainSeatOffset', 'tapedMains', 'tapedCenter', 'voiceDirection', 'testSitMiddle'],
       cures: 0.7,
     },
     {

@@ -9,6 +9,7 @@ import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
+import { PLACE } from '../outdated.js';
 import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { recordedReflection } from '../recorded.js';
 import { heard, toldTale } from '../remarks.js';
@@ -274,14 +275,7 @@ export const nearSurface = defineCause({
       expect: 'The hole moves from {surfaceNullHz} toward {floorNullMainsHz}, where the mains have theirs.',
       verify: 'Steady noise changes less as it steps left, center, right.',
       cautions: ['thin-display', 'lifting'],
-      changes: [
-        'centerTweeterHeight',
-        'centerTilt',
-        'centerPlacement',
-        'testLift',
-        'testNoiseEach',
-        'tapedCenter',
-      ],
+      changes: [...PLACE],
       cures: 0.6,
     },
     {

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { BOX } from '../outdated.js';
 import { staysInPlace } from '../swap.js';
 
 export const outerTweeters = defineCause({
@@ -258,16 +259,7 @@ export const outerTweeters = defineCause({
       expect: 'Treble that stays the same from seat to seat and under movement of the head.',
       verify: 'Steady noise keeps its color while the head moves.',
       cautions: ['power-off-wires'],
-      changes: [
-        'centerLayout',
-        'centerTweeterSpacing',
-        'centerDriverSpacing',
-        'centerCrossover',
-        'centerFamily',
-        'testSitMiddle',
-        'testNoiseEach',
-        'testCoverTweeter',
-      ],
+      changes: [...BOX, 'testSitMiddle', 'testCoverTweeter'],
       cures: 0.9,
     },
   ],

@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atMost, below, is, noneOf, oneOf } from '../condition.js';
+import { BOX } from '../outdated.js';
 import { recordedDistortion } from '../recorded.js';
 import { toldTale } from '../remarks.js';
 
@@ -317,15 +318,7 @@ export const overload = defineCause({
       expect: 'Twice the power is 3 dB; a box of twice the cone area gives up to 6 dB in the bass.',
       verify: 'The loudest scene you know stays clean at the same volume.',
       cautions: ['power-off-wires', 'amplifier-load', 'lifting', 'hearing'],
-      changes: [
-        'centerLayout',
-        'centerFamily',
-        'centerSizeAgainstMains',
-        'centerLowLimit',
-        'measuredCenterLevel',
-        'troubleWhenLoud',
-        'testMainInPlace',
-      ],
+      changes: [...BOX, 'troubleWhenLoud'],
       cures: 0.75,
     },
   ],

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
+import { ENTRIES } from '../outdated.js';
 import { recordedPolarity } from '../recorded.js';
 import { toldTale } from '../remarks.js';
 
@@ -254,15 +255,7 @@ export const polarity = defineCause({
         'If the trouble was a delay error ({delayErrorMs} at the main seat) that imitated reversed polarity, it is gone.',
       verify: 'A voice shared by center and mains becomes firm.',
       cautions: ['photograph-menu', 'laser'],
-      changes: [
-        'enteredLeft',
-        'enteredCenter',
-        'enteredRight',
-        'arrivalMeasuredMs',
-        'testTape',
-        'testPolarity',
-        'voiceDirection',
-      ],
+      changes: [...ENTRIES, 'testPolarity', 'voiceDirection'],
       cures: 0.15,
     },
     {

@@ -7,6 +7,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
+import { PLACE } from '../outdated.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
 
@@ -294,15 +295,11 @@ export const screenLoss = defineCause({
       verify: 'Speech is clear; close your eyes and point to check the height.',
       cautions: ['lifting', 'thin-display', 'photograph-menu'],
       changes: [
+        ...PLACE,
         'screenKind',
         'screenCovers',
-        'centerPlacement',
-        'centerTweeterHeight',
-        'centerTilt',
         'enteredCenter',
-        'tapedCenter',
         'measuredCenterLevel',
-        'testNoiseEach',
         'testMainInPlace',
       ],
       cures: 0.85,

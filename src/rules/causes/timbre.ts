@@ -6,6 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { BOX, PLACE, TONE } from '../outdated.js';
 import { boxNotPlace } from '../place-or-box.js';
 import { recordedTone } from '../recorded.js';
 import { heard } from '../remarks.js';
@@ -253,18 +254,7 @@ export const timbre = defineCause({
         'Broad differences shrink, often to 1 or 2 dB. How a box lights the room and what it loses off its axis stay as they are.',
       verify: 'Noise steps across with less change of tone than before.',
       cautions: ['photograph-menu', 'test-noise', 'tweeter-power'],
-      changes: [
-        'equalization',
-        'equalizationReach',
-        'testNoiseEach',
-        'testEqBypass',
-        'toneAcrossPan',
-        'responseLeft',
-        'responseCenter',
-        'responseRight',
-        'toneMeasuredDb',
-        'toneMeasuredHz',
-      ],
+      changes: [...TONE, 'equalization', 'equalizationReach'],
       cures: 0.5,
     },
     {
@@ -280,17 +270,7 @@ export const timbre = defineCause({
       expect: 'The share of the mismatch that comes from shelf, bay or floor goes.',
       verify: 'Step test noise across again.',
       cautions: ['lifting', 'thin-display'],
-      changes: [
-        'centerPlacement',
-        'shelfSetback',
-        'centerTilt',
-        'centerTweeterHeight',
-        'testNoiseEach',
-        'toneAcrossPan',
-        'responseCenter',
-        'toneMeasuredDb',
-        'toneMeasuredHz',
-      ],
+      changes: [...PLACE],
       cures: 0.3,
     },
     {
@@ -308,19 +288,7 @@ export const timbre = defineCause({
       expect: 'The same drivers give nearly the same tone; three equal boxes at one height give the same.',
       verify: 'Noise steps across without a change of tone.',
       cautions: ['power-off-wires', 'lifting'],
-      changes: [
-        'centerFamily',
-        'centerLayout',
-        'centerSizeAgainstMains',
-        'toneAcrossPan',
-        'testNoiseEach',
-        'testMainInPlace',
-        'testSwapAtAmplifier',
-        'testNearCenter',
-        'responseCenter',
-        'toneMeasuredDb',
-        'toneMeasuredHz',
-      ],
+      changes: [...BOX],
       cures: 0.85,
     },
   ],

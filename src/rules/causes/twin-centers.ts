@@ -7,6 +7,7 @@
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, noneOf, oneOf } from '../condition.js';
 import { measuredAt } from '../measured.js';
+import { BOX } from '../outdated.js';
 
 export const twinCenters = defineCause({
   id: 'twin-centers',
@@ -228,14 +229,7 @@ export const twinCenters = defineCause({
       expect: 'One source, one arrival, the same tone at every seat.',
       verify: 'The voice sounds alike in the middle and at the end of the row.',
       cautions: ['power-off-wires', 'lifting'],
-      changes: [
-        'centerCount',
-        'centerLayout',
-        'centerFamily',
-        'testNoiseEach',
-        'testSitMiddle',
-        'voiceDirection',
-      ],
+      changes: [...BOX, 'centerCount', 'testSitMiddle', 'voiceDirection'],
       cures: 0.85,
     },
   ],
