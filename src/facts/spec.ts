@@ -51,7 +51,7 @@ interface BaseSpec {
   readonly usually: How;
   /** The question is asked only where every one of these facts is known to have one of the values. */
   readonly askedWhen?: AskedWhen;
-  /** The question speaks of something that must exist: these are put before it where they can be. */
+  /** The question speaks of something that must exist: these are put before it where they can be, and it is not put where nobody knows them. */
   readonly presupposes?: readonly string[];
   /**
    * The question is never put, though an answer still counts, once one of these facts is known to have one of the values;

@@ -146,7 +146,7 @@ export function promptOf(state: State): Prompt {
         ...base,
         choices,
         ask: `${capital(screen.say)}: which of these?`,
-        hint: 'Several are fine: 1 4.',
+        hint: 'Several are fine: 1 3.',
       };
     case 'name':
       return {
@@ -236,7 +236,7 @@ const OPENING_PROMPTS = {
   },
   complaints: {
     ask: 'Which of these are heard? Type their numbers.',
-    hint: 'Several are fine: 1 4 9.',
+    hint: 'Several are fine: 1 3.',
   },
   units: { ask: 'Which do you measure in?', hint: 'Others are understood too, with their unit.' },
 } as const;

@@ -36,7 +36,9 @@ export function couldMakeSense(book: FactBook, id: FactId): boolean {
 
 /** True where another answer, or what is complained of, has made the question pointless; an answer that stands still counts. */
 function isPointless(book: FactBook, id: FactId): boolean {
-  const { pointlessWhen = {}, bearsOn } = factSpec(id);
+  const { pointlessWhen = {}, presupposes = [], bearsOn } = factSpec(id);
+  const isUnknown = (other: string): boolean => isFactId(other) && book.answers.get(other)?.how === 'unknown';
+  if (presupposes.some(isUnknown)) return true;
   if (bearsOn && book.complaints.length > 0 && !bearsOn.some((heard) => book.complaints.includes(heard)))
     return true;
   return Object.entries(pointlessWhen).some(([other, values]) => {

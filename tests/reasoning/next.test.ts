@@ -186,6 +186,17 @@ describe('what other answers make pointless', () => {
     expect(told('fineTitles', 'news')).not.toContain('speechOrder');
     expect(told('speechOrder', 'news-clear-film-buried')).not.toContain('fineTitles');
     expect(told('troubleTitles', 'all')).not.toContain('fineContent');
+    // Nor of what an upmix does, of who does not know whether one is on.
+    expect(told('upmixUse', 'on')).toContain('upmixCommonPart');
+    expect(told('upmixUse')).not.toContain('upmixCommonPart');
+    // Who cannot tell on which titles it is, or at which seats, cannot tell where it is not.
+    for (const [one, other] of [
+      ['troubleTitles', 'fineTitles'],
+      ['troubleSeats', 'fineSeats'],
+    ] as const) {
+      expect(told(one)).not.toContain(other);
+      expect(told(other)).not.toContain(one);
+    }
   });
   it('is never put: what a mix buries, of a stage that collapses', () => {
     const open = (...complaints: ComplaintId[]): FactId[] => openFacts({ ...EMPTY_BOOK, complaints });

@@ -55,6 +55,7 @@ export const complaintFacts = family({
     ],
     minutes: 3,
     usually: 'recalled',
+    pointlessWhen: { fineSeats: ['unknown'] },
     choices: {
       'off-middle': 'at all seats off the middle, worse the farther aside',
       'middle-only': 'only in the middle seat',
@@ -73,7 +74,7 @@ export const complaintFacts = family({
     findOut: ['Play three titles from different makers.', 'A newscast is a good plain voice to compare.'],
     minutes: 3,
     usually: 'recalled',
-    pointlessWhen: { fineTitles: ['most', 'news', 'other-mix'] },
+    pointlessWhen: { fineTitles: ['most', 'news', 'other-mix', 'unknown'] },
     choices: {
       all: 'on everything',
       some: 'only on some titles',
@@ -193,7 +194,7 @@ export const complaintFacts = family({
     findOut: ['Play a newscast.', 'Play another film.', 'Switch the same film to another language.'],
     minutes: 3,
     usually: 'recalled',
-    pointlessWhen: { troubleTitles: ['all'], speechOrder: ['news-clear-film-buried'] },
+    pointlessWhen: { troubleTitles: ['all', 'unknown'], speechOrder: ['news-clear-film-buried'] },
     bearsOn: OF_VOICES,
     choices: {
       most: 'most other titles',
@@ -212,6 +213,7 @@ export const complaintFacts = family({
     findOut: ['Play one minute of speech.', 'Listen in each of these places.'],
     minutes: 3,
     usually: 'recalled',
+    pointlessWhen: { troubleSeats: ['unknown'] },
     choices: {
       middle: 'in the middle seat',
       'front-row': 'in the front row',
