@@ -6,11 +6,11 @@
  * out. The room fills deep nulls: read anything below -20 dB as -20.
  */
 import { C_AIR } from './air.js';
-import { meanBetween, smoothPower, THIRD_OCTAVE_DECADES } from './bands.js';
+import { cumulative, meanBetween, smoothPower, THIRD_OCTAVE_DECADES } from './bands.js';
 import { boundedMemo } from './cache.js';
 import { positive, within } from './input.js';
 import { type Driver, type DriverLayout, type LayoutOverrides, layoutDrivers } from './layouts.js';
-import { COARSE_GRID, type Grid, prepare, type Response, response } from './radiation.js';
+import { COARSE_GRID, type Grid, prepare, type Reference, response } from './radiation.js';
 import { SPEECH_BANDS_HZ, speechLoss } from './speech.js';
 
 export type OffAxisSource =
@@ -44,10 +44,12 @@ const RESULTS_KEPT = 1024;
 const analyses = boundedMemo<Analysis>(RESULTS_KEPT);
 
 type Analysis = {
-  readonly ratio: Float64Array;
+  readonly power: Float64Array;
+  readonly reference: Reference;
   readonly smoothed: Float64Array;
   readonly dip: Dip;
-  readonly speechLossDb: number;
+  /** Computed when first asked for: most of those who ask for the dip do not. */
+  readonly speechLossDb: () => number;
 };
 
 /** A seat may not sit on a driver: it stands this part of the box's extent farther out. */
@@ -58,12 +60,13 @@ function indexOf(grid: Grid, frequencyHz: number): number {
   return Math.log10(frequencyHz / (grid.frequencyHz[0] ?? 1)) / grid.stepDecades;
 }
 
-function bandLossesDb(grid: Grid, reference: Response, seat: Response): number[] {
+function bandLossesDb(grid: Grid, reference: Reference, power: Float64Array): number[] {
+  const running = cumulative(power);
   const half = THIRD_OCTAVE_DECADES / grid.stepDecades / 2;
   return SPEECH_BANDS_HZ.map((centerHz) => {
     const index = indexOf(grid, centerHz);
     const on = meanBetween(reference.running, index - half, index + half);
-    const off = meanBetween(seat.running, index - half, index + half);
+    const off = meanBetween(running, index - half, index + half);
     return 10 * Math.log10(on / off);
   });
 }
@@ -84,16 +87,21 @@ function analyze(source: OffAxisSource & Seat, grid: Grid): Analysis {
       z: distanceM * Math.sin(elevation),
     };
     const reference = prepared.reference(distanceM, c);
-    const seat = response(prepared.groups, grid, point, distanceM, c);
-    const ratio = seat.power.map((power, i) => power / (reference.power[i] as number));
-    const smoothed = smoothPower(ratio, grid.stepDecades);
-    return {
-      ratio,
-      smoothed,
-      dip: deepest(grid, smoothed, DIP_FROM_HZ, DIP_TO_HZ),
-      speechLossDb: speechLoss({ bandLossDb: bandLossesDb(grid, reference, seat) }).lossDb,
+    const power = response(prepared.groups, grid, point, distanceM, c);
+    const smoothed = smoothPower(ratioOf(power, reference), grid.stepDecades);
+    let lossDb: number | undefined;
+    const speechLossDb = (): number => {
+      lossDb ??= speechLoss({ bandLossDb: bandLossesDb(grid, reference, power) }).lossDb;
+      return lossDb;
     };
+    return { power, reference, smoothed, dip: deepest(grid, smoothed, DIP_FROM_HZ, DIP_TO_HZ), speechLossDb };
   });
+}
+
+function ratioOf(power: Float64Array, reference: Reference): Float64Array {
+  const ratio = new Float64Array(power.length);
+  for (let i = 0; i < power.length; i += 1) ratio[i] = (power[i] as number) / (reference.power[i] as number);
+  return ratio;
 }
 
 /** Deepest point of a smoothed power curve between two frequencies; the ends are interpolated. */
@@ -128,7 +136,12 @@ function deepest(grid: Grid, smoothed: Float64Array, fromHz: number, toHz: numbe
  */
 export function offAxis(input: OffAxisSource & Seat, grid: Grid = COARSE_GRID): OffAxis {
   const { dip, speechLossDb } = analyze(input, grid);
-  return { ...dip, speechLossDb };
+  return {
+    ...dip,
+    get speechLossDb() {
+      return speechLossDb();
+    },
+  };
 }
 
 /** Deepest smoothed dip between two frequencies within 160 Hz and 8 kHz: twin tweeters show theirs in the treble. */
@@ -143,9 +156,9 @@ export function offAxisDip(
 
 /** The response at a seat relative to the design axis, dB, raw and smoothed to a third octave. */
 export function offAxisCurve(input: OffAxisSource & Seat, grid: Grid = COARSE_GRID): OffAxisCurve {
-  const { ratio, smoothed } = analyze(input, grid);
+  const { power, reference, smoothed } = analyze(input, grid);
   const toDb = (power: number): number => 10 * Math.log10(power);
-  return { frequencyHz: grid.frequencyHz, levelDb: ratio.map(toDb), smoothedDb: smoothed.map(toDb) };
+  return { frequencyHz: grid.frequencyHz, levelDb: ratioOf(power, reference).map(toDb), smoothedDb: smoothed.map(toDb) };
 }
 
 export type ThresholdInput = OffAxisSource & {
@@ -177,7 +190,7 @@ export function thresholdAngle(input: ThresholdInput): number | null {
   const reached = (angleDeg: number): boolean => {
     const angle = sign * angleDeg;
     const seat = vertical ? { azimuthDeg: 0, elevationDeg: angle } : { azimuthDeg: angle };
-    return offAxis({ ...input, ...seat }).dipDb <= -targetDipDb;
+    return analyze({ ...input, ...seat }, COARSE_GRID).dip.dipDb <= -targetDipDb;
   };
   let below = 0;
   while (below < SEARCH_TO_DEG) {

@@ -45,10 +45,10 @@ type Prepared = {
   /** Distance of the outermost driver from the origin, m: a seat must be farther away. */
   readonly extentM: number;
   readonly groups: readonly Group[];
-  readonly reference: (distanceM: number, c: number) => Response;
+  readonly reference: (distanceM: number, c: number) => Reference;
 };
-/** Power on the grid and its running integral. */
-export type Response = { readonly power: Float64Array; readonly running: Float64Array };
+/** Power on the design axis and its running integral: what a seat is compared with. */
+export type Reference = { readonly power: Float64Array; readonly running: Float64Array };
 
 /** Distances whose reference is kept with each prepared loudspeaker: more than the seats of one room. */
 const REFERENCES_KEPT = 64;
@@ -59,13 +59,24 @@ const FILTERS_KEPT = 64;
 type Workspace = {
   readonly filters: Memo<Curve>;
   readonly loudspeakers: WeakMap<readonly Driver[], Prepared>;
+  /** For sums on the way to one response. */
+  readonly totalIm: Float64Array;
+  readonly sumRe: Float64Array;
+  readonly sumIm: Float64Array;
 };
 const workspaces = new WeakMap<Grid, Workspace>();
 
 function workspaceOf(grid: Grid): Workspace {
   const known = workspaces.get(grid);
   if (known !== undefined) return known;
-  const workspace = { filters: boundedMemo<Curve>(FILTERS_KEPT), loudspeakers: new WeakMap() };
+  const line = (): Float64Array => new Float64Array(grid.frequencyHz.length);
+  const workspace = {
+    filters: boundedMemo<Curve>(FILTERS_KEPT),
+    loudspeakers: new WeakMap(),
+    totalIm: line(),
+    sumRe: line(),
+    sumIm: line(),
+  };
   workspaces.set(grid, workspace);
   return workspace;
 }
@@ -138,8 +149,8 @@ function checkDrivers(drivers: readonly Driver[]): void {
 }
 
 /** A reference must have sound at every frequency: all levels are relative to it. */
-function audible(reference: Response): Response {
-  if (reference.power.every((power) => power > 0)) return reference;
+function audible(power: Float64Array): Reference {
+  if (power.every((each) => each > 0)) return { power, running: cumulative(power) };
   throw new RangeError(
     'drivers cancel on the design axis; accepted: drivers whose weights and filters add there at every frequency',
   );
@@ -173,7 +184,7 @@ export function prepare(drivers: readonly Driver[], grid: Grid): Prepared {
     drivers: same,
     ...filtersOf(same[0] as Driver, grid),
   }));
-  const references = boundedMemo<Response>(REFERENCES_KEPT);
+  const references = boundedMemo<Reference>(REFERENCES_KEPT);
   lastId += 1;
   const prepared: Prepared = {
     id: lastId,
@@ -220,13 +231,12 @@ export function response(
   point: Point,
   distanceM: number,
   c: number,
-): Response {
+): Float64Array {
   const { frequencyHz } = grid;
   const count = frequencyHz.length;
   const totalRe = new Float64Array(count);
-  const totalIm = new Float64Array(count);
-  const sumRe = new Float64Array(count);
-  const sumIm = new Float64Array(count);
+  const { totalIm, sumRe, sumIm } = workspaceOf(grid);
+  totalIm.fill(0);
   const waveNumberPerHz = (2 * Math.PI) / c;
   for (const group of groups) {
     sumRe.fill(0);
@@ -257,5 +267,5 @@ export function response(
     const im = totalIm[i] as number;
     power[i] = re * re + im * im;
   }
-  return { power, running: cumulative(power) };
+  return power;
 }

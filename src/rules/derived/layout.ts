@@ -57,7 +57,9 @@ function dipAt(box: Box, bearing: Bearing, grid: Grid | undefined): SeatDip {
     bearing,
     dipDb,
     dipHz: dipDb >= NAMED_DIP_DB ? (found.dipHz ?? undefined) : undefined,
-    speechLossDb: found.speechLossDb,
+    get speechLossDb() {
+      return found.speechLossDb;
+    },
   };
 }
 
