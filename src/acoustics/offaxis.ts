@@ -158,7 +158,11 @@ export function offAxisDip(
 export function offAxisCurve(input: OffAxisSource & Seat, grid: Grid = COARSE_GRID): OffAxisCurve {
   const { power, reference, smoothed } = analyze(input, grid);
   const toDb = (power: number): number => 10 * Math.log10(power);
-  return { frequencyHz: grid.frequencyHz, levelDb: ratioOf(power, reference).map(toDb), smoothedDb: smoothed.map(toDb) };
+  return {
+    frequencyHz: grid.frequencyHz,
+    levelDb: ratioOf(power, reference).map(toDb),
+    smoothedDb: smoothed.map(toDb),
+  };
 }
 
 export type ThresholdInput = OffAxisSource & {

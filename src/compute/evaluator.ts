@@ -93,12 +93,34 @@ const inWords = (message: string): string =>
   );
 const UNIT_NAMES = { M: 'm', Hz: 'Hz', Db: 'dB', Deg: 'degrees', Ms: 'ms' } as const;
 
-interface Ledger {
-  readonly reads: FactSet;
-  readonly uses: Map<FactId, Use>;
-  doubt: number;
-  onGrid: boolean;
+const NONE: readonly FactId[] = [];
+
+/** An outcome in the making: facts are entered, and results of other models with all that went into them. */
+class Ledger implements Outcome {
+  value: unknown;
+  stopped = false;
+  missing: readonly FactId[] = NONE;
+  remark: string | undefined;
+  readonly reads = factSet();
+  doubt = 0;
+  onGrid = false;
   worst: number | undefined;
+  readonly #entries: (readonly [FactId, Use] | Outcome)[] = [];
+  #uses: ReadonlyMap<FactId, Use> | undefined;
+  use(id: FactId, use: Use): void {
+    this.#entries.push([id, use]);
+  }
+  take(outcome: Outcome): void {
+    addAll(this.reads, outcome.reads);
+    this.#entries.push(outcome);
+    if (outcome.doubt > 0) this.doubt = Math.hypot(this.doubt, outcome.doubt);
+    this.onGrid ||= outcome.onGrid;
+  }
+  /** Each fact once, where it came first, as it was used last. Put together when first asked for: few ask. */
+  get uses(): ReadonlyMap<FactId, Use> {
+    this.#uses ??= new Map(this.#entries.flatMap((entry) => ('uses' in entry ? [...entry.uses] : [entry])));
+    return this.#uses;
+  }
 }
 
 export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchGrid }: Basis): Evaluator {
@@ -118,29 +140,22 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
   let running: Model;
   const run = (model: Model): Outcome => {
     const outer = [ledger, running] as const;
-    ledger = { reads: factSet(), uses: new Map(), doubt: 0, onGrid: false, worst: undefined };
+    const own = new Ledger();
+    ledger = own;
     running = model;
-    const outcome = ended(model);
-    [ledger, running] = outer;
-    outcomes.set(model, outcome);
-    return outcome;
-  };
-  const ended = (model: Model): Outcome => {
-    const { reads, uses } = ledger;
-    const stop = (missing: readonly FactId[], remark?: string): Outcome => {
-      const { doubt, onGrid, worst } = ledger;
-      return { value: undefined, stopped: true, missing, reads, uses, doubt, onGrid, worst, remark };
-    };
     try {
-      const value = model(reader);
-      const { doubt, onGrid, worst } = ledger;
-      return { value, stopped: false, missing: [], reads, uses, doubt, onGrid, worst, remark: undefined };
+      own.value = model(reader);
     } catch (error) {
-      if (error instanceof Stop) return stop(error.missing);
+      own.stopped = true;
+      if (error instanceof Stop) own.missing = error.missing;
       // The acoustics refuses what no room can have: a box wider than its bay, a seat in front of the mains.
-      if (error instanceof RangeError) return stop([], inWords(error.message));
-      throw error;
+      else if (error instanceof RangeError) own.remark = inWords(error.message);
+      else throw error;
+    } finally {
+      [ledger, running] = outer;
     }
+    outcomes.set(model, own);
+    return own;
   };
   const look = (id: FactId): AskedState => {
     addAll(ledger.reads, ancestrySet(id));
@@ -151,7 +166,7 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
     const found = look(id);
     if (found.kind === 'open') return found.missing;
     if (found.kind === 'inapplicable') throw new Stop([]);
-    ledger.uses.set(id, {
+    ledger.use(id, {
       value: found.value,
       doubt: found.kind === 'told' ? { how: found.how } : { spread: found.spread },
     });
@@ -173,22 +188,17 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
     const { kind } = look(id);
     if (kind === 'inapplicable') return typical.value;
     if (kind === 'told') return takeOne(id) as number;
-    ledger.uses.set(id, { value: typical.value, doubt: { spread: typical.spread } });
+    ledger.use(id, { value: typical.value, doubt: { spread: typical.spread } });
     return typical.value;
   };
   const suggestedOr = (id: FactId, suggested: string): number | string => {
     if (look(id).kind === 'told') return takeOne(id);
-    ledger.uses.set(id, { value: suggested, doubt: { spread: 0 } });
+    ledger.use(id, { value: suggested, doubt: { spread: 0 } });
     return suggested;
   };
   const from = (model: Model): unknown => {
     const outcome = evaluate(model);
-    addAll(ledger.reads, outcome.reads);
-    outcome.uses.forEach((use, id) => {
-      ledger.uses.set(id, use);
-    });
-    ledger.doubt = Math.hypot(ledger.doubt, outcome.doubt);
-    ledger.onGrid ||= outcome.onGrid;
+    ledger.take(outcome);
     if (outcome.remark !== undefined) throw new RangeError(outcome.remark);
     if (outcome.stopped) throw new Stop(outcome.missing);
     return outcome.value;
@@ -206,7 +216,7 @@ export function evaluatorOn({ book, plan, state, inherited, likelyWorst, sketchG
       const answer = book.answers.get(id);
       const use = answer && 'value' in answer ? toldUse(answer) : defaultUse(id);
       const isTold = answer !== undefined && 'value' in answer;
-      if (use && (isTold || plan.assumed.some((assumed) => assumed === id))) ledger.uses.set(id, use);
+      if (use && (isTold || plan.assumed.some((assumed) => assumed === id))) ledger.use(id, use);
     }
   };
   const seats = (): readonly Seat[] => {

@@ -108,15 +108,20 @@ function foundedAs(view: View, typical: View): View {
 }
 
 function founded(reading: Reading, footing: Reading): Reading {
-  if (typeof reading.value !== 'number' || typeof footing.value !== 'number') return reading;
-  const { id, unit, value, assumed, facts, missing } = reading;
+  if (reading === footing || typeof reading.value !== 'number' || typeof footing.value !== 'number')
+    return reading;
+  const { id, unit, value, missing } = reading;
   return {
     id,
     unit,
     value,
-    assumed,
-    facts,
     missing,
+    get assumed() {
+      return reading.assumed;
+    },
+    get facts() {
+      return reading.facts;
+    },
     get how() {
       return footing.how;
     },

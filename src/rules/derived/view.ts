@@ -2,8 +2,8 @@
 
 import { ancestryOf } from '../../compute/asked.js';
 import { type Core, createCore, type Earlier } from '../../compute/core.js';
-import type { Use } from '../../compute/evaluator.js';
-import { factSet } from '../../compute/fact-set.js';
+import type { Outcome, Use } from '../../compute/evaluator.js';
+import { type FactSet, factSet, overlap } from '../../compute/fact-set.js';
 import { logStep, oneDeviationOff } from '../../compute/uncertainty.js';
 import type { FactBook } from '../../facts/book.js';
 import { type FactId, factSpec, isFactId } from '../../facts/catalog.js';
@@ -19,6 +19,9 @@ import { DERIVED, DERIVED_IDS, type DerivedId } from './table.js';
 interface Behind {
   readonly core: Core;
   readonly footing: Footing;
+  readonly readings: ReadonlyMap<VarId, Reading>;
+  /** Takes over the readings that still hold from the view this one came from, and lets go of that one. */
+  readonly settle: () => void;
 }
 const behind = new WeakMap<View, Behind>();
 
@@ -26,6 +29,17 @@ const behind = new WeakMap<View, Behind>();
 export function factsBehind(id: VarId): readonly FactId[] {
   const direct = isFactId(id) ? [id] : DERIVED[id].needs;
   return [...new Set(direct.flatMap(ancestryOf))];
+}
+
+const behindSets = new Map<VarId, FactSet>();
+
+function behindSet(id: VarId): FactSet {
+  let set = behindSets.get(id);
+  if (set === undefined) {
+    set = factSet(factsBehind(id));
+    behindSets.set(id, set);
+  }
+  return set;
 }
 
 /**
@@ -37,13 +51,25 @@ export function viewOf(
   previous?: { readonly view: View; readonly changed: readonly FactId[] },
 ): View {
   const earlier = reusable(book, previous);
+  let source = earlier?.from;
+  source?.settle();
   const core = createCore(book, earlier && { ...earlier, from: earlier.from.core });
   const footing = footingOf(core, earlier && { ...earlier, from: earlier.from.footing });
   const readings = new Map<VarId, Reading>();
+  const inherited = (id: VarId): Reading | undefined => {
+    const reading = source?.readings.get(id);
+    return reading && earlier && !overlap(behindSet(id), earlier.changed) ? reading : undefined;
+  };
+  const settle = (): void => {
+    for (const id of source?.readings.keys() ?? []) if (inherited(id)) read(id);
+    source = undefined;
+  };
+  const computed = (id: DerivedId): Reading =>
+    new Computed(id, DERIVED[id].unit, core.evaluate(DERIVED[id].compute), footing);
   const read = (id: VarId): Reading => {
     let reading = readings.get(id);
     if (reading === undefined) {
-      reading = isFactId(id) ? askedReading(core, id) : derivedReading(core, footing, id);
+      reading = inherited(id) ?? (isFactId(id) ? askedReading(core, id) : computed(id));
       readings.set(id, reading);
     }
     return reading;
@@ -65,7 +91,7 @@ export function viewOf(
       return [...new Set(outcomes.flatMap(({ remark }) => (remark === undefined ? [] : [remark])))];
     },
   };
-  behind.set(view, { core, footing });
+  behind.set(view, { core, footing, readings, settle });
   return view;
 }
 
@@ -79,55 +105,76 @@ function reusable(
   return { from, changed: factSet(previous.changed) };
 }
 
-function derivedReading(core: Core, footing: Footing, id: DerivedId): Reading {
-  const outcome = core.evaluate(DERIVED[id].compute);
-  const facts = [...outcome.uses.keys()];
-  const unit: Unit = DERIVED[id].unit;
-  const { missing } = outcome;
-  if (outcome.value === undefined)
-    return { id, unit, value: undefined, assumed: [], facts, missing, how: 'measured', spread: 0 };
-  let how: How | undefined;
-  let spread: number | undefined;
-  return {
-    id,
-    unit,
-    value: outcome.value as number | string,
-    assumed: facts.filter((fact) => 'spread' in (outcome.uses.get(fact) as Use).doubt),
-    facts,
-    missing: [],
-    // Both need the value again for every number it rests on, so only when somebody asks.
-    get how() {
-      how ??= footing.howOf(id, outcome);
-      return how;
-    },
-    get spread() {
-      spread ??= footing.spreadOf(id, outcome);
-      return spread;
-    },
-  };
+const NONE: readonly FactId[] = [];
+
+/** What a value rests on, and how firmly, is found out when somebody asks: most only want the value. */
+class Computed implements Reading {
+  readonly value: number | string | undefined;
+  readonly missing: readonly FactId[];
+  readonly #outcome: Outcome;
+  readonly #footing: Footing;
+  #how: How | undefined;
+  #spread: number | undefined;
+  constructor(
+    readonly id: DerivedId,
+    readonly unit: Unit,
+    outcome: Outcome,
+    footing: Footing,
+  ) {
+    this.value = outcome.value as number | string | undefined;
+    this.missing = outcome.value === undefined ? outcome.missing : NONE;
+    this.#outcome = outcome;
+    this.#footing = footing;
+  }
+  get facts(): readonly FactId[] {
+    return [...this.#outcome.uses.keys()];
+  }
+  get assumed(): readonly FactId[] {
+    if (this.value === undefined) return NONE;
+    return [...this.#outcome.uses].flatMap(([fact, { doubt }]) => ('spread' in doubt ? [fact] : []));
+  }
+  // Both need the value again for every number it rests on.
+  get how(): How {
+    this.#how ??= this.value === undefined ? 'measured' : this.#footing.howOf(this.id, this.#outcome);
+    return this.#how;
+  }
+  get spread(): number {
+    this.#spread ??= this.value === undefined ? 0 : this.#footing.spreadOf(this.id, this.#outcome);
+    return this.#spread;
+  }
+}
+
+/** A fact that was told, or is assumed. */
+class Asked implements Reading {
+  readonly missing = NONE;
+  constructor(
+    readonly id: FactId,
+    readonly unit: Unit,
+    readonly value: number | string,
+    readonly doubt: Use['doubt'],
+  ) {}
+  get facts(): readonly FactId[] {
+    return [this.id];
+  }
+  get assumed(): readonly FactId[] {
+    return 'spread' in this.doubt ? [this.id] : NONE;
+  }
+  get how(): How {
+    return howOfUse(this.id, this);
+  }
+  get spread(): number {
+    const { id, value, doubt, unit } = this;
+    if (typeof value !== 'number') return 0;
+    return Math.min(MOST_SPREAD, logStep(value, oneDeviationOff(id, value, doubt), unit));
+  }
 }
 
 function askedReading(core: Core, id: FactId): Reading {
   const spec = factSpec(id);
   const unit: Unit = spec.kind === 'number' ? spec.unit : '1';
   const state = core.state(id);
-  if (state.kind === 'open' || state.kind === 'inapplicable') {
-    const missing = state.kind === 'open' ? state.missing : [];
-    return { id, unit, value: undefined, assumed: [], facts: [], missing, how: 'measured', spread: 0 };
-  }
-  const { value } = state;
-  const doubt = state.kind === 'told' ? { how: state.how } : { spread: state.spread };
-  return {
-    id,
-    unit,
-    value,
-    assumed: state.kind === 'assumed' ? [id] : [],
-    facts: [id],
-    missing: [],
-    how: howOfUse(id, { value, doubt }),
-    spread:
-      typeof value === 'number'
-        ? Math.min(MOST_SPREAD, logStep(value, oneDeviationOff(id, value, doubt), unit))
-        : 0,
-  };
+  if (state.kind === 'told') return new Asked(id, unit, state.value, { how: state.how });
+  if (state.kind === 'assumed') return new Asked(id, unit, state.value, { spread: state.spread });
+  const missing = state.kind === 'open' ? state.missing : NONE;
+  return { id, unit, value: undefined, assumed: NONE, facts: NONE, missing, how: 'measured', spread: 0 };
 }

@@ -18,7 +18,10 @@ import { likelyAnswer, richBook } from './support.js';
 const books = fc.oneof(richBook, anyBook);
 
 function everything(view: View): unknown {
-  return DERIVED_IDS.map((id) => ({ ...view.read(id) }));
+  return DERIVED_IDS.map((derived) => {
+    const { id, unit, value, assumed, facts, missing, how, spread } = view.read(derived);
+    return { id, unit, value, assumed, facts, missing, how, spread };
+  });
 }
 
 /** The spread by its definition, with curves on the working grid instead of the sketch's. */
