@@ -7,8 +7,7 @@ import { Engine, type RuleProperties } from 'json-rules-engine';
 import type { Cause } from './cause.js';
 import { type Condition, type Leaf, type LimitVar, leavesOf, type VarId, variablesOf } from './condition.js';
 import type { Trace } from './evidence.js';
-import { GRADES, LIMITS, type LimitId } from './limits.js';
-import { errorTrace, joinTrace } from './plain.js';
+import { errorTrace, joinTrace, limitValue } from './plain.js';
 import { fold, type LeafResult, type Verdict } from './verdict.js';
 import type { View } from './view.js';
 
@@ -21,14 +20,11 @@ interface EngineLeaf {
 
 /** Traces of all rules, in the order of causes and rules. A leaf that fails takes only the rules with it that read it. */
 export async function evaluate(causes: readonly Cause[], view: View): Promise<Trace[]> {
-  const facts: EngineFacts = { ...LIMIT_FACTS };
+  const { keys, leaves, limits } = distinctLeaves(causes);
+  const facts: EngineFacts = { ...limits };
   const broken = new Map<string, unknown>();
   const sound = new Map<string, Leaf>();
-  const keys = new Map<Leaf, string>();
-  for (const leaf of causes.flatMap(conditionsOf).flatMap(leavesOf)) {
-    const key = keyOf(leaf);
-    keys.set(leaf, key);
-    if (sound.has(key) || broken.has(key)) continue;
+  for (const [key, leaf] of leaves) {
     try {
       for (const id of variablesOf(leaf)) addFact(facts, id, view);
       sound.set(key, leaf);
@@ -61,10 +57,34 @@ export async function evaluate(causes: readonly Cause[], view: View): Promise<Tr
   });
 }
 
-const conditionsOf = (cause: Cause): Condition[] =>
-  [cause.applies, ...cause.rules.flatMap((rule) => [rule.applies, rule.when])].filter(
-    (each) => each !== undefined,
-  );
+interface DistinctLeaves {
+  readonly keys: ReadonlyMap<Leaf, string>;
+  /** One of each kind. */
+  readonly leaves: Leaves;
+  /** The limits they compare with. */
+  readonly limits: Readonly<EngineFacts>;
+}
+const known = new WeakMap<readonly Cause[], DistinctLeaves>();
+
+/** The leaves of all conditions, sorted out once a rule base. */
+function distinctLeaves(causes: readonly Cause[]): DistinctLeaves {
+  const found = known.get(causes);
+  if (found) return found;
+  const conditions = causes.flatMap((cause) => [
+    cause.applies,
+    ...cause.rules.flatMap((rule) => [rule.applies, rule.when]),
+  ]);
+  const all = conditions.flatMap((condition) => (condition ? leavesOf(condition) : []));
+  const keys = new Map(all.map((leaf) => [leaf, keyOf(leaf)]));
+  const leaves = new Map([...keys].map(([leaf, key]) => [key, leaf]));
+  const limits = all.flatMap(({ value }) => {
+    if (typeof value === 'string' || !('fact' in value) || !value.fact.startsWith('limit.')) return [];
+    return [[value.fact, limitValue(value.fact as LimitVar)] as const];
+  });
+  const distinct = { keys, leaves, limits: Object.fromEntries(limits) };
+  known.set(causes, distinct);
+  return distinct;
+}
 
 const keyOf = ({ fact, operator, value }: Leaf): string => `${fact} ${operator} ${JSON.stringify(value)}`;
 
@@ -113,9 +133,3 @@ function addFact(facts: EngineFacts, id: VarId, view: View): void {
   const value = view.read(id).value;
   if (value !== undefined) facts[id] = value;
 }
-
-const LIMIT_FACTS: Readonly<EngineFacts> = Object.fromEntries(
-  (Object.keys(LIMITS) as LimitId[]).flatMap((id) =>
-    GRADES.map((grade): [LimitVar, number] => [`limit.${id}.${grade}`, LIMITS[id][grade]]),
-  ),
-);
