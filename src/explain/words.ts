@@ -61,6 +61,7 @@ function filled(
   filling: Filling,
   gap: (name: string) => string,
 ): string {
+  if (!template.includes('{')) return template;
   return template
     .replace(BRACES, (_, name: string) => {
       if (name === 'range') {
@@ -118,6 +119,7 @@ export function fillKnown(
   otherwise: string,
   filling: Filling = {},
 ): string {
+  if (!template.includes('{')) return template;
   const known = sentencesOf(template).flatMap((sentence) => fill(sentence, view, units, filling) ?? []);
   return known.length === 0 ? otherwise : known.join(' ');
 }
