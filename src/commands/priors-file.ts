@@ -1,5 +1,6 @@
 /** The file that `learn` writes and `--priors` reads: counts of solved cases, and the priors that follow for people. */
-import { z } from 'zod';
+import { en } from 'zod/locales';
+import * as z from 'zod/mini';
 import { nearest } from '../lib/nearest.js';
 import { UserError } from '../lib/user-error.js';
 import { priorShiftsDb, type Solved } from '../reasoning/priors.js';
@@ -13,14 +14,14 @@ const MOST_CASES = 1_000_000;
 const SHAPE = z.strictObject({
   format: z.literal(PRIORS_FORMAT),
   version: z.literal(2),
-  cases: z.number().int().min(0).max(MOST_CASES),
+  cases: z.int().check(z.gte(0), z.lte(MOST_CASES)),
   causes: z.record(
     z.string(),
     z.strictObject({
-      solved: z.number().min(0).max(MOST_CASES),
-      expected: z.number().min(0).max(MOST_CASES),
-      builtInDb: z.number().optional(),
-      priorDb: z.number().optional(),
+      solved: z.number().check(z.gte(0), z.lte(MOST_CASES)),
+      expected: z.number().check(z.gte(0), z.lte(MOST_CASES)),
+      builtInDb: z.optional(z.number()),
+      priorDb: z.optional(z.number()),
     }),
   ),
 });
@@ -46,7 +47,7 @@ export function priorsText(solved: Solved): string {
 
 /** Throws a UserError that names the file. The counts decide; the priors beside them are for reading. */
 export function solvedFrom(name: string, text: string): Solved {
-  const found = SHAPE.safeParse(parsed(name, text));
+  const found = SHAPE.safeParse(parsed(name, text), { error: en().localeError });
   if (!found.success) {
     const [issue] = found.error.issues;
     throw refused(`${name}: ${issue?.path.join('.') || 'the file'}`, issue?.message ?? 'not as expected');

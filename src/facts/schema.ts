@@ -1,7 +1,7 @@
 /**
  * The shape of a case file as zod schemas generated from the catalog. Shape only: units, ranges and paths are
  * read by `answer.ts`, words for people are added in `case-file.ts` and `json-schema.ts`. The small flavor of
- * zod is used since loading is most of its cost; it is imported here and in `json-schema.ts` alone.
+ * zod is used since loading is most of its cost: an import of the large one anywhere puts all of it into every start.
  */
 import * as z from 'zod/mini';
 import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS, REMEDY_REF } from './acts.js';
