@@ -79,11 +79,31 @@ function minutesKnowing(
 
 /** The worth of every given open fact, best first; facts that can move nothing, or can never pay, are left out. */
 export function candidatesOf(audit: Audit, facts: readonly FactId[]): Candidate[] {
-  const outset = outsetOf(audit);
-  const bundles = bundlesOf(outset, new Set(facts));
+  const { outset, bundles, found } = weighingOf(audit);
+  const weighed = (fact: FactId): Candidate | undefined => {
+    if (!found.has(fact)) found.set(fact, candidateOf(outset, fact, bundles.get(fact)));
+    return found.get(fact);
+  };
   return facts
-    .flatMap((fact) => candidateOf(outset, fact, bundles.get(fact)) ?? [])
+    .flatMap((fact) => weighed(fact) ?? [])
     .sort((a, b) => largestFirst(a.netMinutes, b.netMinutes));
+}
+
+/** What has been weighed of an audit: on the way to one question the same facts are asked for more than once. */
+interface Weighing {
+  readonly outset: Outset;
+  readonly bundles: ReadonlyMap<FactId, Share>;
+  readonly found: Map<FactId, Candidate | undefined>;
+}
+const weighings = new WeakMap<Audit, Weighing>();
+
+function weighingOf(audit: Audit): Weighing {
+  const known = weighings.get(audit);
+  if (known) return known;
+  const outset = outsetOf(audit);
+  const weighing = { outset, bundles: bundlesOf(outset), found: new Map() };
+  weighings.set(audit, weighing);
+  return weighing;
 }
 
 function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): Candidate | undefined {
@@ -144,7 +164,7 @@ interface Share {
  * where the set pays, each of its questions that can be put now gets its part of the gain, by minutes.
  * Parts from different causes add up: one length serves them all.
  */
-function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Share> {
+function bundlesOf(outset: Outset): Map<FactId, Share> {
   const { audit, p } = outset;
   const shares = new Map<FactId, Share>();
   audit.causes.forEach((cause, i) => {
@@ -162,7 +182,7 @@ function bundlesOf(outset: Outset, facts: ReadonlySet<FactId>): Map<FactId, Shar
       const known = Math.min(...open.map((id) => knownChance(audit.heard, id)));
       if (known * savesMinutes <= minutes) return;
       for (const id of open) {
-        if (!facts.has(id) || !makesSense(audit.heard, id)) continue;
+        if (!makesSense(audit.heard, id)) continue;
         const part = (savesMinutes * priceMinutes(audit.heard, id)) / minutes;
         if (part <= (best.get(id)?.savesMinutes ?? 0)) continue;
         const together = open.filter((other) => other !== id);

@@ -23,7 +23,8 @@ interface Behind {
   /** Takes over the readings that still hold from the view this one came from, and lets go of that one. */
   readonly settle: () => void;
 }
-const behind = new WeakMap<View, Behind>();
+const BEHIND = Symbol('behind');
+type Backed = View & { readonly [BEHIND]?: Behind };
 
 /** Every asked fact that can have a say in a variable; computations cannot read others (see reader.ts). */
 export function factsBehind(id: VarId): readonly FactId[] {
@@ -74,7 +75,7 @@ export function viewOf(
     }
     return reading;
   };
-  const view: View = {
+  const view: Backed = {
     book,
     seats: core.plan.seats,
     read,
@@ -90,8 +91,8 @@ export function viewOf(
       const outcomes = DERIVED_IDS.map((id) => core.evaluate(DERIVED[id].compute));
       return [...new Set(outcomes.flatMap(({ remark }) => (remark === undefined ? [] : [remark])))];
     },
+    [BEHIND]: { core, footing, readings, settle },
   };
-  behind.set(view, { core, footing, readings, settle });
   return view;
 }
 
@@ -99,7 +100,7 @@ function reusable(
   book: FactBook,
   previous: { readonly view: View; readonly changed: readonly FactId[] } | undefined,
 ): Earlier<Behind> | undefined {
-  const from = previous && behind.get(previous.view);
+  const from = previous && (previous.view as Backed)[BEHIND];
   if (!from || from.core.book.seats !== book.seats || from.core.book.responses !== book.responses)
     return undefined;
   return { from, changed: factSet(previous.changed) };
