@@ -6,8 +6,7 @@
 import type { Unit } from '../facts/spec.js';
 import type { SourceId } from './sources.js';
 
-export const GRADES = ['noticeable', 'clear', 'severe'] as const;
-export type Grade = (typeof GRADES)[number];
+export type Grade = 'noticeable' | 'clear' | 'severe';
 
 export interface Limit {
   readonly label: string;
