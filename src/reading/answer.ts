@@ -7,12 +7,13 @@ import { type ChoiceFactId, type FactId, factSpec, type NumberFactId } from '../
 import type { ChoiceSpec, NumberSpec } from '../facts/spec.js';
 import { ANSWER_WORDS } from '../facts/words/answers.js';
 import { OPPOSITES } from '../facts/words/opposites.js';
+import { isDenied } from './denial.js';
 import { findIn } from './find.js';
 import { type Meaning, phrasesOf } from './lexicon.js';
 import { valueIn } from './numbers.js';
 import { type Match, matchesAt } from './pattern.js';
 import { readText } from './read.js';
-import { isDenied, isHedged } from './scope.js';
+import { isHedged } from './scope.js';
 import type { Word } from './sentences.js';
 
 const NOT_KNOWN = new Set(

@@ -1,7 +1,8 @@
 /** What is played where it is bad and where it is fine: "fine on TV, awful on concert discs". */
 import type { Choice } from '../facts/catalog.js';
+import { isDenied } from './denial.js';
 import type { Classes } from './pattern.js';
-import { contextOf, isDenied, type Others } from './scope.js';
+import { contextOf, type Others } from './scope.js';
 import type { Word } from './sentences.js';
 
 interface ToldContent {

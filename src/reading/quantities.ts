@@ -36,6 +36,7 @@ const OTHER_UNITS = new Set(
   ).split(' '),
 );
 const DEVICE_BEFORE = new Set(['with', 'using', 'by', 'on']);
+const READING = new Set(['says', 'reads', 'shows']);
 const MONEY = new Set(['$', '£', '€', '#']);
 /** "10 in the corner": what follows shows that `in` is no inch. */
 const AFTER_PREPOSITION = new Set(
@@ -119,8 +120,14 @@ function quantityAt(tokens: readonly Token[], start: number): Found | undefined 
   const sides = sidesAt(tokens, first);
   const pair = sides ?? rangeAt(tokens, first, tokens[at - 1]?.text === 'between') ?? single(tokens, first);
   if (pair.unit === 'other') return first.needsUnit ? undefined : other(pair.next);
-  if (pair.unit === undefined && (first.needsUnit || (!first.digits && sign === 0 && first.value < 20)))
-    return undefined;
+  // "Says ten", "eleven point two" are numbers; "one in the middle" is none.
+  const isWord =
+    !first.digits &&
+    sign === 0 &&
+    first.value < 20 &&
+    Number.isInteger(first.value) &&
+    !READING.has(tokens[start - 1]?.raw ?? '');
+  if (pair.unit === undefined && (first.needsUnit || isWord)) return undefined;
   const scale = pair.unit === undefined ? 1 : pair.unit.over / pair.unit.under;
   const signed = sign === 0 ? 1 : sign;
   let next = pair.next;

@@ -3,17 +3,18 @@
  * goes before recall: what is unsure becomes a question, what is said of others, planned or asked stays unread.
  */
 import type { UnitSystem } from '../facts/book.js';
-import { type ChoiceFactId, type FactId, factSpec } from '../facts/catalog.js';
+import { type ChoiceFactId, type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { COMPLAINTS, type ComplaintId } from '../facts/complaints.js';
 import type { ConstraintId } from '../facts/constraints.js';
 import type { How } from '../facts/spec.js';
 import { OPPOSITES } from '../facts/words/opposites.js';
 import { contentsIn, isPraised } from './contents.js';
+import { isDenied } from './denial.js';
 import { type FoundText, findIn } from './find.js';
 import type { Meaning } from './lexicon.js';
 import { numbersIn, unitsOf } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
-import { type Context, contextOf, isDenied, type Others, othersIn } from './scope.js';
+import { type Context, contextOf, type Others, othersIn } from './scope.js';
 import type { Word } from './sentences.js';
 import { isHeard, isOfOthers, isOfRoom, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
 import { type ToldTrial, trialsIn } from './trials.js';
@@ -191,12 +192,14 @@ const WHOLES: Readonly<Record<string, readonly string[]>> = {
   ),
 };
 
-const isPartOf = (part: Candidate, candidates: readonly Candidate[]): boolean =>
-  !part.negated &&
-  candidates.some(
+function isPartOf(part: Candidate, candidates: readonly Candidate[]): boolean {
+  const wholes = WHOLES[part.fact];
+  if (wholes === undefined || part.negated) return false;
+  return candidates.some(
     ({ fact, negated, first, last }) =>
-      !negated && WHOLES[part.fact]?.includes(fact) && part.first <= last && first <= part.last,
+      !negated && part.first <= last && first <= part.last && wholes.includes(fact),
   );
+}
 
 /** Facts that an act tells by the way: "bought the matching center". */
 const KEPT_IN_ACTS: ReadonlySet<string> = new Set([
@@ -227,6 +230,9 @@ function howOf(fact: FactId, context: Context, approximate = false): How {
 /** Families whose facts are plain to see. */
 const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'tone', 'bass', 'room']);
 
+/** Facts that tell of another place: it is no other system's fact. */
+const OF_ELSEWHERE: ReadonlySet<string> = new Set(['elsewhereToo', 'settingsFromElsewhere']);
+
 /** Facts that tell of what happened: they are of the past. */
 const HAPPENED: ReadonlySet<string> = new Set([
   'lastChange',
@@ -234,10 +240,20 @@ const HAPPENED: ReadonlySet<string> = new Set([
   'onset',
   'alignmentBy',
   'calibrationSpot',
+  'correctionState',
+  'settingsFromElsewhere',
 ]);
 
-const isLost = (context: Context, fact: string): boolean =>
-  context.other || context.planned || context.asked || (context.past && !HAPPENED.has(fact));
+function isLost({ other, planned, asked, past, brief }: Context, fact: string): boolean {
+  if ((other && !OF_ELSEWHERE.has(fact)) || planned || asked) return true;
+  if (fact.startsWith('test') || HAPPENED.has(fact)) return false;
+  // What was heard while something was tried is what the trial did, and no value of today.
+  return past || (brief && isSetting(fact));
+}
+
+const isSetting = (fact: string): boolean =>
+  isFactId(fact) &&
+  (factSpec(fact).kind === 'number' || ['entries', 'bass', 'placement'].includes(factSpec(fact).family));
 
 function choicesOf(
   words: readonly Word[],

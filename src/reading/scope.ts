@@ -1,5 +1,5 @@
 /** What stands around a phrase and changes what it says: denial, doubt, time, other people, wishes, questions. */
-import { MARKERS, type MarkerKind, RETURNS } from '../facts/words/markers.js';
+import { MARKERS, type MarkerKind, RETURNS, WITNESSES } from '../facts/words/markers.js';
 import { compiledAll, lexicon } from './lexicon.js';
 import { type Index, indexed, matchesAt } from './pattern.js';
 import type { Word } from './sentences.js';
@@ -13,88 +13,6 @@ export interface Span {
 
 const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
-const NEGATORS = set(
-  'not no never none nothing without neither nor isnt arent wasnt werent dont doesnt didnt wont cant couldnt wouldnt havent hasnt hadnt shouldnt cannot aint nobody hardly zero nope nowhere',
-);
-/** "Far from muffled", "anything but dull", "free of rattles". */
-const DENYING = new Map([
-  ['far', set('from')],
-  ['anything', set('but')],
-  ['free', set('of from')],
-  ['nothing', set('like')],
-]);
-/** "Not only muffled", "no doubt", "not sure": no denial of what follows. */
-const NO_DENIAL_BEFORE = set(
-  'only just doubt wonder sure matter merely surprise necessarily bad idea mind care bother',
-);
-const LIST = set('or nor and ,');
-/** Most words between a denial and what it denies. */
-const DENIAL_REACH = 4;
-
-/** The phrase is denied: "not muffled", "doesn't rattle", "no echo or boom", "volume's not the issue". */
-export function isDenied(words: readonly Word[], { first, last, used }: Span): boolean {
-  for (let at = first + 1; at < last; at++) {
-    if (!used.includes(at) && isNegator(words, at) && !isInability(words, at)) return true;
-  }
-  const { sentence } = words[first] as Word;
-  let left = DENIAL_REACH;
-  for (let at = first - 1; at >= 0 && left > 0; at--) {
-    const word = words[at] as Word;
-    if (word.sentence !== sentence || word.hard || word.text === ':') break;
-    if (isNegator(words, at) && !used.includes(at)) return !isInability(words, at) && !isDoubled(words, at);
-    if (word.kind === 'mark' && !word.soft) {
-      if (word.text !== ',') break;
-      left--;
-    } else if (!word.soft && !LIST.has(word.raw)) left--;
-    if (word.text === ',' && !LIST.has(words[at + 1]?.raw ?? '')) break;
-  }
-  return isDeniedBehind(words, last);
-}
-
-function isNegator(words: readonly Word[], at: number): boolean {
-  const word = words[at] as Word;
-  if (word.kind !== 'word') return false;
-  if (DENYING.get(word.raw)?.has(words[at + 1]?.raw ?? '')) return true;
-  if (!NEGATORS.has(word.raw)) return false;
-  return !NO_DENIAL_BEFORE.has(words[at + 1]?.raw ?? '');
-}
-
-const GRASPS = set('understand make follow catch');
-const HEARS = set('hear get');
-const HEARD_OF = set('what words half them him her anybody anyone people actors they voices dialogue dialog');
-
-/** "Can't make out what they say": the denial is the complaint, it denies none. */
-function isInability(words: readonly Word[], at: number): boolean {
-  for (let ahead = at + 1; ahead <= at + 3 && ahead < words.length; ahead++) {
-    const { raw, sentence, hard } = words[ahead] as Word;
-    if (hard || sentence !== words[at]?.sentence) return false;
-    if (raw === 'make') return words[ahead + 1]?.raw === 'out';
-    if (GRASPS.has(raw)) return true;
-    if (HEARS.has(raw)) return words.slice(ahead + 1, ahead + 3).some((word) => HEARD_OF.has(word.raw));
-  }
-  return false;
-}
-
-/** "Cannot play loud without getting harsh" */
-function isDoubled(words: readonly Word[], at: number): boolean {
-  if (words[at]?.raw !== 'without') return false;
-  for (let back = at - 1; back >= Math.max(0, at - 2 * DENIAL_REACH); back--) {
-    if (words[back]?.clause !== words[at]?.clause) return false;
-    if (isNegator(words, back)) return true;
-  }
-  return false;
-}
-
-const ISSUE = set('issue problem case thing trouble matter');
-
-/** "Volume isn't the issue", "rattles: no". */
-function isDeniedBehind(words: readonly Word[], last: number): boolean {
-  const behind = words.slice(last + 1, last + 5);
-  const negator = behind.findIndex((word) => word.kind === 'word' && NEGATORS.has(word.raw));
-  if (negator < 0 || behind.slice(0, negator).some((word) => word.hard || word.text === ',')) return false;
-  return behind.slice(negator + 1).some((word) => ISSUE.has(word.raw));
-}
-
 export interface Context {
   /** Said of another room, another system, or by somebody who was not there. */
   readonly other: boolean;
@@ -107,6 +25,8 @@ export interface Context {
   readonly asked: boolean;
   /** As it was before. */
   readonly past: boolean;
+  /** Tried for a while only. */
+  readonly brief: boolean;
   readonly measured: boolean;
   readonly readOff: boolean;
 }
@@ -131,6 +51,7 @@ export function contextOf(words: readonly Word[], { first, last, used }: Span, o
   return {
     other: others.other[first] !== 0,
     past: others.past[first] !== 0,
+    brief: others.brief[first] !== 0,
     asked: others.asked[first] !== 0,
     hedged: others.hedged[first] !== 0,
     unknown: others.unknown[first] !== 0,
@@ -183,6 +104,7 @@ export function othersIn(words: readonly Word[]): Others {
     other: empty(),
     planned: empty(),
     past: empty(),
+    brief: empty(),
     hedged: empty(),
     unknown: empty(),
     asked: empty(),
@@ -225,13 +147,14 @@ const SUBJECTS = set('i we it he she there this that');
 function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: number): boolean {
   const word = words[at] as Word;
   const one = words[opener] as Word;
+  if (words[at - 1]?.text === ';') return true;
   if (word.hard && word.kind === 'word') return kind !== 'past' || !isPastClause(words, at);
   // "Went from a flat set to a projector": only what stands between is no more.
   if (kind === 'past' && word.raw === 'to' && words[opener + 1]?.raw === 'from') return true;
   if (word.clause === one.clause) return false;
   if (kind === 'hedged' || kind === 'unknown') return at - opener > DOUBT_REACH;
   // "I blamed age, ran the setup again": a theory of his own goes no farther than its clause.
-  if (kind === 'other') return SUBJECTS.has(one.raw) && words[at - 1]?.text === ',';
+  if (kind === 'other') return (SUBJECTS.has(one.raw) || one.raw === 'blamed') && words[at - 1]?.text === ',';
   if (kind !== 'planned') return false;
   if (one.raw === 'if') return false;
   const next = words[at + 1]?.raw ?? '';
@@ -283,15 +206,16 @@ function isMeant(words: readonly Word[], at: number, kind: MarkerKind): boolean 
   const { raw } = words[at] as Word;
   // "As in the cinema", "like in a shop": a likeness.
   if (kind === 'other' && (raw === 'in' || raw === 'at')) return before !== 'as' && before !== 'like';
-  if (kind === 'other' && SAYING.has(raw)) return isOutsider(words, at);
+  if (kind === 'other' && SAYING.has(raw)) return words[at + 1]?.raw !== 'so' && isOutsider(words, at);
+  // "Cust thinks": the owner, as his call is noted.
+  if (kind === 'other' && CALLERS.has(before)) return false;
   if (raw === 'would') return !['not', 'always'].includes(words[at + 1]?.raw ?? '');
   return true;
 }
 
+const CALLERS = set('cust customer caller client owner');
 const SAYING = set('says said told tells');
-const FAMILY = set(
-  'i we you it cust missus wife husband daughter partner girlfriend boyfriend mother mum mom wifes kids kid children caller customer owner client she he they lady gentleman everybody everyone all both one family guests she hers menu display receiver screen sheet spec tape meter label panel info page line that this which what amplifier amp avr player box readout app remote paper manual datasheet television tv telly window',
-);
+const FAMILY = set(WITNESSES);
 const HERS = set('my our the a his her who just even also always still and keep keeps once never');
 
 /** "The tailor says": nobody of the home and no device. */
@@ -301,7 +225,7 @@ function isOutsider(words: readonly Word[], at: number): boolean {
     const word = words[place] as Word;
     if (word.clause !== clause && word.kind !== 'mark') return false;
     if (word.kind !== 'word' || HERS.has(word.raw)) continue;
-    return !FAMILY.has(word.raw) && !FAMILY.has(words[place - 1]?.raw ?? '');
+    return !FAMILY.has(word.raw) && !FAMILY.has(word.text) && !FAMILY.has(words[place - 1]?.raw ?? '');
   }
   return false;
 }
@@ -321,16 +245,14 @@ const MODALS = set('would could might should id itd youd wed hed theyd');
 function isBefore(words: readonly Word[], at: number): boolean {
   const word = words[at] as Word;
   if (word.raw !== 'before' || ['since', 'from', 'as'].includes(words[at - 1]?.raw ?? '')) return false;
-  const next = words[at + 1];
+  const next = words[at + 1]?.raw ?? '';
   const first = words[at - 1];
-  return (
-    first === undefined ||
-    first.sentence !== word.sentence ||
-    (next !== undefined && BEFORE_WHAT.has(next.raw)) ||
-    (first.kind === 'mark' && !first.soft)
-  );
+  if (next === 'and') return false;
+  if (next === 'it' || next === 'them') return PAST_VERBS.has(words[at + 2]?.raw ?? '');
+  if (first === undefined || first.sentence !== word.sentence || BEFORE_WHAT.has(next)) return true;
+  return first.kind === 'mark' && !first.soft;
 }
-const BEFORE_WHAT = set('i we that he she they it this then');
+const BEFORE_WHAT = set('i we that he she they this then');
 
 const ASKING = set(
   'is are do does did should could can would will am was were has have might may shall what which who isnt anyone anybody arent any',

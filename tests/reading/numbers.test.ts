@@ -95,6 +95,10 @@ describe('a number is of the thing and the measure beside it', () => {
 describe('the last of two numbers holds', () => {
   it.each([
     ['I set the center trim to +4, then back to 0.', 'centerTrim=0'],
+    [
+      'The center crossover is 200 Hz. I changed the crossover of the center to 80 Hz.',
+      'centerBassCrossover=80',
+    ],
     ['Before I moved the couch it was 14 ft away, now 9.', 'seatDistance=2.743'],
     ['We went from a flat TV (50") to a 77" screen.', 'displayDiagonal=1.956'],
   ])('%s', (text, told) => {
@@ -117,6 +121,7 @@ describe('a number is of nothing we read', () => {
     ['The center was matched with a meter.'],
     ['Turning the center up 4 dB did nothing.'],
     ['The sub is 30 cm tall.'],
+    ['Set the crossover to 120 Hz for an evening.'],
   ])('%s', (text) => {
     expect(numbers(text)).toEqual([]);
   });

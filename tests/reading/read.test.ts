@@ -63,6 +63,9 @@ describe('what stays unread', () => {
     ['I read that a center 3 dB hot is normal.'],
     ['They always say you need to turn up the center 3 dB.'],
     ['Rule of thumb: the mains 2.5 m apart.'],
+    ['My old wireless was on the mantelpiece.'],
+    ['My old center had no tweeter in it, but it rattled.'],
+    ['The same box was boomy in the old house.'],
     ['The mains are supposed to be toed in 30 degrees.'],
     ['I might put the center on the floor.'],
     ['If the center was out of phase, the voice would be hollow.'],
@@ -80,6 +83,10 @@ describe('what stays unread', () => {
     ['The voice is dull, is that normal?', 'dull=true'],
     ['My wife says the voice is dull.', 'dull=true'],
     ["It's like in a cave, there is an echo.", 'echo=true'],
+    ['The guy on the end of the couch says the voice is dull.', 'troubleSeats=off-middle'],
+    ['Some nights I think the voice is boomy.', 'boomy=true'],
+    ['Her lad blamed the subwoofer, the voice is boomy.', 'boomy=true'],
+    ['The tailor says it is the sub; the voice is boomy.', 'boomy=true'],
   ])('ends where he comes back to it: %s', (text, fact) => {
     expect(taken(text)).toContain(fact);
   });

@@ -8,7 +8,7 @@ import type { NumberFactId } from '../catalog.js';
 
 export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   seatDistance:
-    '@seatWord @mainSeat ~row sit listen i we us me listener viewer eyes nose watch head | away back ~from distance sit out far watch listen viewing view position listening ~until ~between | not left right apart behind row edge above riser table real tape taped ear floor ceiling apartWord tweeterToTweeter coneToCone | alone either',
+    '@seatWord @mainSeat ~row sit listen i we us me listener viewer eyes nose watch head | away back ~from distance sit out far watch listen viewing view position listening ~until ~between ~wall | not left right apart behind row edge above riser table real tape taped ear floor ceiling apartWord tweeterToTweeter coneToCone | alone either',
   mainsBase:
     '@mains @leftMain @rightMain speaker boxes them l | apart between base spread spacing separate separated separation space apartWord tweeterToTweeter | not tweeter cone row seat heads toe | alone as',
   mainsTweeterHeight:
@@ -29,7 +29,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     '@center it @mains | behind back forward front farther ahead line set_back | not wall edge shelf us me seat sofa table row cabinet board picture inside tall | need @mains line',
   wallDistance:
     '@center it box face baffle front | wall | not @mains @leftMain @rightMain sit i we side sofa seat screen @display',
-  sideWallDistance: '@mains @leftMain @rightMain | wall',
+  sideWallDistance: '@mains @leftMain @rightMain | wall | not i we sit sofa seat behind',
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
   centerTilt:
