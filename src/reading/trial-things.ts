@@ -54,34 +54,36 @@ const UP = new Set(
 
 const ABOVE = new Set(['above', 'over']);
 
-/** The center is told to be above the picture. */
-const hangsAbove = (words: readonly Word[], classes: Classes): boolean =>
-  words.some(
-    ({ raw, sentence }, at) =>
-      ABOVE.has(raw) &&
-      words
-        .slice(at + 1, at + 4)
-        .some(
-          (word) =>
-            word.sentence === sentence &&
-            (classes.get('display')?.has(word.text) || classes.get('picture')?.has(word.text)),
-        ) &&
-      words
-        .slice(Math.max(0, at - 12), at)
-        .some((word) => word.sentence === sentence && classes.get('center')?.has(word.text)),
-  );
+/** Said before: the center is above the picture. */
+const hangsAbove = (words: readonly Word[], before: number, classes: Classes): boolean =>
+  words
+    .slice(0, before)
+    .some(
+      ({ raw, sentence }, at) =>
+        ABOVE.has(raw) &&
+        words
+          .slice(at + 1, at + 4)
+          .some(
+            (word) =>
+              word.sentence === sentence &&
+              (classes.get('display')?.has(word.text) || classes.get('picture')?.has(word.text)),
+          ) &&
+        words
+          .slice(Math.max(0, at - 4), at)
+          .some((word) => word.sentence === sentence && classes.get('center')?.has(word.text)),
+    );
 
 /** "Put it on a stool": higher, lower, in the middle or out of the furniture, by where it stood. */
 function putOn(
   words: readonly Word[],
-  { used }: Match<Meaning>,
+  { first, used }: Match<Meaning>,
   told: ActId,
   matches: readonly Match<Meaning>[],
   classes: Classes,
 ): ActId {
   const raws = used.map((at) => (words[at] as Word).raw);
   if (raws.some((raw) => UP.has(raw)) && !raws.includes('held')) return told;
-  if (hangsAbove(words, classes)) return 'center-lowered';
+  if (hangsAbove(words, first, classes)) return 'center-lowered';
   for (const { meaning } of matches) {
     const key =
       meaning.kind === 'choice'
@@ -112,7 +114,7 @@ export function meantAct(
   const its = ITS[act];
   if (its) return mentioned(words, at, classes).some((thing) => its.includes(thing)) ? act : undefined;
   if (!act.startsWith('center-') && act !== 'size-changed') return act;
-  const [it] = mentioned(words, at, classes);
+  const [it] = mentioned(words, at, classes, { sentences: 1 });
   return it === undefined || it === 'center' ? act : undefined;
 }
 
@@ -126,7 +128,7 @@ const isSwitch = (words: readonly Word[], { used }: Match<Meaning>): boolean =>
 
 /** The act that switches off what was spoken of last and can be switched. */
 function switched(words: readonly Word[], at: number, classes: Classes): ActId | undefined {
-  for (const thing of mentioned(words, at, classes, true)) {
+  for (const thing of mentioned(words, at, classes, { places: true })) {
     const off = THINGS.find(([noun]) => noun === thing)?.[1];
     if (off && thing !== 'center') return off;
   }
@@ -134,12 +136,18 @@ function switched(words: readonly Word[], at: number, classes: Classes): ActId |
 }
 
 /** The things named before a word, the last one first, but not the places where something is. */
-function mentioned(words: readonly Word[], at: number, classes: Classes, withPlaces = false): string[] {
+function mentioned(
+  words: readonly Word[],
+  at: number,
+  classes: Classes,
+  { places = false, sentences = REACH }: { places?: boolean; sentences?: number } = {},
+): string[] {
   const things: string[] = [];
   for (let back = at - 1; back >= Math.max(0, at - REACH); back--) {
-    const { text } = words[back] as Word;
+    const { text, sentence } = words[back] as Word;
+    if (sentence < (words[at] as Word).sentence - sentences) break;
     const thing = THINGS.find(([noun]) => classes.get(noun)?.has(text) && !PRONOUNS.has(text));
-    if (thing !== undefined && (withPlaces || !isPlace(words, back))) things.push(thing[0]);
+    if (thing !== undefined && (places || !isPlace(words, back))) things.push(thing[0]);
   }
   return things;
 }

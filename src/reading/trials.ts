@@ -87,7 +87,8 @@ function isOfOthers(words: readonly Word[], match: Match<Meaning>, others: Other
   const at = (others.other[first] as number) - 1;
   const opener = words[at];
   if (opener === undefined || (at >= first && isOfPersons(match))) return false;
-  return !((opener.raw === 'i' || opener.raw === 'we') && opener.clause !== (words[first] as Word).clause);
+  const isOwn = [opener.raw, words[at - 1]?.raw].some((raw) => raw === 'i' || raw === 'we');
+  return !isOwn || opener.clause === (words[first] as Word).clause;
 }
 
 /** Acts told with the same words are one: the longest phrase, then the first of the table. Tests stand for themselves. */
@@ -226,8 +227,8 @@ function outcomeOf(
     const came = cameAt(words, at, lexicon, own, act.used).find(
       ({ used }) => !used.some((each) => act.used.includes(each)),
     );
-    if (came && at > act.last) return softened(words, came);
-    const complaint = at > act.last ? ofComplaint(words, matches, at) : undefined;
+    if (came && at > act.last) return softened(words, came, act.last);
+    const complaint = at > act.last && !isOfPersons(act) ? ofComplaint(words, matches, at) : undefined;
     if (complaint) return complaint;
   }
   if (!isCondition(words, act)) return undefined;
@@ -260,11 +261,11 @@ const MOSTLY = set('most mostly almost nearly partly half halfway basically larg
 const RESTS = set('not still');
 
 /** "Gone for the most part", "mended my seams and not her ladies": better. */
-function softened(words: readonly Word[], came: Came): Came {
+function softened(words: readonly Word[], came: Came, actLast: number): Came {
   if (!('outcome' in came.meaning) || came.meaning.outcome !== 'gone') return came;
   const { sentence } = words[came.first] as Word;
   const isHere = (at: number): boolean => words[at]?.sentence === sentence;
-  for (let at = came.first - 2; at <= came.last + 5; at++) {
+  for (let at = Math.max(came.first - 4, actLast + 1); at <= came.last + 5; at++) {
     const word = words[at];
     if (word === undefined || !isHere(at) || came.used.includes(at)) continue;
     const isRest =
