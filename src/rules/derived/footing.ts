@@ -1,29 +1,18 @@
 /** How firmly a computed value stands: what each number that went into it moves, and the weakest that matters. */
 
-import { type Core, type Earlier, type Sketch, shifted, sketchOf } from '../../compute/core.js';
+import { type Core, type Sketch, shifted, sketchOf } from '../../compute/core.js';
 import type { Outcome, Use } from '../../compute/evaluator.js';
-import { addAll, type FactSet, overlap } from '../../compute/fact-set.js';
 import { logStep, oneDeviationOff } from '../../compute/uncertainty.js';
 import { type FactId, factSpec } from '../../facts/catalog.js';
 import { HOWS, type How } from '../../facts/spec.js';
 import { MOST_SPREAD } from '../weight.js';
 import { DERIVED, type DerivedId } from './table.js';
 
-/** How far numbers move a value within their own uncertainty, as a natural logarithm, as far as somebody asked. */
-interface Parts {
-  readonly moved: Map<FactId, number>;
-  /** Every fact looked at on the way: a change of any may change the parts. */
-  readonly reads: FactSet;
-}
-
 export interface Footing {
   /** The weakest of the choices and of the numbers that matter. */
   readonly howOf: (id: DerivedId, outcome: Outcome) => How;
   /** One standard deviation of the natural logarithm of a value: its parts and the doubt of the method. */
   readonly spreadOf: (id: DerivedId, outcome: Outcome) => number;
-  readonly known: ReadonlyMap<DerivedId, Parts>;
-  /** Takes over all that still holds from the footing this one came from, and lets go of that one. */
-  readonly settle: () => void;
 }
 
 function remembered<K, V>(map: Map<K, V>, key: K, make: () => V): V {
@@ -36,10 +25,9 @@ function remembered<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 }
 
 /** Each value is computed again with one number after another shifted; cores shifted alike are shared. */
-export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
-  let source = earlier?.from;
-  source?.settle();
-  const known = new Map<DerivedId, Parts>();
+export function footingOf(core: Core): Footing {
+  /** How far numbers move a value within their own uncertainty, as a natural logarithm, as far as somebody asked. */
+  const moved = new Map<DerivedId, Map<FactId, number>>();
   const shiftedTo = new Map<FactId, Map<number, Sketch>>();
   let sketch: Sketch | undefined;
   const still = (): Sketch => {
@@ -52,20 +40,13 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
       to,
       () => shifted(still(), id, to, 'how' in doubt ? doubt.how : 'guessed'),
     );
-  const inherited = (id: DerivedId): Parts | undefined => {
-    const parts = source?.known.get(id);
-    return parts && earlier && !overlap(parts.reads, earlier.changed) ? parts : undefined;
-  };
-  const partsOf = (id: DerivedId, { reads }: Pick<Outcome, 'reads'>): Parts =>
-    remembered(known, id, () => {
-      const kept = inherited(id);
-      return { moved: new Map(kept?.moved), reads: (kept?.reads ?? reads).slice() };
-    });
-  const movedBy = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use): number => {
-    const { moved, reads } = partsOf(id, outcome);
-    return remembered(moved, fact, () => measured(id, outcome, fact, use, reads));
-  };
-  const measured = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use, reads: FactSet): number => {
+  const movedBy = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use): number =>
+    remembered(
+      remembered(moved, id, () => new Map<FactId, number>()),
+      fact,
+      () => measured(id, outcome, fact, use),
+    );
+  const measured = (id: DerivedId, outcome: Outcome, fact: FactId, use: Use): number => {
     const spec = factSpec(fact);
     if (typeof use.value !== 'number' || spec.kind !== 'number') return 0;
     const to = oneDeviationOff(fact, use.value, use.doubt);
@@ -75,7 +56,6 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
     const before = (outcome.onGrid ? still().evaluate(compute) : outcome).value;
     const movedTo = (shiftedTo: number): number => {
       const after = shiftedSketch(fact, use, shiftedTo).evaluate(compute);
-      addAll(reads, after.reads);
       if (typeof before === 'number' && typeof after.value === 'number')
         return logStep(before, after.value, unit);
       // A word is moved where it becomes another one.
@@ -102,11 +82,7 @@ export function footingOf(core: Core, earlier?: Earlier<Footing>): Footing {
     }
     return HOWS[weakest] ?? 'guessed';
   };
-  const settle = (): void => {
-    for (const [id, parts] of source?.known ?? []) if (inherited(id)) partsOf(id, parts);
-    source = undefined;
-  };
-  return { howOf, spreadOf, known, settle };
+  return { howOf, spreadOf };
 }
 
 /**

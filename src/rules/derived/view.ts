@@ -18,7 +18,6 @@ import { DERIVED, DERIVED_IDS, type DerivedId } from './table.js';
 /** What stands behind a view, so that a later one can take over what still holds. */
 interface Behind {
   readonly core: Core;
-  readonly footing: Footing;
   readonly readings: ReadonlyMap<VarId, Reading>;
   /** Takes over the readings that still hold from the view this one came from, and lets go of that one. */
   readonly settle: () => void;
@@ -55,7 +54,7 @@ export function viewOf(
   let source = earlier?.from;
   source?.settle();
   const core = createCore(book, earlier && { ...earlier, from: earlier.from.core });
-  const footing = footingOf(core, earlier && { ...earlier, from: earlier.from.footing });
+  const footing = footingOf(core);
   const readings = new Map<VarId, Reading>();
   const inherited = (id: VarId): Reading | undefined => {
     const reading = source?.readings.get(id);
@@ -91,7 +90,7 @@ export function viewOf(
       const outcomes = DERIVED_IDS.map((id) => core.evaluate(DERIVED[id].compute));
       return [...new Set(outcomes.flatMap(({ remark }) => (remark === undefined ? [] : [remark])))];
     },
-    [BEHIND]: { core, footing, readings, settle },
+    [BEHIND]: { core, readings, settle },
   };
   return view;
 }
