@@ -37,6 +37,7 @@ export interface Beside {
 export function channelsOf(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   return (
     triple(words, at) ??
+    listedBehind(words, at, classes) ??
     behind(words, at, classes) ??
     before(words, at, classes) ??
     sameAs(words, at, classes)
@@ -55,6 +56,21 @@ function triple(words: readonly Word[], at: number): Beside | undefined {
       return { channels: [channel], place: at };
   }
   return undefined;
+}
+
+/** "11 ft L/R 10.5 C": in a list that begins with a number the name stands right behind its number. */
+function listedBehind(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
+  const channels = named(words, at + 1, classes);
+  if (channels === undefined || channels.includes('other')) return undefined;
+  const { clause } = words[at] as Word;
+  let start = at;
+  while (
+    words[start - 1]?.clause === clause &&
+    (words[start - 1]?.quantity !== undefined || named(words, start - 1, classes) !== undefined)
+  )
+    start--;
+  const isList = start < at || words[at + 2]?.quantity !== undefined;
+  return isList && words[start]?.quantity !== undefined ? { channels, place: at + 1 } : undefined;
 }
 
 /** "C: 3.05 m tape / 3.95 m menu": the second number is of the same channel. */

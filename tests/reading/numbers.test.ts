@@ -83,6 +83,7 @@ describe('a number is of the thing and the measure beside it', () => {
       'measuredRightLevel=75',
     ],
     ['The data sheet says 110 Hz at -6.', 'centerLowLimit=110', 'centerLowLimitDrop=6'],
+    ['Setup distances: 11 ft L/R 10.5 C', 'enteredCenter=3.2', 'enteredLeft=3.353', 'enteredRight=3.353'],
     ['L: 3.20 m tape / 3.10 m menu', 'enteredLeft=3.1', 'tapedLeft=3.2'],
     ['the two centers are 90 cm apart', 'twinSpacing=0.9'],
     ['mains have a latency of 20 ms', 'mainsLatency=20'],

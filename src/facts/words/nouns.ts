@@ -102,7 +102,6 @@ export const CLASSES = {
   quietWord: 'quiet; soft; weak; faint; timid; feeble; inaudible; puny',
   bassy:
     'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
-  upWord: 'up; louder; loud; more; higher; high; hotter',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
   lifted:
     'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',
