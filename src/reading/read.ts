@@ -183,6 +183,7 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
 
 /** What is unclear at some seats is not said to be unclear in general, nor is a voice dull that turns so on its way. */
 const WHOLES: Readonly<Record<string, readonly string[]>> = {
+  'voice-pulled-aside': ['image-follows-head'],
   'voice-unclear': ['voice-unclear-off-side', 'voice-unclear-back-row', 'voice-unclear-everywhere'],
   ...Object.fromEntries(
     ['dull', 'boxy', 'thin', 'hollow'].map((tone): [string, string[]] => [
@@ -193,8 +194,9 @@ const WHOLES: Readonly<Record<string, readonly string[]>> = {
 };
 
 function isPartOf(part: Candidate, candidates: readonly Candidate[]): boolean {
-  const wholes = WHOLES[part.fact];
-  if (wholes === undefined || part.negated) return false;
+  // "I hear every word twice": no praise.
+  const wholes = part.negated ? (part.fact === 'voice-unclear' ? ['echo'] : undefined) : WHOLES[part.fact];
+  if (wholes === undefined) return false;
   return candidates.some(
     ({ fact, negated, first, last }) =>
       !negated && part.first <= last && first <= part.last && wholes.includes(fact),

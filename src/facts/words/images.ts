@@ -30,13 +30,13 @@ export const IMAGES = {
     'box; shoebox; center; middle; cabinet; point; blob; heap; pile; spot; mono; slit; dot; ball; knot; pinhole',
   // What is missing.
   lacks:
-    'no; not; without; lack; lose; lost; miss; gone; nothing; absent; disappear; vanish; zero; never; stolen; rolled; hardly; little',
+    'no; not; without; lack; lose; lost; miss; gone; nothing; absent; disappear; vanish; zero; never; stolen; rolled; hardly',
   treble:
     'treble; highs; sparkle; air; brilliance; presence; sibilant; esses; crispness; shine; glitter; sheen; fizz; overtone; freshness; consonant; cymbal',
   body: 'body; chest; belly; warmth; weight; lung; flesh; foundation; heft; ballast; fundament',
   size: 'width; soundstage; stage; spaciousness; spread; openness; panorama; stereo; breadth',
   drive:
-    'life; punch; dynamics; energy; impact; drive; scale; slam; excitement; vigor; grandeur; pep; oomph; thrill; size',
+    'life; punch; dynamics; energy; impact; drive; scale; slam; excitement; vigor; grandeur; pep; oomph; thrill',
   // How well it is understood.
   grasp:
     'understand; follow; catch; decipher; distinguish; comprehend; discern; grasp; intelligible; decode; recognize',

@@ -32,7 +32,7 @@ export const NOUNS = {
   sound:
     'sound; audio; everything; it; tone; music; whole thing; the lot; all; stage; band; orchestra; stereo image; soundstage; sound stage; choir; image; group; quartet; players',
   stageWord:
-    'stage; band; orchestra; stereo image; soundstage; sound stage; choir; whole thing; whole band; group; quartet; players; ensemble; music; everything; image; whole stage; record; concert; songs; instruments; guitars; violins; players',
+    'stage; band; orchestra; stereo image; soundstage; sound stage; choir; whole thing; whole band; group; quartet; players; ensemble; music; everything; image; whole stage; record; concert; songs; instruments; guitars; violins; players; musicians',
   // Seats and people on them.
   mainSeat:
     'main seat|position|listening; listening position|seat|place|spot; sweet spot; money seat; mlp; middle seat|place; center seat; middle of the sofa; center of the sofa; middle chair; prime seat; my spot|place; main listening position; seat in the middle; middle of the seat; on axis; straight on; dead center; middle seats; central seat; money spot',
