@@ -18,6 +18,7 @@ const KINDS: readonly (readonly [string, Choice<'playedContent'>])[] = [
   ['news', 'television'],
   ['recordings', 'two-channel-music'],
 ];
+const AFTER = new Set(['only', 'through', 'via']);
 const MUSIC = 'music';
 const REACH = 6;
 /** Said of what is heard there: a preposition or a verb right before it, or a trouble in its clause. */
@@ -46,17 +47,20 @@ export function contentsIn(words: readonly Word[], others: Others, classes: Clas
   });
 }
 
+/** Classes of what is wrong, and of what is not done: "cannot follow films". */
+const TROUBLES = ['trouble', 'grasp'];
+
 /** "On the evening news", "film voices", "records sound dull": more than a word in passing. */
 function isOfTrouble(words: readonly Word[], at: number, classes: Classes): boolean {
   const { clause, sentence, text } = words[at] as Word;
   const before = words.slice(Math.max(0, at - 3), at).filter((word) => word.sentence === sentence);
-  if (before.some(({ raw }) => HEARD.has(raw)) || words[at + 1]?.raw === 'only') return true;
+  if (before.some(({ raw }) => HEARD.has(raw)) || AFTER.has(words[at + 1]?.raw ?? '')) return true;
   // "The music drowns the voices": a part of the sound, not what is played.
   if (text === MUSIC) return false;
   if (classes.get('voice')?.has(words[at + 1]?.text ?? '')) return true;
   return words
     .slice(Math.max(0, at - REACH), at + REACH)
-    .some((word) => word.clause === clause && classes.get('trouble')?.has(word.text));
+    .some((word) => word.clause === clause && TROUBLES.some((name) => classes.get(name)?.has(word.text)));
 }
 
 const isOnTelevision = (words: readonly Word[], at: number): boolean =>

@@ -15,7 +15,8 @@ import { ZEROS } from '../facts/words/slots.js';
 import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
 import { DOING, OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
-import { type Classes, compile, type Index, indexed, nameOf, type Pattern } from './pattern.js';
+import { type Classes, compile, type Index, indexed, matchesAt, nameOf, type Pattern } from './pattern.js';
+import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
 
 export type Meaning =
@@ -70,10 +71,58 @@ export const compiledAll = <M>(phrases: string | undefined, meaning: M, classes:
 const entries = <T>(record: { readonly [key: string]: T } | undefined): [string, T][] =>
   Object.entries(record ?? {});
 
+/**
+ * A phrase as it stands in a text whose things of several words are one word each: "all three .. behind it" is never met,
+ * "allChannels .. behind it" is. Undefined where nothing changes, or where only the thing would be left.
+ */
+function asJoined(phrase: string, compounds: Index<string>): string | undefined {
+  const pieces = phrase.split(' ');
+  if (pieces.includes('&')) return undefined;
+  const words = pieces.map((piece) => {
+    const isPlain = /^[a-z0-9|]+$/.test(piece);
+    const raw = piece.split('|', 1)[0] as string;
+    return { ...NO_WORD, text: isPlain ? canonical(raw) : '', raw, hard: !isPlain };
+  });
+  const out: string[] = [];
+  for (let at = 0; at < pieces.length; at++) {
+    const longest = matchesAt(words, at, compounds).sort((a, b) => b.last - a.last)[0];
+    out.push(longest?.meaning ?? (pieces[at] as string));
+    at = longest?.last ?? at;
+  }
+  return out.length > 1 && out.length < pieces.length ? out.join(' ') : undefined;
+}
+
+const NO_WORD: Word = {
+  kind: 'word',
+  text: '',
+  raw: '',
+  start: 0,
+  end: 0,
+  spaced: true,
+  sentence: 0,
+  clause: 0,
+  soft: false,
+  hard: false,
+};
+
 function build(): Lexicon {
   const classes = classesOf();
+  const compounds = indexed(
+    entries(NOUNS).flatMap(([name, members]) =>
+      split(members)
+        .filter((member) => member.includes(' '))
+        .map((member) => compile(member, nameOf(name), classes)),
+    ),
+  );
   const all = <M>(phrases: string | undefined, meaning: M): Pattern<M>[] =>
     compiledAll(phrases, meaning, classes);
+  const choices = (phrases: string, meaning: Meaning): Pattern<Meaning>[] =>
+    split(phrases).flatMap((phrase) => {
+      const joined = asJoined(phrase, compounds);
+      return [phrase, ...(joined === undefined ? [] : [joined])].map((each) =>
+        compile(each, meaning, classes),
+      );
+    });
   const meanings: Pattern<Meaning>[] = all<Meaning>(IDIOMS, { kind: 'idiom' });
   const after = new Map<TestId, Index<Result>>();
   for (const [fact, phrases] of entries(ZEROS))
@@ -92,7 +141,7 @@ function build(): Lexicon {
     }
     for (const [fact, values] of entries(family.choices as Record<string, Record<string, string>>)) {
       for (const [value, phrases] of entries(values)) {
-        meanings.push(...all<Meaning>(phrases, { kind: 'choice', fact: fact as ChoiceFactId, value }));
+        meanings.push(...choices(phrases, { kind: 'choice', fact: fact as ChoiceFactId, value }));
       }
     }
     for (const [act, phrases] of entries(family.acts)) {
@@ -108,14 +157,9 @@ function build(): Lexicon {
     }
   }
   const outcomes = entries(OUTCOME_WORDS).flatMap(([outcome, phrases]) => all(phrases, outcome as Outcome));
-  const compounds = entries(NOUNS).flatMap(([name, members]) =>
-    split(members)
-      .filter((member) => member.includes(' '))
-      .map((member) => compile(member, nameOf(name), classes)),
-  );
   return {
     classes,
-    compounds: indexed(compounds),
+    compounds,
     meanings: indexed(meanings),
     outcomes: indexed(outcomes),
     after,

@@ -16,7 +16,16 @@ import { numbersIn, unitsOf } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
 import { type Context, contextOf, type Others, othersIn } from './scope.js';
 import type { Word } from './sentences.js';
-import { isHeard, isOfOthers, isOfRoom, isOfStanding, isOfVoice, isSomebodySeated } from './subject.js';
+import {
+  isHeard,
+  isOfMicrophone,
+  isOfOthers,
+  isOfPerson,
+  isOfRoom,
+  isOfStanding,
+  isOfVoice,
+  isSomebodySeated,
+} from './subject.js';
 import { type ToldTrial, trialsIn } from './trials.js';
 
 export interface Taken {
@@ -296,7 +305,9 @@ function isOfAnother(
 ): boolean {
   if (fact === 'voiceDirection')
     return isOfStanding(words, match, classes) || !isHeard(words, match, classes);
-  if (fact === 'centerPlacement' || fact === 'screenKind') return isOfVoice(words, match, classes);
+  if (fact === 'centerPlacement' || fact === 'screenKind')
+    return isOfVoice(words, match, classes) || isOfPerson(words, match);
+  if (fact === 'obstacle') return isOfMicrophone(words, match);
   return fact === 'centerBassSize' && (isOfOthers(words, match, classes) || isOfRoom(words, match));
 }
 

@@ -146,7 +146,7 @@ const SAME: Readonly<Record<string, string>> = Object.fromEntries(
 
 /** Words whose last s is no plural. */
 const WHOLE = new Set(
-  'note notes news series always bass across early nearly lately barely hardly directly likely evening hearing'.split(
+  'note notes news series always bass across early nearly lately barely hardly directly likely evening hearing opening'.split(
     ' ',
   ),
 );

@@ -85,6 +85,10 @@ const ROOMS = new Set(['size', 'room', 'hall', 'mode']);
 export const isOfRoom = (words: readonly Word[], span: Span): boolean =>
   clauseBefore(words, span).some(({ raw }) => ROOMS.has(raw));
 
+/** "The microphone was on the coffee table": no table in the way. */
+export const isOfMicrophone = (words: readonly Word[], span: Span): boolean =>
+  clauseBefore(words, span).some(({ text }) => text === 'microphon');
+
 const PRONOUNS = new Set(['he', 'she', 'they', 'i', 'we', 'it']);
 
 /** "She sits to the right of me": a person on a seat, not a voice. */
@@ -93,6 +97,16 @@ export function isSomebodySeated(words: readonly Word[], { first, last }: Span):
     PRONOUNS.has((words[first] as Word).raw) &&
     words.slice(first, last + 1).some((word) => STANDING.has(word.text))
   );
+}
+
+const SITTING = new Set(['sit', 'lie', 'stand', 'kneel', 'crouch']);
+
+/** "He sits on the floor": no box stands there. */
+export function isOfPerson(words: readonly Word[], span: Span): boolean {
+  const before = clauseBefore(words, span);
+  const verb = before.findIndex(({ text }) => SITTING.has(text));
+  const subject = before[verb + 1]?.raw ?? '';
+  return verb >= 0 && subject !== 'it' && PRONOUNS.has(subject);
 }
 
 const SIZES = new Set(['wide', 'high', 'tall', 'deep', 'long', 'thick']);

@@ -67,7 +67,7 @@ export const NOUNS = {
     'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
   wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
   screenCloth:
-    'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; perforated screen|vinyl|sheet; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
+    'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
   heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; people in front',
   frontRow: 'front row; front seats; first row; row one|1; front rows',
   sourceBox: 'cable|satellite|settop|streaming|media|android box; set top box; decoder',

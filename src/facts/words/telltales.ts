@@ -25,13 +25,13 @@ export const telltaleWords: FamilyWords = {
       reset:
         'firmware|software .. update|updated|upgrade; updated|upgraded .. firmware|software; after .. update; factory reset|defaults; back to factory; reset .. receiver|avr|processor; outage|blackout|thunderstorm|lightning|power .. lost|reset|settings|forgot|wiped|factory; lost .. settings|memory; power cut|outage|failure; factory reset; firmware update; software update; after the update; reset .. receiver; power cut; after the reset',
       'center-box':
-        'bought|replaced|upgraded|added|installed|fitted|exchanged|swapped .. center; new|different|bigger|second center .. since|and|now|in|from|came|arrived|last|is|was; got .. new|bigger|matching center; since .. new center; center .. replaced|upgraded|exchanged; new center; bought .. center; exchanged the center; replaced the center; added a center; since the new center',
+        'bought|replaced|upgraded|added|installed|fitted .. center; new|different|bigger|second center .. since|and|now|in|from|came|arrived|last|is|was; got .. new|bigger|matching center; since .. new center; new center; bought .. center; exchanged the center; replaced the center; added a center; since the new center',
       mains:
         'new|different|bigger @mains|floorstanders|bookshelf|bookshelves; bought|replaced|upgraded|got .. new|bigger|used|old @mains|floorstanders|bookshelf|pair; bought|replaced|upgraded .. @mains|floorstanders; moved|pushed|put|spread .. @mains .. to|into|apart|closer|corners|back|against|further|wider; got .. floorstanders|towers; new mains|fronts|towers|front; moved .. mains|towers|fronts; bought .. towers|fronts|front; new left and right',
       screen:
         'new|acoustic|transparent screen|@screenCloth .. since|now|went|came|last|in|and; put|fitted|installed|bought|hung|built .. acoustic|perforated|woven|projection|transparent|roll .. screen|@screenCloth; fitted|installed|bought|replaced .. @screenCloth|screen; went from .. to .. projector|projection; new screen|cloth; new projection screen; put in a .. screen; changed the screen',
       display:
-        'new|bigger|larger television|display; bought|got .. new|bigger|larger television|display; bought .. television; hung|mounted the|our|a|my|new .. television; new television|display; bigger television; hung .. television; new tv',
+        '=new|=bigger|=larger television|display; bought|got .. new|bigger|larger television|display; bought .. television; hung|mounted the|our|a|my|new .. television; new television|display; bigger television; hung .. television; new tv',
       several:
         'several|lots|everything|lot|all|number|three .. changed|moved|replaced .. at once|same time|together|weekend; at once|same time .. changed|replaced|moved',
     },
@@ -51,11 +51,11 @@ export const telltaleWords: FamilyWords = {
       same: 'screen|cloth|sheet .. up|down|rolled|raised|off .. or|and|vs|versus? .. no|not|same|nothing|identical|either; with or|and without .. screen|cloth|sheet .. no|same|not|nothing?; same|no .. with|whether .. screen|cloth|sheet .. up|down|without|raised|rolled; screen up or down .. same; no difference .. screen up; screen up .. same|no change; same with the screen up',
     },
     allChannelMode: {
-      yes: 'all channel|channels stereo; allChannels stereo|mode; multi|multichannel channel? stereo; party mode; same .. from|out|in .. all|every speaker|speakers|corner|box|channels; mode .. all .. speakers|channels|in .. name; five|seven|5|7 channel? stereo; all stereo; stereo in all|every; mode .. blasts|plays|sends|feeds .. every|all speaker|speakers .. same|with; all ch; every speaker .. same stuff|thing|signal|sound; all speakers; mode with all; multi channel stereo; all-channel; five channel stereo',
+      yes: 'all channel|channels stereo; allChannels stereo|mode; multi|multichannel channel? stereo; party mode; same .. from|out|in .. all|every speaker|speakers|corner|box|channels; mode .. all .. speakers|channels|in .. name; five|seven|5|7 channel? stereo; all stereo; stereo in all|every; mode .. blasts|plays|sends|feeds .. every|all speaker|speakers .. same|with; all ch; every speaker .. same stuff|thing|signal|sound; mode with all; multi channel stereo; five channel stereo',
     },
     elsewhereToo: {
       headphones:
-        'headphones ... same mumble|mumbling|problem|trouble|unclear|mush|swamp|thing; headphones .. also|too|still not|unclear|hard|bad|mumbling; same .. with|on|over|through headphones; even with|on headphones; headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
+        'headphones ... just as; headphones ... same mumble|problem|trouble|mush|swamp; headphones ... same mumble|mumbling|problem|trouble|unclear|mush|swamp|thing; headphones .. also|too|still not|unclear|hard|bad|mumbling; same .. with|on|over|through headphones; even with|on headphones; headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
       'other-room':
         'same|also|neither not? .. on|in|at .. car|bedroom|kitchen|tablet|phone|laptop|caravan|brother|sister|friend|parents; on|at .. brother|sister|friend|parents .. system|place|house|home .. same|also|too; bedroom .. same|also|too; heard .. on bedroom|kitchen .. same; bedroom|kitchen|tablet|phone|laptop|computer|office|caravan|study|den|friend|friends|neighbor|sister|brother|parents|television|set|hotel|cinema|car .. same|just|also|too|still|equally|no better|cannot|as bad|@unclear; same|also|equally|just .. on|in|at|with .. bedroom|kitchen|tablet|phone|laptop|computer|caravan|friend|neighbor|sister|brother|parents|car; same .. trouble|problem|mumbling|thing .. at|in|on .. bedroom|friend|kitchen|other; at|in|on .. friend|friends|sister|brother|parents|bedroom|kitchen|cinema|hotel|center ... same|exact|also|too; my sister|friend|buddy|neighbor|brother .. same .. problem|bad|whisper|subtitles; on a tablet .. subtitles|same; also on .. kitchen radio|phone|tablet; in other rooms too; same .. in the kitchen; at my sister .. just as bad; streams .. tablet .. switched the subtitles; totally different system .. same',
       'fine-elsewhere':
@@ -126,7 +126,7 @@ export const telltaleWords: FamilyWords = {
       'above-below':
         'one .. @above|top .. one|other|another|second .. @under|bottom; one .. @under .. one|other|another|second .. @above|top; centers .. above and below|under; @above and @under .. picture|television|screen; a? second center|one .. above|over .. television|screen|picture; one above .. one below; two centers above and below; center below .. twin .. above; one over and one under',
       stacked:
-        'centers .. on top|stack|stacked|piled; stacked centers|one; one .. on top of .. other; stacked; one on top of the other',
+        'two|both .. center .. stacked|on top of; centers stacked; stacked centers; one right on top of the other; one .. on top of .. other; one on top of the other',
     },
     mainsWhenLoud: {
       clean:
@@ -157,10 +157,10 @@ export const telltaleWords: FamilyWords = {
         'center .. higher|above .. than|tweeters|@mains|left|them|others; center .. # higher|above .. @mains|left; center .. higher than .. mains|left',
     },
     troubleSide: {
-      left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; left end|seat|side|half .. bad|worse|worst|only|most|suffers; only .. left seat|side|end|hand; only on the left; left seat only; left side only; left end of the sofa',
+      left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; only .. left seat|side|end|hand; only on the left; left seat only; left side only',
       right:
-        'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. right side|end|seat|hand|half|of; right end|seat|side|half .. bad|worse|worst|only|most|suffers; only .. right seat|side|end|hand; only on the right; right seat only; right end of the sofa; right side only',
-      both: 'both ends; at both sides|ends; left and|or right ends|end|seats; left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right .. same|no|equal; left .. and .. right .. both|say|equal|same; both sides|ends are? equally; either far? end; same on the other side; both sides; same on both; left seat bad .. right seat bad',
+        'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. right side|end|seat|hand|half|of; only .. right seat|side|end|hand; only on the right; right seat only; right side only',
+      both: 'both ends; either end; equally .. both ends|sides; both sides .. equally|same|alike|bad; at both sides|ends; left and|or right ends|end|seats; left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right .. same|no|equal; either far? end; same on the other side; same on both; left seat bad .. right seat bad',
     },
     loudnessCompensation: {
       on: 'loudness be? on|engaged|active|pressed|enabled; with loudness; loudness compensation|contour|button|key|eq .. on|active|engaged|pressed; dynamic eq|equalizer .. on|active|enabled|engaged',
