@@ -44,6 +44,13 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
 export function trialsIn(found: FoundText, others: Others): ToldTrial[] {
   const { words, matches, lexicon } = found;
+  // The first that begins at a word counts.
+  const complaints: Complaints = new Map(
+    matches
+      .filter(({ meaning }) => meaning.kind === 'complaint')
+      .toReversed()
+      .map((match): [number, Match<Meaning>] => [match.first, match]),
+  );
   const acts = actsIn(found).filter((match) => !isOnlyNamed(words, match));
   const praised = new Set(
     matches.flatMap(({ meaning, used }) =>
@@ -56,7 +63,7 @@ export function trialsIn(found: FoundText, others: Others): ToldTrial[] {
     if (isUndoing(words, match.first) && !match.used.some((at) => words[at]?.raw === 'back')) return [];
     if (context.planned || context.asked || isOfOthers(words, match, others) || isBeginning(words, match))
       return [];
-    const came = outcomeOf(found, others, match, starts);
+    const came = outcomeOf(found, others, match, starts, complaints);
     if (came === undefined || isUndone(words, match, came)) return [];
     if (match.meaning.kind === 'act' && !isDone(words, match) && !isClose(words, match, came)) return [];
     if (isState(words, match) && came.used.some((at) => praised.has(at))) return [];
@@ -201,10 +208,11 @@ function ofEntry(
 const TURNS = set('now tonight today anyway also thinking plan planning question currently meanwhile since');
 
 function outcomeOf(
-  { words, matches, lexicon }: FoundText,
+  { words, lexicon }: FoundText,
   others: Others,
   act: Match<Meaning>,
   starts: readonly number[],
+  complaints: Complaints,
 ): Came | undefined {
   const { sentence } = words[act.first] as Word;
   const test = act.meaning.kind === 'test' ? act.meaning.test : mirrorOf(act.meaning)?.fact;
@@ -228,7 +236,7 @@ function outcomeOf(
       ({ used }) => !used.some((each) => act.used.includes(each)),
     );
     if (came && at > act.last) return softened(words, came, act.last);
-    const complaint = at > act.last && !isOfPersons(act) ? ofComplaint(words, matches, at) : undefined;
+    const complaint = at > act.last && !isOfPersons(act) ? ofComplaint(words, complaints, at) : undefined;
     if (complaint) return complaint;
   }
   if (!isCondition(words, act)) return undefined;
@@ -245,14 +253,13 @@ function outcomeOf(
 const isOfPersons = ({ meaning }: Match<Meaning>): boolean =>
   meaning.kind === 'act' && (meaning.act === 'seats-exchanged' || meaning.act === 'other-person-listened');
 
+/** Complaints by the word they begin at. */
+type Complaints = ReadonlyMap<number, Match<Meaning>>;
+
 /** A complaint denied behind an act was cured by it. */
-function ofComplaint(
-  words: readonly Word[],
-  matches: readonly Match<Meaning>[],
-  at: number,
-): Came | undefined {
-  const match = matches.find(({ first, meaning }) => first === at && meaning.kind === 'complaint');
-  if (match === undefined || match.meaning.kind !== 'complaint') return undefined;
+function ofComplaint(words: readonly Word[], complaints: Complaints, at: number): Came | undefined {
+  const match = complaints.get(at);
+  if (match?.meaning.kind !== 'complaint') return undefined;
   if (!match.meaning.absent && !isDenied(words, match)) return undefined;
   return { ...match, meaning: { outcome: 'gone' }, size: match.used.length };
 }
