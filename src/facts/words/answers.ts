@@ -6,8 +6,8 @@ import type { ChoiceWords } from './lexicon.js';
 
 export const ANSWER_WORDS: ChoiceWords = {
   playedContent: {
-    'two-channel-music': 'music; stereo; cd; vinyl; records; radio; spotify; streaming music',
-    'multichannel-film': 'film; bluray; discs; concert; netflix; cinema',
+    'two-channel-music': 'music; stereo; cd; vinyl; records; radio; streaming music; playlists',
+    'multichannel-film': 'film; bluray; discs; concert; streaming films; cinema',
     television: 'television; news; shows; series; sports',
     everything:
       'everything; all; anything; both; all of them; television .. film; film .. television; music .. film; film .. music; music .. television',

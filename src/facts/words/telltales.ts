@@ -5,68 +5,68 @@ export const telltaleWords: FamilyWords = {
   choices: {
     changedExactly: {
       'center-wires':
-        'replaced|renewed|new|changed|rewired|extended|shortened .. cable|wire|lead|wires|plug|plugs .. to|for|of|on .. center; replaced|renewed|new|changed .. center cable|wire|lead|wires|plugs; longer|new|different cable|wire|lead .. to|for .. center; changed|new|swapped .. center wire|cable|lead; swapped the wires; wires of the center; new plugs on the center',
+        'replaced|renewed|new|changed|rewired|extended|shortened .. cable|wire|lead|wires|plug|plugs .. to|for|of|on .. center; replaced|renewed|new|changed .. center cable|wire|lead|wires|plugs; longer|new|different cable|wire|lead .. to|for .. center; changed|new|swapped .. center wire|cable|lead; swapped the wires; wires of the center',
       'all-unplugged':
-        'unplugged|disconnected|reconnected|rewired|replugged|recabled .. everything|all|lot|whole|every; everything|lot|whole|system .. unplugged|disconnected|reconnected|rewired|replugged; took .. system|rack|everything .. apart; banana|new plugs|cables|wires|bananas .. all|every|everywhere|throughout|everything; all .. cables|wires|plugs .. out|undone|redone; moved house|home|flat; since .. move; unplugged everything; everything unplugged; rewired it all; redid all cabling; redid .. cabling; re-terminated all; re-cabled everything; new cables everywhere; all new cables; rewired .. everything; plugged .. everything; re-terminated .. leads',
+        'unplugged|disconnected|reconnected|rewired|replugged|recabled .. everything|all|lot|whole|every; everything|lot|whole|system .. unplugged|disconnected|reconnected|rewired|replugged; took .. system|rack|everything .. apart; banana|new plugs|cables|wires|bananas .. all|every|everywhere|throughout|everything; all .. cables|wires|plugs .. out|undone|redone; moved house|home|flat; since .. move; redid .. cabling; re-terminated all; re-cabled everything; all new cables; plugged .. everything; re-terminated .. leads',
       subwoofer:
-        'new|second|bigger|another subwoofer; bought|added|moved|shifted|swapped .. subwoofer; subwoofer .. moved|shifted to|into|over; moved .. subwoofer; new subwoofer; subwoofer .. moved; subwoofer .. new place',
+        'new|second|bigger|another subwoofer; bought|added|moved|shifted|swapped .. subwoofer; subwoofer .. moved|shifted to|into|over; subwoofer .. moved; subwoofer .. new place',
       wireless:
-        'wireless .. kit|link|adapter|transmitter|sender|module; over|via wireless|radio|bluetooth; put|added|installed|bought|new .. wireless|transmitter|extractor|splitter; processor|dsp|box .. between .. receiver|amplifier; wireless kit|link|transmitter|speaker|rears; over wireless; extra processor; put .. processor .. between',
+        'wireless .. kit|link|adapter|transmitter|sender|module; over|via wireless|radio|bluetooth; put|added|installed|bought|new .. wireless|transmitter|extractor|splitter; processor|dsp|box .. between .. receiver|amplifier; wireless kit|link|transmitter|speaker|rears; extra processor; put .. processor .. between',
       'furniture-center':
-        'new|different|bigger @furniture; bought|built|got|installed .. @furniture; @furniture .. arrived|delivered|replaced; moved|put .. center|speaker|it .. into|inside .. @furniture|@bay; new cabinet|sideboard|television unit|shelf; moved .. into the cabinet|shelf; new tv stand|bench|furniture',
+        'new|different|bigger @furniture; bought|built|got|installed .. @furniture; @furniture .. arrived|delivered|replaced; moved|put .. center|speaker|it .. into|inside .. @furniture|@bay; moved .. into the cabinet|shelf',
       'soft-things':
-        'took|ripped|rolled|sold|threw|pulled|removed .. @softThing .. up|down|out|away|off; took|ripped|rolled|sold|threw|removed|lost .. @softThing; @softThing .. gone|removed|sold|dump|skip|ruined|wash|cleaner|cleaners|moths|cleaned|taken; took up|down|out|away .. @softThing; new|laid floor|parquet|laminate|tiles|flooring; laid .. floor|parquet|laminate|tiles|wood|boards; @softThing .. up .. floor|wood|boards|tiles; rug .. gone|went|away|removed; curtains .. gone|down|away|removed; sofa .. gone; carpet .. out|removed|gone; took .. curtains|rug|carpet .. down|away|out; new parquet|tiles|floor; sold .. rug|carpet|sofa',
+        'took|ripped|rolled|sold|threw|pulled|removed .. @softThing .. up|down|out|away|off; took|ripped|rolled|sold|threw|removed|lost .. @softThing; @softThing .. gone|removed|sold|dump|skip|ruined|wash|cleaner|cleaners|moths|cleaned|taken; took up|down|out|away .. @softThing; new|laid floor|parquet|laminate|tiles|flooring; laid .. floor|parquet|laminate|tiles|wood|boards; @softThing .. up .. floor|wood|boards|tiles; rug .. gone|went|away|removed; curtains .. gone|down|away|removed; sofa .. gone; carpet .. out|removed|gone; took .. curtains|rug|carpet .. down|away|out; sold .. rug|carpet|sofa',
       seats:
-        'new|different|bigger .. sofa|armchair|armchairs|seats|loveseat; bought|got .. new|bigger .. sofa|chairs|seats; i|we|wife|husband|she|he moved|turned|pushed|rearranged .. sofa|seats|armchair|chairs; sofa|seats .. moved|turned|pushed .. back|to|forward|round|against; new sofa|seats|chairs; moved the seats; turned the sofa; corner sofa new; sofa moved',
+        'new|different|bigger .. sofa|armchair|armchairs|seats|loveseat; i|we|wife|husband|she|he moved|turned|pushed|rearranged .. sofa|seats|armchair|chairs; sofa|seats .. moved|turned|pushed .. back|to|forward|round|against; moved the seats; turned the sofa; corner sofa new; sofa moved',
       receiver:
-        'since|with|after|got|bought|have|up|the|my|our .. =new|=another|=different receiver|amplifier|processor; =new|newer receiver|amplifier .. since|now|came|arrived|went; bought|inherited|switched|borrowed|exchanged|replaced|swapped|upgraded .. receiver|amplifier|processor; receiver|amplifier .. replaced|exchanged|repaired|arrived; left me .. receiver|amplifier|set|system; receiver .. gave; exchanged the receiver; inherited .. receiver; since the new receiver',
-      trim: 'i|he|she|we|wife|dad|husband|son .. turned|cranked|bumped|raised|pushed|nudged|upped|increased|boosted .. center|dialog|voices|speech .. up|by|to|level|volume|#; wanted .. voices|dialog|speech .. louder; bumped|upped|cranked .. center; turned .. voices up; pressed .. center volume up; center up to; raised .. center level; wanted voices louder; turned up the voices; center already raised; put .. center .. + #; plus # now',
-      mode: 'press|pressed|hit|selected|chose|found|discovered|activated .. mode|button|program; mode .. changed|different|switched; changed the? mode; sitting|sat on .. remote; changed the mode; searched sound programs; selected .. program|mode; other mode; set all speakers; mode with all; light it selects; danced with large hall',
+        'since|with|after|got|bought|have|up|the|my|our .. =new|=another|=different receiver|amplifier|processor; =new|newer receiver|amplifier .. since|now|came|arrived|went; bought|inherited|switched|borrowed|exchanged|replaced|swapped|upgraded .. receiver|amplifier|processor; receiver|amplifier .. replaced|exchanged|repaired|arrived; left me .. receiver|amplifier|set|system; receiver .. gave',
+      trim: 'i|he|she|we|wife|dad|husband|son .. turned|cranked|bumped|raised|pushed|nudged|upped|increased|boosted .. center|dialog|voices|speech .. up|by|to|level|volume|#; wanted .. voices|dialog|speech .. louder; bumped|upped|cranked .. center; turned .. voices up; pressed .. center volume up; center up to; raised .. center level; turned up the voices; center already raised; put .. center .. + #; plus # now',
+      mode: 'press|pressed|hit|selected|chose|found|discovered|activated .. mode|button|program; mode .. changed|different|switched; changed the? mode; sitting|sat on .. remote; searched sound programs; other mode; set all speakers; mode with all; light it selects; danced with large hall',
       reset:
-        'firmware|software .. update|updated|upgrade; updated|upgraded .. firmware|software; after .. update; factory reset|defaults; back to factory; reset .. receiver|avr|processor; outage|blackout|thunderstorm|lightning|power .. lost|reset|settings|forgot|wiped|factory; lost .. settings|memory; power cut|outage|failure; factory reset; firmware update; software update; after the update; reset .. receiver; power cut; after the reset',
+        'firmware|software .. update|updated|upgrade; updated|upgraded .. firmware|software; after .. update; factory reset|defaults; back to factory; reset .. receiver|avr|processor; outage|blackout|thunderstorm|lightning|power .. lost|reset|settings|forgot|wiped|factory; lost .. settings|memory; power cut|outage|failure; after the reset',
       'center-box':
-        'bought|replaced|upgraded|added|installed|fitted .. center; new|different|bigger|second center .. since|and|now|in|from|came|arrived|last|is|was; got .. new|bigger|matching center; since .. new center; new center; bought .. center; exchanged the center; replaced the center; added a center; since the new center',
+        'bought|replaced|upgraded|added|installed|fitted .. center; new|different|bigger|second center .. since|and|now|in|from|came|arrived|last|is|was; got .. new|bigger|matching center; new center; exchanged the center',
       mains:
-        'new|different|bigger @mains|floorstanders|bookshelf|bookshelves; bought|replaced|upgraded|got .. new|bigger|used|old @mains|floorstanders|bookshelf|pair; bought|replaced|upgraded .. @mains|floorstanders; moved|pushed|put|spread .. @mains .. to|into|apart|closer|corners|back|against|further|wider; got .. floorstanders|towers; new mains|fronts|towers|front; moved .. mains|towers|fronts; bought .. towers|fronts|front; new left and right',
+        'new|different|bigger @mains|floorstanders|bookshelf|bookshelves; bought|replaced|upgraded|got .. new|bigger|used|old @mains|floorstanders|bookshelf|pair; bought|replaced|upgraded .. @mains|floorstanders; moved|pushed|put|spread .. @mains .. to|into|apart|closer|corners|back|against|further|wider; got .. floorstanders|towers; moved .. mains|towers|fronts',
       screen:
         'new|acoustic|transparent screen|@screenCloth .. since|now|went|came|last|in|and; put|fitted|installed|bought|hung|built .. acoustic|perforated|woven|projection|transparent|roll .. screen|@screenCloth; fitted|installed|bought|replaced .. @screenCloth|screen; went from .. to .. projector|projection; new screen|cloth; new projection screen; put in a .. screen; changed the screen',
       display:
-        '=new|=bigger|=larger television|display; bought|got .. new|bigger|larger television|display; bought .. television; hung|mounted the|our|a|my|new .. television; new television|display; bigger television; hung .. television; new tv',
+        '=new|=bigger|=larger television|display; bought .. television; hung|mounted the|our|a|my|new .. television; hung .. television',
       several:
         'several|lots|everything|lot|all|number|three .. changed|moved|replaced .. at once|same time|together|weekend; at once|same time .. changed|replaced|moved',
     },
     subwooferPlace: {
       'near-center':
-        'subwoofer .. @under|beneath|near|by|below|beside|next|in .. center|television|screen|@furniture; subwoofer .. in the middle|centre; subwoofer .. right by|next|beside .. center; subwoofer .. under|beside|next to|near .. center; subwoofer below the television; subwoofer next to the television',
+        'subwoofer .. @under|beneath|near|by|below|beside|next|in .. center|television|screen|@furniture; subwoofer .. in the middle|centre; subwoofer .. right by|next|beside .. center; subwoofer .. under|beside|next to|near .. center',
       front:
-        'subwoofer ... near|beside|by|next .. @leftMain|@rightMain|tower; subwoofer .. beside|next|near|by|between|left|right|outside|inside|under|behind .. @leftMain|@rightMain|@mains|tower; subwoofer .. front wall|left|right|along; subwoofer .. left|right of .. television|@furniture|screen|center; subwoofer .. between .. center|television|@furniture|and; subwoofer .. between .. mains|left|center; subwoofer .. beside .. main|left|right; subwoofer .. front wall; subwoofer left of the television',
+        'subwoofer ... near|beside|by|next .. @leftMain|@rightMain|tower; subwoofer .. beside|next|near|by|between|left|right|outside|inside|under|behind .. @leftMain|@rightMain|@mains|tower; subwoofer .. front wall|left|right|along; subwoofer .. left|right of .. television|@furniture|screen|center; subwoofer .. between .. center|television|@furniture|and; subwoofer .. between .. mains|left|center; subwoofer .. beside .. main|left|right',
       corner:
-        'subwoofer .. in|sit|stand|live|into|at .. corner; corner .. subwoofer; corner loaded|loading|subwoofer; subwoofer .. corner; subwoofer in the corner; in the corner .. subwoofer',
+        'subwoofer .. in|sit|stand|live|into|at .. corner; corner .. subwoofer; corner loaded|loading|subwoofer; subwoofer .. corner',
       seats:
-        'subwoofer .. behind|beside|next|near|under|at|by .. sofa|seat|seats|me|us|my|listening|chair|back|armchair; subwoofer .. end table|side table; subwoofer .. rear|back .. room|wall|of; subwoofer .. behind|beside|next to .. sofa|seat|us|couch|me; subwoofer .. back wall; subwoofer behind us; subwoofer at the back',
+        'subwoofer .. behind|beside|next|near|under|at|by .. sofa|seat|seats|me|us|my|listening|chair|back|armchair; subwoofer .. end table|side table; subwoofer .. rear|back .. room|wall|of; subwoofer .. behind|beside|next to .. sofa|seat|us|couch|me',
     },
     screenAgainst: {
       'clearer-up':
-        'screen|cloth|sheet|fabric .. up|rolled|raised|off|away|aside|lifted|removed|out|retracted ... @good|bright|back|treble|highs|consonants|sparkle|different|night; lift|lifted|raise|raised|roll|rolled|retract|remove|removed|pull|pulled|without|crank .. screen|cloth|sheet|fabric ... @good|bright|back|treble|highs|consonants|sparkle|different|night; @good|bright|clear .. without|when|with|once .. screen|cloth|sheet .. up|rolled|raised|off|away|out; screen|cloth .. up .. night and day; screen up .. clear|fine|good|lovely|different|better; cranked the sheet up .. lovely|clear|fine; screen rolled up .. good|clear|fine; without the screen .. clear|good|fine; in the daytime with the television perfect; sheet up .. lovely|clear',
-      same: 'screen|cloth|sheet .. up|down|rolled|raised|off .. or|and|vs|versus? .. no|not|same|nothing|identical|either; with or|and without .. screen|cloth|sheet .. no|same|not|nothing?; same|no .. with|whether .. screen|cloth|sheet .. up|down|without|raised|rolled; screen up or down .. same; no difference .. screen up; screen up .. same|no change; same with the screen up',
+        'screen|cloth|sheet|fabric .. up|rolled|raised|off|away|aside|lifted|removed|out|retracted ... @good|bright|back|treble|highs|consonants|sparkle|different|night; lift|lifted|raise|raised|roll|rolled|retract|remove|removed|pull|pulled|without|crank .. screen|cloth|sheet|fabric ... @good|bright|back|treble|highs|consonants|sparkle|different|night; @good|bright|clear .. without|when|with|once .. screen|cloth|sheet .. up|rolled|raised|off|away|out; in the daytime with the television perfect',
+      same: 'screen|cloth|sheet .. up|down|rolled|raised|off .. or|and|vs|versus? .. no|not|same|nothing|identical|either; with or|and without .. screen|cloth|sheet .. no|same|not|nothing?; same|no .. with|whether .. screen|cloth|sheet .. up|down|without|raised|rolled; no difference .. screen up',
     },
     allChannelMode: {
-      yes: 'all channel|channels stereo; allChannels stereo|mode; multi|multichannel channel? stereo; party mode; same .. from|out|in .. all|every speaker|speakers|corner|box|channels; mode .. all .. speakers|channels|in .. name; five|seven|5|7 channel? stereo; all stereo; stereo in all|every; mode .. blasts|plays|sends|feeds .. every|all speaker|speakers .. same|with; all ch; every speaker .. same stuff|thing|signal|sound; mode with all; multi channel stereo; five channel stereo',
+      yes: 'all channel|channels stereo; allChannels stereo|mode; multi|multichannel channel? stereo; party mode; same .. from|out|in .. all|every speaker|speakers|corner|box|channels; mode .. all .. speakers|channels|in .. name; five|seven|5|7 channel? stereo; all stereo; stereo in all|every; mode .. blasts|plays|sends|feeds .. every|all speaker|speakers .. same|with; all ch; every speaker .. same stuff|thing|signal|sound; mode with all; multi channel stereo',
     },
     elsewhereToo: {
       headphones:
-        'headphones ... just as; headphones ... same mumble|problem|trouble|mush|swamp; headphones ... same mumble|mumbling|problem|trouble|unclear|mush|swamp|thing; headphones .. also|too|still not|unclear|hard|bad|mumbling; same .. with|on|over|through headphones; even with|on headphones; headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
+        'headphones ... just as; headphones ... same mumble|mumbling|problem|trouble|unclear|mush|swamp|thing; headphones .. also|too|still not|unclear|hard|bad|mumbling; same .. with|on|over|through headphones; headphones .. just as|also|too|still|equally|cannot|neither; headphones .. same mumble|problem|trouble|bad|unclear|mess; headphones .. not .. understand|follow|catch|clear; same|also|still|even|neither .. headphones; headphones too|also; with my? headphones .. announcers|too|also|same; on headphones too|same|also; on the train .. headphones',
       'other-room':
-        'same|also|neither not? .. on|in|at .. car|bedroom|kitchen|tablet|phone|laptop|caravan|brother|sister|friend|parents; on|at .. brother|sister|friend|parents .. system|place|house|home .. same|also|too; bedroom .. same|also|too; heard .. on bedroom|kitchen .. same; bedroom|kitchen|tablet|phone|laptop|computer|office|caravan|study|den|friend|friends|neighbor|sister|brother|parents|television|set|hotel|cinema|car .. same|just|also|too|still|equally|no better|cannot|as bad|@unclear; same|also|equally|just .. on|in|at|with .. bedroom|kitchen|tablet|phone|laptop|computer|caravan|friend|neighbor|sister|brother|parents|car; same .. trouble|problem|mumbling|thing .. at|in|on .. bedroom|friend|kitchen|other; at|in|on .. friend|friends|sister|brother|parents|bedroom|kitchen|cinema|hotel|center ... same|exact|also|too; my sister|friend|buddy|neighbor|brother .. same .. problem|bad|whisper|subtitles; on a tablet .. subtitles|same; also on .. kitchen radio|phone|tablet; in other rooms too; same .. in the kitchen; at my sister .. just as bad; streams .. tablet .. switched the subtitles; totally different system .. same',
+        'same|also|neither not? .. on|in|at .. car|bedroom|kitchen|tablet|phone|laptop|caravan|brother|sister|friend|parents; on|at .. brother|sister|friend|parents .. system|place|house|home .. same|also|too; bedroom .. same|also|too; bedroom|kitchen|tablet|phone|laptop|computer|office|caravan|study|den|friend|friends|neighbor|sister|brother|parents|television|set|hotel|cinema|car .. same|just|also|too|still|equally|no better|cannot|as bad|@unclear; same|also|equally|just .. on|in|at|with .. bedroom|kitchen|tablet|phone|laptop|computer|caravan|friend|neighbor|sister|brother|parents|car; same .. trouble|problem|mumbling|thing .. at|in|on .. bedroom|friend|kitchen|other; at|in|on .. friend|friends|sister|brother|parents|bedroom|kitchen|cinema|hotel|center ... same|exact|also|too; my sister|friend|buddy|neighbor|brother .. same .. problem|bad|whisper|subtitles; on a tablet .. subtitles|same; in other rooms too; streams .. tablet .. switched the subtitles; totally different system .. same',
       'fine-elsewhere':
         'headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio|other room|rooms|elsewhere .. @good|no|every; @good|every .. on|in|at|with|through|via .. headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio; checked in the? shop fine; in the shop .. fine|good|perfect; at .. friend|buddy|brother .. fine|clear|perfect; in the old place center was|were ace|fine|great; in her|his|our former flat .. crystal|fine|perfect|clear; in the old flat .. fine|perfect|good|great; worked in the old; in the old house .. perfect|fine',
     },
     centerPointsAt: {
-      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|me|us|eyes; fires at .. face|me; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer; points at .. ears; aimed at the ears',
+      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|me|us|eyes; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer',
       below:
-        'points|pointing|point|aimed|aim|faces|facing|firing|fires|fire|shoots|blows|plays|talks|beams|looks|speaks .. at|to|into|toward|towards|straight .. knees|knee|chest|chests|legs|floor|shins|shin|feet|table|ankles|belly|stomach|shoes|carpet|rug|waist|laps|lap|below|sofa; level|flat|horizontal|horizontally .. below|under .. ears; at the knees; points .. knees|chest|legs|floor; fires .. into|at .. knees|legs; pointing .. knees|below; flat on the bench horizontally',
+        'points|pointing|point|aimed|aim|faces|facing|firing|fires|fire|shoots|blows|plays|talks|beams|looks|speaks .. at|to|into|toward|towards|straight .. knees|knee|chest|chests|legs|floor|shins|shin|feet|table|ankles|belly|stomach|shoes|carpet|rug|waist|laps|lap|below|sofa; level|flat|horizontal|horizontally .. below|under .. ears; at the knees; points .. knees|chest|legs|floor; pointing .. knees|below; flat on the bench horizontally',
       above:
-        'points|pointing|point|aimed|aim|faces|facing|firing|fires|shoots|tilted|angled|blows .. over|above|past|ceiling|at .. heads|head|ceiling|us|ears|me; points .. above|over .. head|ceiling; fires over; at the ceiling; shoots over our heads',
+        'points|pointing|point|aimed|aim|faces|facing|firing|fires|shoots|tilted|angled|blows .. over|above|past|ceiling|at .. heads|head|ceiling|us|ears|me; fires over; at the ceiling',
     },
     whichVoices: {
       low: '@trouble|boomy|boom|worst .. on|with|for @male|deep|low; @male .. boom|boomy|honk|thick|fat|chesty|barrel|@bad|@unclear|boxy|bassy|chest|drone|worst|most; only|mostly|mainly|especially|worst .. men|male|man|baritones|narrators; every|all|only|any male|men|deep|low|baritone voices|voice|narrator|speak|talk; when|always .. deep|low|fat voice|voices|man speak|speaks|talks; with|on men|male|blokes|guys; with|on|in|most|mostly|worst deep|low|male voices; =men|=guys|chaps|blokes|male|deep .. sound|speak|talk|have|boom .. like|as|no|from|in|barrel|thin|thick; deep|low|male chaps|men|voices|guys|fellows above|all|worst|most|only; deep|low voices .. @bad|boom|chesty|worst|buzz|rattle|muddy|thick; men voices have|sound|boom|come|are; @male .. women|female .. @good|right|fine|nothing; only men; deep male voices; boomy|boxy|muddy|thin|honky on men|male',
@@ -78,43 +78,42 @@ export const telltaleWords: FamilyWords = {
     },
     fineContent: {
       'two-channel-music':
-        '@recordings|music|stereo|plainStereo .. @good; @good .. with|for|on|with .. @recordings|music|stereo; records|cds|music|albums|vinyl .. fine|lovely|perfect|good|great|beautiful; music .. perfect wide',
+        '@recordings|music|stereo|plainStereo .. @good; @good .. with|for|on|with .. @recordings|music|stereo',
       'multichannel-film':
-        '@film .. @good; @good .. with|for|on|in .. @film; movie be fine; movie .. very pleased; discs .. five channels .. beautiful; movie .. all fine|great|perfect|fine; films .. fine',
+        '@film .. @good; @good .. with|for|on|in .. @film; movie .. very pleased; discs .. five channels .. beautiful; movie .. all fine|great|perfect|fine',
       television:
-        '@news|television|commentary|football|sport|sports .. @good; @good .. with|for|on .. @news|television; fine on television; news .. fine|clear|good|perfect; television .. fine|perfect',
+        '@news|television|commentary|football|sport|sports .. @good; @good .. with|for|on .. @news|television',
     },
     fineSeats: {
       middle:
-        '@mainSeat|middle .. hear|get|understand|follow .. fine|good|all|everything|every|perfect; @mainSeat|middle .. @good|every; @good|every .. in|at|from|on .. @mainSeat|middle; i sit .. middle .. @voice|words|it .. crisp|clear|fine|perfect; in|from .. center|middle cushion|seat|chair .. @good; i|me|self .. in .. center|middle ... no issue|problem|trouble; middle .. fine|lovely|clear|good|great; in the mainSeat .. fine|lovely|clear|perfect|great|good; middle of the sofa .. lovely|clear|fine|good; hear everything in the middle; middle seat flat|fine|clear',
+        '@mainSeat|middle .. hear|get|understand|follow .. fine|good|all|everything|every|perfect; @mainSeat|middle .. @good|every; @good|every .. in|at|from|on .. @mainSeat|middle; i sit .. middle .. @voice|words|it .. crisp|clear|fine|perfect; i|me|self .. in .. center|middle ... no issue|problem|trouble; in the mainSeat .. fine|lovely|clear|perfect|great|good; hear everything in the middle; middle seat flat|fine|clear',
       'other-height':
-        '@good .. when|if .. sit|lie|slide .. floor|carpet|ground|low|lower|down; when .. slide|slip|slump down .. @good|bright|brighter; stand|standing|kneel|crouch|squat|slouch|recline|lie|get|sit up|straight|upright|higher|lower|down ... @good|back|there|comes|clear; crouch|kneel|squat|slouch|stand ... treble|highs|voice .. back|return|clear; @good .. when|if|once .. stand|kneel|crouch|slouch|lie|recline|up; stand up .. clear|fine|good|different; when i stand .. clear|good|fine; sitting up .. clear; clear sitting up; sit up straight .. clear',
-      near: 'one|half|# .. in front|from|away|before|of .. it|center|speaker|box .. @good; close|near|head|ear|ears|nose|kneel|squat|right .. to|at|by|front|against .. it|center|speaker|box|grille .. @good; near|close to? .. @good; from close|near .. @good; up close .. clear|perfect|fine|great; meter|metre .. front .. clear|glass|bell; close up .. clear|fine',
+        '@good .. when|if .. sit|lie|slide .. floor|carpet|ground|low|lower|down; when .. slide|slip|slump down .. @good|bright|brighter; stand|standing|kneel|crouch|squat|slouch|recline|lie|get|sit up|straight|upright|higher|lower|down ... @good|back|there|comes|clear; crouch|kneel|squat|slouch|stand ... treble|highs|voice .. back|return|clear; @good .. when|if|once .. stand|kneel|crouch|slouch|lie|recline|up; stand up .. clear|fine|good|different; when i stand .. clear|good|fine; clear sitting up',
+      near: 'one|half|# .. in front|from|away|before|of .. it|center|speaker|box .. @good; close|near|head|ear|ears|nose|kneel|squat|right .. to|at|by|front|against .. it|center|speaker|box|grille .. @good; near|close to? .. @good; meter|metre .. front .. clear|glass|bell; close up .. clear|fine',
       'front-row':
-        '@frontRow .. @good; in front .. marvelous|perfect|clear|hear; front row|seats|rows .. @good|every; in front .. @good; row one|1 .. @good',
+        '@frontRow .. @good; in front .. marvelous|perfect|clear|hear; front row|seats|rows .. @good|every; in front .. @good',
     },
     smallHeadMove: {
       changes:
-        '@headMove .. head|my|forward|back|inch|inches|sideways|hand|bit|little|cm|# ... change|different|swish|whoosh|comes|goes|vanish|jump|flutter|shift|phase; head .. change|different|swish|whoosh; inch|inches|hand|# .. left|right|sideways|up|forward|aside ... change|different|swish|whoosh|comes; @headMove .. head .. few|inch|inches|hand|wide|cm|bit|little|#; move my head .. change|inch; head .. inch .. change|whoosh|different; with every inch; lean .. whoosh|swish|change; nod .. treble; slouch .. change; when i lean; get up or slouch',
+        '@headMove .. head|my|forward|back|inch|inches|sideways|hand|bit|little|cm|# ... change|different|swish|whoosh|comes|goes|vanish|jump|flutter|shift|phase; head .. change|different|swish|whoosh; inch|inches|hand|# .. left|right|sideways|up|forward|aside ... change|different|swish|whoosh|comes; @headMove .. head .. few|inch|inches|hand|wide|cm|bit|little|#; head .. inch .. change|whoosh|different; with every inch; lean .. whoosh|swish|change; nod .. treble; slouch .. change; when i lean; get up or slouch',
       steady:
-        '@headMove .. head .. no|not|never|nothing|same|steady|stable .. difference|change|matter?; head still or moving|moved; steady|same|stable .. when|if|however|wherever .. @headMove .. head; up and down .. nothing|no; head .. nothing|no difference|change; move my head .. no difference|same; steady wherever',
+        '@headMove .. head .. no|not|never|nothing|same|steady|stable .. difference|change|matter?; head still or moving|moved; steady|same|stable .. when|if|however|wherever .. @headMove .. head; up and down .. nothing|no; head .. nothing|no difference|change; steady wherever',
       'up-down':
         'head .. up or|and down .. change|morph|swish|different|inch|inches; bob .. head; only up and down; nod .. change|morph|swish|different|treble',
     },
     hearingChecked: {
-      fine: 'ears|hearing .. tested|checked|test|check|audiogram|audiologist .. fine|ok|normal|perfect|good|passed; tested|checked .. ears|hearing .. fine|normal|perfect|ok|good; hearing .. fine|perfect|excellent|normal|good; ears .. fine|perfect|normal; hearing .. fine|ok|tested|age appropriate; ears .. fine; ent says .. fine',
-      loss: 'loss on|in|of .. ears|ear|both|hearing; ear doctor .. loss; has|have some|a|slight|mild .. loss; hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; deaf .. in|on .. one|left|right|ear; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing loss; hearing .. bad; half deaf',
-      aid: 'hearing aid|aids|instrument; hearing device|devices|implant; wear|wears|wearing .. aids|aid; hearing aid|aids; hearing-aid',
+      fine: 'ears|hearing .. tested|checked|test|check|audiogram|audiologist .. fine|ok|normal|perfect|good|passed; tested|checked .. ears|hearing .. fine|normal|perfect|ok|good; hearing .. fine|perfect|excellent|normal|good; ears .. fine|perfect|normal; hearing .. fine|ok|tested|age appropriate; ent says .. fine',
+      loss: 'loss on|in|of .. ears|ear|both|hearing; ear doctor .. loss; has|have some|a|slight|mild .. loss; hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing .. bad',
+      aid: 'hearing aid|aids|instrument; hearing device|devices|implant; wear|wears|wearing .. aids|aid',
       not: 'refuse|refuses|not|never|wont .. hearing .. test|tested|check|checked; never|not .. tested|checked .. hearing|ears; hearing .. never|not .. tested|checked; not .. audiologist|hearing test|check; ears|hearing .. tested|checked .. never|not|supposed; never went to .. hearing|audiologist|ear; supposed .. ears|hearing',
     },
     settingsFromElsewhere: {
-      yes: 'still had|has his|her|their .. room|settings|numbers|distances; @settingsWord .. of .. previous|old|former|other; distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; distances .. from before; levels .. from before; from the old flat|house|room|place; ones from before; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle',
+      yes: 'still had|has his|her|their .. room|settings|numbers|distances; distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; from the old flat|house|room|place; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle',
       no: '@settingsWord .. made|done|run .. in this room|here|in here; done .. in this room; calibrated here',
     },
     microphonePlacement: {
-      stand:
-        'microphone .. tripod|stand|boom|pole; tripod|boom|stand .. microphone; microphone .. tripod|stand; tripod',
-      hand: 'held|hold|holding .. microphone; microphone .. hand|hands|held|holding; held the microphone; microphone .. in my? hand; hand held',
+      stand: 'microphone .. tripod|stand|boom|pole; tripod|boom|stand .. microphone; tripod',
+      hand: 'held|hold|holding .. microphone; microphone .. hand|hands|held|holding; microphone .. in my? hand; hand held',
       cushion:
         'microphone .. on|lay|lie|lying .. cushion|pillow|backrest|back|armrest|arm|headrest|table|sofa|seat|blanket|book|box|lap|knee; microphone on the|a|my .. sofa|seat|table|armrest; microphone .. cushion|table|headrest|armrest|sofa|back|seat; microphone on the; microphone flat on',
       shaded:
@@ -124,13 +123,13 @@ export const telltaleWords: FamilyWords = {
       'side-by-side':
         'they|both|two sit|stand|lie side by side|next; two|both|pair|twin|2 .. center|centers|center speakers .. side by side|next|beside; centers .. next|beside|alongside; centers .. side by side; two centers .. side by side|left and right|next to',
       'above-below':
-        'one .. @above|top .. one|other|another|second .. @under|bottom; one .. @under .. one|other|another|second .. @above|top; centers .. above and below|under; @above and @under .. picture|television|screen; a? second center|one .. above|over .. television|screen|picture; one above .. one below; two centers above and below; center below .. twin .. above; one over and one under',
+        'one .. @above|top .. one|other|another|second .. @under|bottom; one .. @under .. one|other|another|second .. @above|top; centers .. above and below|under; @above and @under .. picture|television|screen; a? second center|one .. above|over .. television|screen|picture; center below .. twin .. above',
       stacked:
-        'two|both .. center .. stacked|on top of; centers stacked; stacked centers; one right on top of the other; one .. on top of .. other; one on top of the other',
+        'two|both .. center .. stacked|on top of; centers stacked; stacked centers; one .. on top of .. other',
     },
     mainsWhenLoud: {
       clean:
-        '@mains .. clean|fine .. at|when|same|loud|level|even|that; @mains clean; @mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean; mains .. clean|fine .. loud; left and right .. stay clean|clean',
+        '@mains .. clean|fine .. at|when|same|loud|level|even|that; @mains clean; @mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean',
       'strain-too':
         '@mains|left and right|all|everything|others|towers|fronts .. strain|distort|harsh|break|clip .. too|also|as|well|equally|likewise; mains .. strain|distort too|also; all speakers distort',
     },
@@ -142,7 +141,7 @@ export const telltaleWords: FamilyWords = {
       differ:
         '@kin .. not|nothing|never .. hear|notice|bother .. it|at|anything|same|in; i hear|notice .. @kin .. not|nothing|no; @kin hears|says|notices .. nothing|fine|no|none|other; @kin .. fine .. i; disagree|disagrees|differently|different ears; @kin .. gets|understands|hears|follows|understand .. all|everything|lot|every|fine; i .. cannot ... she|he .. all|everything|every|fine|no; wife|husband|partner|roommates|kids .. hears nothing|fine|crazy; my wife .. points to the middle; i hear .. she|he not; nobody else hears',
       alike:
-        'we|both|two .. both|same|alike|agree .. hear|same|thing|it|on; @kin .. hear|hears|notice .. it|same|too|also; @kin agrees|agree; we both|all agree|hear; @kin .. in|from .. same .. seat|chair .. same|exactly|also|too; @kin .. hears exactly? .. the same; we both hear; both hear it; everybody hears it; all hear it',
+        'we|both|two .. both|same|alike|agree .. hear|same|thing|it|on; @kin .. hear|hears|notice .. it|same|too|also; @kin agrees|agree; we both|all agree|hear; @kin .. in|from .. same .. seat|chair .. same|exactly|also|too; @kin .. hears exactly? .. the same; both hear it; everybody hears it; all hear it',
     },
     faultyMain: {
       left: 'left speaker|main|tower .. dead|silent|wired wrong|reversed; leftMain .. dead|silent|crackles',
@@ -150,11 +149,11 @@ export const telltaleWords: FamilyWords = {
         'right speaker|main|tower .. dead|silent|reversed; rightMain .. dead|silent|crackles; right side goes quiet',
     },
     heightAgainstMains: {
-      same: 'tweeters|tweeter|three|@lcr|all .. same|one|equal|identical|level .. height|line|level; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; same height as the mains|towers|left; level with the mains; at the same height; tweeters in a line',
+      same: 'tweeters|tweeter|three|@lcr|all .. same|one|equal|identical|level .. height|line|level; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; at the same height; tweeters in a line',
       lower:
-        'center .. lower|below|under|beneath|deeper .. than|tweeters|@mains|left|them|those|others; center .. # lower|below; tweeters? of .. @mains .. higher|above .. center; center .. lower than .. mains|left; much lower than the mains',
+        'center .. lower|below|under|beneath|deeper .. than|tweeters|@mains|left|them|those|others; center .. # lower|below; tweeters? of .. @mains .. higher|above .. center; much lower than the mains',
       higher:
-        'center .. higher|above .. than|tweeters|@mains|left|them|others; center .. # higher|above .. @mains|left; center .. higher than .. mains|left',
+        'center .. higher|above .. than|tweeters|@mains|left|them|others; center .. # higher|above .. @mains|left',
     },
     troubleSide: {
       left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; only .. left seat|side|end|hand; only on the left; left seat only; left side only',
@@ -170,7 +169,7 @@ export const telltaleWords: FamilyWords = {
       most: 'other|others|all|rest .. titles|films|movies|shows|discs|series .. @good; most|many|other|others|rest .. @film|titles|shows|discs|series|stuff .. @good; everything|all else .. @good; it .. that one only; only that one',
       news: 'only|just .. news|newscasts|newsreader .. @good',
       'other-mix':
-        'original|other|foreign|dub|dubbed|@language language|version|track|audio|soundtrack .. @good|intelligible|clear; @language dub|dubbed|track|version|language|soundtrack|mix|audio .. @good; other|original|stereo|different track|version|language|mix|dub .. @good|clear; dub|dubbed .. @good; same .. in @language .. @good; with|on|in|same|to .. @language track|dub|version|soundtrack .. follow|understand|clear|fine|nearly|every|good',
+        '@language dub|dubbed|track|version|language|soundtrack|mix|audio .. @good; other|original|stereo|different track|version|language|mix|dub .. @good|clear; dub|dubbed .. @good; same .. in @language .. @good; with|on|in|same|to .. @language track|dub|version|soundtrack .. follow|understand|clear|fine|nearly|every|good',
     },
     correctionState: {
       changed:
@@ -194,7 +193,7 @@ export const telltaleWords: FamilyWords = {
     },
     voiceLift: {
       on: 'dialog|voice lift .. on|up|at #; dialog|voice lift .. on|active|set|at|engaged|enabled|#',
-      off: 'dialog|voice lift .. 0|zero|off; dialog|voice lift .. off|zero|0|not|disabled',
+      off: 'dialog|voice lift .. off|zero|0|not|disabled',
     },
     conesSeen: {
       'two-side-by-side':
