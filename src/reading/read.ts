@@ -465,7 +465,7 @@ function oneOf(list: readonly Candidate[]): Candidate[] {
     if (other) return oneOf(sure.filter(({ value }) => value !== least));
   }
   const rivals = sure.filter(({ value }) => value !== best.value && value !== least);
-  if (best.fact === 'playedContent') return [playedOf(sure), ...denials.slice(0, 2)];
+  if (best.fact === 'playedContent') return [best, ...denials.slice(0, 2)];
   if (rivals.length === 0) return [best, ...denials.slice(0, 2)];
   const renewed = sure.filter((each) => each.renewed);
   if (renewed.length > 0 && renewed.length < sure.length)
@@ -503,14 +503,6 @@ const YIELDING: Readonly<Record<string, string>> = {
   centerFamily: 'same-maker',
   changedExactly: 'trim',
 };
-
-/** Contents differ without contradicting each other: music and films together are everything. */
-function playedOf(heard: readonly Candidate[]): Candidate {
-  const [best] = heard as [Candidate];
-  const values = new Set(heard.map(({ value }) => value));
-  if (values.has('everything') || !values.has('two-channel-music') || values.size === 1) return best;
-  return { ...best, value: 'everything', how: 'guessed' };
-}
 
 function spansOf(words: readonly Word[]): { start: number; end: number }[] {
   const spans = new Map<number, { start: number; end: number }>();

@@ -131,7 +131,7 @@ export const CLASSES = {
   buried:
     'bury; buried; drown; drowned; swamp; swamped; mask; masked; masks; cover; covered; covers; lost; lose; swallow; swallowed; submerged; sink; sunk; drowning; overpower; overwhelm; overwhelmed; obscured; washed',
   strain:
-    'strain; strained; strains; distort; distorts; distortion; harsh; shout; shouty; shouts; crackle; crackles; clip; clips; clipping; nasty; hard; grating; breaks; break; compress; congested; rough; scream; screams; screechy; ugly; buzz; fart; crunch; crunchy; gritty; edgy; falls; fall; hurts; hurt; unpleasant',
+    'strain; strained; strains; distort; distorts; distortion; harsh; shout; shouty; shouts; crackle; crackles; clip; clips; clipping; nasty; grating; breaks; break; compress; congested; rough; scream; screams; screechy; ugly; buzz; fart; crunch; crunchy; gritty; edgy; falls; fall; hurts; hurt; unpleasant',
   headMove: 'move; lean; tilt; turn; nod; shift; rock; slouch; bob; bend; duck; sway; moving',
   language:
     'german; french; english; spanish; italian; dutch; swedish; danish; polish; original; dubbed; foreign; other',
