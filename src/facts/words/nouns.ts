@@ -103,16 +103,8 @@ export const CLASSES = {
   bassy:
     'boomy; chesty; tubby; bloated; drone; drones; droning; bassy; boominess; bass-heavy; rumble; rumbles; chestiness',
   moved: 'move; pull; push; slide; shift; drag; bring; put; place; draw; scoot; nudge',
-  lifted:
-    'lift; lifted; raise; raised; put; place; set; prop; propped; stack; jack; jacked; elevate; elevated; move; stand; stood; mount; mounted; hoist; heave; balance; sat; sit',
-  turnedOff:
-    'turn; turned; switch; switched; set; take; took; shut; put; disable; disabled; kill; killed; bypass; bypassed; defeat; defeated; remove; removed; deactivate; skip; go; switching; kick',
-  turnedUp:
-    'turn; turned; crank; cranked; bump; bumped; raise; raised; boost; boosted; push; pushed; press; pressed; put; set; increase; increased; bring; took; go; went; make; pump; nudge',
   many: 'two; 2; both; dual; double; pair; twin; couple; several',
   play: 'play; listen; watch; put; spin; stream; run; enjoy',
-  speechOnly:
-    'voice; dialog; speech; vocal; singer; words; announcer; newsreader; newscaster; presenter; anchor; narrator; conversation; commentator; commentary; actor; lines; talk; host',
   trouble:
     'bad; terrible; awful; muddy; dull; muffled; mushy; mush; worse; poor; hollow; unclear; thin; soup; unintelligible; blurred; mumble; mumbles; mumbling; indistinct; distant; lose; loses; lost; miss; misses; complain; complains; struggle; struggles; subtitles; subtitle; faint; vanish; fade; fades; disappear; smear; smeared; slurred; garbled; what; pardon; strain; suffer; suffers; vague; mud; problem; trouble; rubbish; hopeless; useless; murky; muted',
   shift: 'shift; move; slide; scoot; sit; go; step; lean; budge; shuffle; slip; walk; wander',
@@ -120,10 +112,6 @@ export const CLASSES = {
     'floor; carpet; rug; ground; shoes; feet; ankle; ankles; knee; knees; shin; shins; belt; buckle; waist; belly; navel; tummy; skirting; fireplace; hearth; basement; cellar; below; underneath; beneath; bottom; boots; socks; trousers; downstairs; foot; shoe; boot; slipper; stomach; fire; baseboard; furniture; shelf; sideboard; drawer; floorboard; pit; dresser',
   stuckWord:
     'stuck; stick; nailed; glued; anchored; lock; tied; pinned; pin; tethered; chained; trapped; welded; fixed; hang; live; sit; stay; parked; planted; rooted',
-  leans:
-    'pull; lean; drift; shift; wander; slide; skew; list; move; tilt; drag; veer; jump; bias; bend; favor; migrate; slip; tug; draw; go; come',
-  vagueVerb:
-    'float; drift; hover; swim; smear; spread; scatter; wander; hang; diffuse; dissolve; dissolves; evaporate; stretch',
   panWord:
     'pan; pans; panning; panned; cross; crosses; crossing; pass; passes; passing; walk; travel; sweep; sweeps; traverse; helicopter; motorbike; train; plane; car; flyover; midway; halfway',
   kin: 'wife; husband; partner; mother; father; mum; mom; dad; grandad; granddad; grandpa; grandfather; gran; grandma; grandmother; son; daughter; kid; family; roommate; flatmate; guests; spouse; mate; in-laws; him; her; boyfriend; sister; brother; friend',
@@ -139,9 +127,6 @@ export const CLASSES = {
   female: 'women; woman; female; soprano; girls; girl; ladies; lady; sopranos; actresses; kid; children',
   settingsWord: 'settings; distances; levels; trims; calibration; entries; delays; values; setup; tuning',
   softThing: 'carpet; carpets; rug; rugs; curtains; curtain; drapes; drape; underlay; tapestry',
-  removed:
-    'remove; removed; took; take; ripped; rip; rolled; roll; sold; sell; threw; throw; pulled; tore; lost; ditched; binned; stripped; lifted',
-  removedState: 'gone; go; out; up; removed; away; off; down; sold; rolled; ripped',
   stuffed:
     'stuff; stuffed; shove; shoved; cram; crammed; tuck; tucked; squeeze; squeezed; wedge; wedged; slid; slide; slot; slotted; push; pushed; jammed; box; boxed; bury; buried; put; stash; stashed',
   clutter:
