@@ -1,7 +1,8 @@
 /** How well free words are read: precision, recall and traps on marked posts. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Reading, readText, type Taken } from '../../src/reading/read.js';
+import type { Taken } from '../../src/reading/candidates.js';
+import { type Reading, readText } from '../../src/reading/read.js';
 
 export interface Mark {
   readonly phrase: string;

@@ -2,8 +2,9 @@
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { plainText } from '../lib/sanitize.js';
+import type { Taken } from '../reading/candidates.js';
 import { withReading } from '../reading/draft.js';
-import { type Reading, readText, type Taken } from '../reading/read.js';
+import { type Reading, readText } from '../reading/read.js';
 import { after, refuse } from './complete.js';
 import { bookOf, type Opening, pop, push, type Screen, type State, say, withBook } from './state.js';
 import { typedNumbers } from './typed.js';

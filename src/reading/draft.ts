@@ -6,7 +6,8 @@ import { type FactId, isFactId } from '../facts/catalog.js';
 import { COMPLAINT_IDS, type ComplaintId } from '../facts/complaints.js';
 import { CONSTRAINT_IDS } from '../facts/constraints.js';
 import { plainText } from '../lib/sanitize.js';
-import type { Reading, Taken } from './read.js';
+import type { Taken } from './candidates.js';
+import type { Reading } from './read.js';
 
 /** What a reading tells, as a case of its own. */
 export function draftOf(reading: Reading): FactBook {

@@ -7,7 +7,8 @@ import { CONSTRAINTS, isConstraintId } from '../facts/constraints.js';
 import { formatFact } from '../facts/format.js';
 import type { How } from '../facts/spec.js';
 import { plainLine } from '../lib/sanitize.js';
-import type { Reading, Taken } from './read.js';
+import type { Taken } from './candidates.js';
+import type { Reading } from './read.js';
 
 const HOW_WORDS: Readonly<Record<How, string>> = {
   measured: 'measured',
