@@ -195,7 +195,7 @@ describe.runIf(canMount)('real disks', () => {
       writeFileSync(join(at, 'case.json'), writeCase(SEATED));
       execFileSync('mount', ['-o', 'remount,ro', at]);
       const store = open('case.json', at);
-      const terminal = scriptedTerminal(['1', '', '1', '1', 's']);
+      const terminal = scriptedTerminal(['1', '1', '', '1', '1', 's']);
       const start = begin(store.book, SETTINGS, store.before);
       await hold({ terminal, store, report: async () => {}, isLive: false }, start);
       const told = terminal.told.filter((line) => line.includes('read-only'));
