@@ -36,6 +36,18 @@ export const blockedPath = defineCause({
     'voice-unclear-back-row': 0.6,
   },
   pictures: ['room-side'],
+  block: {
+    group: 'shade',
+    facts: [
+      'obstacle',
+      'obstacleHeight',
+      'obstacleDistance',
+      'obstacleWidth',
+      'centerTweeterHeight',
+      'earHeight',
+      'seatDistance',
+    ],
+  },
   groups: {
     shade: 'same-quantity',
     'where-heard': 'same-session',

@@ -35,6 +35,10 @@ export const setBack = defineCause({
     thin: 0.2,
     boxy: 0.3,
   },
+  block: {
+    group: 'shelf',
+    facts: ['shelfSetback', 'centerAboveShelf', 'centerTweeterHeight', 'earHeight', 'seatDistance'],
+  },
   groups: {
     shelf: 'same-mechanism',
     moved: 'same-mechanism',
