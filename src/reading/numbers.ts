@@ -374,7 +374,10 @@ function toldBy(
   const value = scale * quantity.value * (sign === 0 ? 1 : sign);
   if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
   const slack = spec.unit === 'Hz' ? 1 : spec.unit === 'm' ? 1.3 : 1.5;
-  if (!lenient && (value < spec.plausible[0] / slack || value > spec.plausible[1] * slack)) return undefined;
+  const [low, high] = spec.plausible;
+  const least = low < 0 ? low * slack : low / slack;
+  if (!lenient && (value < least || value > high * slack)) return undefined;
+  if (isStep(words, match, fact)) return undefined;
   const range = quantity.range && ([quantity.range[0] * scale, quantity.range[1] * scale] as const);
   return {
     fact,
@@ -469,6 +472,10 @@ function signFor(fact: NumberFactId, around: readonly string[], quantity: Quanti
   if (fact === 'subDelay') return around.includes('early') ? -1 : 1;
   return 1;
 }
+
+/** "Down by 2 dB": a change of the trim, and not the trim. */
+const isStep = (words: readonly Word[], { quantity = 0 }: Match<Meaning>, fact: NumberFactId): boolean =>
+  fact.startsWith('trim') || fact === 'centerTrim' ? words[quantity - 1]?.raw === 'by' : false;
 
 /** Canonical words of the phrase and the three behind it. */
 function wordsAround(words: readonly Word[], match: Match<Meaning>): string[] {

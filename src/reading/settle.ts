@@ -91,6 +91,9 @@ function isOfTrial(candidate: Candidate, trials: readonly ToldTrial[]): boolean 
       trial.actLast < trial.cameFirst
     )
       return candidate.fact in COMPLAINTS;
+    // "I changed the cable, same thing": tried since, so it was not the change it began with.
+    if (candidate.fact === 'lastChange' && trial.outcome === 'same' && within(trial.actFirst, trial.actLast))
+      return true;
     const ofOutcome =
       within(trial.cameFirst, trial.cameLast) ||
       (candidate.fact === 'lastChange' && within(trial.cameFirst, trial.cameLast + 1));

@@ -55,6 +55,8 @@ describe('a choice is read however it is said', () => {
     ['centerFamily=identical-box', 'All three fronts are the same speaker.'],
     ['fineSeats=front-row', 'Front row is great.'],
     ['fineContent=multichannel-film', 'Films are fantastic.'],
+    ['fineSeats=middle', 'In the two middle ones dialog is crisp.'],
+    ['troubleSeats=off-middle', 'On the far left and far right chair voices go hollow.'],
     ['fineTitles=other-mix', 'The original language version is fine.'],
   ])('%s: %s', (choice, text) => {
     expect(choices(text)).toContain(choice);
@@ -79,6 +81,15 @@ describe('words that only look like a choice', () => {
     ['speechOrder', 'The news is crystal clear.'],
     ['centerCount', 'It is wired to the one center output.'],
     ['whoHears', 'The box has its own amplifier.'],
+    ['whoHears', 'I put the wires back by myself.'],
+    ['changedExactly', 'It sounds as if someone threw a blanket over the middle speaker.'],
+    ['polarityMarks', 'The automatic setup said polarity OK.'],
+    ['listenersDiffer', 'I want to move it but the wife says no.'],
+    ['lastChange', 'Voices are muffled. I changed the cable, same thing.'],
+    ['troubleWhenLoud', 'It is fine when loud enough.'],
+    ['testUpmixOff', 'The singer is hollow. Music in stereo is still fine.'],
+    ['centerCount', 'In the two middle ones dialog is crisp.'],
+    ['speechOrder', 'Explosions wake the neighbors.'],
   ])('%s is not read from: %s', (fact, text) => {
     expect(choices(text).filter((choice) => choice.startsWith(`${fact}=`))).toEqual([]);
   });

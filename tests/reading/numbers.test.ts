@@ -73,6 +73,8 @@ describe('a number is of the thing and the measure beside it', () => {
     ["Actual distances: C 9'4\", L/R 10'.", 'tapedCenter=2.845', 'tapedMains=3.048'],
     ['Chair to left 3.55 m, to right 3.5 m, by laser.', 'tapedLeft=3.55', 'tapedRight=3.5'],
     ['Trims are L 0, R -0.5, C -6.5.', 'centerTrim=-6.5', 'trimLeft=0', 'trimRight=-0.5'],
+    // More than two thirds of the lowest plausible trim.
+    ['It has set the center to -8.5 dB and left to -2 dB.', 'centerTrim=-8.5', 'trimLeft=-2'],
     ['strongest reflection comes 2.3 ms after the direct sound', 'reflectionMeasuredMs=2.3'],
     ['Levels were matched with a meter.', 'centerAgainstMainsDb=0'],
     ['The center is 3 dB below the mains.', 'centerAgainstMainsDb=-3'],
@@ -121,6 +123,8 @@ describe('a number is of nothing we read', () => {
     ['The sofa is 2.2 m wide.'],
     ['The center was matched with a meter.'],
     ['Turning the center up 4 dB did nothing.'],
+    ['I turned the center down by 2 dB.'],
+    ['The center points straight ahead at our shins.'],
     ['The sub is 30 cm tall.'],
     ['Set the crossover to 120 Hz for an evening.'],
   ])('%s', (text) => {

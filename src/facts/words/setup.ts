@@ -160,7 +160,7 @@ export const setupWords: FamilyWords = {
     },
     polarityMarks: {
       'all-match':
-        'red|plus to red|plus; red .. to|on|with|is .. red; checked|verified .. polarity|red|wiring|plus; polarity|=wiring .. checked|verified|correct|ok|fine|matching; =wiring .. right; plus and minus .. matching|checked|right; plus .. to|on|is plus; all three .. wired alike|same|correctly|right; checked + and -; + to +; polarity .. all ok; plus and minus .. right|correct|checked',
+        'red|plus to red|plus; red .. to|on|with|is .. red; =checked|=verified .. polarity|red|wiring|plus; =wiring .. checked|verified|correct|ok|fine|matching; polarity =is|=was correct|fine|checked|right; polarity =checked|=verified; =wiring .. right; plus and minus .. matching|checked|right; plus .. to|on|is plus; all three .. wired alike|same|correctly|right; checked + and -; + to +; polarity .. all ok; plus and minus .. right|correct|checked',
       'center-crossed':
         'red .. on|to|in|into|at .. black; black .. on|to|in|into|at .. red; center ... red|plus|wires|wire|cable|polarity|leads|terminals|wiring|connection .. reversed|crossed|swapped|backward|backwards|wrong|inverted|flipped|black|minus|opposite|round|mixed; center .. wired|connected|hooked .. backwards|reversed|wrong|phase|out|opposite|round|reverse; plus .. minus .. swapped|mixed|crossed|reversed|exchanged .. center; wire|lead|cable|polarity .. center .. reversed|crossed|swapped|backwards|wrong|inverted; red and black .. swapped|reversed|crossed .. center; center .. out of phase; plus and minus crossed .. c|center; reversed on the center; center .. reversed|backwards|wrong polarity|inverted; swapped + and - .. center; plus and minus .. swapped',
       'main-crossed':

@@ -109,7 +109,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   upmixMainsDrop:
     '@voice singer soprano | drop fall lower less down soft go | need @upmix mode button kick mains @leftMain @rightMain tweeter | not @center trim',
   reflectionMeasuredMs: 'reflection bounce | reflection bounce after later come arrive | alone either',
-  reflectionMeasuredDb: 'reflection bounce | reflection bounce down below strong | alone either',
+  reflectionMeasuredDb: 'reflection bounce | reflection bounce ~down ~below strong | alone either',
   clarityMeasuredDb: 'clarity c50 | clarity c50 | alone either',
   distortionCenter: '@center distortion thd | distortion thd | not @mains left right | need distortion thd',
   distortionMains: '@mains @leftMain @rightMain | distortion thd | need distortion thd',
@@ -134,8 +134,7 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
 
 /** Said without a number: nothing of it, or in `centerSpreadAmount` all of it. */
 export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
-  toeIn:
-    '@mains|boxes|speakers .. straight ahead|forward; no toe|toein; not toed; toed? straight ahead; fire straight ahead|forward',
+  toeIn: '@mains|boxes|speakers .. straight ahead|forward; no toe|toein; not toed; toed straight ahead',
   pictureSideOffset: '@picture|@display .. centered; @picture|@display .. exactly? in the middle between',
   mainSeatOffset:
     'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center; dead in the middle; in the exact center; straight before|in it; chair straight before',

@@ -15,7 +15,7 @@ export const telltaleWords: FamilyWords = {
       'furniture-center':
         'new|different|bigger @furniture; bought|built|got|installed .. @furniture; @furniture .. arrived|delivered|replaced; moved|put .. center|speaker|it .. into|inside .. @furniture|@bay; moved .. into the cabinet|shelf',
       'soft-things':
-        'took|ripped|rolled|sold|threw|pulled|removed .. @softThing .. up|down|out|away|off; took|ripped|rolled|sold|threw|removed|lost .. @softThing; @softThing .. gone|removed|sold|dump|skip|ruined|wash|cleaner|cleaners|moths|cleaned|taken; took up|down|out|away .. @softThing; new|laid floor|parquet|laminate|tiles|flooring; laid .. floor|parquet|laminate|tiles|wood|boards; @softThing .. up .. floor|wood|boards|tiles; rug .. gone|went|away|removed; curtains .. gone|down|away|removed; sofa .. gone; carpet .. out|removed|gone; took .. curtains|rug|carpet .. down|away|out; sold .. rug|carpet|sofa',
+        'took|ripped|rolled|sold|threw|pulled|removed .. @softThing .. up|down|out|away|off; took|ripped|rolled|sold|removed|lost .. @softThing; @softThing .. gone|removed|sold|dump|skip|ruined|wash|cleaner|cleaners|moths|cleaned|taken; took up|down|out|away .. @softThing; new|laid floor|parquet|laminate|tiles|flooring; laid .. floor|parquet|laminate|tiles|wood|boards; @softThing .. up .. floor|wood|boards|tiles; rug .. gone|went|away|removed; curtains .. gone|down|away|removed; sofa .. gone; carpet .. out|removed|gone; took .. curtains|rug|carpet .. down|away|out; sold .. rug|carpet|sofa',
       seats:
         'new|different|bigger .. sofa|armchair|armchairs|seats|loveseat; i|we|wife|husband|she|he moved|turned|pushed|rearranged .. sofa|seats|armchair|chairs; sofa|seats .. moved|turned|pushed .. back|to|forward|round|against; moved the seats; turned the sofa; corner sofa new; sofa moved',
       receiver:
@@ -139,7 +139,7 @@ export const telltaleWords: FamilyWords = {
     },
     listenersDiffer: {
       differ:
-        '@kin .. not|nothing|never .. hear|notice|bother .. it|at|anything|same|in; i hear|notice .. @kin .. not|nothing|no; @kin hears|says|notices .. nothing|fine|no|none|other; @kin .. fine .. i; disagree|disagrees|differently|different ears; @kin .. gets|understands|hears|follows|understand .. all|everything|lot|every|fine; i .. cannot ... she|he .. all|everything|every|fine|no; wife|husband|partner|roommates|kids .. hears nothing|fine|crazy; my wife .. points to the middle; i hear .. she|he not; nobody else hears',
+        '@kin .. not|nothing|never .. hear|notice|bother .. it|at|anything|same|in; i hear|notice .. @kin .. not|nothing|no; @kin hears|notices .. nothing|fine|no|none|other; @kin says .. nothing|fine|other; @kin .. fine .. i; disagree|disagrees|differently|different ears; @kin .. gets|understands|hears|follows|understand .. all|everything|lot|every|fine; i .. cannot ... she|he .. all|everything|every|fine|no; wife|husband|partner|roommates|kids .. hears nothing|fine|crazy; my wife .. points to the middle; i hear .. she|he not; nobody else hears',
       alike:
         'we|both|two .. both|same|alike|agree .. hear|same|thing|it|on; @kin .. hear|hears|notice .. it|same|too|also; @kin agrees|agree; we both|all agree|hear; @kin .. in|from .. same .. seat|chair .. same|exactly|also|too; @kin .. hears exactly? .. the same; both hear it; everybody hears it; all hear it',
     },
@@ -149,7 +149,7 @@ export const telltaleWords: FamilyWords = {
         'right speaker|main|tower .. dead|silent|reversed; rightMain .. dead|silent|crackles; right side goes quiet',
     },
     heightAgainstMains: {
-      same: 'tweeters|tweeter|three|@lcr|all .. same|one|equal|identical|level .. height|line|level; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; at the same height; tweeters in a line',
+      same: 'tweeters|tweeter|three|@lcr .. same|one|equal|identical|level .. height|line|level; all .. same|equal|one height; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; at the same height; tweeters in a line',
       lower:
         'center .. lower|below|under|beneath|deeper .. than|tweeters|@mains|left|them|those|others; center .. # lower|below; tweeters? of .. @mains .. higher|above .. center; much lower than the mains',
       higher:
@@ -159,7 +159,7 @@ export const telltaleWords: FamilyWords = {
       left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; only .. left seat|side|end|hand; only on the left; left seat only; left side only',
       right:
         'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. right side|end|seat|hand|half|of; only .. right seat|side|end|hand; only on the right; right seat only; right side only',
-      both: 'both ends; either end; equally .. both ends|sides; both sides .. equally|same|alike|bad; at both sides|ends; left and|or right ends|end|seats; left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right .. same|no|equal; either far? end; same on the other side; same on both; left seat bad .. right seat bad',
+      both: 'both ends; either end; equally .. both ends|sides; both sides .. equally|same|alike|bad; at both sides|ends; left and|or right ends|end|seats; left and right ends|end|seats|seat|sides .. equal|equally|same|alike|both|bad; both ends|sides .. bad|same|alike|equal|@trouble; either end|side .. bad|same|alike|@trouble; left or right end|seat|side .. same|no|equal; either far? end; same on the other side; same on both; left seat bad .. right seat bad',
     },
     loudnessCompensation: {
       on: 'loudness be? on|engaged|active|pressed|enabled; with loudness; loudness compensation|contour|button|key|eq .. on|active|engaged|pressed; dynamic eq|equalizer .. on|active|enabled|engaged',

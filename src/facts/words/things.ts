@@ -79,9 +79,9 @@ export const thingWords: FamilyWords = {
     },
     seating: {
       'several-rows':
-        'two|2|three|3|second|back|both|front .. row|rows; rows of; two|three|second|back|rear & row & seat|chair|sofa|of|recliner; @many rows; second row; sofa plus .. behind; back row; front row .. back; rear row; row two; row 2; rows # apart',
+        'two|2|three|3|second|back|both|front .. row|rows; =rows of; two|three|second|back|rear & row & seat|chair|sofa|of|recliner; @many rows; second row; sofa plus .. behind; back row; front row .. back; rear row; row two; row 2; rows # apart',
       'one-row':
-        'seats|places|chairs|people in a|one row|line; in one row|line; one|a|single|our|the|three|3|four|4|two|2|big|corner|long .. seat|seater|seaters sofa; sofa for|with|of|seats|fits three|four|two|3|4|us|all; one row; one|single|corner|sectional|ushaped|l sofa; we sit .. sofa; all .. on|in .. sofa|row; sit|sitting in one|a line|row; five|four|three wide sofa|sectional; we|persons|people .. on the long .. sofa|diwan|bench; three seat side by side; single row; sectional; in a row on',
+        'seats|places|chairs|people in a|one row|line; in one row; one|a|single|our|the|three|3|four|4|two|2|big|corner|long .. seat|seater|seaters sofa; sofa for|with|of|seats|fits three|four|two|3|4|us|all; one row; one|single|corner|sectional|ushaped|l sofa; we sit .. sofa; all .. on|in .. sofa|row; sit|sitting in one|a line|row; five|four|three wide sofa|sectional; we|persons|people .. on the long .. sofa|diwan|bench; three seat side by side; single row; sectional; in a row on',
       'single-seat':
         'one|single|my|just|only|lone|own seat|chair|armchair|listening chair|recliner .. only|alone|me|listen|room?; just|only one|me|my|a seat|chair|armchair; i .. alone|own|only|myself .. listen|sit|watch; solo|lone|single listener|listening; one armchair; armchair only; alone .. in the middle; one chair one me; sit alone; one listener|seat only; alone straight in front; single chair; i am alone straight; alone .. in .. flat|house|room',
     },
