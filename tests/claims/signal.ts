@@ -51,6 +51,13 @@ export const SIGNAL_CLAIMS: Table = {
       lowers('routing', { channelCheck: 'right' }, 2),
     ],
     [
+      'a change may be what broke a driver, and does not speak for a box that is whole',
+      { complaints: ['dull'], driversHeard: 'tweeter-silent' },
+      leaves('driver-fault', { onset: 'with-change' }),
+      raises('driver-fault', { onset: 'sudden' }, 3),
+      lowers('driver-fault', { onset: 'always' }, 1),
+    ],
+    [
       'a voice that one service alone puts behind, while the noise of the receiver is right, comes in another order',
       {
         complaints: ['voice-from-behind'],

@@ -55,6 +55,7 @@ describe('a choice is read however it is said', () => {
     ['centerFamily=identical-box', 'All three fronts are the same speaker.'],
     ['fineSeats=front-row', 'Front row is great.'],
     ['fineContent=multichannel-film', 'Films are fantastic.'],
+    ['onset=sudden', "It started at New Year's, after a very loud party."],
     ['fineSeats=middle', 'In the two middle ones dialog is crisp.'],
     ['troubleSeats=off-middle', 'On the far left and far right chair voices go hollow.'],
     ['fineTitles=other-mix', 'The original language version is fine.'],

@@ -5,7 +5,7 @@
  * and channels that never arrive (`routing`).
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
-import { any, is, noneOf, oneOf } from '../condition.js';
+import { any, is, isNot, noneOf, oneOf } from '../condition.js';
 import { recordedDistortion } from '../recorded.js';
 import { staysWithoutCenter } from '../without-center.js';
 
@@ -91,6 +91,8 @@ export const driverFault = defineCause({
       {
         id: 'came-suddenly',
         group: 'history',
+        // A move, a new cable or a loud party may be what broke it.
+        applies: isNot('onset', 'with-change'),
         says: {
           yes: 'The trouble came suddenly.',
           no: 'The trouble did not come suddenly.',
