@@ -9,7 +9,7 @@ export type MarkerKind = 'other' | 'planned' | 'past' | 'brief' | 'hedged' | 'un
 
 const KIN =
   'friend|buddy|mate|pal|neighbor|sister|brother|nephew|niece|cousin|uncle|aunt|colleague|coworker|boss|dad|inlaw|parent|parents|grandson|soninlaw|somebody|someone';
-const OUTSIDE = `${KIN}|dealer|shop|salesman|installer|forum|internet|people|reviewer|technician|support|decorator|electrician|expert|son|website|sticky|thread|article|review|video|youtube|blog|book|guide|chatbot|poster|member|board|theory|wisdom|store|seller|hotline`;
+const OUTSIDE = `${KIN}|dealer|shop|salesman|installer|forum|internet|people|reviewer|technician|support|decorator|electrician|expert|son|website|sticky|thread|article|review|video|blog|book|guide|chatbot|poster|member|board|theory|wisdom|store|seller|hotline`;
 const CLAIMS =
   'think|reckon|claim|suspect|blame|suggest|recommend|mean|believe|convince|swear|advise|advice|offer|insist|guess|assume|bet|argue|write|post|warn|told|quote|diagnose|reply|answer';
 const SAYS = `say|tell|want|offer|quote|warn|${CLAIMS}`;
