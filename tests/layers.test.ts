@@ -107,6 +107,10 @@ describe('the layers of src', () => {
     expect(upward).toEqual([]);
   });
 
+  it('takes the small zod: the whole one brings half a megabyte of languages to every start', () => {
+    expect(imports.filter(({ target }) => target === 'zod')).toEqual([]);
+  });
+
   it('keeps Node out of everything that computes and converses', () => {
     const ofNode = imports.filter(
       ({ folder, target }) => PURE.includes(folder) && target.startsWith('node:'),
