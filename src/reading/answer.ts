@@ -17,7 +17,7 @@ import { isHedged } from './scope.js';
 import type { Word } from './sentences.js';
 
 const NOT_KNOWN = new Set(
-  'dunno|idk|unknown|unsure|no idea|no clue|not sure|dont know|do not know|i dont know|i do not know|cant say|cannot say|cant tell|no idea sorry|who knows|never checked|havent checked|not known|i have no idea|couldnt say|beats me|tbd|not sure tbh|no idea tbh'.split(
+  'dunno|idk|unknown|unsure|no idea|no clue|not sure|dont know|do not know|i dont know|i do not know|cant say|cannot say|cant tell|no idea sorry|who knows|ive no idea|i have no clue|no way to know|how would i know|how should i know|never checked|havent checked|not known|i have no idea|couldnt say|beats me|tbd|not sure tbh|no idea tbh'.split(
     '|',
   ),
 );
@@ -34,14 +34,19 @@ export function answerIn(typed: string, id: FactId, units: UnitSystem): Answer |
   return spec.kind === 'number' ? numberIn(typed, id as NumberFactId, spec, units) : undefined;
 }
 
-function isNotKnown(typed: string): boolean {
-  const words = typed
+const wordsOf = (typed: string): string[] =>
+  typed
     .toLowerCase()
     .replaceAll(/['’]/g, '')
     .split(/[^a-z]+/)
     .filter((word) => word !== '');
-  if (words.length > MOST_WORDS_OF_NOT_KNOWN) return false;
-  return words.some((_, place) => NOT_KNOWN.has(words.slice(0, place + 1).join(' ')));
+
+const beginsNotKnown = (words: readonly string[]): boolean =>
+  words.some((_, place) => NOT_KNOWN.has(words.slice(0, place + 1).join(' ')));
+
+function isNotKnown(typed: string): boolean {
+  const words = wordsOf(typed);
+  return words.length <= MOST_WORDS_OF_NOT_KNOWN && beginsNotKnown(words);
 }
 
 function numberIn(typed: string, id: NumberFactId, spec: NumberSpec, units: UnitSystem): Answer | undefined {
@@ -67,6 +72,8 @@ function choiceIn(typed: string, id: ChoiceFactId, spec: ChoiceSpec): Answer | u
   }
   const most = Math.max(0, ...values.values());
   const best = [...values].filter(([, size]) => size === most).map(([value]) => value);
+  // "No idea, how would I hear that" says no to nothing.
+  if (best.length === 0 && beginsNotKnown(wordsOf(typed))) return { how: 'unknown' };
   const [value] = best.length === 0 ? byYesOrNo(typed, spec) : best;
   if (value === undefined || best.length > 1) return undefined;
   return { value, how: isHedged(words) ? 'guessed' : spec.usually };
@@ -86,10 +93,7 @@ const NO_VALUES = new Set(['no', 'off', 'none']);
 
 /** "Yes" where one choice says yes, by its value or by how its line begins. */
 function byYesOrNo(typed: string, { choices }: ChoiceSpec): string[] {
-  const [first = ''] = typed
-    .toLowerCase()
-    .split(/[^a-z]+/)
-    .filter((word) => word !== '');
+  const [first = ''] = wordsOf(typed);
   const side = YES.has(first) ? 'yes' : NO.has(first) ? 'no' : undefined;
   if (side === undefined) return [];
   const values = side === 'yes' ? YES_VALUES : NO_VALUES;

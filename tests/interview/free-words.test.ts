@@ -115,6 +115,7 @@ describe('answers in the words of people', () => {
     ['subwoofer', 'yes', 'one'],
     ['voiceBoost', 'no', 'off'],
     ['centerLayout', 'dunno', 'unknown'],
+    ['displaySpeakers', 'no idea, how would I hear that', 'unknown'],
     ['seatDistance', 'idk', 'unknown'],
     ['centerLayout', "I don't know, sorry", 'unknown'],
   ] satisfies [FactId, string, string][])('%s: %s', (fact, typed, value) => {
