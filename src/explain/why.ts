@@ -212,10 +212,20 @@ function evidenceList(items: readonly ReportEvidence[]): Block {
   return { kind: 'list', style: 'bullet', items: items.map(evidenceItem) };
 }
 
+/** The ratio is that of value and threshold, one way or the other. */
+const isOfNumbers = ({ value, threshold, ratio }: ReportEvidence): boolean => {
+  if (value === null || threshold === null || ratio === null) return true;
+  if (ratio === 0) return value === 0;
+  const off = (wanted: number): number => Math.abs(Math.log(wanted / ratio));
+  return Math.min(off(value / threshold), off(threshold / value)) < 0.01;
+};
+
 /** Value, threshold, ratio, reason, source. */
 function evidenceItem(item: ReportEvidence): Item {
+  // Of an error in time only what center and mains share is heard, so the ratio may be less than that of the two numbers.
+  const times = `${item.ratio?.toFixed(2)} times the limit of ${item.thresholdText}`;
   const ratio =
-    item.ratio === null ? '' : `, ${item.ratio.toFixed(2)} times the limit of ${item.thresholdText}`;
+    item.ratio === null ? '' : isOfNumbers(item) ? `, ${times}` : `; what of it is heard is ${times}`;
   const numbers = item.valueText === null ? [] : [`Value ${item.valueText}${ratio}.`];
   const assumed = item.assumed ? [`Assumed for it: ${item.assumedLabels.join('; ')}.`] : [];
   return {

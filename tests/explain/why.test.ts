@@ -4,6 +4,7 @@ import { compareReport, renderCompare, renderTry, tryReport } from '../../src/ex
 import { nextWords, renderNext } from '../../src/explain/next-words.js';
 import { whyOf } from '../../src/explain/why.js';
 import { withAnswer } from '../../src/facts/book.js';
+import { readCase } from '../../src/facts/case-file.js';
 import { auditSync } from '../../src/reasoning/audit.js';
 import { anyBook } from '../support/books.js';
 import { LOBING, SPARSE, told } from './books.js';
@@ -12,6 +13,33 @@ import { whyText } from './whyText.js';
 const audit = auditSync(LOBING);
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const tenths = (text: string): number => Math.round(Number(text.replace('−', '-')) * 10);
+
+describe('the numbers of an error in time', () => {
+  it('do not divide to a ratio that is of the part alone that center and mains share', () => {
+    const book = readCase(
+      JSON.stringify({
+        format: 'center-audit/case',
+        version: 2,
+        units: 'metric',
+        complaints: ['hollow'],
+        facts: {
+          playedContent: 'multichannel-film',
+          alignmentBy: 'by-hand',
+          entryKind: 'distances',
+          enteredLeft: '3.6 m',
+          enteredCenter: '5.1 m',
+          enteredRight: '3.6 m',
+          tapedMains: '3.6 m',
+          tapedCenter: '3.1 m',
+        },
+      }),
+    ).book;
+    const page = flat(whyText(auditSync(book), 'delay'));
+    const [, value, times, limit] =
+      /Value ([\d.]+) ms; what of it is heard is ([\d.]+) times the limit of ([\d.]+) ms/.exec(page) ?? [];
+    expect(Number(value) / Number(limit)).toBeGreaterThan(2 * Number(times));
+  });
+});
 
 describe('why', () => {
   const why = whyOf(audit, 'driver-layout', 'delay');
