@@ -103,6 +103,13 @@ const isSetting = (fact: string): boolean =>
   isFactId(fact) &&
   (factSpec(fact).kind === 'number' || ['entries', 'bass', 'placement'].includes(factSpec(fact).family));
 
+const placeOf = ({ first, last, used }: Match<Meaning>, { unknown }: Context) => ({
+  first,
+  last,
+  size: used.length,
+  unsure: unknown,
+});
+
 function choicesOf(
   words: readonly Word[],
   matches: readonly Match<Meaning>[],
@@ -124,10 +131,7 @@ function choicesOf(
         value: opposite ?? value,
         how: howOf(fact, context),
         negated: denied && opposite === undefined,
-        first: match.first,
-        last: match.last,
-        size: match.used.length,
-        unsure: context.unknown,
+        ...placeOf(match, context),
       },
     ];
   });
@@ -198,10 +202,7 @@ function complaintsOf(
         value: true,
         how: context.hedged ? 'guessed' : 'recalled',
         negated: absent || denied,
-        first: match.first,
-        last: match.last,
-        size: match.used.length,
-        unsure: context.unknown,
+        ...placeOf(match, context),
       },
     ];
   });

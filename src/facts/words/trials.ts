@@ -12,7 +12,6 @@ export const DOING = {
   heave: 'lift; raise; hoist; elevate; jack; prop; heave',
   sink: 'lowered; drop; dangle; sink',
   cbox: 'center; it; this; that; box; speaker; unit; thing; him; cabinet',
-  own: 'its; it; center; middle; centers',
   prop: 'stool; barstool; chair; box; crate; book; keg; bucket; brick; block; phonebook; tripod; ladder; stand; stack; pile; carton; trolley; bench; bin; tin; sawhorse',
   bayWord:
     'bay; furniture; hole; unit; cupboard; cabinet; cubby; shelf; rack; niche; dresser; compartment; opening; box; slot; wall; hutch; console; trolley',
