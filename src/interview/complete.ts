@@ -4,7 +4,7 @@ import type { Answer } from '../facts/book.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { plainText } from '../lib/sanitize.js';
-import { makesSense } from '../reasoning/hypotheses.js';
+import { isPointless, makesSense } from '../reasoning/hypotheses.js';
 import { earlier, give, howMatters } from './answers.js';
 import { advance, atResult, clashing, familyAfter } from './flow.js';
 import { newsLines } from './news.js';
@@ -53,7 +53,9 @@ export function after(state: State, baseAnswered = isAnswered(state)): State {
   const [base] = state.screens;
   if (base.kind === 'result') return atResult(state, 'With that, the result is:');
   if (base.kind !== 'topic' || baseAnswered) return advance(state);
-  if (!isOpening(base.topic) && !makesSense(bookOf(state), base.topic)) return advance(state);
+  const { topic } = base;
+  const book = bookOf(state);
+  if (!isOpening(topic) && (!makesSense(book, topic) || isPointless(book, topic))) return advance(state);
   return clashing(state);
 }
 

@@ -1,6 +1,6 @@
 /** Answers to numbered screens that are no facts: contradictions, offers, remedies, how a number was found. */
 import type { Outcome } from '../facts/acts.js';
-import { type FactId, isFactId } from '../facts/catalog.js';
+import type { FactId } from '../facts/catalog.js';
 import { isComplaintId } from '../facts/complaints.js';
 import { HOWS } from '../facts/spec.js';
 import { give } from './answers.js';
@@ -68,7 +68,6 @@ function takeOffer(state: State, id: string): State {
   if (!offer) return state;
   switch (offer.kind) {
     case 'test':
-      if (!isFactId(offer.test)) return state;
       return push(say(state, ...testLines(offer.test)), { kind: 'topic', topic: offer.test });
     case 'remedy':
       return push(state, { kind: 'cured', cause: offer.cause, remedy: offer.remedy.id });

@@ -71,6 +71,7 @@ export const isEmpty = (state: State): boolean => {
 
 export function shortlistLines(state: State): string[] {
   if (isEmpty(state)) return ['Nothing was told yet, so no cause stands out.'];
+  if (settledBy(state.audit)) return [standing(state)];
   const listed = shortlist(state);
   if (listed.length === 0) return ['No cause stands out so far.'];
   const lines = listed.map(({ title, confidence }, i) => `  ${i + 1}. ${title}: ${confidence}`);

@@ -4,7 +4,7 @@ import { minutesText } from '../explain/words.js';
 import { told } from '../facts/book.js';
 import { type FactId, factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
 import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
-import { next, questionsLeft } from '../reasoning/next.js';
+import { isSure, next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import { solvedBy } from '../reasoning/trials.js';
 import type { Remedy } from '../rules/cause.js';
@@ -12,7 +12,7 @@ import type { CauseId } from '../rules/cause-ids.js';
 import { bookOf, type State, WRITTEN, type Written } from './state.js';
 
 type Offer = { readonly id: string; readonly label: string } & (
-  | { readonly kind: 'test'; readonly test: string }
+  | { readonly kind: 'test'; readonly test: FactId }
   | { readonly kind: 'remedy'; readonly cause: CauseId; readonly remedy: Remedy }
   | { readonly kind: 'record' }
   | { readonly kind: 'more' }
@@ -48,9 +48,10 @@ const MOST_TESTS = 3;
 const MOST_REMEDIES = 3;
 const recordingTime = minutesText(factSpec('polarityMeasured').minutes);
 
-/** The best tests and remedies of the plan, tests of what leads, then more questions, then the end. */
+/** The best tests and remedies of the plan, remedies first where it is sure; then more questions, then the end. */
 export function offers(state: State): Offer[] {
   const { audit } = state;
+  const isOpen = !solvedBy(audit.book);
   const proposed = next(audit);
   const { steps } = plan(audit, {}, proposed);
   const worth = proposed.candidates.filter((c) => c.kind === 'test').map((c) => c.fact as string);
@@ -58,32 +59,35 @@ export function offers(state: State): Offer[] {
   const leader = audit.causes.find(({ id }) => id === audit.ranking.leader);
   const own = leader?.confirm.map(({ test }) => test) ?? [];
   const tests = [...new Set<string>([...planned, ...own, ...worth, ...TEST_IDS])]
-    .filter((id) => isFactId(id) && canBeAsked(audit.heard, id) && makesSense(audit.heard, id))
-    .slice(0, solvedBy(audit.book) ? 0 : MOST_TESTS);
-  const remedies = steps.filter((step) => step.kind === 'remedy').slice(0, MOST_REMEDIES);
-  return [
-    ...tests.map((test): Offer => {
-      const spec = isFactId(test) ? factSpec(test) : undefined;
-      const effort = spec ? ` (${minutesText(spec.minutes)})` : '';
+    .filter(isFactId)
+    .filter((id) => isOpen && canBeAsked(audit.heard, id) && makesSense(audit.heard, id))
+    .slice(0, MOST_TESTS)
+    .map((test): Offer => {
+      const { label, minutes } = factSpec(test);
       return {
         kind: 'test',
         id: `did-${test}`,
         test,
-        label: `I did the test: ${spec?.label ?? test}${effort}`,
+        label: `I did the test: ${label} (${minutesText(minutes)})`,
       };
-    }),
-    ...remedies.flatMap((step): Offer[] => {
+    });
+  const remedies = steps
+    .filter((step) => step.kind === 'remedy')
+    .slice(0, MOST_REMEDIES)
+    .flatMap((step): Offer[] => {
       const remedy = audit.causes
         .find((cause) => cause.id === step.cause)
         ?.remedies.find((each) => each.id === step.id);
       if (!remedy) return [];
       const id = `did-${step.cause}/${step.id}`;
       return [{ kind: 'remedy', id, cause: step.cause, remedy, label: `I did this: ${remedy.title}` }];
-    }),
-    ...(wantsRecording(state)
+    });
+  return [
+    ...(isSure(audit) ? [...remedies, ...tests] : [...tests, ...remedies]),
+    ...(isOpen && wantsRecording(state)
       ? [{ kind: 'record', id: 'record', label: `measure it with one recording (${recordingTime})` } as const]
       : []),
-    ...(questionsLeft(audit) > 0
+    ...(isOpen && questionsLeft(audit) > 0
       ? [{ kind: 'more', id: 'more', label: 'ask me more questions' } as const]
       : []),
     ...WRITTEN.map(

@@ -28,8 +28,11 @@ const MOST_WORDS_OF_NOT_KNOWN = 6;
 export function answerIn(typed: string, id: FactId, units: UnitSystem): Answer | undefined {
   if (isNotKnown(typed)) return { how: 'unknown' };
   const spec = factSpec(id);
-  const told = readText(typed).taken.find(({ fact, negated }) => fact === id && !negated);
+  const { taken } = readText(typed);
+  const told = taken.find(({ fact, negated }) => fact === id && !negated);
   if (told && typeof told.value !== 'boolean') return { value: told.value, how: told.how };
+  // "I have only the one chair" tells no seat with the trouble: it says that nobody can compare seats.
+  if (taken.some(({ fact, value }) => spec.pointlessWhen?.[fact]?.includes(String(value)))) return undefined;
   if (spec.kind === 'choice') return choiceIn(typed, id as ChoiceFactId, spec);
   return spec.kind === 'number' ? numberIn(typed, id as NumberFactId, spec, units) : undefined;
 }

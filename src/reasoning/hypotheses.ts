@@ -35,7 +35,7 @@ export function couldMakeSense(book: FactBook, id: FactId): boolean {
 }
 
 /** True where another answer, or what is complained of, has made the question pointless; an answer that stands still counts. */
-function isPointless(book: FactBook, id: FactId): boolean {
+export function isPointless(book: FactBook, id: FactId): boolean {
   const { pointlessWhen = {}, presupposes = [], bearsOn } = factSpec(id);
   const isUnknown = (other: string): boolean => isFactId(other) && book.answers.get(other)?.how === 'unknown';
   if (presupposes.some(isUnknown)) return true;

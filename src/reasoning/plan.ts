@@ -4,7 +4,7 @@ import type { Cause, Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
-import { type Next, type NextOptions, next } from './next.js';
+import { isSure, type Next, type NextOptions, next } from './next.js';
 import { openRemedies, seenFaults } from './remedies.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
 import { outdatedAnswers, solvedBy } from './trials.js';
@@ -123,39 +123,38 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
   const first = open[0];
   const remedies = extent === 'whole' ? open : extent === 'start' ? open.slice(0, 1).filter(isFree) : [];
   const test = cheapestTest(audit.heard, cause);
-  const needed =
-    test !== undefined &&
-    (remedies.length === 0 ||
-      first === undefined ||
-      !isFree(first) ||
-      factSpec(test.test).minutes < first.minutes);
-  const testStep: Planned[] = needed
-    ? [
-        {
-          kind: 'test',
-          id: test.test,
-          cause: cause.id,
-          minutes: shownMinutes(test.test),
-          because: `It confirms or clears “${cause.title}” before anything is changed for it.`,
-          free: true,
-          dear: false,
-        },
-      ]
-    : [];
-  return [
-    ...testStep,
-    ...remedies.map(
-      (remedy): Planned => ({
-        kind: 'remedy',
-        id: remedy.id,
-        cause: cause.id,
-        minutes: remedy.minutes,
-        because: `If it is “${cause.title}”, this ${curesWord(remedy.cures)} puts it right.`,
-        free: isFree(remedy),
-        dear: remedy.cost === 'high',
-      }),
-    ),
-  ];
+  // Whoever is sure begins with what mends it: a test comes only before what costs something.
+  const sure = cause.id === audit.ranking.leader && isSure(audit);
+  const isDear = first === undefined || !isFree(first);
+  const needed = sure
+    ? !remedies.every(isFree)
+    : test && (remedies.length === 0 || isDear || factSpec(test.test).minutes < first.minutes);
+  const testStep: Planned[] =
+    test && needed
+      ? [
+          {
+            kind: 'test',
+            id: test.test,
+            cause: cause.id,
+            minutes: shownMinutes(test.test),
+            because: `It confirms or clears “${cause.title}” before anything is ${sure ? 'bought or built' : 'changed'} for it.`,
+            free: true,
+            dear: false,
+          },
+        ]
+      : [];
+  const trials = remedies.map(
+    (remedy): Planned => ({
+      kind: 'remedy',
+      id: remedy.id,
+      cause: cause.id,
+      minutes: remedy.minutes,
+      because: `If it is “${cause.title}”, this ${curesWord(remedy.cures)} puts it right.`,
+      free: isFree(remedy),
+      dear: remedy.cost === 'high',
+    }),
+  );
+  return sure ? [...trials, ...testStep] : [...testStep, ...trials];
 }
 
 /**

@@ -4,6 +4,7 @@ import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Cause, Confirm } from '../rules/cause.js';
 import type { Audit } from './audit.js';
 import { oddsOf } from './decibans.js';
+import { canBeAsked } from './hypotheses.js';
 import { HANDS_ON_MINUTES, OTHER_MINUTES, WRONG_VERDICT_MINUTES } from './minutes.js';
 import { orderByWorth, searchMinutes } from './troubleshoot.js';
 
@@ -50,7 +51,7 @@ const showsNothing = (book: FactBook, { unless = {} }: Confirm): boolean =>
 /** The cheapest test still to be done that can confirm the cause. */
 export function cheapestTest(book: FactBook, cause: Cause): Confirm | undefined {
   return cause.confirm
-    .filter((c) => !book.answers.has(c.test) && !showsNothing(book, c))
+    .filter((c) => canBeAsked(book, c.test) && !showsNothing(book, c))
     .sort((a, b) => factSpec(a.test).minutes - factSpec(b.test).minutes)[0];
 }
 

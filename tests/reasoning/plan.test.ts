@@ -1,13 +1,25 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_BOOK, type FactBook } from '../../src/facts/book.js';
+import { readCase } from '../../src/facts/case-file.js';
 import { auditSync } from '../../src/reasoning/audit.js';
+import { isSure } from '../../src/reasoning/next.js';
 import { isFree, plan } from '../../src/reasoning/plan.js';
 import { outdatedAnswers, remedyId, trialsDb, withTrial } from '../../src/reasoning/trials.js';
+import type { Remedy } from '../../src/rules/cause.js';
 import { causeOf } from '../../src/rules/index.js';
 import { inVain } from '../support/trials.js';
 import { anyBook } from './books.js';
 
+const SURE = [
+  'screen-loss-new-screen',
+  'aim-steep-stand',
+  'blocked-path-second-row',
+  'demo',
+  'polarity-crossed-cable',
+  'twin-centers-side-by-side',
+] as const;
 const RUNS = { numRuns: 8 };
 const remedyOf = (step: { cause: Parameters<typeof causeOf>[0]; id: string }) =>
   causeOf(step.cause).remedies.find((r) => r.id === step.id);
@@ -52,6 +64,20 @@ describe('a plan', () => {
       }),
       RUNS,
     );
+  });
+  it('begins with what mends the trouble once it is sure, and tests only before something is bought', () => {
+    const sure = SURE.map((name) =>
+      auditSync(readCase(readFileSync(`cases/${name}.json`, 'utf8')).book),
+    ).filter(isSure);
+    expect(sure.length).toBe(SURE.length);
+    for (const audit of sure) {
+      const own = plan(audit).steps.filter(({ cause }) => cause === audit.ranking.leader);
+      const bought = own.findIndex((step) => step.kind === 'remedy' && !isFree(remedyOf(step) as Remedy));
+      const test = own.findIndex(({ kind }) => kind === 'test');
+      if (test >= 0) expect(bought).toBe(test + 1);
+      if (own.some(({ kind, ...step }) => kind === 'remedy' && isFree(remedyOf(step) as Remedy)))
+        expect(own[0]?.kind).toBe('remedy');
+    }
   });
   it('is expected to take no longer than a checklist or the cheapest check first', () => {
     fc.assert(

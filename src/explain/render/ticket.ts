@@ -42,10 +42,10 @@ export function renderTicket(report: Report, options: TicketOptions = {}): strin
       step && !report.solvedBy ? [`${step.title} (${effortOf(step)})`] : ['Nothing is left to do.'],
     ),
     ...labeled('Caution', report.solvedBy ? [] : (step?.cautions ?? [])),
-    ...labeled('Open', openText(report)),
+    ...labeled('Open', report.solvedBy ? [] : openText(report)),
     ...labeled(
       'Conflict',
-      report.contradictions.slice(0, 1).map(({ text: said }) => said),
+      report.solvedBy ? [] : report.contradictions.slice(0, 1).map(({ text: said }) => said),
     ),
     ...labeled(
       'Note',

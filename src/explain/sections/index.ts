@@ -56,13 +56,17 @@ export interface Section {
   readonly blocks: readonly Block[];
 }
 
+/** What helps to find or mend the trouble; once it is solved, nobody wants to read it. */
+const OPEN: ReadonlySet<PartId> = new Set(['apart', 'clash', 'plan', 'ranking', 'unknown', 'others']);
+
 /** The parts asked for that have anything to say. */
 export function sectionsOf(
   report: Report,
   parts: readonly PartId[],
   { long = true, charts = [] }: { readonly long?: boolean; readonly charts?: readonly Chart[] } = {},
 ): Section[] {
-  return parts.flatMap((id): Section[] => {
+  const told = parts.filter((id) => !report.solvedBy || !OPEN.has(id));
+  return told.flatMap((id): Section[] => {
     const { title, blocks }: Part = PARTS[id];
     const all = blocks(report, charts);
     const filled = withoutEmpty(long ? all : withoutDetails(all));

@@ -9,7 +9,6 @@ const STEPS_SHOWN = 3;
 export function planBlocks(report: Report): Block[] {
   const { plan, askAgain, verdict, trials } = report;
   const items = plan.map((step, i) => stepItem(step, i, verdict.undecided));
-  if (report.solvedBy) return [];
   const rest = items.slice(STEPS_SHOWN);
   const labels = listText(askAgain.map(({ label }) => label));
   const keep = listText(trials.filter((trial) => trial.keep).map(({ title }) => title));

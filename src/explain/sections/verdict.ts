@@ -59,9 +59,9 @@ export function evidenceText({ text, assumedLabels }: ReportEvidence): string {
 }
 
 /** The one step that tells the candidates apart. */
-export function separatorBlocks({ verdict, solvedBy }: Report): Block[] {
+export function separatorBlocks({ verdict }: Report): Block[] {
   const [apart] = verdict.separatedBy;
-  if (!apart || solvedBy) return [];
+  if (!apart) return [];
   return [
     {
       kind: 'callout',

@@ -55,7 +55,7 @@ export const complaintFacts = family({
     ],
     minutes: 3,
     usually: 'recalled',
-    pointlessWhen: { fineSeats: ['unknown'] },
+    pointlessWhen: { fineSeats: ['unknown'], seating: ['single-seat'] },
     choices: {
       'off-middle': 'at all seats off the middle, worse the farther aside',
       'middle-only': 'only in the middle seat',

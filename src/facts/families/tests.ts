@@ -10,6 +10,7 @@ export const testFacts = family({
   testSitMiddle: {
     ...TEST,
     label: 'sit in the middle, then at the end',
+    pointlessWhen: { seating: ['single-seat'] },
     ask: 'Same minute of speech, first in the middle, then at the end of the row: what happens?',
     hint: 'Keep your head still in each place.',
     why: 'It tells a fault of angle from a fault that is everywhere.',
@@ -45,7 +46,7 @@ export const testFacts = family({
   },
   testPhantom: {
     ...TEST,
-    label: 'center set to none',
+    label: 'set the center to none',
     ask: 'Set the center to none in the menu, so left and right carry the voice: is the trouble gone in the middle seat?',
     hint: 'Photograph the menu before you change it.',
     why: 'If it goes, the center or its path is to blame; if it stays, look elsewhere.',
@@ -60,7 +61,7 @@ export const testFacts = family({
   },
   testUnplugged: {
     ...TEST,
-    label: 'center muted while still set',
+    label: 'mute the center, menu unchanged',
     ask: 'With the center still set as present but silenced at the loudspeaker, how much of the voice is left in the mains?',
     hint: 'Power off before you pull a wire.',
     why: 'It shows whether the mains carry any of the voice, so whether anything is shared.',
@@ -79,7 +80,7 @@ export const testFacts = family({
   },
   testUpmixOff: {
     ...TEST,
-    label: 'upmix off',
+    label: 'switch the upmix off',
     ask: 'Play the same two-channel song with the upmix off: is the trouble gone?',
     hint: 'Use the key for plain two-channel playback.',
     why: 'If it goes, the upmix makes it.',
@@ -89,7 +90,7 @@ export const testFacts = family({
   },
   testSpreadOn: {
     ...TEST,
-    label: 'center spread on',
+    label: 'switch center spread on',
     ask: 'Switch center spread on, or open it halfway: does the stage open up again?',
     hint: 'Keep the same song playing.',
     why: 'It is free, and tells whether the empty mains were the trouble.',
@@ -99,7 +100,7 @@ export const testFacts = family({
   },
   testEqBypass: {
     ...TEST,
-    label: 'equalization bypassed',
+    label: 'switch the equalization off',
     ask: 'Switch the equalization off: does the voice match left and right better, the same, or worse?',
     hint: 'Let the test noise step left, center, right.',
     why: 'It tells whether the equalization makes the mismatch or hides it.',
@@ -115,7 +116,7 @@ export const testFacts = family({
   },
   testTape: {
     ...TEST,
-    label: 'tape check of the distances',
+    label: 'check the distances by tape',
     ask: 'Compare taped and entered distances: do they agree on how much nearer or farther the center is than the mains?',
     hint: 'Compare differences, not the figures themselves.',
     why: 'Only the difference between center and mains matters.',
@@ -134,7 +135,7 @@ export const testFacts = family({
   },
   testSwapAtAmplifier: {
     ...TEST,
-    label: 'left and center swapped at the amplifier',
+    label: 'swap left and center at the amplifier',
     ask: 'Swap the left and center cables at the amplifier: does the trouble move to the left loudspeaker?',
     hint: 'Power off while you swap; bare ends never touch.',
     why: 'If it moves, the channel or setting is at fault; if it stays, the box, its cable or its place.',
@@ -154,7 +155,7 @@ export const testFacts = family({
   },
   testSwapAtLoudspeakers: {
     ...TEST,
-    label: 'left and center swapped at the loudspeakers',
+    label: 'swap left and center at the loudspeakers',
     ask: 'Put the cables as they were at the amplifier and swap the boxes on them: does the trouble follow the center box?',
     hint: 'Power off while you swap.',
     why: 'It tells the box from its cable.',
@@ -168,7 +169,7 @@ export const testFacts = family({
   },
   testMainInPlace: {
     ...TEST,
-    label: 'a main in the place of the center',
+    label: 'put a main in the place of the center',
     ask: 'Put one of the mains where the center stands, on the center cable: does the voice sound right there?',
     hint: 'Two people lift; power off while you change the cable.',
     why: 'A good main that sounds wrong there blames the place; one that sounds right blames the box.',
@@ -182,7 +183,7 @@ export const testFacts = family({
   },
   testNoiseEach: {
     ...TEST,
-    label: 'noise on one channel at a time',
+    label: 'play noise on one channel at a time',
     ask: 'With test noise on left, center, right in turn, how does the center differ?',
     hint: 'Volume down before noise starts.',
     why: 'Steady noise shows differences of tone and level that speech hides.',
@@ -205,7 +206,7 @@ export const testFacts = family({
   },
   testPolarity: {
     ...TEST,
-    label: 'center plus one main, both polarities',
+    label: 'compare both polarities of center plus one main',
     ask: 'Same noise on center and left together: is the low voice fuller as wired, or with the center wires swapped?',
     hint: 'Power off to swap. Delay right first; left with right comes before it.',
     why: 'The fuller one is right. A delay error imitates reversed polarity, so that comes first.',
@@ -225,7 +226,7 @@ export const testFacts = family({
   },
   testPolarityMains: {
     ...TEST,
-    label: 'left plus right, both polarities',
+    label: 'compare both polarities of left plus right',
     ask: 'Same noise on left and right: is the low voice fuller as wired, or with the wires of one swapped?',
     hint: 'Any mono voice in two channels will do. Power off to swap.',
     why: 'One main the wrong way around spoils the middle, and no test with the center clears it.',
@@ -243,7 +244,7 @@ export const testFacts = family({
   },
   testCell: {
     ...TEST,
-    label: 'polarity by a small cell',
+    label: 'check polarity by a small cell',
     ask: 'A 1.5 V cell touched to the bare cable ends, plus to red: do the cones of all three jump the same way?',
     hint: 'Passive boxes only, both wires off the amplifier, a blink long.',
     why: 'It tells cable and box together, and needs no receiver and no ear.',
@@ -263,7 +264,7 @@ export const testFacts = family({
   },
   testSubOff: {
     ...TEST,
-    label: 'subwoofer off',
+    label: 'switch the subwoofer off',
     ask: 'Switch the subwoofer off while a deep voice plays: is the trouble gone?',
     hint: 'At its power switch; leave the menu as it is.',
     why: 'In a minute it tells a subwoofer that is too loud, or plays too high, from everything else.',
@@ -277,7 +278,7 @@ export const testFacts = family({
   },
   testStillTwo: {
     ...TEST,
-    label: 'two channels against a shared middle',
+    label: 'compare two channels with a shared middle',
     ask: 'With levels matched and the middle shared by all three, do you still like two channels better for music?',
     hint: 'Center spread on, test noise equally loud, the same song both ways.',
     why: 'What is still liked better once the usual reasons are out of the way is taste.',
@@ -294,7 +295,7 @@ export const testFacts = family({
   },
   testEarToDrivers: {
     ...TEST,
-    label: 'ear close to each driver',
+    label: 'hold an ear close to each driver',
     ask: 'Volume down, now put an ear close to each single driver of the center in turn: does each one play?',
     hint: 'Low noise, fingers off domes. A passive radiator or bass-only cone is quiet.',
     why: 'A silent driver is found in a minute.',
@@ -368,7 +369,7 @@ export const testFacts = family({
   },
   testCoverTweeter: {
     ...TEST,
-    label: 'one of the twin tweeters covered',
+    label: 'cover one of the twin tweeters',
     ask: 'Hang a thick cloth in front of one of the two tweeters: is the treble steadier as you move your head?',
     hint: 'Do not touch the dome.',
     why: 'With one source left, there is nothing to interfere.',
@@ -381,7 +382,7 @@ export const testFacts = family({
   },
   testOneCenterOff: {
     ...TEST,
-    label: 'one of two centers disconnected',
+    label: 'disconnect one of the two centers',
     ask: 'With one of the two center boxes disconnected, is the voice fuller and steadier as you move?',
     hint: 'Power off before you pull a wire.',
     why: 'With one source left, there is nothing to interfere.',
@@ -410,7 +411,7 @@ export const testFacts = family({
   },
   testBesideMain: {
     ...TEST,
-    label: 'center beside a main',
+    label: 'put the center beside a main',
     ask: 'Put the center beside one main at the same height, same noise on both: do they sound alike there?',
     hint: 'Leave it on its cable if that reaches. Two people lift.',
     why: 'Side by side both have the same place: what still differs is the box or its settings.',
@@ -424,7 +425,7 @@ export const testFacts = family({
   },
   testMuteDisplay: {
     ...TEST,
-    label: 'display muted',
+    label: 'mute the display',
     ask: 'Mute the display itself: is the trouble gone?',
     hint: 'Use the remote of the display, not the receiver.',
     why: 'A second device playing the same voice is found in seconds.',
@@ -436,7 +437,8 @@ export const testFacts = family({
   },
   testSwapSeats: {
     ...TEST,
-    label: 'seats exchanged',
+    label: 'exchange seats',
+    pointlessWhen: { seating: ['single-seat'], whoHears: ['only-me'] },
     ask: 'Exchange seats with somebody for the same scene: does the trouble stay with the seat or with the person?',
     hint: 'Say what you hear before you compare.',
     why: 'It tells place from person, without blame.',
@@ -450,7 +452,7 @@ export const testFacts = family({
   },
   testOtherSource: {
     ...TEST,
-    label: 'same scene from another source',
+    label: 'play the scene from another source',
     ask: 'Play the same scene from another player or service: is the trouble gone?',
     hint: 'A disc against a stream is a good pair.',
     why: 'It tells source and program from the system.',

@@ -91,8 +91,8 @@ export const height = defineCause({
         // One direction is told: a voice that is aside can be low as well.
         applies: isNot('voiceDirection', 'aside'),
         says: {
-          yes: 'With eyes closed the voice is heard {voiceDirection}.',
-          no: 'With eyes closed the voice is not heard from below or above the picture.',
+          yes: 'The voice is heard {voiceDirection}.',
+          no: 'The voice is not heard from below or above the picture.',
         },
         because:
           'Closing the eyes takes the picture away; what is left is where the sound really comes from.',
@@ -106,8 +106,8 @@ export const height = defineCause({
         id: 'voice-at-the-picture',
         group: 'where-heard',
         says: {
-          yes: 'With eyes closed the voice comes from the picture, so its height does no harm here.',
-          no: 'With eyes closed the voice does not come from the picture.',
+          yes: 'The voice comes from the picture, so its height does no harm here.',
+          no: 'The voice does not come from the picture.',
         },
         because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
       },

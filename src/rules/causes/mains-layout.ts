@@ -188,8 +188,8 @@ export const mainsLayout = defineCause({
         // One direction is told: a voice that is low can be aside as well.
         applies: all(noneOf('voiceDirection', 'low', 'high'), MAINS_PLAY_VOICE),
         says: {
-          yes: 'With eyes closed the voice is off to one side.',
-          no: 'With eyes closed the voice is not off to one side.',
+          yes: 'The voice is off to one side.',
+          no: 'The voice is not off to one side.',
         },
         because: 'A bent triangle shifts the voice sideways; it does not make it low, dull or soft.',
         source: 'azimuth-blur',

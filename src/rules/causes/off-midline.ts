@@ -70,8 +70,8 @@ export const offMidline = defineCause({
         // One direction is told: a voice that is low can be aside as well.
         applies: noneOf('voiceDirection', 'low', 'high'),
         says: {
-          yes: 'With eyes closed the voice is heard off to one side.',
-          no: 'With eyes closed the voice is not heard off to one side.',
+          yes: 'The voice is heard off to one side.',
+          no: 'The voice is not heard off to one side.',
         },
         because: 'A real loudspeaker off the middle is heard where it stands.',
         source: 'azimuth-blur',
@@ -84,8 +84,8 @@ export const offMidline = defineCause({
         id: 'voice-at-the-picture',
         group: 'where-heard',
         says: {
-          yes: 'With eyes closed the voice comes from the picture, so its offset does no harm.',
-          no: 'With eyes closed the voice does not come from the picture.',
+          yes: 'The voice comes from the picture, so its offset does no harm.',
+          no: 'The voice does not come from the picture.',
         },
         because: 'Whatever the tape says, a voice that is heard at the picture is near enough to the middle.',
       },

@@ -236,8 +236,8 @@ export const routing = defineCause({
         id: 'voice-elsewhere',
         group: 'where-heard',
         says: {
-          yes: 'With eyes closed the voice stands elsewhere: {voiceDirection}.',
-          no: 'With eyes closed the voice stands in front, where it belongs.',
+          yes: 'The voice stands elsewhere: {voiceDirection}.',
+          no: 'The voice stands in front, where it belongs.',
         },
         because:
           'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
@@ -250,8 +250,8 @@ export const routing = defineCause({
         id: 'voice-in-the-box',
         group: 'where-heard',
         says: {
-          yes: 'With eyes closed the voice comes from the center itself, so the signal reaches it.',
-          no: 'With eyes closed the voice does not stand in the center box, which a good system does not show either.',
+          yes: 'The voice comes from the center itself, so the signal reaches it.',
+          no: 'The voice does not stand in the center box, which a good system does not show either.',
         },
         because: 'A voice that stands in the box proves a working channel.',
       },

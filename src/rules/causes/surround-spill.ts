@@ -41,8 +41,8 @@ export const surroundSpill = defineCause({
         id: 'voice-heard-behind',
         group: 'direction',
         says: {
-          yes: 'With eyes closed the voice comes from behind or above.',
-          no: 'With eyes closed the voice does not come from behind or above.',
+          yes: 'The voice comes from behind or above.',
+          no: 'The voice does not come from behind or above.',
         },
         because: 'The front loudspeakers cannot put a voice behind you; only something that plays there can.',
         source: 'azimuth-blur',
