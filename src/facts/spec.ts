@@ -103,7 +103,28 @@ interface FileSpec extends BaseSpec {
 
 export type FactSpec = ChoiceSpec | NumberSpec | FileSpec;
 
-/** Keeps literal keys and choice values while checking the shape. */
-export function family<const T extends Readonly<Record<string, FactSpec>>>(specs: T): T {
-  return specs;
+/** What is written of a fact: its family is said once a file, its kind and how it is written follow. */
+type Written<Spec extends FactSpec> = Omit<Spec, 'family' | 'kind' | 'written'> &
+  Partial<Pick<NumberSpec, 'written'>>;
+type Completed<Spec> = Spec &
+  (Spec extends { readonly choices: unknown }
+    ? { readonly kind: 'choice' }
+    : Spec extends { readonly unit: unknown }
+      ? { readonly kind: 'number'; readonly written: NumberSpec['written'] }
+      : { readonly kind: 'file' });
+
+/** The facts of one topic. Keeps literal keys and choice values while checking the shape. */
+export function family<
+  const Name extends Family,
+  const Facts extends Readonly<Record<string, Written<ChoiceSpec> | Written<NumberSpec> | Written<FileSpec>>>,
+>(
+  name: Name,
+  facts: Facts,
+): { readonly [Id in keyof Facts]: Completed<Facts[Id]> & { readonly family: Name } } {
+  const completed = Object.entries(facts).map(([id, fact]) => {
+    if ('choices' in fact) return [id, { family: name, kind: 'choice', ...fact }];
+    if ('unit' in fact) return [id, { family: name, kind: 'number', written: 'plain', ...fact }];
+    return [id, { family: name, kind: 'file', ...fact }];
+  });
+  return Object.fromEntries(completed);
 }

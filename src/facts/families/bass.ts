@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** Bass management of center, mains and subwoofer. */
-export const bassFacts = family({
+export const bassFacts = family('bass', {
   subwoofer: {
-    kind: 'choice',
-    family: 'bass',
     label: 'subwoofer',
     ask: 'Is there a subwoofer?',
     hint: 'One, several or none.',
@@ -15,8 +13,6 @@ export const bassFacts = family({
     choices: { none: 'none', one: 'one', several: 'several' },
   },
   centerBassSize: {
-    kind: 'choice',
-    family: 'bass',
     label: 'center set large or small',
     ask: 'Is the center set to large or to small in the menu?',
     hint: 'Small sends its bass to the subwoofer.',
@@ -27,8 +23,6 @@ export const bassFacts = family({
     choices: { small: 'small', large: 'large' },
   },
   centerBassCrossover: {
-    kind: 'number',
-    family: 'bass',
     label: 'bass crossover, center',
     ask: 'At what frequency is the bass crossover of the center set?',
     hint: 'For example 80 Hz.',
@@ -38,14 +32,11 @@ export const bassFacts = family({
     usually: 'read',
     askedWhen: { centerBassSize: ['small'] },
     unit: 'Hz',
-    written: 'plain',
     possible: [20, 400],
     plausible: [40, 250],
     typical: [60, 80, 120, 200],
   },
   mainsBassCrossover: {
-    kind: 'number',
-    family: 'bass',
     label: 'bass crossover, mains',
     ask: 'At what frequency is the bass crossover of left and right set?',
     hint: 'For example 80 Hz; 0 if they are set to large.',
@@ -54,14 +45,11 @@ export const bassFacts = family({
     minutes: 1,
     usually: 'read',
     unit: 'Hz',
-    written: 'plain',
     possible: [0, 400],
     plausible: [0, 250],
     typical: [0, 60, 80, 120],
   },
   centerLowLimit: {
-    kind: 'number',
-    family: 'bass',
     label: 'low limit of the center',
     ask: 'How low does the center play, according to its data sheet?',
     hint: 'For example 70 Hz: the lower figure of its range.',
@@ -70,15 +58,12 @@ export const bassFacts = family({
     minutes: 2,
     usually: 'read',
     unit: 'Hz',
-    written: 'plain',
     possible: [15, 500],
     plausible: [30, 180],
     typical: [50, 70, 90, 120],
     assume: { value: 75, spread: 0.3, note: 'common center' },
   },
   centerLowLimitDrop: {
-    kind: 'number',
-    family: 'bass',
     label: 'drop at the low limit',
     ask: 'At how many decibels below the rest is that low limit stated: 3, 6 or 10?',
     hint: '10 makes a box look better than 3.',
@@ -87,15 +72,12 @@ export const bassFacts = family({
     minutes: 2,
     usually: 'read',
     unit: 'dB',
-    written: 'plain',
     possible: [1, 20],
     plausible: [3, 10],
     typical: [3, 6, 10],
     assume: { value: 3, spread: 0.4, note: 'most often plus or minus 3 dB' },
   },
   centerEnclosure: {
-    kind: 'choice',
-    family: 'bass',
     label: 'enclosure of the center',
     ask: 'Does the center have an opening (a port), or is the box closed?',
     hint: 'The port may be at the back.',
@@ -106,8 +88,6 @@ export const bassFacts = family({
     choices: { sealed: 'closed', vented: 'with a port' },
   },
   highPassSlope: {
-    kind: 'choice',
-    family: 'bass',
     label: 'slope of the high-pass',
     ask: 'Does the receiver filter the center with 12 or 24 decibels per octave?',
     hint: 'Few owners know; unknown is fine.',
@@ -119,8 +99,6 @@ export const bassFacts = family({
     assume: { value: '24', note: 'both occur; the steeper one is common' },
   },
   subTiming: {
-    kind: 'choice',
-    family: 'bass',
     label: 'timing of the subwoofer',
     ask: 'Was the distance or phase of the subwoofer set by the automatic setup or by ear, or left as it came?',
     hint: 'A phase knob at 0 and a distance never touched means as it came.',
@@ -135,8 +113,6 @@ export const bassFacts = family({
     },
   },
   subDelay: {
-    kind: 'number',
-    family: 'bass',
     label: 'lateness of the subwoofer',
     ask: 'If it was measured, by how many milliseconds does the subwoofer arrive later than the center?',
     hint: 'Unknown is fine.',
@@ -145,14 +121,11 @@ export const bassFacts = family({
     minutes: 10,
     usually: 'measured',
     unit: 'ms',
-    written: 'plain',
     possible: [-50, 50],
     plausible: [-15, 15],
     typical: [0, 3, 6],
   },
   subPolarity: {
-    kind: 'choice',
-    family: 'bass',
     label: 'polarity of the subwoofer',
     ask: 'With a deep voice playing, is it fuller with the phase switch of the subwoofer as it is, or the other way?',
     hint: 'Let somebody flip it while you sit.',
@@ -171,8 +144,6 @@ export const bassFacts = family({
     },
   },
   subwooferPlace: {
-    kind: 'choice',
-    family: 'bass',
     label: 'place of the subwoofer',
     ask: 'Where does the subwoofer stand: near the center, beside a main, in a corner, or beside or behind the seats?',
     hint: 'A low voice can be located there.',

@@ -17,10 +17,8 @@ const OF_VOICES: readonly ComplaintId[] = [
 ];
 
 /** What the owner plays, and where and when the trouble is heard. */
-export const complaintFacts = family({
+export const complaintFacts = family('complaint', {
   playedContent: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'what is played',
     ask: 'What is playing when you hear the trouble: two-channel music, films with their own center channel, television, or all of these?',
     hint: 'Two-channel music has no center channel of its own.',
@@ -42,8 +40,6 @@ export const complaintFacts = family({
     },
   },
   troubleSeats: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'seats with the trouble',
     ask: 'At which seats is it heard: only off to the side, only in the middle, at one seat, or everywhere?',
     hint: 'Sit in each place for the same minute of speech.',
@@ -65,8 +61,6 @@ export const complaintFacts = family({
     },
   },
   troubleTitles: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'titles with the trouble',
     ask: 'Is it heard on everything you play, only on some titles, or only from one player or channel?',
     hint: 'One film that is hard to follow is not the system.',
@@ -82,8 +76,6 @@ export const complaintFacts = family({
     },
   },
   troubleWhenLoud: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'loudness dependence',
     ask: 'Does it appear, or get clearly worse, only when you turn the volume up?',
     hint: 'Compare a quiet evening level with your loudest.',
@@ -94,8 +86,6 @@ export const complaintFacts = family({
     choices: { yes: 'yes, only or mainly when loud', no: 'no, the same at any level' },
   },
   voiceDirection: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'where the voice seems to be',
     ask: 'With eyes closed in the main seat, where does the voice seem to come from?',
     hint: 'Point at it before you open your eyes.',
@@ -119,8 +109,6 @@ export const complaintFacts = family({
     },
   },
   toneAcrossPan: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'tone across a pan',
     ask: 'When a voice or a car moves across the front, does its tone change as it passes the center?',
     hint: 'Test noise sent to left, center, right in turn shows it well.',
@@ -137,8 +125,6 @@ export const complaintFacts = family({
     },
   },
   toneDiffers: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'center of another tone',
     ask: 'Has the center another tone than left and right, even if you cannot say which?',
     hint: 'The same voice from each of the three shows it.',
@@ -149,8 +135,6 @@ export const complaintFacts = family({
     choices: { yes: 'yes, another tone', no: 'no, the same' },
   },
   speechOrder: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'voice against effects',
     ask: 'Are plain newscasts clear, while voices in films are buried under music and effects?',
     hint: 'The newscast is the reference for the system.',
@@ -167,8 +151,6 @@ export const complaintFacts = family({
     },
   },
   fineContent: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'content that is fine',
     ask: 'Is there anything you play on which all is fine: music in two channels, films, television?',
     hint: 'What is fine tells as much as what is not.',
@@ -185,8 +167,6 @@ export const complaintFacts = family({
     },
   },
   fineTitles: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'titles that are fine',
     ask: 'Which titles are fine on the same system: most others, plain news, the same film in another language, or none?',
     hint: 'A title that is fine is the best witness.',
@@ -204,8 +184,6 @@ export const complaintFacts = family({
     },
   },
   fineSeats: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'places that are fine',
     ask: 'Where in the room is it fine: in the middle, in the front row, standing or crouching, close to the center, or nowhere?',
     hint: 'Name the one place where it is best.',
@@ -223,8 +201,6 @@ export const complaintFacts = family({
     },
   },
   whichVoices: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'voices with the trouble',
     ask: 'Which voices are worst: deep ones, high ones, the s sounds, soft ones, or all alike?',
     hint: 'Compare a deep and a high voice in the news.',
@@ -247,8 +223,6 @@ export const complaintFacts = family({
     },
   },
   troubleSide: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'side of the trouble',
     ask: 'Off the middle, is it worse on the left, worse on the right, or alike on both sides?',
     hint: 'Sit at both ends.',
@@ -263,8 +237,6 @@ export const complaintFacts = family({
     },
   },
   smallHeadMove: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'head moved a little',
     ask: 'When you move your head by a hand width, does the sound change?',
     hint: 'Sideways first, then up and down.',
@@ -279,8 +251,6 @@ export const complaintFacts = family({
     },
   },
   listenersDiffer: {
-    kind: 'choice',
-    family: 'complaint',
     label: 'two listeners',
     ask: 'Do two people at the same seat hear it alike, or one this way and the other that way?',
     hint: 'Each says it before you compare.',

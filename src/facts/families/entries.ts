@@ -1,8 +1,6 @@
 import { family } from '../spec.js';
 
 const DISTANCE = {
-  kind: 'number',
-  family: 'entries',
   hint: 'As the menu shows it, with its unit: 10.5 ft or 3.2 m.',
   minutes: 1,
   usually: 'read',
@@ -15,27 +13,21 @@ const DISTANCE = {
 } as const;
 
 const DELAY = {
-  kind: 'number',
-  family: 'entries',
   hint: 'As the menu shows it: 0.8 ms.',
   minutes: 1,
   usually: 'read',
   askedWhen: { entryKind: ['delays'] },
   unit: 'ms',
-  written: 'plain',
   possible: [0, 200],
   plausible: [0, 20],
   typical: [0, 1, 3],
 } as const;
 
 const LEVEL = {
-  kind: 'number',
-  family: 'entries',
   hint: 'For example 74.5 dB. The same meter and place for all three.',
   minutes: 4,
   usually: 'measured',
   unit: 'dB',
-  written: 'plain',
   possible: [20, 130],
   plausible: [50, 95],
   typical: [70, 75, 78],
@@ -44,23 +36,18 @@ const LEVEL = {
 } as const;
 
 const TRIM = {
-  kind: 'number',
-  family: 'entries',
   hint: 'For example -2 dB.',
   why: 'Left and right of one kind at equal distances need about the same trim.',
   findOut: ['Open the level page of the setup menu.'],
   minutes: 1,
   usually: 'read',
   unit: 'dB',
-  written: 'plain',
   possible: [-30, 30],
   plausible: [-12, 12],
   typical: [-3, 0, 3],
 } as const;
 
 const TAPED = {
-  kind: 'number',
-  family: 'entries',
   hint: 'Where left and right differ.',
   why: 'Unequal distances need unequal entries.',
   minutes: 2,
@@ -73,12 +60,9 @@ const TAPED = {
 } as const;
 
 const AGAINST_MAINS = {
-  kind: 'number',
-  family: 'entries',
   minutes: 4,
   usually: 'measured',
   unit: 'dB',
-  written: 'plain',
   sides: { plus: 'louder', minus: 'softer' },
   possible: [-40, 40],
   plausible: [-12, 12],
@@ -86,10 +70,8 @@ const AGAINST_MAINS = {
 } as const;
 
 /** Delay and level entries, and who made them. */
-export const entryFacts = family({
+export const entryFacts = family('entries', {
   alignmentBy: {
-    kind: 'choice',
-    family: 'entries',
     label: 'who set distances and levels',
     ask: 'Who set the distances and levels: the automatic setup with its microphone, somebody by hand, or nobody?',
     hint: 'Fresh from the box means nobody.',
@@ -105,8 +87,6 @@ export const entryFacts = family({
     },
   },
   calibrationSpot: {
-    kind: 'choice',
-    family: 'entries',
     label: 'where the microphone stood',
     ask: 'During the automatic setup, where did the microphone stand?',
     hint: 'The first position counts most.',
@@ -122,8 +102,6 @@ export const entryFacts = family({
     },
   },
   entryKind: {
-    kind: 'choice',
-    family: 'entries',
     label: 'form of the entries',
     ask: 'Does the setup menu show a distance for each loudspeaker, or a delay in milliseconds?',
     hint: 'Look at the line for the center.',
@@ -216,8 +194,6 @@ export const entryFacts = family({
     assume: { value: 0.03, spread: 0.5, note: '0.1 ft or 3 cm, common practice' },
   },
   centerTrim: {
-    kind: 'number',
-    family: 'entries',
     label: 'level trim, center',
     ask: 'What level trim is entered for the center?',
     hint: 'For example +1.5 dB.',
@@ -226,7 +202,6 @@ export const entryFacts = family({
     minutes: 1,
     usually: 'read',
     unit: 'dB',
-    written: 'plain',
     possible: [-30, 30],
     plausible: [-12, 12],
     typical: [-6, 0, 6],
@@ -257,8 +232,6 @@ export const entryFacts = family({
     findOut: ['Leave the meter where it was.', 'Write down the figure for the right.'],
   },
   voiceLoudness: {
-    kind: 'choice',
-    family: 'entries',
     label: 'loudness by ear',
     ask: 'By ear, with test noise stepping left, center, right: does the center sound softer, equal or louder?',
     hint: 'By ear only; a meter or microphone has its own question.',
@@ -285,8 +258,6 @@ export const entryFacts = family({
     findOut: ['Measure the same at the end of the row and subtract.'],
   },
   arrivalMeasuredMs: {
-    kind: 'number',
-    family: 'entries',
     label: 'measured lateness of the center',
     ask: 'If it was measured, by how many milliseconds does the center arrive later (+) or earlier (-) than the mains?',
     hint: 'At the main seat, with all settings as used.',
@@ -299,15 +270,12 @@ export const entryFacts = family({
     minutes: 10,
     usually: 'measured',
     unit: 'ms',
-    written: 'plain',
     sides: { plus: 'late', minus: 'early' },
     possible: [-200, 200],
     plausible: [-20, 20],
     typical: [-2, 0, 2],
   },
   automaticDistanceCenter: {
-    kind: 'number',
-    family: 'entries',
     label: 'distance written by the automatic setup',
     ask: 'What distance did the automatic setup write for the center, before anybody changed it?',
     hint: 'As the menu showed it after the run.',
@@ -345,8 +313,6 @@ export const entryFacts = family({
     findOut: ['Measure from your ear to the right tweeter.'],
   },
   microphonePlacement: {
-    kind: 'choice',
-    family: 'entries',
     label: 'microphone of the setup',
     ask: 'During the automatic setup, how was the microphone placed?',
     hint: 'Look back at all its positions.',
@@ -363,8 +329,6 @@ export const entryFacts = family({
     },
   },
   settingsFromElsewhere: {
-    kind: 'choice',
-    family: 'entries',
     label: 'settings from elsewhere',
     ask: 'Were the settings made in another room or home, or with other loudspeakers?',
     hint: 'A second-hand receiver keeps its old settings.',

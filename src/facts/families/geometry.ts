@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** Where seats, loudspeakers and picture are. */
-export const geometryFacts = family({
+export const geometryFacts = family('geometry', {
   seating: {
-    kind: 'choice',
-    family: 'geometry',
     label: 'seating',
     ask: 'How many places are used for listening: one seat, one row, or several rows?',
     hint: 'Count only places where somebody really sits.',
@@ -15,8 +13,6 @@ export const geometryFacts = family({
     choices: { 'single-seat': 'one seat only', 'one-row': 'one row', 'several-rows': 'several rows' },
   },
   seatCount: {
-    kind: 'number',
-    family: 'geometry',
     label: 'seats in the front row',
     ask: 'How many people sit side by side in the front row?',
     hint: 'A three-seat sofa is 3.',
@@ -26,7 +22,6 @@ export const geometryFacts = family({
     pointlessWhen: { seating: ['single-seat'] },
     usually: 'seen',
     unit: '1',
-    written: 'plain',
     possible: [1, 30],
     plausible: [1, 8],
     typical: [1, 2, 3, 5],
@@ -34,8 +29,6 @@ export const geometryFacts = family({
     assume: { value: 3, spread: 0.3, note: 'a three-seat sofa' },
   },
   seatSpacing: {
-    kind: 'number',
-    family: 'geometry',
     label: 'spacing of seats',
     ask: 'How far apart are two neighbors in a row, head to head?',
     hint: 'About 2 ft (60 cm) on a sofa, 2 ft 6 in (75 cm) in recliners.',
@@ -52,8 +45,6 @@ export const geometryFacts = family({
     assume: { value: 0.6, spread: 0.12, note: 'sofa pitch, common practice' },
   },
   seatDistance: {
-    kind: 'number',
-    family: 'geometry',
     label: 'seat distance',
     ask: 'How far is it from the line between the left and right loudspeakers to the heads in the main row?',
     hint: 'Straight back, for example 9 ft or 2.8 m.',
@@ -69,8 +60,6 @@ export const geometryFacts = family({
     assume: { value: 3, spread: 0.22, note: 'common viewing distance' },
   },
   mainSeatOffset: {
-    kind: 'number',
-    family: 'geometry',
     label: 'main seat off the middle',
     ask: 'How far off the middle between the left and right loudspeakers is the main seat?',
     hint: '0 if exactly in the middle; else with its side: 1 ft left, 30 cm right.',
@@ -87,8 +76,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 0.15, note: 'main seat in the middle' },
   },
   rowSpacing: {
-    kind: 'number',
-    family: 'geometry',
     label: 'row spacing',
     ask: 'How far behind the first row is the second, head to head?',
     hint: 'For example 5 ft or 1.5 m.',
@@ -105,8 +92,6 @@ export const geometryFacts = family({
     assume: { value: 1.5, spread: 0.15, note: 'row pitch, common practice' },
   },
   rowRiser: {
-    kind: 'number',
-    family: 'geometry',
     label: 'riser of the second row',
     ask: 'How much higher does the second row sit than the first?',
     hint: '0 on a flat floor.',
@@ -123,8 +108,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 0.1, note: 'flat floor' },
   },
   mainsBase: {
-    kind: 'number',
-    family: 'geometry',
     label: 'distance between the mains',
     ask: 'How far apart are the left and right loudspeakers, tweeter to tweeter?',
     hint: 'For example 8 ft or 2.5 m.',
@@ -140,8 +123,6 @@ export const geometryFacts = family({
     assume: { value: 2.6, spread: 0.2, note: 'common home base, 2.5 to 3 m' },
   },
   earHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'ear height',
     ask: 'How high above the floor are your ears when you sit in the main seat?',
     hint: 'Often about 3 ft 5 in (1.05 m).',
@@ -157,8 +138,6 @@ export const geometryFacts = family({
     assume: { value: 1.05, spread: 0.08, note: 'seated on a sofa; 0.90 reclined to 1.20 upright' },
   },
   centerTweeterHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'height of the center',
     ask: 'How high above the floor is the tweeter of the center?',
     hint: 'The middle of the box will do.',
@@ -173,8 +152,6 @@ export const geometryFacts = family({
     typical: [0.3, 0.55, 1, 1.7],
   },
   mainsTweeterHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'height of the mains',
     ask: 'How high above the floor are the tweeters of left and right?',
     hint: 'Often near ear height.',
@@ -190,8 +167,6 @@ export const geometryFacts = family({
     assume: { value: 1, spread: 0.1, note: 'towers and boxes on stands' },
   },
   ceilingHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'ceiling height',
     ask: 'How high is the ceiling?',
     hint: 'For example 8 ft or 2.4 m.',
@@ -206,8 +181,6 @@ export const geometryFacts = family({
     typical: [2.4, 2.7],
   },
   centerTilt: {
-    kind: 'number',
-    family: 'geometry',
     label: 'tilt of the center',
     ask: 'By how many degrees is the center tilted up toward the ears?',
     hint: '0 if it sits flat; 5 deg up, or 5 deg down.',
@@ -216,7 +189,6 @@ export const geometryFacts = family({
     minutes: 1,
     usually: 'measured',
     unit: 'deg',
-    written: 'plain',
     sides: { plus: 'up', minus: 'down' },
     possible: [-60, 60],
     plausible: [-25, 25],
@@ -224,8 +196,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 4, note: 'flat' },
   },
   centerSideOffset: {
-    kind: 'number',
-    family: 'geometry',
     label: 'center off the middle',
     ask: 'How far to the side of the middle between the mains does the center stand?',
     hint: '0 in the middle; else with its side: 6 in left, 15 cm right.',
@@ -242,8 +212,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 0.05, note: 'in the middle' },
   },
   pictureSideOffset: {
-    kind: 'number',
-    family: 'geometry',
     label: 'picture off the middle',
     ask: 'How far to the side of the middle between the mains is the middle of the picture?',
     hint: '0 in the middle; else with its side: 6 in left, 15 cm right.',
@@ -260,8 +228,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 0.05, note: 'in the middle' },
   },
   centerBehindMains: {
-    kind: 'number',
-    family: 'geometry',
     label: 'center behind the mains',
     ask: 'How far behind the line between the mains does the front of the center stand?',
     hint: '0 on the line; 8 in behind, or 20 cm in front.',
@@ -278,8 +244,6 @@ export const geometryFacts = family({
     assume: { value: 0, spread: 0.1, note: 'on the line between the mains' },
   },
   displayDiagonal: {
-    kind: 'number',
-    family: 'geometry',
     label: 'picture diagonal',
     ask: 'What is the diagonal of the picture?',
     hint: 'For example 65 in.',
@@ -295,8 +259,6 @@ export const geometryFacts = family({
     assume: { value: 1.65, spread: 0.25, note: '65 inch' },
   },
   displayMiddleHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'height of the picture',
     ask: 'How high above the floor is the middle of the picture?',
     hint: 'Bottom edge plus half the picture height.',
@@ -312,8 +274,6 @@ export const geometryFacts = family({
     assume: { value: 1.1, spread: 0.15, note: 'a display on furniture' },
   },
   seatDistanceFrom: {
-    kind: 'choice',
-    family: 'geometry',
     label: 'where the seat distance begins',
     ask: 'From where was the seat distance measured: the line between the mains, the display, or the wall behind it?',
     hint: 'The line between the mains is what counts.',
@@ -328,8 +288,6 @@ export const geometryFacts = family({
     },
   },
   toeIn: {
-    kind: 'number',
-    family: 'geometry',
     label: 'mains turned inward',
     ask: 'By how many degrees are left and right turned inward, toward the seats?',
     hint: '0 if they point straight ahead.',
@@ -338,14 +296,11 @@ export const geometryFacts = family({
     minutes: 1,
     usually: 'seen',
     unit: 'deg',
-    written: 'plain',
     possible: [-45, 60],
     plausible: [0, 45],
     typical: [0, 10, 25],
   },
   centerToeIn: {
-    kind: 'number',
-    family: 'geometry',
     label: 'center turned aside',
     ask: 'By how many degrees is the center turned to a side?',
     hint: '0 if straight ahead; 10 deg right, or 10 deg left, seen from the seat.',
@@ -354,15 +309,12 @@ export const geometryFacts = family({
     minutes: 1,
     usually: 'seen',
     unit: 'deg',
-    written: 'plain',
     sides: { plus: 'right', minus: 'left' },
     possible: [-60, 60],
     plausible: [-30, 30],
     typical: [0, 10],
   },
   centerPointsAt: {
-    kind: 'choice',
-    family: 'geometry',
     label: 'where the center points',
     ask: 'Looking along the top of the center, does it point at the ears, below them, or above them?',
     hint: 'A pencil laid on top shows it.',
@@ -373,8 +325,6 @@ export const geometryFacts = family({
     choices: { ears: 'at the ears', below: 'below them, at chests or knees', above: 'above the heads' },
   },
   heightAgainstMains: {
-    kind: 'choice',
-    family: 'geometry',
     label: 'center against mains in height',
     ask: 'Compared with the tweeters of the mains, is the tweeter of the center at about the same height, lower, or higher?',
     hint: 'Within a hand width counts as the same.',
@@ -385,8 +335,6 @@ export const geometryFacts = family({
     choices: { same: 'about the same', lower: 'lower', higher: 'higher' },
   },
   displayTopHeight: {
-    kind: 'number',
-    family: 'geometry',
     label: 'top of the picture',
     ask: 'How high above the floor is the top edge of the picture?',
     hint: 'For example 5 ft or 1.5 m.',

@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** How the trouble began, and what has changed. */
-export const historyFacts = family({
+export const historyFacts = family('history', {
   onset: {
-    kind: 'choice',
-    family: 'history',
     label: 'onset',
     ask: 'Did the trouble come suddenly, slowly, with a change you made, or was it always there?',
     hint: 'Think back to when it was still good.',
@@ -20,8 +18,6 @@ export const historyFacts = family({
     },
   },
   lastChange: {
-    kind: 'choice',
-    family: 'history',
     label: 'last change',
     ask: 'What was the last thing that changed in the system or the room before it began?',
     hint: 'Also count things that somebody else moved.',
@@ -41,8 +37,6 @@ export const historyFacts = family({
     },
   },
   triedTrim: {
-    kind: 'choice',
-    family: 'history',
     label: 'turning the center up',
     ask: 'If you have tried turning the center up, what did it do?',
     hint: 'A few decibels in the level menu.',
@@ -57,8 +51,6 @@ export const historyFacts = family({
     },
   },
   changedExactly: {
-    kind: 'choice',
-    family: 'history',
     label: 'what exactly was changed',
     ask: 'What exactly was changed or touched last before it began?',
     hint: 'The smallest thing counts: a plug, a rug, a chair.',

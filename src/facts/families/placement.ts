@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** What the center stands on, in, behind and near. */
-export const placementFacts = family({
+export const placementFacts = family('placement', {
   centerPlacement: {
-    kind: 'choice',
-    family: 'placement',
     label: 'place of the center',
     ask: 'Where is the center: on a shelf or cabinet, in an open bay, on a stand, the floor, the wall, or behind the screen?',
     hint: 'A photo settles many of these.',
@@ -26,8 +24,6 @@ export const placementFacts = family({
     ),
   },
   shelfSetback: {
-    kind: 'number',
-    family: 'placement',
     label: 'shelf in front of the center',
     ask: 'How much of the shelf sticks out in front of the face of the center?',
     hint: '0 if the face is flush with the edge.',
@@ -43,8 +39,6 @@ export const placementFacts = family({
     typical: [0, 0.1, 0.3],
   },
   centerAboveShelf: {
-    kind: 'number',
-    family: 'placement',
     label: 'tweeter above the shelf',
     ask: 'How high above the shelf is the tweeter of the center?',
     hint: 'Half the height of the box is close.',
@@ -61,8 +55,6 @@ export const placementFacts = family({
     assume: { value: 0.12, spread: 0.25, note: 'half the height of a common box' },
   },
   bayWidth: {
-    kind: 'number',
-    family: 'placement',
     label: 'bay width',
     ask: 'How wide is the bay inside?',
     hint: 'For example 24 in or 60 cm.',
@@ -78,8 +70,6 @@ export const placementFacts = family({
     typical: [0.52, 0.6, 0.8],
   },
   bayHeight: {
-    kind: 'number',
-    family: 'placement',
     label: 'bay height',
     ask: 'How high is the bay inside?',
     hint: 'For example 9 in or 22 cm.',
@@ -95,8 +85,6 @@ export const placementFacts = family({
     typical: [0.19, 0.22, 0.3],
   },
   bayDepth: {
-    kind: 'number',
-    family: 'placement',
     label: 'bay depth',
     ask: 'How deep is the bay, from its front edge to its back?',
     hint: 'For example 18 in or 45 cm.',
@@ -112,8 +100,6 @@ export const placementFacts = family({
     typical: [0.3, 0.45, 0.6],
   },
   bayRecess: {
-    kind: 'number',
-    family: 'placement',
     label: 'recess in the bay',
     ask: 'How far behind the front edge of the bay is the face of the center?',
     hint: '0 if flush.',
@@ -129,8 +115,6 @@ export const placementFacts = family({
     typical: [0, 0.05, 0.15],
   },
   bayStuffing: {
-    kind: 'choice',
-    family: 'placement',
     label: 'filling of the bay',
     ask: 'Are the gaps around the center in the bay open, or filled with soft material?',
     hint: 'Even loose filling tames the resonance.',
@@ -147,8 +131,6 @@ export const placementFacts = family({
     assume: { value: 'open', note: 'few owners fill the gaps' },
   },
   centerWidth: {
-    kind: 'number',
-    family: 'placement',
     label: 'width of the center',
     ask: 'How wide is the center box?',
     hint: 'For example 20 in or 50 cm.',
@@ -165,8 +147,6 @@ export const placementFacts = family({
     assume: { value: 0.5, spread: 0.15, note: 'common box' },
   },
   centerHeight: {
-    kind: 'number',
-    family: 'placement',
     label: 'height of the center box',
     ask: 'How high is the center box?',
     hint: 'For example 7 in or 18 cm.',
@@ -183,8 +163,6 @@ export const placementFacts = family({
     assume: { value: 0.18, spread: 0.15, note: 'common box' },
   },
   centerDepth: {
-    kind: 'number',
-    family: 'placement',
     label: 'depth of the center box',
     ask: 'How deep is the center box?',
     hint: 'For example 12 in or 30 cm.',
@@ -201,8 +179,6 @@ export const placementFacts = family({
     assume: { value: 0.3, spread: 0.15, note: 'common box' },
   },
   wallDistance: {
-    kind: 'number',
-    family: 'placement',
     label: 'wall behind the center',
     ask: 'How far is it from the face of the center to the wall behind it?',
     hint: 'From the cones to the wall.',
@@ -217,8 +193,6 @@ export const placementFacts = family({
     typical: [0.2, 0.4, 0.8],
   },
   sideWallDistance: {
-    kind: 'number',
-    family: 'placement',
     label: 'nearest side wall',
     ask: 'How far is it from the center to the nearest side wall, or to the side of a tall cabinet?',
     hint: 'Only matters where it stands near a corner.',
@@ -233,8 +207,6 @@ export const placementFacts = family({
     typical: [0.4, 1.5, 2.5],
   },
   floorCover: {
-    kind: 'choice',
-    family: 'placement',
     label: 'floor cover',
     ask: 'What lies on the floor between the center and the seats?',
     hint: 'Halfway matters most.',
@@ -245,8 +217,6 @@ export const placementFacts = family({
     choices: { bare: 'bare wood, tile or stone', rug: 'a thin rug', carpet: 'thick carpet with a pad' },
   },
   obstacle: {
-    kind: 'choice',
-    family: 'placement',
     label: 'in the way',
     ask: 'Looking from the seat to the center, is anything in the way, or a table top just under the line of sight?',
     hint: 'Put your head where the ears are and look.',
@@ -262,8 +232,6 @@ export const placementFacts = family({
     },
   },
   obstacleMake: {
-    kind: 'choice',
-    family: 'placement',
     label: 'make of what is in the way',
     ask: 'Is what stands in front of the loudspeaker solid, or cloth that one can breathe through?',
     hint: 'A grille cloth or a cabinet door of fabric is cloth.',
@@ -275,8 +243,6 @@ export const placementFacts = family({
     choices: { solid: 'solid', cloth: 'cloth that lets air through' },
   },
   obstacleFrom: {
-    kind: 'choice',
-    family: 'placement',
     label: 'side of what is in the way',
     ask: 'Does it stand below the line to the center, or reach down into it from above?',
     hint: 'A display edge hanging over the tweeter comes from above.',
@@ -292,8 +258,6 @@ export const placementFacts = family({
     assume: { value: 'below', note: 'most things in the way stand on something' },
   },
   obstacleWidth: {
-    kind: 'number',
-    family: 'placement',
     label: 'width of what is in the way',
     ask: 'How wide is what stands in front of the loudspeaker?',
     hint: 'A vase 4 in (10 cm), a game console 12 in (30 cm).',
@@ -310,8 +274,6 @@ export const placementFacts = family({
     assume: { value: 0.15, spread: 0.9, note: 'between a vase and a low cabinet' },
   },
   obstacleHeight: {
-    kind: 'number',
-    family: 'placement',
     label: 'height of what is in the way',
     ask: 'How high above the floor is the edge of what is in the way: its top, or its lower edge where it hangs?',
     hint: 'Coffee tables are often 18 in (45 cm) high.',
@@ -327,8 +289,6 @@ export const placementFacts = family({
     typical: [0.45, 0.9, 1.1],
   },
   obstacleDistance: {
-    kind: 'number',
-    family: 'placement',
     label: 'distance of what is in the way',
     ask: 'How far in front of the center is the thing that stands in the way?',
     hint: 'From the face of the center to its near edge.',
@@ -344,8 +304,6 @@ export const placementFacts = family({
     typical: [0.3, 0.9, 2],
   },
   bayGap: {
-    kind: 'number',
-    family: 'placement',
     label: 'gap around the center',
     ask: 'How wide is the gap between the center and the bay, all round?',
     hint: 'For example 1 in or 2 cm.',
@@ -361,8 +319,6 @@ export const placementFacts = family({
     typical: [0.01, 0.03, 0.08],
   },
   behindCenter: {
-    kind: 'number',
-    family: 'placement',
     label: 'gap behind the center',
     ask: 'How far is it from the back of the center to the wall or panel behind it?',
     hint: 'For example 4 in or 10 cm.',

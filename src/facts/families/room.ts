@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** The room, the noise in it, and the people who listen. */
-export const roomFacts = family({
+export const roomFacts = family('room', {
   clapRing: {
-    kind: 'choice',
-    family: 'room',
     label: 'ring after a clap',
     ask: 'Clap once at the main seat: is the sound gone at once, or does it ring on?',
     hint: 'Compare with a bedroom full of clothes.',
@@ -20,8 +18,6 @@ export const roomFacts = family({
     },
   },
   sideWalls: {
-    kind: 'choice',
-    family: 'room',
     label: 'walls beside the mains',
     ask: 'Is there a wall close beside both mains, beside one of them only, or beside neither?',
     hint: 'Close: within an arm length of the box.',
@@ -32,8 +28,6 @@ export const roomFacts = family({
     choices: { both: 'beside both', 'one-side': 'beside one only', neither: 'beside neither' },
   },
   reverberationTime: {
-    kind: 'number',
-    family: 'room',
     label: 'reverberation time',
     ask: 'If it was measured, what is the reverberation time of the room in the voice range?',
     hint: 'With its unit, for example 0.4 s. Unknown is fine.',
@@ -42,14 +36,11 @@ export const roomFacts = family({
     minutes: 10,
     usually: 'measured',
     unit: 'ms',
-    written: 'plain',
     possible: [50, 10000],
     plausible: [150, 1500],
     typical: [300, 500, 800],
   },
   backgroundNoise: {
-    kind: 'choice',
-    family: 'room',
     label: 'background noise',
     ask: 'With everything paused, how noisy is the room at the seat?',
     hint: 'Fans, street, projector.',
@@ -60,8 +51,6 @@ export const roomFacts = family({
     choices: { quiet: 'quiet', some: 'some hum or fan', loud: 'clearly noisy' },
   },
   listeningLevel: {
-    kind: 'choice',
-    family: 'room',
     label: 'listening level',
     ask: 'How loud do you usually listen: soft, as people talk, or loud as in a cinema?',
     hint: 'Could you talk over it without effort?',
@@ -72,8 +61,6 @@ export const roomFacts = family({
     choices: { soft: 'soft', normal: 'about as loud as people talk', loud: 'loud' },
   },
   whoHears: {
-    kind: 'choice',
-    family: 'room',
     label: 'who hears it',
     ask: 'Who hears the trouble: everyone, one person wherever that person sits, or whoever sits in one place?',
     hint: 'Swap seats once and compare.',
@@ -92,8 +79,6 @@ export const roomFacts = family({
     },
   },
   likesTwoChannel: {
-    kind: 'choice',
-    family: 'room',
     label: 'what the owner would like',
     ask: 'Is something wrong with the voice, or do you like two-channel music better without the center?',
     hint: 'Both are fine answers.',
@@ -108,8 +93,6 @@ export const roomFacts = family({
     },
   },
   hearingChecked: {
-    kind: 'choice',
-    family: 'room',
     label: 'hearing',
     ask: 'Has the hearing of the person who is troubled been checked, and how was it?',
     hint: 'Nobody needs to answer this.',

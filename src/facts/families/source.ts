@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** What reaches the system, and what is done to it before the loudspeakers. */
-export const sourceFacts = family({
+export const sourceFacts = family('source', {
   sourceFormat: {
-    kind: 'choice',
-    family: 'source',
     label: 'incoming format',
     ask: 'While the trouble is heard, does the receiver show a two-channel signal or a multichannel one coming in?',
     hint: 'The info key shows the incoming format.',
@@ -24,8 +22,6 @@ export const sourceFacts = family({
     alsoCalled: { 'two-channel': ['stereo', '2.0'], mono: ['1.0'] },
   },
   centerMode: {
-    kind: 'choice',
-    family: 'source',
     label: 'center in the menu',
     ask: 'In the loudspeaker menu, is the center set as present, or as none?',
     hint: 'None folds the voice into left and right.',
@@ -36,8 +32,6 @@ export const sourceFacts = family({
     choices: { present: 'present (small or large)', none: 'none or off' },
   },
   channelCheck: {
-    kind: 'choice',
-    family: 'source',
     label: 'test noise by channel',
     ask: 'When test noise steps through the channels, does each one come from the loudspeaker the screen names?',
     hint: 'Use the level test of the receiver, at a low volume.',
@@ -58,8 +52,6 @@ export const sourceFacts = family({
     },
   },
   displaySpeakers: {
-    kind: 'choice',
-    family: 'source',
     label: 'loudspeakers of the display',
     ask: 'Are the loudspeakers inside the display, or any second device, playing the same sound?',
     hint: 'Mute the receiver, then listen at the display.',
@@ -72,8 +64,6 @@ export const sourceFacts = family({
     choices: { muted: 'no, silent', playing: 'yes, something else plays too' },
   },
   lipSync: {
-    kind: 'choice',
-    family: 'source',
     label: 'picture and sound in step',
     ask: 'Are lips and voice in step, or does the voice come early or late?',
     hint: 'Watch a newsreader say words with b and p.',
@@ -85,8 +75,6 @@ export const sourceFacts = family({
     choices: { 'in-step': 'in step', 'voice-late': 'the voice is late', 'voice-early': 'the voice is early' },
   },
   voiceBoost: {
-    kind: 'choice',
-    family: 'source',
     label: 'voice boost',
     ask: 'Is a voice or dialog boost switched on in the receiver, the display or the player?',
     hint: 'It may hide under sound modes.',
@@ -97,8 +85,6 @@ export const sourceFacts = family({
     choices: { on: 'on', off: 'off' },
   },
   loudnessCompensation: {
-    kind: 'choice',
-    family: 'source',
     label: 'loudness compensation',
     ask: 'Is a loudness compensation for low listening levels switched on?',
     hint: 'It lifts bass and often the surrounds when you listen softly.',
@@ -109,8 +95,6 @@ export const sourceFacts = family({
     choices: { on: 'on', off: 'off' },
   },
   dynamicCompression: {
-    kind: 'choice',
-    family: 'source',
     label: 'dynamic compression',
     ask: 'Is a night mode or dynamic compression switched on?',
     hint: 'It makes quiet parts louder and loud parts quieter.',
@@ -121,8 +105,6 @@ export const sourceFacts = family({
     choices: { on: 'on', off: 'off' },
   },
   allChannelMode: {
-    kind: 'choice',
-    family: 'source',
     label: 'all-channel mode',
     ask: 'Is a mode on that plays the same sound from all loudspeakers?',
     hint: 'Its name often says all or party.',
@@ -136,8 +118,6 @@ export const sourceFacts = family({
     choices: { yes: 'yes', no: 'no' },
   },
   elsewhereToo: {
-    kind: 'choice',
-    family: 'source',
     label: 'heard elsewhere too',
     ask: 'Is the same title unclear elsewhere as well: with headphones, in another room, in the car?',
     hint: 'The same scene, not another one.',

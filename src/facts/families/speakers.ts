@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** The center loudspeaker itself, and how it relates to the mains. */
-export const speakerFacts = family({
+export const speakerFacts = family('speakers', {
   centerCount: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'number of centers',
     ask: 'How many center loudspeakers play the center channel?',
     hint: 'Count boxes, not drivers.',
@@ -30,8 +28,6 @@ export const speakerFacts = family({
     choices: { one: 'one', two: 'two (above and below, or side by side)', none: 'none' },
   },
   twinArrangement: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'place of the two centers',
     ask: 'How do the two centers stand: side by side, one above and one below the picture, or stacked as one?',
     hint: 'Stacked: one right on top of the other.',
@@ -47,8 +43,6 @@ export const speakerFacts = family({
     },
   },
   twinSpacing: {
-    kind: 'number',
-    family: 'speakers',
     label: 'spacing of the two centers',
     ask: 'How far apart are the two centers, tweeter to tweeter?',
     hint: 'For example 3 ft or 1 m.',
@@ -64,8 +58,6 @@ export const speakerFacts = family({
     typical: [0.3, 0.8, 1.3],
   },
   centerLayout: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'center driver layout',
     ask: 'How are the drivers of the center arranged behind its cloth, as you face it?',
     hint: 'Take the cloth off, or look up a picture of it.',
@@ -102,8 +94,6 @@ export const speakerFacts = family({
     },
   },
   centerOrientation: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'center orientation',
     ask: 'Does the center lie as its maker meant it, stand upright on its end, or lie upside down?',
     hint: 'Upside down: the badge or the tweeter is at the bottom.',
@@ -119,8 +109,6 @@ export const speakerFacts = family({
     assume: { value: 'level', note: 'most centers lie as their maker meant them' },
   },
   fullRangeMidSide: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'side of the full-range cone',
     ask: 'Facing the center, on which side is the cone that also plays the voice range: left or right?',
     hint: 'In this design the other cone plays bass only.',
@@ -136,8 +124,6 @@ export const speakerFacts = family({
     choices: { left: 'left, as seen from the seat', right: 'right, as seen from the seat' },
   },
   centerDriverSpacing: {
-    kind: 'number',
-    family: 'speakers',
     label: 'spacing of the paired cones',
     ask: 'How far apart are the two equal cones, from the middle of one to the middle of the other?',
     hint: 'For example 10 in or 26 cm.',
@@ -162,8 +148,6 @@ export const speakerFacts = family({
     typical: [0.155, 0.22, 0.26, 0.36],
   },
   centerTweeterSpacing: {
-    kind: 'number',
-    family: 'speakers',
     label: 'spacing of the tweeters',
     ask: 'How far apart are the two tweeters, middle to middle?',
     hint: 'For example 18 in or 46 cm.',
@@ -179,8 +163,6 @@ export const speakerFacts = family({
     typical: [0.24, 0.3, 0.46, 0.6],
   },
   centerMidSize: {
-    kind: 'number',
-    family: 'speakers',
     label: 'cone size',
     ask: 'What is the nominal size of the cones that play the voice?',
     hint: 'For example 5.25 in or 13 cm, rim to rim.',
@@ -196,8 +178,6 @@ export const speakerFacts = family({
     assume: { value: 0.133, spread: 0.2, note: 'the commonest size, 5.25 inch' },
   },
   centerCrossover: {
-    kind: 'number',
-    family: 'speakers',
     label: 'crossover to the tweeter',
     ask: 'At what frequency does the center cross over to its tweeter, according to its data sheet?',
     hint: 'For example 2500 Hz or 2.5 kHz.',
@@ -209,15 +189,12 @@ export const speakerFacts = family({
     minutes: 3,
     usually: 'read',
     unit: 'Hz',
-    written: 'plain',
     possible: [300, 12000],
     plausible: [1200, 5000],
     typical: [1800, 2500, 3200],
     assume: { value: 2500, spread: 0.18, note: 'common practice for a 25 mm dome' },
   },
   centerCrossoverSlope: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'crossover slope of the center',
     ask: 'How steep is the crossover between the cones and the tweeter of the center, in decibels per octave?',
     hint: 'Few data sheets tell; unknown is fine.',
@@ -232,8 +209,6 @@ export const speakerFacts = family({
     assume: { value: '24', note: 'steeper ones are common; gentle ones cancel over a wider range' },
   },
   centerLowCrossover: {
-    kind: 'number',
-    family: 'speakers',
     label: 'crossover to the woofers',
     ask: 'At what frequency do the outer cones hand over to the middle driver, according to the data sheet?',
     hint: 'For example 500 Hz: the lower figure of a three-way.',
@@ -243,15 +218,12 @@ export const speakerFacts = family({
     usually: 'read',
     askedWhen: { centerLayout: ['woofer-mid-tweeter-woofer', 'two-and-a-half-way'] },
     unit: 'Hz',
-    written: 'plain',
     possible: [80, 2000],
     plausible: [200, 1000],
     typical: [300, 500, 800],
     assume: { value: 500, spread: 0.3, note: 'common practice, range 300 to 900 Hz' },
   },
   centerFamily: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'match of center and mains',
     ask: 'How closely are center and mains related: the same model, the same series, the same maker, or not at all?',
     hint: 'Same series means the same tweeter and similar cones.',
@@ -267,8 +239,6 @@ export const speakerFacts = family({
     },
   },
   mainsKind: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'type of the mains',
     ask: 'What are the left and right loudspeakers: towers, compact boxes, panels or horns, or built into the wall?',
     hint: 'Panels and horns radiate unlike a box.',
@@ -284,8 +254,6 @@ export const speakerFacts = family({
     },
   },
   centerSizeAgainstMains: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'size against the mains',
     ask: 'Compared with the mains, are the cones of the center about the same, or much smaller?',
     hint: 'Compare the largest cone of each.',
@@ -296,8 +264,6 @@ export const speakerFacts = family({
     choices: { similar: 'about the same', smaller: 'much smaller' },
   },
   boundarySwitch: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'placement switch of the center',
     ask: 'Does the center have a switch or plug for placement near a wall or in furniture, and how does it stand?',
     hint: 'At the back; may be called boundary, wall or room.',
@@ -308,8 +274,6 @@ export const speakerFacts = family({
     choices: { none: 'it has none', free: 'set for free standing', wall: 'set for wall or furniture' },
   },
   centerPowered: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'powered center',
     ask: 'Does the center have its own amplifier and a power cord?',
     hint: 'Some powered ones delay the sound by several milliseconds.',
@@ -325,8 +289,6 @@ export const speakerFacts = family({
     assume: { value: 'no', note: 'most home centers are driven by the receiver' },
   },
   centerLatency: {
-    kind: 'number',
-    family: 'speakers',
     label: 'latency of the center',
     ask: 'How many milliseconds of latency does the data sheet of the powered center state?',
     hint: 'For example 3 ms.',
@@ -336,14 +298,11 @@ export const speakerFacts = family({
     usually: 'read',
     askedWhen: { centerPowered: ['yes'] },
     unit: 'ms',
-    written: 'plain',
     possible: [0, 200],
     plausible: [0, 40],
     typical: [0.5, 3, 10],
   },
   mainsPowered: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'powered mains',
     ask: 'Do left and right have amplifiers of their own, with a power cord or a wireless link?',
     hint: 'A wireless link delays more than anything else.',
@@ -354,8 +313,6 @@ export const speakerFacts = family({
     choices: { no: 'no, driven by the receiver', yes: 'yes, powered or wireless' },
   },
   mainsLatency: {
-    kind: 'number',
-    family: 'speakers',
     label: 'latency of the mains',
     ask: 'How many milliseconds of latency does the data sheet of the powered mains state?',
     hint: 'For example 4 ms; wireless ones 15 to 60 ms.',
@@ -365,14 +322,11 @@ export const speakerFacts = family({
     usually: 'read',
     askedWhen: { mainsPowered: ['yes'] },
     unit: 'ms',
-    written: 'plain',
     possible: [0, 200],
     plausible: [0, 80],
     typical: [0.5, 4, 20],
   },
   conesSeen: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'cones as seen',
     ask: 'Without the data sheet: how many equal cones does the center show, and how do they lie?',
     hint: 'Tweeters do not count.',
@@ -404,8 +358,6 @@ export const speakerFacts = family({
     },
   },
   rearPort: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'opening at the back',
     ask: 'Does the center have its opening (port) at the back?',
     hint: 'A hole or a slot behind.',
@@ -416,8 +368,6 @@ export const speakerFacts = family({
     choices: { yes: 'yes, at the back', no: 'no, in front, below or none' },
   },
   amplifierPower: {
-    kind: 'number',
-    family: 'speakers',
     label: 'amplifier power for the center',
     ask: 'How many watts a channel does the amplifier of the center give, by its data sheet?',
     hint: 'For example 80 W at the load of your box. Unknown is fine.',
@@ -427,14 +377,11 @@ export const speakerFacts = family({
     usually: 'read',
     pointlessWhen: { troubleWhenLoud: ['no'] },
     unit: 'W',
-    written: 'plain',
     possible: [0.5, 5000],
     plausible: [10, 500],
     typical: [30, 80, 150],
   },
   powerRatedFor: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'channels of that power',
     ask: 'Is that power stated with one or two channels driven, or with all of them?',
     hint: 'Most data sheets state it for two.',
@@ -447,8 +394,6 @@ export const speakerFacts = family({
     assume: { value: 'two', note: 'as most data sheets state it' },
   },
   centerSensitivity: {
-    kind: 'number',
-    family: 'speakers',
     label: 'sensitivity of the center',
     ask: 'What sensitivity has the center, by its data sheet?',
     hint: 'For example 87 dB, at one watt (or 2.83 V) and one meter.',
@@ -458,15 +403,12 @@ export const speakerFacts = family({
     usually: 'read',
     pointlessWhen: { troubleWhenLoud: ['no'] },
     unit: 'dB',
-    written: 'plain',
     possible: [70, 115],
     plausible: [80, 100],
     typical: [84, 87, 91],
     assume: { value: 87, spread: 0.03, note: 'common center' },
   },
   loudestAtSeat: {
-    kind: 'number',
-    family: 'speakers',
     label: 'loudest level at the seat',
     ask: 'Where it strains, what does a meter or a phone read at the seat, averaged over some seconds?',
     hint: 'Slow, C weighting. For example 88 dB.',
@@ -476,15 +418,12 @@ export const speakerFacts = family({
     usually: 'measured',
     pointlessWhen: { troubleWhenLoud: ['no'] },
     unit: 'dB',
-    written: 'plain',
     possible: [40, 130],
     plausible: [60, 108],
     typical: [78, 85, 92],
     assume: { value: 85, spread: 0.06, note: 'a film played loud' },
   },
   mainsWhenLoud: {
-    kind: 'choice',
-    family: 'speakers',
     label: 'mains when loud',
     ask: 'When the voice strains at high volume, do left and right stay clean?',
     hint: 'Listen to music from the mains alone at that level.',

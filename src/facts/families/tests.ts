@@ -1,12 +1,12 @@
 import { family } from '../spec.js';
 
-const TEST = { kind: 'choice', family: 'tests', usually: 'measured' } as const;
+const TEST = { usually: 'measured' } as const;
 
 /**
  * Home tests and their outcomes. A test is a fact that costs minutes; which causes an outcome speaks
  * for or against is said by the rules. Facts whose id begins with `test` are offered as steps to do.
  */
-export const testFacts = family({
+export const testFacts = family('tests', {
   testSitMiddle: {
     ...TEST,
     label: 'sit in the middle, then at the end',

@@ -1,18 +1,14 @@
 import { family } from '../spec.js';
 
 const RESPONSE = {
-  kind: 'file',
-  family: 'tone',
   hint: 'A text file: frequency and level, one pair a line.',
   minutes: 10,
   usually: 'measured',
 } as const;
 
 /** Equalization, measured responses, and the screen. */
-export const toneFacts = family({
+export const toneFacts = family('tone', {
   equalization: {
-    kind: 'choice',
-    family: 'tone',
     label: 'equalization',
     ask: 'Is an automatic room equalization switched on, or one set by hand, or none?',
     hint: 'Look for the equalizer line in the sound menu.',
@@ -23,8 +19,6 @@ export const toneFacts = family({
     choices: { automatic: 'automatic, on', 'by-hand': 'set by hand', none: 'none, or switched off' },
   },
   equalizationReach: {
-    kind: 'choice',
-    family: 'tone',
     label: 'what is equalized',
     ask: 'Does the equalization work on left, center and right alike, or does it leave some of them alone?',
     hint: 'Some modes leave the front pair alone.',
@@ -40,8 +34,6 @@ export const toneFacts = family({
     },
   },
   correctionState: {
-    kind: 'choice',
-    family: 'tone',
     label: 'state at the automatic correction',
     ask: 'When the automatic correction was measured, were screen, furniture and loudspeakers as they are now?',
     hint: 'A screen that was up, or a box moved since, counts as no.',
@@ -53,8 +45,6 @@ export const toneFacts = family({
     choices: { 'as-now': 'yes, as they are now', changed: 'no, the screen was up or something has moved' },
   },
   toneControl: {
-    kind: 'choice',
-    family: 'tone',
     label: 'tone controls and switches',
     ask: 'Is any tone control, loudness key, or filter switch at the back of a powered box on?',
     hint: 'Bass and treble in their middle count as off.',
@@ -65,8 +55,6 @@ export const toneFacts = family({
     choices: { on: 'yes, something is on', off: 'no, all flat' },
   },
   noiseFrom: {
-    kind: 'choice',
-    family: 'tone',
     usually: 'recalled',
     label: 'where the noise came from',
     ask: 'Did that test noise come from the setup menu of the receiver, or from a file or disc that it plays?',
@@ -78,8 +66,6 @@ export const toneFacts = family({
     choices: { receiver: 'from the menu of the receiver', file: 'from a file or disc' },
   },
   measuredHoleHz: {
-    kind: 'number',
-    family: 'tone',
     label: 'measured hole of the center',
     ask: 'If the center was measured, at what frequency is its deepest hole in the voice range?',
     hint: 'For example 410 Hz. Unknown is fine.',
@@ -88,14 +74,11 @@ export const toneFacts = family({
     minutes: 10,
     usually: 'measured',
     unit: 'Hz',
-    written: 'plain',
     possible: [20, 20000],
     plausible: [80, 8000],
     typical: [300, 700, 2000],
   },
   measuredHoleDb: {
-    kind: 'number',
-    family: 'tone',
     label: 'depth of that hole',
     ask: 'How deep is that hole below its surroundings, smoothed to a third of an octave?',
     hint: 'For example 8 dB.',
@@ -104,14 +87,11 @@ export const toneFacts = family({
     minutes: 1,
     usually: 'measured',
     unit: 'dB',
-    written: 'plain',
     possible: [0, 60],
     plausible: [2, 30],
     typical: [3, 8, 15],
   },
   measuredHoleSeat: {
-    kind: 'choice',
-    family: 'tone',
     label: 'seat of that hole',
     ask: 'Was that hole measured at the main seat, or at a seat off to the side?',
     hint: 'Where the microphone stood.',
@@ -123,8 +103,6 @@ export const toneFacts = family({
     assume: { value: 'main', note: 'most people measure where they sit' },
   },
   holeFollows: {
-    kind: 'choice',
-    family: 'tone',
     label: 'what moves that hole',
     ask: 'Does that hole move or shrink when the box is moved, when the seat changes, or with something soft laid in front?',
     hint: 'Measure again after each change.',
@@ -140,8 +118,6 @@ export const toneFacts = family({
     },
   },
   measuredPeakHz: {
-    kind: 'number',
-    family: 'tone',
     label: 'measured peak of the center',
     ask: 'If the center was measured, at what frequency does it stick out most in the lower voice?',
     hint: 'For example 120 Hz. Unknown is fine.',
@@ -150,14 +126,11 @@ export const toneFacts = family({
     minutes: 10,
     usually: 'measured',
     unit: 'Hz',
-    written: 'plain',
     possible: [20, 20000],
     plausible: [60, 1000],
     typical: [110, 200, 300],
   },
   correctionBoostHz: {
-    kind: 'number',
-    family: 'tone',
     label: 'boost of the correction',
     ask: 'If the automatic correction shows its curve for the center, at what frequency does it boost most?',
     hint: 'For example 700 Hz.',
@@ -167,7 +140,6 @@ export const toneFacts = family({
     usually: 'read',
     askedWhen: { equalization: ['automatic'] },
     unit: 'Hz',
-    written: 'plain',
     possible: [20, 20000],
     plausible: [80, 8000],
     typical: [300, 700, 2000],
@@ -224,8 +196,6 @@ export const toneFacts = family({
     findOut: ['Bypass the equalization and measure again at the same spot.'],
   },
   screenKind: {
-    kind: 'choice',
-    family: 'tone',
     label: 'screen in front',
     ask: 'What kind of projection screen is in front of the center: none, perforated, woven or solid?',
     hint: 'Hold a light behind it: dots are holes.',
@@ -241,8 +211,6 @@ export const toneFacts = family({
     },
   },
   screenCovers: {
-    kind: 'choice',
-    family: 'tone',
     label: 'what the screen covers',
     ask: 'Does the screen cover the center only, or left and right as well?',
     hint: 'Mains beside the screen are not covered.',
@@ -254,8 +222,6 @@ export const toneFacts = family({
     choices: { 'center-only': 'the center only', 'all-three': 'all three' },
   },
   screenHoleDiameter: {
-    kind: 'number',
-    family: 'tone',
     label: 'hole diameter',
     ask: 'What is the diameter of the holes in the screen?',
     hint: 'For example 1 mm or 0.04 in.',
@@ -272,8 +238,6 @@ export const toneFacts = family({
     assume: { value: 0.001016, spread: 0.35, note: 'cinema vinyl, read in a trade article' },
   },
   screenHolesPerArea: {
-    kind: 'number',
-    family: 'tone',
     label: 'holes per square meter',
     ask: 'How many holes are there on a square meter of the screen?',
     hint: 'Count a square inch and multiply by 1550.',
@@ -283,15 +247,12 @@ export const toneFacts = family({
     usually: 'read',
     askedWhen: { screenKind: ['perforated'] },
     unit: '1/m2',
-    written: 'plain',
     possible: [100, 5_000_000],
     plausible: [10_000, 1_000_000],
     typical: [39_800, 59_200, 322_900],
     assume: { value: 59_200, spread: 0.4, note: 'cinema vinyl, read in a trade article' },
   },
   screenThickness: {
-    kind: 'number',
-    family: 'tone',
     label: 'sheet thickness',
     ask: 'How thick is the sheet of the screen?',
     hint: 'For example 0.3 mm.',
@@ -308,8 +269,6 @@ export const toneFacts = family({
     assume: { value: 0.0003, spread: 0.3, note: 'from memory' },
   },
   screenFlowResistance: {
-    kind: 'number',
-    family: 'tone',
     label: 'flow resistance of the cloth',
     ask: 'What flow resistance does the data sheet of the cloth state, in Pa s/m?',
     hint: 'Fine weaves 20 to 60, dense ones 100.',
@@ -319,15 +278,12 @@ export const toneFacts = family({
     usually: 'read',
     askedWhen: { screenKind: ['woven'] },
     unit: 'Pa s/m',
-    written: 'plain',
     possible: [0.5, 5000],
     plausible: [5, 300],
     typical: [15, 40, 100],
     assume: { value: 40, spread: 0.6, note: 'a fine weave, from memory' },
   },
   screenCompensation: {
-    kind: 'number',
-    family: 'tone',
     label: 'treble given back',
     ask: 'By how many decibels is the treble of the center raised to make up for the screen?',
     hint: '0 if nothing was done.',
@@ -337,15 +293,12 @@ export const toneFacts = family({
     usually: 'read',
     askedWhen: { screenKind: ['perforated', 'woven', 'solid'] },
     unit: 'dB',
-    written: 'plain',
     possible: [-12, 24],
     plausible: [0, 12],
     typical: [0, 3, 6],
     assume: { value: 0, spread: 2, note: 'nothing given back' },
   },
   screenAgainst: {
-    kind: 'choice',
-    family: 'tone',
     label: 'screen up against down',
     ask: 'With the screen out of the way, is the voice brighter and clearer, or the same?',
     hint: 'Roll it up, or hold a radio program through the center before and after.',

@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** What the upmix does with two channels: three independent facts, and when it is used. */
-export const upmixFacts = family({
+export const upmixFacts = family('upmix', {
   upmixUse: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'use of an upmix',
     ask: 'When two-channel music plays, is a surround or upmix mode on, or does it play straight in two channels?',
     hint: 'The listening mode on the display of the receiver tells.',
@@ -19,8 +17,6 @@ export const upmixFacts = family({
     },
   },
   upmixCommonPart: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'what happens to the common part',
     ask: 'With the upmix on, put an ear to a main: is the singer still there, weaker, or gone?',
     hint: 'Volume down first. Play a singer who stands in the middle.',
@@ -40,8 +36,6 @@ export const upmixFacts = family({
     },
   },
   upmixMainsDrop: {
-    kind: 'number',
-    family: 'upmix',
     label: 'singer softer in the mains',
     ask: 'With the upmix on, by how many decibels is the singer softer in a main than with it off?',
     hint: 'A meter or a phone close to the main; the first lines of a song do.',
@@ -56,15 +50,12 @@ export const upmixFacts = family({
     presupposes: ['upmixUse'],
     askedWhen: { upmixCommonPart: ['shares'] },
     unit: 'dB',
-    written: 'plain',
     possible: [0, 40],
     plausible: [1, 20],
     typical: [3, 6, 12],
     assume: { value: 6, spread: 0.25, note: 'half of the singer; between 4 and 12 dB occur' },
   },
   upmixCenterControl: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'center control of the upmix',
     ask: 'Does this upmix offer a setting for the center, such as spread, width or image?',
     hint: 'Look in its sound settings while it is on.',
@@ -76,8 +67,6 @@ export const upmixFacts = family({
     choices: { present: 'yes, there is one', none: 'no, there is none' },
   },
   centerSpread: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'center spread',
     ask: 'Is that center spread setting on or off?',
     hint: 'If it is a number, halfway or more counts as on.',
@@ -89,8 +78,6 @@ export const upmixFacts = family({
     choices: { on: 'on', off: 'off' },
   },
   centerSpreadAmount: {
-    kind: 'number',
-    family: 'upmix',
     label: 'amount of center spread',
     ask: 'If the spread is a scale, how far is it opened, from 0 (none) to 1 (all into the mains)?',
     hint: 'Half of the scale is 0.5.',
@@ -100,15 +87,12 @@ export const upmixFacts = family({
     usually: 'read',
     askedWhen: { centerSpread: ['on'] },
     unit: '1',
-    written: 'plain',
     possible: [0, 1],
     plausible: [0, 1],
     typical: [0.2, 0.5, 0.8],
     assume: { value: 0.5, spread: 0.35, note: 'where the control is only on or off' },
   },
   voiceLift: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'lift of the voice by the receiver',
     ask: 'Does the receiver offer to lift the voice, by sharing it with height loudspeakers or with the mains?',
     hint: 'It may be called lift or level of the voice.',
@@ -119,8 +103,6 @@ export const upmixFacts = family({
     choices: { none: 'no, there is none', off: 'yes, it is off', on: 'yes, it is on' },
   },
   upmixAmbience: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'ambience in the upmix',
     ask: 'Does the mode in use add a hall or ambience of its own?',
     hint: 'Mode names with hall, club or space often do.',
@@ -132,8 +114,6 @@ export const upmixFacts = family({
     choices: { yes: 'yes, it adds ambience', no: 'no' },
   },
   ambienceSize: {
-    kind: 'choice',
-    family: 'upmix',
     label: 'size of the ambience',
     ask: 'How is the size setting of that ambience mode set: small, medium or large?',
     hint: 'It may be called size, room or depth.',

@@ -1,10 +1,8 @@
 import { family } from '../spec.js';
 
 /** Cables, terminals and drivers that play or do not. */
-export const wiringFacts = family({
+export const wiringFacts = family('wiring', {
   polarityMarks: {
-    kind: 'choice',
-    family: 'wiring',
     label: 'polarity at the terminals',
     ask: 'Does red go to red and black to black at both ends of all three front cables?',
     hint: 'Power off before touching loudspeaker wires.',
@@ -22,8 +20,6 @@ export const wiringFacts = family({
     },
   },
   polarityMessage: {
-    kind: 'choice',
-    family: 'wiring',
     label: 'phase message of the setup',
     ask: 'Did the automatic setup complain about the phase or polarity of a front loudspeaker?',
     hint: 'Such messages are sometimes wrong; check the cable.',
@@ -34,8 +30,6 @@ export const wiringFacts = family({
     choices: { none: 'no', center: 'yes, about the center', main: 'yes, about left or right' },
   },
   driversHeard: {
-    kind: 'choice',
-    family: 'wiring',
     label: 'drivers of the center',
     ask: 'From what you have heard so far, do all drivers of the center play?',
     hint: 'A passive radiator, or a cone for bass only, is quiet by design.',
@@ -52,8 +46,6 @@ export const wiringFacts = family({
     },
   },
   jumpers: {
-    kind: 'choice',
-    family: 'wiring',
     label: 'terminals and straps',
     ask: 'Are all wires, clamps and straps at the terminals of the center tight and in place?',
     hint: 'Power off before touching them.',
@@ -67,8 +59,6 @@ export const wiringFacts = family({
     choices: { tight: 'tight and in place', loose: 'something is loose or missing' },
   },
   faultyMain: {
-    kind: 'choice',
-    family: 'wiring',
     label: 'main at fault',
     ask: 'If wires, drivers, noise or polarity of a main are at fault, which one is it?',
     hint: 'Facing the picture.',
