@@ -6,324 +6,187 @@ export type Side =
   | { [Id in ChoiceFactId]: { readonly fact: Id; readonly is: readonly Choice<Id>[] } }[ChoiceFactId]
   | { readonly fact: FactId; readonly is: 'told' };
 
-interface Pair {
-  readonly id: string;
+/** What hardly stands with another side, and how both may have come about, without blame. */
+interface Other {
   readonly kind: 'hard' | 'soft';
-  readonly a: Side;
   readonly b: Side;
-  /** How both may have come about, without blame. */
-  readonly note?: string;
+  readonly note?: string | undefined;
+}
+interface Pair extends Other {
+  readonly id: string;
+  readonly a: Side;
 }
 
+const is = <Id extends ChoiceFactId>(fact: Id, ...values: readonly Choice<Id>[]): Side =>
+  ({ fact, is: values }) as Side;
+const given = (fact: FactId): Side => ({ fact, is: 'told' });
+const hard = (b: Side, note?: string): Other => ({ kind: 'hard', b, note });
+const soft = (b: Side, note?: string): Other => ({ kind: 'soft', b, note });
+const against = (a: Side, others: Readonly<Record<string, Other>>): Pair[] =>
+  Object.entries(others).map(([id, other]) => ({ id, a, ...other }));
+
 const LATER = 'One of the two may be from another day.';
+const SPEECH = 'The test with one minute of speech is the better witness.';
+const MENU = 'A menu shows the one or the other.';
 
 export const PAIRS: readonly Pair[] = [
-  {
-    id: 'center-none-but-trim',
-    kind: 'soft',
-    a: { fact: 'centerMode', is: ['none'] },
-    b: { fact: 'centerTrim', is: 'told' },
-    note: 'A center set to none has no trim of its own.',
-  },
-  {
-    id: 'center-none-but-level',
-    kind: 'hard',
-    a: { fact: 'centerMode', is: ['none'] },
-    b: { fact: 'measuredCenterLevel', is: 'told' },
-    note: 'A center set to none plays no noise.',
-  },
-  {
-    id: 'center-none-but-plays',
-    kind: 'hard',
-    a: { fact: 'centerMode', is: ['none'] },
-    b: { fact: 'channelCheck', is: ['right', 'center-elsewhere-too'] },
-    note: LATER,
-  },
-  {
-    id: 'center-none-but-heard',
-    kind: 'soft',
-    a: { fact: 'centerMode', is: ['none'] },
-    b: { fact: 'voiceDirection', is: ['center-box'] },
-  },
-  {
-    id: 'no-center-but-layout',
-    kind: 'hard',
-    a: { fact: 'centerCount', is: ['none'] },
-    b: { fact: 'centerLayout', is: 'told' },
-  },
-  {
-    id: 'no-center-but-heard',
-    kind: 'hard',
-    a: { fact: 'centerCount', is: ['none'] },
-    b: { fact: 'channelCheck', is: ['right', 'center-elsewhere-too'] },
-  },
-  {
-    id: 'no-center-but-present',
-    kind: 'soft',
-    a: { fact: 'centerCount', is: ['none'] },
-    b: { fact: 'centerMode', is: ['present'] },
-    note: 'A menu can say present while no box is connected; that is worth knowing.',
-  },
-  {
-    id: 'one-center-but-pair',
-    kind: 'soft',
-    a: { fact: 'centerCount', is: ['one'] },
-    b: { fact: 'centerLayout', is: ['paired-boxes'] },
-    note: 'Two complete boxes side by side count as two.',
-  },
-  {
-    id: 'two-centers-but-one-layout',
-    kind: 'soft',
-    a: { fact: 'centerCount', is: ['two'] },
-    b: { fact: 'testPullForward', is: 'told' },
-    note: 'With two boxes it matters which of them was moved.',
-  },
-  {
-    id: 'upmix-off-but-cures',
-    kind: 'soft',
-    a: { fact: 'upmixUse', is: ['off'] },
-    b: { fact: 'testUpmixOff', is: ['gone'] },
-    note: 'If switching it off cures the trouble, it was on.',
-  },
-  {
-    id: 'upmix-off-but-spread-works',
-    kind: 'soft',
-    a: { fact: 'upmixUse', is: ['off'] },
-    b: { fact: 'testSpreadOn', is: ['opens', 'worse'] },
-    note: 'Center spread acts only while an upmix is on.',
-  },
-  {
-    id: 'no-control-but-spread',
-    kind: 'hard',
-    a: { fact: 'upmixCenterControl', is: ['none'] },
-    b: { fact: 'centerSpread', is: ['on'] },
-  },
-  {
-    id: 'no-control-but-spread-works',
-    kind: 'hard',
-    a: { fact: 'upmixCenterControl', is: ['none'] },
-    b: { fact: 'testSpreadOn', is: ['opens', 'worse'] },
-  },
-  {
-    id: 'spread-off-but-amount',
-    kind: 'soft',
-    a: { fact: 'centerSpread', is: ['off'] },
-    b: { fact: 'centerSpreadAmount', is: 'told' },
-  },
-  {
-    id: 'no-ambience-but-size',
-    kind: 'soft',
-    a: { fact: 'upmixAmbience', is: ['no'] },
-    b: { fact: 'ambienceSize', is: 'told' },
-  },
-  {
-    id: 'film-but-two-channels',
-    kind: 'soft',
-    a: { fact: 'playedContent', is: ['multichannel-film'] },
-    b: { fact: 'sourceFormat', is: ['two-channel'] },
-    note: 'The mix may have a center channel that is lost on the way.',
-  },
-  {
-    id: 'music-but-multichannel',
-    kind: 'soft',
-    a: { fact: 'playedContent', is: ['two-channel-music'] },
-    b: { fact: 'sourceFormat', is: ['multichannel'] },
-    note: 'The player may do the upmix itself, or the display may show the listening mode.',
-  },
-  {
-    id: 'marks-match-but-swapped-fuller',
-    kind: 'soft',
-    a: { fact: 'polarityMarks', is: ['all-match'] },
-    b: { fact: 'testPolarity', is: ['fuller-swapped'] },
-    note: 'A wrong delay imitates reversed polarity, and a box can be reversed inside.',
-  },
-  {
-    id: 'marks-crossed-but-fuller-as-wired',
-    kind: 'soft',
-    a: { fact: 'polarityMarks', is: ['center-crossed'] },
-    b: { fact: 'testPolarity', is: ['fuller-as-wired'] },
-    note: 'The wires may have been put right before the test.',
-  },
-  {
-    id: 'drivers-play-but-silent',
-    kind: 'hard',
-    a: { fact: 'driversHeard', is: ['all'] },
-    b: { fact: 'testEarToDrivers', is: ['silent', 'rattles'] },
-    note: LATER,
-  },
-  {
-    id: 'drivers-silent-but-play',
-    kind: 'hard',
-    a: { fact: 'driversHeard', is: ['tweeter-silent', 'cone-silent'] },
-    b: { fact: 'testEarToDrivers', is: ['all'] },
-    note: LATER,
-  },
-  {
-    id: 'channel-silent-but-drivers-play',
-    kind: 'hard',
-    a: { fact: 'channelCheck', is: ['silent'] },
-    b: { fact: 'driversHeard', is: ['all'] },
-    note: LATER,
-  },
-  {
-    id: 'straps-loose-but-all-play',
-    kind: 'soft',
-    a: { fact: 'jumpers', is: ['loose'] },
-    b: { fact: 'driversHeard', is: ['all'] },
-    note: 'A loose strap may still touch.',
-  },
-  {
-    id: 'display-silent-but-cures',
-    kind: 'soft',
-    a: { fact: 'displaySpeakers', is: ['muted'] },
-    b: { fact: 'testMuteDisplay', is: ['gone'] },
-    note: 'If muting it cures the trouble, it was playing.',
-  },
-  {
-    id: 'no-equalization-but-reach',
-    kind: 'soft',
-    a: { fact: 'equalization', is: ['none'] },
-    b: { fact: 'equalizationReach', is: 'told' },
-  },
-  {
-    id: 'no-equalization-but-bypass-matters',
-    kind: 'soft',
-    a: { fact: 'equalization', is: ['none'] },
-    b: { fact: 'testEqBypass', is: ['better', 'worse'] },
-    note: 'If bypassing it changes the sound, it was on.',
-  },
-  {
-    id: 'nobody-set-but-microphone',
-    kind: 'soft',
-    a: { fact: 'alignmentBy', is: ['nobody'] },
-    b: { fact: 'calibrationSpot', is: 'told' },
-  },
-  {
-    id: 'distances-but-delay',
-    kind: 'soft',
-    a: { fact: 'entryKind', is: ['distances'] },
-    b: { fact: 'delayCenter', is: 'told' },
-    note: 'A menu shows the one or the other.',
-  },
-  {
-    id: 'delays-but-distance',
-    kind: 'soft',
-    a: { fact: 'entryKind', is: ['delays'] },
-    b: { fact: 'enteredCenter', is: 'told' },
-    note: 'A menu shows the one or the other.',
-  },
-  {
-    id: 'no-subwoofer-but-timing',
-    kind: 'hard',
-    a: { fact: 'subwoofer', is: ['none'] },
-    b: { fact: 'subTiming', is: ['automatic', 'by-ear'] },
-  },
-  {
-    id: 'no-subwoofer-but-late',
-    kind: 'hard',
-    a: { fact: 'subwoofer', is: ['none'] },
-    b: { fact: 'subDelay', is: 'told' },
-  },
-  {
-    id: 'no-subwoofer-but-polarity',
-    kind: 'hard',
-    a: { fact: 'subwoofer', is: ['none'] },
-    b: { fact: 'subPolarity', is: 'told' },
-  },
-  {
-    id: 'no-subwoofer-but-voice-from-it',
-    kind: 'hard',
-    a: { fact: 'subwoofer', is: ['none'] },
-    b: { fact: 'voiceDirection', is: ['subwoofer'] },
-  },
-  {
-    id: 'large-but-crossover',
-    kind: 'soft',
-    a: { fact: 'centerBassSize', is: ['large'] },
-    b: { fact: 'centerBassCrossover', is: 'told' },
-    note: 'Set to large, its crossover is out of use.',
-  },
-  {
-    id: 'no-screen-but-behind-it',
-    kind: 'hard',
-    a: { fact: 'screenKind', is: ['none'] },
-    b: { fact: 'centerPlacement', is: ['behind-screen'] },
-  },
-  {
-    id: 'no-screen-but-covered',
-    kind: 'hard',
-    a: { fact: 'screenKind', is: ['none'] },
-    b: { fact: 'screenCovers', is: 'told' },
-  },
-  {
-    id: 'single-seat-but-side-seats',
-    kind: 'soft',
-    a: { fact: 'seating', is: ['single-seat'] },
-    b: { fact: 'troubleSeats', is: ['off-middle'] },
-    note: 'Perhaps guests sit there now and then.',
-  },
-  {
-    id: 'off-middle-but-same-everywhere',
-    kind: 'soft',
-    a: { fact: 'troubleSeats', is: ['off-middle'] },
-    b: { fact: 'testSitMiddle', is: ['same-everywhere', 'worse-in-middle'] },
-    note: 'The test with one minute of speech is the better witness.',
-  },
-  {
-    id: 'everywhere-but-clear-in-middle',
-    kind: 'soft',
-    a: { fact: 'troubleSeats', is: ['everywhere', 'middle-only'] },
-    b: { fact: 'testSitMiddle', is: ['clear-in-middle'] },
-    note: 'The test with one minute of speech is the better witness.',
-  },
-  {
-    id: 'one-person-but-seat',
-    kind: 'soft',
-    a: { fact: 'whoHears', is: ['one-person'] },
-    b: { fact: 'testSwapSeats', is: ['stays-with-seat'] },
-  },
-  {
-    id: 'one-place-but-person',
-    kind: 'soft',
-    a: { fact: 'whoHears', is: ['one-place', 'everyone'] },
-    b: { fact: 'testSwapSeats', is: ['goes-with-person'] },
-  },
-  {
-    id: 'with-change-but-nothing-changed',
-    kind: 'hard',
-    a: { fact: 'onset', is: ['with-change'] },
-    b: { fact: 'lastChange', is: ['nothing'] },
-  },
-  {
-    id: 'passive-but-latency',
-    kind: 'soft',
-    a: { fact: 'centerPowered', is: ['no'] },
-    b: { fact: 'centerLatency', is: 'told' },
-    note: 'A center without a power cord adds no delay of its own.',
-  },
-  {
-    id: 'clear-view-but-obstacle',
-    kind: 'soft',
-    a: { fact: 'obstacle', is: ['none'] },
-    b: { fact: 'obstacleHeight', is: 'told' },
-  },
-  {
-    id: 'alike-but-changes-tone',
-    kind: 'soft',
-    a: { fact: 'testNoiseEach', is: ['alike'] },
-    b: { fact: 'toneAcrossPan', is: ['duller', 'brighter', 'thinner', 'boxier'] },
-    note: 'Steady noise from one seat is the better witness.',
-  },
-  {
-    id: 'equal-but-noise-softer',
-    kind: 'soft',
-    a: { fact: 'voiceLoudness', is: ['equal', 'louder'] },
-    b: { fact: 'testNoiseEach', is: ['softer'] },
-  },
-  {
-    id: 'equal-but-noise-louder',
-    kind: 'soft',
-    a: { fact: 'voiceLoudness', is: ['equal', 'softer'] },
-    b: { fact: 'testNoiseEach', is: ['louder'] },
-  },
+  ...against(is('centerMode', 'none'), {
+    'center-none-but-trim': soft(given('centerTrim'), 'A center set to none has no trim of its own.'),
+    'center-none-but-level': hard(given('measuredCenterLevel'), 'A center set to none plays no noise.'),
+    'center-none-but-plays': hard(is('channelCheck', 'right', 'center-elsewhere-too'), LATER),
+    'center-none-but-heard': soft(is('voiceDirection', 'center-box')),
+  }),
+  ...against(is('centerCount', 'none'), {
+    'no-center-but-layout': hard(given('centerLayout')),
+    'no-center-but-heard': hard(is('channelCheck', 'right', 'center-elsewhere-too')),
+    'no-center-but-present': soft(
+      is('centerMode', 'present'),
+      'A menu can say present while no box is connected; that is worth knowing.',
+    ),
+  }),
+  ...against(is('centerCount', 'one'), {
+    'one-center-but-pair': soft(
+      is('centerLayout', 'paired-boxes'),
+      'Two complete boxes side by side count as two.',
+    ),
+  }),
+  ...against(is('centerCount', 'two'), {
+    'two-centers-but-one-layout': soft(
+      given('testPullForward'),
+      'With two boxes it matters which of them was moved.',
+    ),
+  }),
+  ...against(is('upmixUse', 'off'), {
+    'upmix-off-but-cures': soft(
+      is('testUpmixOff', 'gone'),
+      'If switching it off cures the trouble, it was on.',
+    ),
+    'upmix-off-but-spread-works': soft(
+      is('testSpreadOn', 'opens', 'worse'),
+      'Center spread acts only while an upmix is on.',
+    ),
+  }),
+  ...against(is('upmixCenterControl', 'none'), {
+    'no-control-but-spread': hard(is('centerSpread', 'on')),
+    'no-control-but-spread-works': hard(is('testSpreadOn', 'opens', 'worse')),
+  }),
+  ...against(is('centerSpread', 'off'), {
+    'spread-off-but-amount': soft(given('centerSpreadAmount')),
+  }),
+  ...against(is('upmixAmbience', 'no'), {
+    'no-ambience-but-size': soft(given('ambienceSize')),
+  }),
+  ...against(is('playedContent', 'multichannel-film'), {
+    'film-but-two-channels': soft(
+      is('sourceFormat', 'two-channel'),
+      'The mix may have a center channel that is lost on the way.',
+    ),
+  }),
+  ...against(is('playedContent', 'two-channel-music'), {
+    'music-but-multichannel': soft(
+      is('sourceFormat', 'multichannel'),
+      'The player may do the upmix itself, or the display may show the listening mode.',
+    ),
+  }),
+  ...against(is('polarityMarks', 'all-match'), {
+    'marks-match-but-swapped-fuller': soft(
+      is('testPolarity', 'fuller-swapped'),
+      'A wrong delay imitates reversed polarity, and a box can be reversed inside.',
+    ),
+  }),
+  ...against(is('polarityMarks', 'center-crossed'), {
+    'marks-crossed-but-fuller-as-wired': soft(
+      is('testPolarity', 'fuller-as-wired'),
+      'The wires may have been put right before the test.',
+    ),
+  }),
+  ...against(is('driversHeard', 'all'), {
+    'drivers-play-but-silent': hard(is('testEarToDrivers', 'silent', 'rattles'), LATER),
+  }),
+  ...against(is('driversHeard', 'tweeter-silent', 'cone-silent'), {
+    'drivers-silent-but-play': hard(is('testEarToDrivers', 'all'), LATER),
+  }),
+  ...against(is('channelCheck', 'silent'), {
+    'channel-silent-but-drivers-play': hard(is('driversHeard', 'all'), LATER),
+  }),
+  ...against(is('jumpers', 'loose'), {
+    'straps-loose-but-all-play': soft(is('driversHeard', 'all'), 'A loose strap may still touch.'),
+  }),
+  ...against(is('displaySpeakers', 'muted'), {
+    'display-silent-but-cures': soft(
+      is('testMuteDisplay', 'gone'),
+      'If muting it cures the trouble, it was playing.',
+    ),
+  }),
+  ...against(is('equalization', 'none'), {
+    'no-equalization-but-reach': soft(given('equalizationReach')),
+    'no-equalization-but-bypass-matters': soft(
+      is('testEqBypass', 'better', 'worse'),
+      'If bypassing it changes the sound, it was on.',
+    ),
+  }),
+  ...against(is('alignmentBy', 'nobody'), {
+    'nobody-set-but-microphone': soft(given('calibrationSpot')),
+  }),
+  ...against(is('entryKind', 'distances'), {
+    'distances-but-delay': soft(given('delayCenter'), MENU),
+  }),
+  ...against(is('entryKind', 'delays'), {
+    'delays-but-distance': soft(given('enteredCenter'), MENU),
+  }),
+  ...against(is('subwoofer', 'none'), {
+    'no-subwoofer-but-timing': hard(is('subTiming', 'automatic', 'by-ear')),
+    'no-subwoofer-but-late': hard(given('subDelay')),
+    'no-subwoofer-but-polarity': hard(given('subPolarity')),
+    'no-subwoofer-but-voice-from-it': hard(is('voiceDirection', 'subwoofer')),
+  }),
+  ...against(is('centerBassSize', 'large'), {
+    'large-but-crossover': soft(given('centerBassCrossover'), 'Set to large, its crossover is out of use.'),
+  }),
+  ...against(is('screenKind', 'none'), {
+    'no-screen-but-behind-it': hard(is('centerPlacement', 'behind-screen')),
+    'no-screen-but-covered': hard(given('screenCovers')),
+  }),
+  ...against(is('seating', 'single-seat'), {
+    'single-seat-but-side-seats': soft(
+      is('troubleSeats', 'off-middle'),
+      'Perhaps guests sit there now and then.',
+    ),
+  }),
+  ...against(is('troubleSeats', 'off-middle'), {
+    'off-middle-but-same-everywhere': soft(is('testSitMiddle', 'same-everywhere', 'worse-in-middle'), SPEECH),
+  }),
+  ...against(is('troubleSeats', 'everywhere', 'middle-only'), {
+    'everywhere-but-clear-in-middle': soft(is('testSitMiddle', 'clear-in-middle'), SPEECH),
+  }),
+  ...against(is('whoHears', 'one-person'), {
+    'one-person-but-seat': soft(is('testSwapSeats', 'stays-with-seat')),
+  }),
+  ...against(is('whoHears', 'one-place', 'everyone'), {
+    'one-place-but-person': soft(is('testSwapSeats', 'goes-with-person')),
+  }),
+  ...against(is('onset', 'with-change'), {
+    'with-change-but-nothing-changed': hard(is('lastChange', 'nothing')),
+  }),
+  ...against(is('centerPowered', 'no'), {
+    'passive-but-latency': soft(
+      given('centerLatency'),
+      'A center without a power cord adds no delay of its own.',
+    ),
+  }),
+  ...against(is('obstacle', 'none'), {
+    'clear-view-but-obstacle': soft(given('obstacleHeight')),
+  }),
+  ...against(is('testNoiseEach', 'alike'), {
+    'alike-but-changes-tone': soft(
+      is('toneAcrossPan', 'duller', 'brighter', 'thinner', 'boxier'),
+      'Steady noise from one seat is the better witness.',
+    ),
+  }),
+  ...against(is('voiceLoudness', 'equal', 'louder'), {
+    'equal-but-noise-softer': soft(is('testNoiseEach', 'softer')),
+  }),
+  ...against(is('voiceLoudness', 'equal', 'softer'), {
+    'equal-but-noise-louder': soft(is('testNoiseEach', 'louder')),
+  }),
 ];
