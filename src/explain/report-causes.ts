@@ -1,5 +1,6 @@
 /** Every cause with its balance sheet, evidence, confirming tests and remedies in words. */
 
+import type { UnitSystem } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { Audit } from '../reasoning/audit.js';
 import { curesWord } from '../reasoning/plan.js';
@@ -12,6 +13,8 @@ import { SEVERITIES } from '../rules/cause.js';
 import { CAUTIONS } from '../rules/cautions.js';
 import { DERIVED } from '../rules/derived/table.js';
 import { offerOf } from '../rules/gain.js';
+import { verdictOf } from '../rules/plain.js';
+import type { View } from '../rules/view.js';
 import { carriedText, confidenceText, priorText, sharedText } from './confidence.js';
 import { reportEvidence } from './report-evidence.js';
 import type { CausePlace, ReportCause, ReportConfirm, ReportGroup, ReportRemedy } from './report-types.js';
@@ -21,6 +24,7 @@ import {
   capital,
   effortText,
   factText,
+  fill,
   fillKnown,
   fillNaming,
   idText,
@@ -104,6 +108,10 @@ function reportConfirm({ book }: Audit, confirm: Confirm): ReportConfirm {
   };
 }
 
+/** What was seen to be wrong is put right in its own numbers, where they are known. */
+const seenTitle = ({ now, seen }: Remedy, view: View, units: UnitSystem): string | undefined =>
+  now && seen && verdictOf(seen, view).truth === 'yes' ? fill(now, view, units) : undefined;
+
 /** A remedy in words; none where it does not suit the system or must not be done. */
 function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): ReportRemedy[] {
   const { truth: suits, after } = offerOf(remedy, view);
@@ -113,7 +121,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
   return [
     {
       id: remedy.id,
-      title: capital(remedy.title),
+      title: capital(seenTitle(remedy, view, book.units) ?? remedy.title),
       steps: remedy.steps.map((step) => sentence(fillNaming(step, view, book.units))),
       minutes: remedy.minutes,
       cost: remedy.cost,

@@ -63,7 +63,7 @@ function numberIn(typed: string, id: NumberFactId, spec: NumberSpec, units: Unit
 function choiceIn(typed: string, id: ChoiceFactId, spec: ChoiceSpec): Answer | undefined {
   const found = findIn(typed);
   const { words } = found;
-  const short = phrasesOf(ANSWER_WORDS[id] as Record<string, string> | undefined, id);
+  const short = phrasesOf(shortWords(id, spec), id);
   const matches = [
     ...found.matches.filter(({ meaning }) => meaning.kind === 'choice' && meaning.fact === id),
     ...words.flatMap((_, at) => matchesAt(words, at, short)),
@@ -81,6 +81,19 @@ function choiceIn(typed: string, id: ChoiceFactId, spec: ChoiceSpec): Answer | u
   if (value === undefined || best.length > 1) return undefined;
   return { value, how: isHedged(words) ? 'guessed' : spec.usually };
 }
+
+/** The words for a bare answer, and each choice in its own: "probably small" names one of the choices. */
+function shortWords(id: ChoiceFactId, { choices, alsoCalled }: ChoiceSpec): Record<string, string> {
+  const more: Readonly<Record<string, string>> = ANSWER_WORDS[id] ?? {};
+  return Object.fromEntries(
+    Object.entries(choices).map(([value, label]): [string, string] => {
+      const names = [value, label, ...(alsoCalled?.[value] ?? [])].map(plainWords);
+      return [value, [...names, more[value] ?? ''].filter((each) => each !== '').join('; ')];
+    }),
+  );
+}
+
+const plainWords = (text: string): string => wordsOf(text).join(' ');
 
 function meantBy(words: readonly Word[], match: Match<Meaning>, id: ChoiceFactId): string | undefined {
   if (match.meaning.kind !== 'choice') return undefined;

@@ -1,5 +1,6 @@
 /** Numbers and their units found among the tokens: digits and words, feet and inches, ranges, W x H x D. */
 import { UNIT_WORDS, type UnitWord } from '../facts/unit-words.js';
+import { bodyLengthAt } from './body-lengths.js';
 import { type Spelled, spelledAt } from './numerals.js';
 import type { Token } from './tokens.js';
 
@@ -101,6 +102,12 @@ interface Found {
 }
 
 function quantityAt(tokens: readonly Token[], start: number): Found | undefined {
+  const body = bodyLengthAt(tokens, start);
+  if (body) {
+    const { count, meters, next } = body;
+    const length = { dimension: 'length', value: count * meters, scale: meters } as const;
+    return { quantity: { ...length, approximate: true, signed: false }, next, written: count };
+  }
   let at = start;
   const sign = signAt(tokens, at);
   if (sign !== 0) at++;

@@ -123,8 +123,9 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
   const first = open[0];
   const remedies = extent === 'whole' ? open : extent === 'start' ? open.slice(0, 1).filter(isFree) : [];
   const test = cheapestTest(audit.heard, cause);
-  // Whoever is sure begins with what mends it: a test comes only before what costs something.
-  const sure = cause.id === audit.ranking.leader && isSure(audit);
+  // Whoever is sure, or has seen it, begins with what mends it: a test comes only before what costs something.
+  const isSeen = seenFaults(audit).some((fault) => fault.cause === cause.id);
+  const sure = cause.id === audit.ranking.leader && (isSeen || isSure(audit));
   const isDear = first === undefined || !isFree(first);
   const needed = sure
     ? !remedies.every(isFree)

@@ -133,6 +133,8 @@ export interface Remedy {
   /** Not proposed where one of these must not be done; what costs something needs a purchase anyway. */
   readonly forbiddenBy?: readonly ConstraintId[];
   readonly title: string;
+  /** The title where the fault was seen, with its numbers; templates as in `Says`. */
+  readonly now?: string;
   /** Shown only where this holds (or is unknown). */
   readonly when?: Condition;
   readonly gain?: Gain;

@@ -24,6 +24,7 @@ describe('quantities as people write them', () => {
     ['ten foot four', 'length 3.15'],
     ['a foot and a half', 'length 0.457'],
     ['half a metre', 'length 0.5'],
+    ['waist high', 'length 1 about'],
     ['2 m 50', 'length 2.5'],
     ['2m20', 'length 2.2'],
     ['2,5 m', 'length 2.5'],

@@ -31,6 +31,11 @@ testCause(delay, {
   ],
   fires: [
     {
+      name: 'an entry 1.5 m beyond the tape is a mistake, whatever is played and whatever the mains are',
+      facts: { enteredCenter: 4.6, tapedCenter: 3.1 },
+      rules: ['entry-plainly-false'],
+    },
+    {
       name: 'a hole measured where this delay puts the first of its comb is the delay',
       facts: {
         playedContent: 'two-channel-music',
@@ -158,6 +163,11 @@ testCause(delay, {
     },
   ],
   silent: [
+    {
+      name: 'what the entries of all three exceed the tape by is no error between them',
+      facts: { ...taped, enteredLeft: 4.354, enteredCenter: 4, enteredRight: 4.354 },
+      rules: ['entry-plainly-false'],
+    },
     {
       name: 'a gross error is heard in whatever little is shared',
       facts: { ...room, ...discrete, ...taped, ...asTaped, enteredCenter: 9.84 },
@@ -317,6 +327,12 @@ testCause(delay, {
     },
   ],
   cannotTell: [
+    {
+      name: 'a longer entry that the automatic setup wrote may be the latency of the center',
+      facts: { enteredCenter: 4.6, tapedCenter: 3.1, alignmentBy: 'automatic' },
+      rule: 'entry-plainly-false',
+      asks: ['centerPowered', 'enteredLeft', 'enteredRight'],
+    },
     {
       name: 'no hole measured',
       facts: {

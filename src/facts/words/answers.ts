@@ -17,6 +17,16 @@ export const ANSWER_WORDS: ChoiceWords = {
     'single-seat': 'armchair; one armchair; single; alone; one; just me; only me',
     'several-rows': 'rows; two rows; second row; second; theater; several',
   },
+  voiceDirection: {
+    picture: 'television; tv; display; picture; actors; in front',
+    'center-box': 'center; speaker; loudspeaker; box; itself',
+    low: 'below; low; under; beneath; down; floor; too low',
+    high: 'above; high; up; over the picture|television; ceiling; too high',
+    aside: 'left; right; side; aside; off to; one main',
+    behind: 'behind; surrounds; rear; back; above me; behind me',
+    subwoofer: 'subwoofer; sub',
+    nowhere: 'nowhere; vague; wide; everywhere; all over; diffuse',
+  },
   troubleSeats: {
     'off-middle': 'ends; sides; side; outside; edge; corner; off center; the end; left and right; side seats',
     'middle-only': 'middle; center; sweet spot',

@@ -51,6 +51,7 @@ export const delay = defineCause({
   },
   groups: {
     arrival: 'same-quantity',
+    entry: 'independent',
     audible: 'same-quantity',
     switching: 'same-mechanism',
     where: 'independent',
@@ -152,6 +153,23 @@ export const delay = defineCause({
       },
       oneOf('testTape', 'off', 'wrong-unit'),
       { yes: 'telling', no: 'strong' },
+    ),
+    answers(
+      {
+        id: 'entry-plainly-false',
+        group: 'entry',
+        // Whatever it is heard in: nobody enters a step more than the tape shows but by mistake, or for a latency.
+        applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none')),
+        says: {
+          yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',
+          no: 'The center is entered at {enteredCenter} and taped at {tapedCenter}, which is no plain mistake.',
+        },
+        because:
+          'From 70 cm on, entry against tape, it is a mistake that is seen and not inferred; it is mended first.',
+        source: 'geometry',
+      },
+      atLeast('entryAgainstTapeMs', 'grossDelayMs.noticeable'),
+      { yes: 'proof' },
     ),
     deviates(
       {
@@ -327,6 +345,7 @@ export const delay = defineCause({
       id: 'correct-unit',
       act: 'entry-corrected',
       title: 'Type the center distance in the unit of the menu',
+      now: 'Enter {tapedCenter} for the center instead of {enteredCenter}, in the unit of the menu',
       when: WRONG_UNIT,
       seen: WRONG_UNIT,
       steps: [
@@ -403,6 +422,7 @@ export const delay = defineCause({
       id: 'enter-taped-distances',
       act: 'entry-corrected',
       title: 'Tape all three distances and enter them',
+      now: 'Enter {tapedCenter} for the center instead of {enteredCenter}, and left and right by tape as well',
       when: all(
         atMost('neededEntryM', 'menuEntryM'),
         is('automaticLatency', 'none'),

@@ -306,7 +306,7 @@ function tapeTells(r: Reader<(typeof TAPE_FACTS)[number]>): 'yes' | 'no' {
 /** What the automatic setup wrote stands as long as the entry is within one coarse step of it, m. Common practice. */
 const KEPT_WITHIN_M = 0.1;
 
-type ToldLength = 'enteredLeft' | 'enteredRight' | 'tapedLeft' | 'tapedRight';
+type MainsLength = 'enteredLeft' | 'enteredRight' | 'tapedMains' | 'tapedLeft' | 'tapedRight';
 
 export const time = {
   arrivalMeasured: derive(
@@ -354,18 +354,21 @@ export const time = {
     delayError,
   ),
   entryAgainstTapeMs: derive(
-    number('ms', 'center against the mains by the entries, less the same by the tape, magnitude'),
-    ['enteredLeft', 'enteredCenter', 'enteredRight', ...TAPED_FACTS],
+    number(
+      'ms',
+      'entry of the center beyond its tape, less the same of the mains where both are told, magnitude',
+    ),
+    ['enteredCenter', 'enteredLeft', 'enteredRight', ...TAPED_FACTS],
     (r) => {
-      const mainsM = (...ids: readonly [ToldLength, ToldLength]): number => {
-        const told = ids.flatMap((id) => r.toldNumber(id) ?? []);
-        return told.length === 0 ? r.stop(...ids) : told.reduce((sum, m) => sum + m, 0) / told.length;
-      };
-      const tapedMains = r.toldNumber('tapedMains') ?? mainsM('tapedLeft', 'tapedRight');
       const [entered, taped] = r.numbers('enteredCenter', 'tapedCenter');
-      return (
-        (1000 * Math.abs(entered - mainsM('enteredLeft', 'enteredRight') - (taped - tapedMains))) / C_AIR
-      );
+      const toldM = (...ids: readonly MainsLength[]): number | undefined => {
+        const all = ids.flatMap((id) => r.toldNumber(id) ?? []);
+        return all.length === 0 ? undefined : all.reduce((sum, m) => sum + m, 0) / all.length;
+      };
+      const enteredM = toldM('enteredLeft', 'enteredRight');
+      const tapedM = toldM('tapedMains') ?? toldM('tapedLeft', 'tapedRight');
+      const mainsOffM = enteredM === undefined || tapedM === undefined ? 0 : enteredM - tapedM;
+      return (1000 * Math.abs(entered - taped - mainsOffM)) / C_AIR;
     },
   ),
   delayGross: derive(
