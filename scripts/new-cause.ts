@@ -33,20 +33,15 @@ export const ${name} = defineCause({
   links: { 'voice-unclear-everywhere': 0.5 },
   groups: { heard: 'independent' },
   rules: [
-    answers(
-      {
-        id: 'heard-close-by',
-        group: 'heard',
-        says: {
-          yes: '… It is heard close to the center as well.',
-          no: '… Close to the center it is gone.',
-        },
-        because: '… Why that tells.',
-        source: 'practice',
-      },
-      is('testNearCenter', 'still-bad'),
-      { yes: 'hint', no: 'telling' },
-    ),
+    answers({
+      id: 'heard-close-by',
+      group: 'heard',
+      when: is('testNearCenter', 'still-bad'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: '… It is heard close to the center as well.',
+      no: '… Close to the center it is gone.',
+      because: '… Why that tells.',
+    }),
   ],
   confirm: [confirmedBy('testNearCenter', 'still-bad')],
   remedies: [

@@ -244,40 +244,53 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
 }
 
 function remarkRule({ id, when, telling, speaks, says, otherwise, because, group }: Telltale): Rule {
-  const words = {
+  return answers({
     id,
     group: group ?? (variablesOf(when)[0] as string),
-    says: { yes: says, no: otherwise },
+    when,
+    tells: { yes: telling, ...(speaks ? { against: true } : {}) },
+    yes: says,
+    no: otherwise,
     because,
-  } as const;
-  return {
-    ...answers(words, when, { yes: telling, ...(speaks ? { against: true } : {}) }),
     madeFrom: 'telltale',
-  };
+  });
 }
 
-type RuleWords<G extends string> = Omit<Rule, 'when' | 'weigh' | 'group'> & { readonly group: G };
+type Written<G extends string> = Omit<Rule, 'when' | 'weigh' | 'says' | 'group'> &
+  Says & { readonly group: G };
 /** A rule whose condition and weight are one computed deviation against the clear grade of a limit. */
-export function deviates<const G extends string>(
-  words: RuleWords<G>,
-  of: NumberVar,
-  limitId: LimitId | { readonly computed: DerivedNumberId; readonly lowIsBad?: boolean },
-  options: Pick<Deviation, 'only' | 'heard' | 'maxDb'> = {},
-): Rule & { readonly group: G } {
-  const lowIsBad = typeof limitId === 'string' ? 'lowIsBad' in LIMITS[limitId] : (limitId.lowIsBad ?? false);
-  const limit: LimitVar | DerivedNumberId =
-    typeof limitId === 'string' ? `limit.${limitId}.clear` : limitId.computed;
-  const bound = (typeof limitId === 'string' ? limitId : { other: limitId.computed }) as never;
-  const when = lowIsBad ? atMost(of, bound) : atLeast(of, bound);
-  return { ...words, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
+export function deviates<const G extends string>({
+  of,
+  limit: bound,
+  only,
+  heard,
+  maxDb,
+  yes,
+  no,
+  ...rule
+}: Written<G> &
+  Pick<Deviation, 'of' | 'only' | 'heard' | 'maxDb'> & {
+    readonly limit: LimitId | { readonly computed: DerivedNumberId; readonly lowIsBad?: boolean };
+  }): Rule & { readonly group: G } {
+  const isTable = typeof bound === 'string';
+  const lowIsBad = isTable ? 'lowIsBad' in LIMITS[bound] : (bound.lowIsBad ?? false);
+  const limit = isTable ? (`limit.${bound}.clear` as const) : bound.computed;
+  const side = (isTable ? bound : { other: bound.computed }) as never;
+  const when = lowIsBad ? atMost(of, side) : atLeast(of, side);
+  const options = { ...(only && { only }), ...(heard && { heard }), ...(maxDb !== undefined && { maxDb }) };
+  return { ...rule, says: { yes, no }, when, weigh: { kind: 'deviation', of, limit, lowIsBad, ...options } };
 }
 /** A rule that weighs an answer, by how telling each of its outcomes is; common practice where no source is told. */
-export function answers<const G extends string>(
-  words: Omit<RuleWords<G>, 'source'> & Pick<Partial<Rule>, 'source'>,
-  when: Condition,
-  tells: Tells,
-): Rule & { readonly group: G } {
-  return { source: 'practice', ...words, when, weigh: answerWeight(tells) };
+export function answers<const G extends string>({
+  when,
+  tells,
+  yes,
+  no,
+  ...rule
+}: Omit<Written<G>, 'source'> &
+  Pick<Partial<Rule>, 'source'> &
+  Pick<Rule, 'when'> & { readonly tells: Tells }): Rule & { readonly group: G } {
+  return { source: 'practice', ...rule, says: { yes, no }, when, weigh: answerWeight(tells) };
 }
 
 export function ruleVariables(rule: Rule): VarId[] {

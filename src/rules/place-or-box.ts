@@ -9,39 +9,29 @@ import type { Tells } from './strength.js';
 
 /** Alike there names the place; unlike there clears it. */
 export function placeNotBox<const G extends string>(group: G): Rule & { readonly group: G } {
-  return answers(
-    {
-      id: 'alike-beside-a-main',
-      group,
-      says: {
-        yes: 'Beside a main, at the same height, the center sounds like it: the place of the center makes the difference.',
-        no: 'Beside a main, at the same height, the center sounds as unlike as before, so its place is not what makes it.',
-      },
-      because:
-        'With the place shared only box and channel can differ; what is gone there was made by the place.',
-      source: 'practice',
-    },
-    is('testBesideMain', 'alike'),
-    { yes: 'telling', no: 'telling' },
-  );
+  return answers({
+    id: 'alike-beside-a-main',
+    group,
+    when: is('testBesideMain', 'alike'),
+    tells: { yes: 'telling', no: 'telling' },
+    yes: 'Beside a main, at the same height, the center sounds like it: the place of the center makes the difference.',
+    no: 'Beside a main, at the same height, the center sounds as unlike as before, so its place is not what makes it.',
+    because:
+      'With the place shared only box and channel can differ; what is gone there was made by the place.',
+  });
 }
 
 /** Unlike there names box or settings; alike there clears them. */
 export function boxNotPlace<const G extends string>(group: G): Rule & { readonly group: G } {
-  return answers(
-    {
-      id: 'unlike-beside-a-main',
-      group,
-      says: {
-        yes: 'Beside a main, at the same height, the center sounds as unlike as before: the box or its settings make the difference.',
-        no: 'Beside a main, at the same height, the center sounds like it, so neither the box nor its settings are to blame.',
-      },
-      because: 'With the place shared only box and channel can differ.',
-      source: 'practice',
-    },
-    is('testBesideMain', 'differs'),
-    { yes: 'telling', no: 'telling' },
-  );
+  return answers({
+    id: 'unlike-beside-a-main',
+    group,
+    when: is('testBesideMain', 'differs'),
+    tells: { yes: 'telling', no: 'telling' },
+    yes: 'Beside a main, at the same height, the center sounds as unlike as before: the box or its settings make the difference.',
+    no: 'Beside a main, at the same height, the center sounds like it, so neither the box nor its settings are to blame.',
+    because: 'With the place shared only box and channel can differ.',
+  });
 }
 
 /** A main in the place of the center: a good box that turns bad there names the place. The rates are of the cause. */
@@ -49,20 +39,15 @@ export function mainWrongThereToo<const G extends string>(
   group: G,
   tells: Tells,
 ): Rule & { readonly group: G } {
-  return answers(
-    {
-      id: 'main-wrong-there-too',
-      group,
-      says: {
-        yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
-        no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
-      },
-      because: 'A loudspeaker known to be good that turns bad in a place names the place.',
-      source: 'practice',
-    },
-    is('testMainInPlace', 'wrong'),
+  return answers({
+    id: 'main-wrong-there-too',
+    group,
+    when: is('testMainInPlace', 'wrong'),
     tells,
-  );
+    yes: 'One of the mains, put into that place, sounds wrong there too: the place is to blame.',
+    no: 'One of the mains, put into that place, sounds right there: the box is to blame, not the place.',
+    because: 'A loudspeaker known to be good that turns bad in a place names the place.',
+  });
 }
 
 /** What colors every seat of a row alike is not heard at its ends alone. `what` as it stands in a sentence. */
@@ -71,18 +56,14 @@ export function alikeAlongTheRow<const G extends string>(
   what: string,
   because: string,
 ): Rule & { readonly group: G } {
-  return answers(
-    {
-      id: 'only-off-the-middle',
-      group,
-      says: {
-        yes: `It is worse at the seats off to the side, while ${what} would be heard alike along the row.`,
-        no: `It is not worse at the seats off to the side, as ${what} would have it.`,
-      },
-      because,
-      source: 'geometry',
-    },
-    is('troubleSeats', 'off-middle'),
-    { yes: 'telling', no: 'slight', against: true },
-  );
+  return answers({
+    id: 'only-off-the-middle',
+    group,
+    when: is('troubleSeats', 'off-middle'),
+    tells: { yes: 'telling', no: 'slight', against: true },
+    yes: `It is worse at the seats off to the side, while ${what} would be heard alike along the row.`,
+    no: `It is not worse at the seats off to the side, as ${what} would have it.`,
+    because,
+    source: 'geometry',
+  });
 }

@@ -107,8 +107,8 @@ export function heard<const G extends string>(
   because: string,
   more: Pick<Rule, 'applies'> & { readonly source?: SourceId } = {},
 ): Rule & { readonly group: G } {
-  const { when, yes, no, ...words }: Remark = REMARKS[id];
-  return answers({ id, group, says: { yes, no }, because, ...words, ...more }, when, tells);
+  const remark: Remark = REMARKS[id];
+  return answers({ id, group, tells, because, ...remark, ...more });
 }
 
 /** The same as a tell-tale: that it was not remarked says nothing. */

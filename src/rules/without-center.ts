@@ -6,19 +6,14 @@ import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
 
 export function staysWithoutCenter<const G extends string>(group: G): Rule & { readonly group: G } {
-  return answers(
-    {
-      id: 'gone-without-center',
-      group,
-      says: {
-        yes: 'With the center set to none the trouble is gone.',
-        no: 'With the center set to none the trouble is not gone, so neither the center nor what is sent to it makes it.',
-      },
-      because:
-        'Set to none, left and right get what the center had. What stays is in them, in the room or in the program.',
-      source: 'practice',
-    },
-    is('testPhantom', 'gone'),
-    { yes: 'hint', no: 'strong' },
-  );
+  return answers({
+    id: 'gone-without-center',
+    group,
+    when: is('testPhantom', 'gone'),
+    tells: { yes: 'hint', no: 'strong' },
+    yes: 'With the center set to none the trouble is gone.',
+    no: 'With the center set to none the trouble is not gone, so neither the center nor what is sent to it makes it.',
+    because:
+      'Set to none, left and right get what the center had. What stays is in them, in the room or in the program.',
+  });
 }

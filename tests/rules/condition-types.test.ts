@@ -6,7 +6,8 @@ import { above, atLeast, is, oneOf } from '../../src/rules/condition.js';
 const words = {
   id: 'x',
   group: 'g',
-  says: { yes: '', no: '' },
+  yes: '',
+  no: '',
   because: '',
   source: 'geometry',
 } as const;
@@ -32,7 +33,7 @@ it('rejects a mistyped fact, choice, limit, unit or source at compile time', () 
     // @ts-expect-error no such grade
     atLeast('layoutDipDb', 'dipDb.loud'),
     // @ts-expect-error no such source
-    deviates({ ...words, source: 'hearsay' }, 'layoutDipDb', 'dipDb'),
+    deviates({ ...words, source: 'hearsay', of: 'layoutDipDb', limit: 'dipDb' }),
   ];
   expect(mistakes).toBeTypeOf('function');
 });

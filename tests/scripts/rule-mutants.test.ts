@@ -14,12 +14,18 @@ import { type CauseTests, claimsOf } from '../support/causeClaims.js';
 
 const words = {
   group: 'g',
-  says: { yes: '', no: '' },
+  yes: '',
+  no: '',
   because: '',
   source: 'practice',
 } as const;
-const tape = answers({ ...words, id: 'tape' }, oneOf('testTape', 'off', 'wrong-unit'), { yes: 'strong' });
-const late = deviates({ ...words, id: 'late' }, 'delayErrorMs', 'delayMs', { maxDb: 6 });
+const tape = answers({
+  ...words,
+  id: 'tape',
+  when: oneOf('testTape', 'off', 'wrong-unit'),
+  tells: { yes: 'strong' },
+});
+const late = deviates({ ...words, id: 'late', of: 'delayErrorMs', limit: 'delayMs', maxDb: 6 });
 const madeUp: Cause = {
   ...causeOf('delay'),
   links: { hollow: 0.4 },

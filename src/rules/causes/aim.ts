@@ -39,122 +39,90 @@ export const aim = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'dip-above-or-below-axis',
-        group: 'off-axis',
-        says: {
-          yes: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses {aimDipDb}; {limit} is clearly audible.',
-          no: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses only {aimDipDb}.',
-        },
-        because:
-          'Drivers above each other are equally far from the ears only on the axis. The angle is harmless where they share one height or one spot.',
-        source: 'interference',
-      },
-      'aimDipDb',
-      'dipDb',
+    deviates({
+      id: 'dip-above-or-below-axis',
+      group: 'off-axis',
+      of: 'aimDipDb',
+      limit: 'dipDb',
       // How the box points is mostly a guess: what it costs counts in full, that it costs nothing less so.
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'loses-something',
-        group: 'off-axis',
-        says: {
-          yes: 'Toward the ears this center loses {aimDipDb}.',
-          no: 'Toward the ears this center loses only {aimDipDb}, which nobody notices.',
-        },
-        because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
-        source: 'interference',
-      },
-      atLeast('aimDipDb', 'dipDb.noticeable'),
-      { no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'clearer-when-tilted',
-        group: 'tilted',
-        says: {
-          yes: 'Pointed at the ears with a wedge, the voice became clearer.',
-          no: 'Pointed at the ears with a wedge, the voice did not change.',
-        },
-        because: 'A wedge takes the whole angle away for nothing; a fault of aim must follow it.',
-      },
-      is('testTilt', 'clearer'),
-      { yes: 'strong', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'changes-with-posture',
-        group: 'tilted',
-        says: {
-          yes: 'Standing up or sliding low changes the tone of the voice, as an axis that misses the ears would have it.',
-          no: 'Standing, sitting and slouching, the voice keeps its tone, so the height of the ears is not it.',
-        },
-        because: 'Ten seconds on the same spot change the vertical angle and hardly anything else.',
-      },
-      noneOf('testPosture', 'same'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'noise-duller-in-center',
-        group: 'tone',
-        says: {
-          yes: 'Steady noise is duller from the center than from the mains, as when the treble passes over the heads.',
-          no: 'Steady noise is not duller from the center than from the mains.',
-        },
-        because: 'Treble is what beams, so a box that points past the ears loses treble first.',
-      },
-      is('testNoiseEach', 'duller'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'pan-duller-in-center',
-        group: 'tone',
-        says: {
-          yes: 'A voice that crosses the front gets duller as it passes the center.',
-          no: 'A voice that crosses the front does not get duller as it passes the center.',
-        },
-        because:
-          'Mains that point at the ears beside a center that does not make the treble drop in the middle.',
-      },
-      is('toneAcrossPan', 'duller'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'only-at-the-end-seats',
-        group: 'where-heard',
-        says: {
-          yes: 'It is clear in the middle and worse at the end; a wrong tilt is shared by the whole row.',
-          no: 'It is not a matter of middle or end, as a wrong tilt would have it.',
-        },
-        because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
-        source: 'geometry',
-      },
-      is('testSitMiddle', 'clear-in-middle'),
-      { yes: 'telling', no: 'slight', against: true },
-    ),
+      only: 'for',
+      yes: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses {aimDipDb}; {limit} is clearly audible.',
+      no: 'The ears are {aimErrorDeg} off the axis up or down, where this center loses only {aimDipDb}.',
+      because:
+        'Drivers above each other are equally far from the ears only on the axis. The angle is harmless where they share one height or one spot.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'loses-something',
+      group: 'off-axis',
+      when: atLeast('aimDipDb', 'dipDb.noticeable'),
+      tells: { no: 'strong' },
+      yes: 'Toward the ears this center loses {aimDipDb}.',
+      no: 'Toward the ears this center loses only {aimDipDb}, which nobody notices.',
+      because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'clearer-when-tilted',
+      group: 'tilted',
+      when: is('testTilt', 'clearer'),
+      tells: { yes: 'strong', no: 'strong' },
+      yes: 'Pointed at the ears with a wedge, the voice became clearer.',
+      no: 'Pointed at the ears with a wedge, the voice did not change.',
+      because: 'A wedge takes the whole angle away for nothing; a fault of aim must follow it.',
+    }),
+    answers({
+      id: 'changes-with-posture',
+      group: 'tilted',
+      when: noneOf('testPosture', 'same'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Standing up or sliding low changes the tone of the voice, as an axis that misses the ears would have it.',
+      no: 'Standing, sitting and slouching, the voice keeps its tone, so the height of the ears is not it.',
+      because: 'Ten seconds on the same spot change the vertical angle and hardly anything else.',
+    }),
+    answers({
+      id: 'noise-duller-in-center',
+      group: 'tone',
+      when: is('testNoiseEach', 'duller'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'Steady noise is duller from the center than from the mains, as when the treble passes over the heads.',
+      no: 'Steady noise is not duller from the center than from the mains.',
+      because: 'Treble is what beams, so a box that points past the ears loses treble first.',
+    }),
+    answers({
+      id: 'pan-duller-in-center',
+      group: 'tone',
+      when: is('toneAcrossPan', 'duller'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'A voice that crosses the front gets duller as it passes the center.',
+      no: 'A voice that crosses the front does not get duller as it passes the center.',
+      because:
+        'Mains that point at the ears beside a center that does not make the treble drop in the middle.',
+    }),
+    answers({
+      id: 'only-at-the-end-seats',
+      group: 'where-heard',
+      when: is('testSitMiddle', 'clear-in-middle'),
+      tells: { yes: 'telling', no: 'slight', against: true },
+      yes: 'It is clear in the middle and worse at the end; a wrong tilt is shared by the whole row.',
+      no: 'It is not a matter of middle or end, as a wrong tilt would have it.',
+      because: 'All heads of a row are about equally high, so a vertical angle harms them alike.',
+      source: 'geometry',
+    }),
     alikeAlongTheRow(
       'where-heard',
       'a wrong tilt',
       'All heads of a row are about equally high, so a vertical angle harms them alike.',
     ),
-    answers(
-      {
-        id: 'bad-on-its-axis-too',
-        group: 'near-by',
-        says: {
-          yes: 'One meter in front, with the head at its height, the voice is as bad as at the seat.',
-          no: 'One meter in front, with the head at its height, the voice is better than at the seat.',
-        },
-        because: 'With the head at its height the listener is on the axis; a fault of aim is gone there.',
-      },
-      is('testNearCenter', 'still-bad'),
-      { yes: 'telling', no: 'slight', against: true },
-    ),
+    answers({
+      id: 'bad-on-its-axis-too',
+      group: 'near-by',
+      when: is('testNearCenter', 'still-bad'),
+      tells: { yes: 'telling', no: 'slight', against: true },
+      yes: 'One meter in front, with the head at its height, the voice is as bad as at the seat.',
+      no: 'One meter in front, with the head at its height, the voice is better than at the seat.',
+      because: 'With the head at its height the listener is on the axis; a fault of aim is gone there.',
+    }),
     staysInPlace('swapped'),
   ],
   telltales: [

@@ -40,68 +40,52 @@ export const ambienceSetting = defineCause({
     'without-center': 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'size-small',
-        group: 'setting',
-        says: {
-          yes: 'The size of the ambience mode is set to small.',
-          no: 'The size of the ambience mode is not set to small.',
-        },
-        because:
-          'In some of these modes the size also decides how much of the middle is drawn out of the mains.',
-      },
-      is('ambienceSize', 'small'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'singer-leaves-the-mains',
-        group: 'emptied',
-        says: {
-          yes: 'With the mode on the singer is almost gone from the mains.',
-          no: 'With the mode on the singer is still in the mains.',
-        },
-        because: 'A stage can shrink only when its middle is taken out of the mains.',
-        source: 'upmix-arithmetic',
-      },
-      is('upmixCommonPart', 'takes-out'),
-      { yes: 'telling', no: 'strong' },
-    ),
+    answers({
+      id: 'size-small',
+      group: 'setting',
+      when: is('ambienceSize', 'small'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'The size of the ambience mode is set to small.',
+      no: 'The size of the ambience mode is not set to small.',
+      because:
+        'In some of these modes the size also decides how much of the middle is drawn out of the mains.',
+    }),
+    answers({
+      id: 'singer-leaves-the-mains',
+      group: 'emptied',
+      when: is('upmixCommonPart', 'takes-out'),
+      tells: { yes: 'telling', no: 'strong' },
+      yes: 'With the mode on the singer is almost gone from the mains.',
+      no: 'With the mode on the singer is still in the mains.',
+      because: 'A stage can shrink only when its middle is taken out of the mains.',
+      source: 'upmix-arithmetic',
+    }),
     heard(
       'mains-are-empty',
       'emptied',
       { yes: 'telling', no: 'telling' },
       'What is left when the center is silent is what the mode leaves in the mains.',
     ),
-    answers(
-      {
-        id: 'mode-off-cures',
-        group: 'switching',
-        says: {
-          yes: 'With the mode off the trouble is gone.',
-          no: 'With the mode off the trouble stays, so the mode does not make it.',
-        },
-        because: 'What the mode makes goes with it.',
-        source: 'upmix-arithmetic',
-      },
-      is('testUpmixOff', 'gone'),
-      { yes: 'hint', no: 'proof' },
-    ),
-    answers(
-      {
-        id: 'not-vague',
-        group: 'heard',
-        says: {
-          yes: 'The voice is in some definite place.',
-          no: 'The voice is wide and vague: that is too much ambience or another fault, not a size set too small.',
-        },
-        because: 'A middle taken out of the mains is small and firm, never vague.',
-        source: 'stage-width',
-      },
-      noneOf('voiceDirection', 'nowhere'),
-      { no: 'telling' },
-    ),
+    answers({
+      id: 'mode-off-cures',
+      group: 'switching',
+      when: is('testUpmixOff', 'gone'),
+      tells: { yes: 'hint', no: 'proof' },
+      yes: 'With the mode off the trouble is gone.',
+      no: 'With the mode off the trouble stays, so the mode does not make it.',
+      because: 'What the mode makes goes with it.',
+      source: 'upmix-arithmetic',
+    }),
+    answers({
+      id: 'not-vague',
+      group: 'heard',
+      when: noneOf('voiceDirection', 'nowhere'),
+      tells: { no: 'telling' },
+      yes: 'The voice is in some definite place.',
+      no: 'The voice is wide and vague: that is too much ambience or another fault, not a size set too small.',
+      because: 'A middle taken out of the mains is small and firm, never vague.',
+      source: 'stage-width',
+    }),
     heard(
       'music-is-played',
       'content',

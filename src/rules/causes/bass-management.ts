@@ -50,248 +50,185 @@ export const bassManagement = defineCause({
     boost: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'gone-without-subwoofer',
-        group: 'without-subwoofer',
-        applies: isNot('subwoofer', 'none'),
-        says: {
-          yes: 'With the subwoofer off the trouble is gone: it is too loud, or plays too high.',
-          no: 'With the subwoofer off the trouble is not gone, so the subwoofer does not make it.',
-        },
-        because:
-          'Many subwoofers are turned up for effects; the low part of every voice comes along, and sounds like a chesty center.',
-      },
-      is('testSubOff', 'gone'),
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'loudness-is-on',
-        group: 'boost',
-        says: {
-          yes: 'A loudness compensation is on; played softly it lifts the bass of every voice.',
-          no: 'No loudness compensation is on.',
-        },
-        because: 'It is made for music at low level, and lifts the chest of a voice along with the drums.',
-      },
-      is('loudnessCompensation', 'on'),
-      { yes: 'hint' },
-    ),
-    deviates(
-      {
-        id: 'hole-at-crossover',
-        group: 'crossover',
-        applies: CROSSED,
-        says: {
-          yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
-          no: 'Center and subwoofer add up with a hole of {bassHoleDb}, at best: with the subwoofer timed as well as can be unless told otherwise.',
-        },
-        because:
-          'Near its low limit a box turns the phase of what it plays, one with a port twice as far. Where the crossover sits there, center and subwoofer cancel instead of adding.',
-        source: 'bass-sum',
-      },
-      'bassHoleDb',
-      'bassHoleDb',
+    answers({
+      id: 'gone-without-subwoofer',
+      group: 'without-subwoofer',
+      applies: isNot('subwoofer', 'none'),
+      when: is('testSubOff', 'gone'),
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'With the subwoofer off the trouble is gone: it is too loud, or plays too high.',
+      no: 'With the subwoofer off the trouble is not gone, so the subwoofer does not make it.',
+      because:
+        'Many subwoofers are turned up for effects; the low part of every voice comes along, and sounds like a chesty center.',
+    }),
+    answers({
+      id: 'loudness-is-on',
+      group: 'boost',
+      when: is('loudnessCompensation', 'on'),
+      tells: { yes: 'hint' },
+      yes: 'A loudness compensation is on; played softly it lifts the bass of every voice.',
+      no: 'No loudness compensation is on.',
+      because: 'It is made for music at low level, and lifts the chest of a voice along with the drums.',
+    }),
+    deviates({
+      id: 'hole-at-crossover',
+      group: 'crossover',
+      applies: CROSSED,
+      of: 'bassHoleDb',
+      limit: 'bassHoleDb',
       // No hole is weak evidence: a boom or a subwoofer that reaches too high is this cause as well.
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'does-not-add-up',
-        group: 'crossover',
-        applies: CROSSED,
-        says: {
-          yes: 'Center and subwoofer do not add up smoothly: {bassHoleDb} are missing.',
-          no: 'Center and subwoofer add up smoothly around the crossover.',
-        },
-        because:
-          'A closed box with a 12 dB high-pass completes the filter of the crossover by itself, even at its low limit; so does any box crossed well above its limit.',
-        source: 'bass-sum',
-      },
-      atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
-      { no: 'hint' },
-    ),
-    deviates(
-      {
-        id: 'subwoofer-reaches-high',
-        group: 'heard',
-        says: {
-          yes: 'The subwoofer plays up to {subReachHz}, where it can be heard as a place.',
-          no: 'The subwoofer plays up to {subReachHz} only, too low to be heard as a place.',
-        },
-        because:
-          'Below some 80 to 100 Hz the ear hardly finds a subwoofer; from 120 Hz on listeners detect one by its place.',
-        source: 'sub-detection',
-      },
-      'subReachHz',
-      'subLocalHz',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'voice-from-subwoofer',
-        group: 'reach',
-        says: {
-          yes: 'The low part of the voice is heard from the subwoofer.',
-          no: 'The voice is not heard from the subwoofer.',
-        },
-        because:
-          'The low voice is heard from the subwoofer only where the crossover, or its level, is too high.',
-      },
-      is('voiceDirection', 'subwoofer'),
-      { yes: 'proof', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'heard-where-it-can-be',
-        group: 'heard',
-        applies: is('voiceDirection', 'subwoofer'),
-        says: {
-          yes: 'It is heard from the subwoofer, and a crossover of {subReachHz} is high enough for that.',
-          no: 'It is heard from the subwoofer although that plays up to {subReachHz} only: it is too loud, or distorts and rattles.',
-        },
-        because:
-          'What the ear reports and what the crossover lets it hear agree. Far lower, only harmonics, air noise or sheer level give the place away.',
-        source: 'sub-detection',
-      },
-      atLeast('subReachHz', 'subLocalHz.noticeable'),
-      { yes: 'strong', no: 'slight' },
-    ),
-    deviates(
-      {
-        id: 'another-low-voice',
-        group: 'gap',
-        says: {
-          yes: 'The bass crossovers of center and mains are {crossoverGapHz} apart.',
-          no: 'The bass crossovers of center and mains are {crossoverGapHz} apart, too little to matter.',
-        },
-        because: 'Filters far apart give center and mains another phase and another low voice.',
-        source: 'practice',
-      },
-      'crossoverGapHz',
-      'crossoverGapHz',
-      { only: 'for', maxDb: 4 },
-    ),
-    deviates(
-      {
-        id: 'nobody-plays-the-bottom',
-        group: 'bottom',
-        says: {
-          yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: nobody plays the bottom of the voice.',
-          no: 'The bottom of the voice is played, by the subwoofer or by a center that reaches low enough.',
-        },
-        because:
-          'Set to large, a center gets all of the bass, and what it cannot play is lost. Low voices reach down to about 100 Hz.',
-        source: 'practice',
-      },
-      'unplayedVoiceHz',
-      'voiceFloorHz',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'noise-thin-or-boxy',
-        group: 'tone-heard',
-        says: {
-          yes: 'Steady noise is thin or boomy in the center, compared with the mains.',
-          no: 'Steady noise is neither thin nor boomy in the center, compared with the mains.',
-        },
-        because:
-          'Loudspeaker against loudspeaker, one at a time, the ears play no trick; center on against center off they do.',
-        source: 'crosstalk',
-      },
-      oneOf('testNoiseEach', 'thin', 'boxy'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'pan-thin-or-boxy',
-        group: 'tone-heard',
-        says: {
-          yes: 'A moving sound gets thin or boomy as it passes the center.',
-          no: 'A moving sound gets neither thin nor boomy as it passes the center.',
-        },
-        because: 'A hole or a boom at the crossover of the center alone shows where a sound moves past it.',
-        source: 'bass-sum',
-      },
-      oneOf('toneAcrossPan', 'thinner', 'boxier'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'follows-the-channel',
-        group: 'exchange',
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: a setting of the channel makes it.',
-          no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker.',
-        },
-        because:
-          'Size and crossover stay with their channel. A hole that needs box and crossover together may vanish from both.',
-        source: 'bass-sum',
-      },
-      oneOf('testSwapAtAmplifier', 'moves-left', 'gone'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'large-without-the-bottom',
-        group: 'bottom',
-        says: {
-          yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: it gets bass that it cannot play.',
-          no: 'What the center is given it can play.',
-        },
-        because:
-          'Bass below its limit moves the cone and makes no sound: the voice turns thick and strains, while a subwoofer that could play it stands by.',
-      },
-      atLeast('unplayedVoiceHz', 'voiceFloorHz.noticeable'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'small-box-set-to-large',
-        group: 'build',
-        applies: all(is('centerBassSize', 'large'), isNot('subwoofer', 'none')),
-        says: {
-          yes: 'The center is set to large although its cones are small and there is a subwoofer.',
-          no: 'The center is set to large, and it is no smaller than the mains.',
-        },
-        because: 'Small cones end higher in the bass than large ones, whatever the menu says.',
-      },
-      is('boxSize', 'smaller'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'fuller-the-other-way',
-        group: 'crossover',
-        applies: CROSSED,
-        says: {
-          yes: 'With the phase of the subwoofer the other way the low voice is fuller: as it is set it works against the center.',
-          no: 'As it is set the subwoofer does not work against the center.',
-        },
-        because:
-          'Center and subwoofer share the range around the crossover; out of step they take it from each other.',
-        source: 'bass-sum',
-      },
-      is('subPolarity', 'fuller-other-way'),
-      { yes: 'strong', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'never-timed',
-        group: 'crossover',
-        applies: CROSSED,
-        says: {
-          yes: 'The distance and phase of the subwoofer were never set.',
-          no: 'Distance and phase of the subwoofer were set.',
-        },
-        because:
-          'A subwoofer is late by its own filters; without an entry for that, center and subwoofer meet out of step.',
-      },
-      is('subTiming', 'untouched'),
-      { yes: 'hint', no: 'slight' },
-    ),
+      only: 'for',
+      yes: 'Center and subwoofer leave a hole of {bassHoleDb} near {bassHoleHz}; {limit} is clearly heard.',
+      no: 'Center and subwoofer add up with a hole of {bassHoleDb}, at best: with the subwoofer timed as well as can be unless told otherwise.',
+      because:
+        'Near its low limit a box turns the phase of what it plays, one with a port twice as far. Where the crossover sits there, center and subwoofer cancel instead of adding.',
+      source: 'bass-sum',
+    }),
+    answers({
+      id: 'does-not-add-up',
+      group: 'crossover',
+      applies: CROSSED,
+      when: atLeast('bassHoleDb', 'bassHoleDb.noticeable'),
+      tells: { no: 'hint' },
+      yes: 'Center and subwoofer do not add up smoothly: {bassHoleDb} are missing.',
+      no: 'Center and subwoofer add up smoothly around the crossover.',
+      because:
+        'A closed box with a 12 dB high-pass completes the filter of the crossover by itself, even at its low limit; so does any box crossed well above its limit.',
+      source: 'bass-sum',
+    }),
+    deviates({
+      id: 'subwoofer-reaches-high',
+      group: 'heard',
+      of: 'subReachHz',
+      limit: 'subLocalHz',
+      only: 'for',
+      yes: 'The subwoofer plays up to {subReachHz}, where it can be heard as a place.',
+      no: 'The subwoofer plays up to {subReachHz} only, too low to be heard as a place.',
+      because:
+        'Below some 80 to 100 Hz the ear hardly finds a subwoofer; from 120 Hz on listeners detect one by its place.',
+      source: 'sub-detection',
+    }),
+    answers({
+      id: 'voice-from-subwoofer',
+      group: 'reach',
+      when: is('voiceDirection', 'subwoofer'),
+      tells: { yes: 'proof', no: 'slight' },
+      yes: 'The low part of the voice is heard from the subwoofer.',
+      no: 'The voice is not heard from the subwoofer.',
+      because:
+        'The low voice is heard from the subwoofer only where the crossover, or its level, is too high.',
+    }),
+    answers({
+      id: 'heard-where-it-can-be',
+      group: 'heard',
+      applies: is('voiceDirection', 'subwoofer'),
+      when: atLeast('subReachHz', 'subLocalHz.noticeable'),
+      tells: { yes: 'strong', no: 'slight' },
+      yes: 'It is heard from the subwoofer, and a crossover of {subReachHz} is high enough for that.',
+      no: 'It is heard from the subwoofer although that plays up to {subReachHz} only: it is too loud, or distorts and rattles.',
+      because:
+        'What the ear reports and what the crossover lets it hear agree. Far lower, only harmonics, air noise or sheer level give the place away.',
+      source: 'sub-detection',
+    }),
+    deviates({
+      id: 'another-low-voice',
+      group: 'gap',
+      of: 'crossoverGapHz',
+      limit: 'crossoverGapHz',
+      only: 'for',
+      maxDb: 4,
+      yes: 'The bass crossovers of center and mains are {crossoverGapHz} apart.',
+      no: 'The bass crossovers of center and mains are {crossoverGapHz} apart, too little to matter.',
+      because: 'Filters far apart give center and mains another phase and another low voice.',
+      source: 'practice',
+    }),
+    deviates({
+      id: 'nobody-plays-the-bottom',
+      group: 'bottom',
+      of: 'unplayedVoiceHz',
+      limit: 'voiceFloorHz',
+      only: 'for',
+      yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: nobody plays the bottom of the voice.',
+      no: 'The bottom of the voice is played, by the subwoofer or by a center that reaches low enough.',
+      because:
+        'Set to large, a center gets all of the bass, and what it cannot play is lost. Low voices reach down to about 100 Hz.',
+      source: 'practice',
+    }),
+    answers({
+      id: 'noise-thin-or-boxy',
+      group: 'tone-heard',
+      when: oneOf('testNoiseEach', 'thin', 'boxy'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Steady noise is thin or boomy in the center, compared with the mains.',
+      no: 'Steady noise is neither thin nor boomy in the center, compared with the mains.',
+      because:
+        'Loudspeaker against loudspeaker, one at a time, the ears play no trick; center on against center off they do.',
+      source: 'crosstalk',
+    }),
+    answers({
+      id: 'pan-thin-or-boxy',
+      group: 'tone-heard',
+      when: oneOf('toneAcrossPan', 'thinner', 'boxier'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'A moving sound gets thin or boomy as it passes the center.',
+      no: 'A moving sound gets neither thin nor boomy as it passes the center.',
+      because: 'A hole or a boom at the crossover of the center alone shows where a sound moves past it.',
+      source: 'bass-sum',
+    }),
+    answers({
+      id: 'follows-the-channel',
+      group: 'exchange',
+      when: oneOf('testSwapAtAmplifier', 'moves-left', 'gone'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker: a setting of the channel makes it.',
+      no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker.',
+      because:
+        'Size and crossover stay with their channel. A hole that needs box and crossover together may vanish from both.',
+      source: 'bass-sum',
+    }),
+    answers({
+      id: 'large-without-the-bottom',
+      group: 'bottom',
+      when: atLeast('unplayedVoiceHz', 'voiceFloorHz.noticeable'),
+      tells: { yes: 'strong' },
+      yes: 'The center is set to large and plays down to {unplayedVoiceHz} only: it gets bass that it cannot play.',
+      no: 'What the center is given it can play.',
+      because:
+        'Bass below its limit moves the cone and makes no sound: the voice turns thick and strains, while a subwoofer that could play it stands by.',
+    }),
+    answers({
+      id: 'small-box-set-to-large',
+      group: 'build',
+      applies: all(is('centerBassSize', 'large'), isNot('subwoofer', 'none')),
+      when: is('boxSize', 'smaller'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'The center is set to large although its cones are small and there is a subwoofer.',
+      no: 'The center is set to large, and it is no smaller than the mains.',
+      because: 'Small cones end higher in the bass than large ones, whatever the menu says.',
+    }),
+    answers({
+      id: 'fuller-the-other-way',
+      group: 'crossover',
+      applies: CROSSED,
+      when: is('subPolarity', 'fuller-other-way'),
+      tells: { yes: 'strong', no: 'hint' },
+      yes: 'With the phase of the subwoofer the other way the low voice is fuller: as it is set it works against the center.',
+      no: 'As it is set the subwoofer does not work against the center.',
+      because:
+        'Center and subwoofer share the range around the crossover; out of step they take it from each other.',
+      source: 'bass-sum',
+    }),
+    answers({
+      id: 'never-timed',
+      group: 'crossover',
+      applies: CROSSED,
+      when: is('subTiming', 'untouched'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'The distance and phase of the subwoofer were never set.',
+      no: 'Distance and phase of the subwoofer were set.',
+      because:
+        'A subwoofer is late by its own filters; without an entry for that, center and subwoofer meet out of step.',
+    }),
     measuredAt('crossover', 'hole', {
       what: 'the crossover of center and subwoofer',
       at: 'crossoverHoleHz',

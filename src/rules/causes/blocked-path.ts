@@ -61,134 +61,99 @@ export const blockedPath = defineCause({
     dropped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'speech-in-the-shade',
-        group: 'shade',
-        says: {
-          yes: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; {limit} is clear.',
-          no: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; it takes {limit} to be clear.',
-        },
-        because:
-          'Only what is wider than the first zone around the line shades: at the line it already takes 5 dB, deeper in the shadow much more. Sound goes around a head or a vase, and through open cloth.',
-        source: 'barrier',
-      },
-      'blockedSpeechLossDb',
-      'barrierDb',
-    ),
-    answers(
-      {
-        id: 'one-place-suffers',
-        group: 'where-heard',
-        says: {
-          yes: 'Whoever sits in a certain place hears it, as with a shadow.',
-          no: 'It is not tied to a certain place, as a shadow would be.',
-        },
-        because: 'A shadow belongs to a place; it moves neither with the person nor with the title.',
-        source: 'geometry',
-      },
-      is('whoHears', 'one-place'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'single-seat-trouble',
-        group: 'where-heard',
-        says: {
-          yes: 'It is heard at one seat or in the back row and nowhere else, as behind an obstacle.',
-          no: 'It is not confined to one seat or row.',
-        },
-        because: 'Only the seats behind the obstacle lose treble. Where all sit behind it, all hear it.',
-        source: 'geometry',
-      },
-      oneOf('troubleSeats', 'one-seat', 'back-row'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'duller-noise',
-        group: 'tone',
-        says: {
-          yes: 'Steady noise from the center is duller than from the mains, as in a shadow.',
-          no: 'Steady noise from the center is not duller than from the mains, and a shadow takes treble first.',
-        },
-        because: 'Short waves are shaded first; the lower voice bends around furniture.',
-        source: 'barrier',
-      },
-      is('testNoiseEach', 'duller'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'good-in-front-of-it',
-        group: 'near-by',
-        says: {
-          yes: 'One meter from the center, with nothing in between, the voice is good.',
-          no: 'One meter from the center, with nothing in between, the voice is still not right.',
-        },
-        because:
-          'Close up the obstacle is behind the listener or out of the line; what is still wrong there is not a shadow.',
-      },
-      is('testNearCenter', 'good-near'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'better-when-lifted',
-        group: 'near-by',
-        says: {
-          yes: 'Raised for a moment, the center sounded better.',
-          no: 'Raised for a moment, the center sounded as before.',
-        },
-        because:
-          'Raising the box lifts the line to the ears over whatever stands in it; the tone may clear though the place stays.',
-      },
-      oneOf('testLift', 'improves', 'tone-only'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'new-furniture',
-        group: 'history',
-        says: {
-          yes: 'Furniture, seats or floor changed before it began.',
-          no: 'Something else, or nothing, changed before it began.',
-        },
-        because: 'What stands in the way now may have come with the last change of the room.',
-      },
-      is('lastChange', 'furniture'),
-      { yes: 'telling' },
-    ),
-    deviates(
-      {
-        id: 'table-mirrors',
-        group: 'table',
-        says: {
-          yes: 'The table top mirrors the voice from just below the line; the two copies cancel by {tableDipDb} at the main seat, and {limit} is clear.',
-          no: 'A table top costs the main seat no more than {tableDipDb}.',
-        },
-        because:
-          'A table top below the line of sight sends a second voice a little late, and at some pitches the two cancel.',
-        source: 'shelf-strip',
-      },
-      'tableDipDb',
-      'dipDb',
-      { only: 'for', maxDb: 8 },
-    ),
-    answers(
-      {
-        id: 'clearer-with-cloth',
-        group: 'cloth',
-        applies: is('obstacle', 'table'),
-        says: {
-          yes: 'With something soft laid in front of the center the voice became clearer.',
-          no: 'With something soft laid in front of the center the voice did not change.',
-        },
-        because: 'Thick cloth takes the upper part of what a table mirrors, and nothing else.',
-      },
-      is('testCoverShelf', 'clearer'),
-      { yes: 'telling', no: 'hint' },
-    ),
+    deviates({
+      id: 'speech-in-the-shade',
+      group: 'shade',
+      of: 'blockedSpeechLossDb',
+      limit: 'barrierDb',
+      yes: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; {limit} is clear.',
+      no: 'What is in the way costs the worst seat {blockedSpeechLossDb} of speech; it takes {limit} to be clear.',
+      because:
+        'Only what is wider than the first zone around the line shades: at the line it already takes 5 dB, deeper in the shadow much more. Sound goes around a head or a vase, and through open cloth.',
+      source: 'barrier',
+    }),
+    answers({
+      id: 'one-place-suffers',
+      group: 'where-heard',
+      when: is('whoHears', 'one-place'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Whoever sits in a certain place hears it, as with a shadow.',
+      no: 'It is not tied to a certain place, as a shadow would be.',
+      because: 'A shadow belongs to a place; it moves neither with the person nor with the title.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'single-seat-trouble',
+      group: 'where-heard',
+      when: oneOf('troubleSeats', 'one-seat', 'back-row'),
+      tells: { yes: 'telling' },
+      yes: 'It is heard at one seat or in the back row and nowhere else, as behind an obstacle.',
+      no: 'It is not confined to one seat or row.',
+      because: 'Only the seats behind the obstacle lose treble. Where all sit behind it, all hear it.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'duller-noise',
+      group: 'tone',
+      when: is('testNoiseEach', 'duller'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Steady noise from the center is duller than from the mains, as in a shadow.',
+      no: 'Steady noise from the center is not duller than from the mains, and a shadow takes treble first.',
+      because: 'Short waves are shaded first; the lower voice bends around furniture.',
+      source: 'barrier',
+    }),
+    answers({
+      id: 'good-in-front-of-it',
+      group: 'near-by',
+      when: is('testNearCenter', 'good-near'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'One meter from the center, with nothing in between, the voice is good.',
+      no: 'One meter from the center, with nothing in between, the voice is still not right.',
+      because:
+        'Close up the obstacle is behind the listener or out of the line; what is still wrong there is not a shadow.',
+    }),
+    answers({
+      id: 'better-when-lifted',
+      group: 'near-by',
+      when: oneOf('testLift', 'improves', 'tone-only'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'Raised for a moment, the center sounded better.',
+      no: 'Raised for a moment, the center sounded as before.',
+      because:
+        'Raising the box lifts the line to the ears over whatever stands in it; the tone may clear though the place stays.',
+    }),
+    answers({
+      id: 'new-furniture',
+      group: 'history',
+      when: is('lastChange', 'furniture'),
+      tells: { yes: 'telling' },
+      yes: 'Furniture, seats or floor changed before it began.',
+      no: 'Something else, or nothing, changed before it began.',
+      because: 'What stands in the way now may have come with the last change of the room.',
+    }),
+    deviates({
+      id: 'table-mirrors',
+      group: 'table',
+      of: 'tableDipDb',
+      limit: 'dipDb',
+      only: 'for',
+      maxDb: 8,
+      yes: 'The table top mirrors the voice from just below the line; the two copies cancel by {tableDipDb} at the main seat, and {limit} is clear.',
+      no: 'A table top costs the main seat no more than {tableDipDb}.',
+      because:
+        'A table top below the line of sight sends a second voice a little late, and at some pitches the two cancel.',
+      source: 'shelf-strip',
+    }),
+    answers({
+      id: 'clearer-with-cloth',
+      group: 'cloth',
+      applies: is('obstacle', 'table'),
+      when: is('testCoverShelf', 'clearer'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'With something soft laid in front of the center the voice became clearer.',
+      no: 'With something soft laid in front of the center the voice did not change.',
+      because: 'Thick cloth takes the upper part of what a table mirrors, and nothing else.',
+    }),
     staysInPlace('swapped'),
     measuredAt('measured', 'hole', { what: 'the table top', at: 'tableHoleHz', source: 'shelf-strip' }),
     measuredAt('dropped', 'drop', { what: 'the obstacle', at: 'shadeDropDb', source: 'barrier' }),

@@ -53,104 +53,80 @@ export const cabinetBay = defineCause({
     measured: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'cavity-note',
-        group: 'cavity',
-        // A quiet cavity does not clear a front that lifts the low voice.
-        applies: not(all(below('cavityPeakDb', 'resonanceDb'), atLeast('frontRiseDb', 'bandDb'))),
-        says: {
-          yes: 'As it stands now, the cavity adds a note of {cavityPeakDb} to the voice; {limit} is clearly audible. The air around the box swings near {bayResonanceHz}. The recess in front swings near {recessResonanceHz}.',
-          no: 'As it stands now, neither the gaps nor the recess add more than {cavityPeakDb}, so the cavity is innocent.',
-        },
-        because:
-          'A bay harms by open gaps or by a recessed face. With both out of the way, filled or flush and closed, it is as good a place as any.',
-        source: 'bay-resonator',
-      },
-      'cavityPeakDb',
-      'resonanceDb',
-    ),
-    deviates(
-      {
-        id: 'front-rise',
-        group: 'front',
-        says: {
-          yes: 'A face flush with the furniture front lifts the low voice by {frontRiseDb} over one that stands free, and nothing takes it back; {limit} is clear.',
-          no: 'The furniture front lifts the low voice by {frontRiseDb} only.',
-        },
-        because:
-          'A box made to stand free sends its low voice to all sides. With furniture all around, that part comes forward too: half the space, up to twice the pressure.',
-        source: 'low-rise',
-      },
-      'frontRiseDb',
-      'bandDb',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'boxy-noise',
-        group: 'tone',
-        says: {
-          yes: 'Steady noise from the center is boxy or boomy against the mains.',
-          no: 'Steady noise from the center is not boxy or boomy against the mains.',
-        },
-        because: 'A cavity adds its own note to everything the box plays, and steady noise shows it best.',
-      },
-      is('testNoiseEach', 'boxy'),
-      { yes: 'telling', no: 'telling' },
-    ),
+    deviates({
+      id: 'cavity-note',
+      group: 'cavity',
+      // A quiet cavity does not clear a front that lifts the low voice.
+      applies: not(all(below('cavityPeakDb', 'resonanceDb'), atLeast('frontRiseDb', 'bandDb'))),
+      of: 'cavityPeakDb',
+      limit: 'resonanceDb',
+      yes: 'As it stands now, the cavity adds a note of {cavityPeakDb} to the voice; {limit} is clearly audible. The air around the box swings near {bayResonanceHz}. The recess in front swings near {recessResonanceHz}.',
+      no: 'As it stands now, neither the gaps nor the recess add more than {cavityPeakDb}, so the cavity is innocent.',
+      because:
+        'A bay harms by open gaps or by a recessed face. With both out of the way, filled or flush and closed, it is as good a place as any.',
+      source: 'bay-resonator',
+    }),
+    deviates({
+      id: 'front-rise',
+      group: 'front',
+      of: 'frontRiseDb',
+      limit: 'bandDb',
+      only: 'for',
+      yes: 'A face flush with the furniture front lifts the low voice by {frontRiseDb} over one that stands free, and nothing takes it back; {limit} is clear.',
+      no: 'The furniture front lifts the low voice by {frontRiseDb} only.',
+      because:
+        'A box made to stand free sends its low voice to all sides. With furniture all around, that part comes forward too: half the space, up to twice the pressure.',
+      source: 'low-rise',
+    }),
+    answers({
+      id: 'boxy-noise',
+      group: 'tone',
+      when: is('testNoiseEach', 'boxy'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Steady noise from the center is boxy or boomy against the mains.',
+      no: 'Steady noise from the center is not boxy or boomy against the mains.',
+      because: 'A cavity adds its own note to everything the box plays, and steady noise shows it best.',
+    }),
     heard(
       'boxy-pan',
       'tone',
       { yes: 'telling', no: 'telling' },
       'The mains stand free and the center speaks out of a cavity, so the voice changes as it passes.',
     ),
-    answers(
-      {
-        id: 'clearer-pulled-forward',
-        group: 'moved',
-        says: {
-          yes: 'Pulled forward to the edge, the center became clearer.',
-          no: 'Pulled forward to the edge, the center sounded the same; the gaps around it may still sing.',
-        },
-        because:
-          'Pulling it forward takes the tunnel in front away; the air in the gaps swings on, and can swing louder.',
-      },
-      is('testPullForward', 'clearer'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'no-clearer-at-the-edge',
-        group: 'moved',
-        applies: is('edgeShows', 'the-note'),
-        says: {
-          yes: 'In this bay a flush face takes {flushGainDb} off the note, and pulled forward the center did become clearer.',
-          no: 'In this bay a flush face takes {flushGainDb} off the note, yet pulled forward the center sounded the same.',
-        },
-        because:
-          'Where the tunnel makes the note, it must go with the tunnel. Where the gaps make it, pulling forward proves nothing.',
-        source: 'bay-resonator',
-      },
-      is('testPullForward', 'clearer'),
-      { no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'no-clearer-in-an-untold-bay',
-        group: 'moved',
-        applies: is('edgeShows', 'perhaps'),
-        says: {
-          yes: 'Pulled forward to the edge, the center became clearer.',
-          no: 'Pulled forward to the edge, the center sounded the same: no tunnel in front makes it, the gaps around the box still can.',
-        },
-        because:
-          'A flush face ends the tunnel and the edges in front of it. As nobody has told how deep the face sat, that half of the bays is out.',
-        source: 'bay-resonator',
-      },
-      is('testPullForward', 'clearer'),
-      { no: 'hint' },
-    ),
+    answers({
+      id: 'clearer-pulled-forward',
+      group: 'moved',
+      when: is('testPullForward', 'clearer'),
+      tells: { yes: 'strong' },
+      yes: 'Pulled forward to the edge, the center became clearer.',
+      no: 'Pulled forward to the edge, the center sounded the same; the gaps around it may still sing.',
+      because:
+        'Pulling it forward takes the tunnel in front away; the air in the gaps swings on, and can swing louder.',
+    }),
+    answers({
+      id: 'no-clearer-at-the-edge',
+      group: 'moved',
+      applies: is('edgeShows', 'the-note'),
+      when: is('testPullForward', 'clearer'),
+      tells: { no: 'telling' },
+      yes: 'In this bay a flush face takes {flushGainDb} off the note, and pulled forward the center did become clearer.',
+      no: 'In this bay a flush face takes {flushGainDb} off the note, yet pulled forward the center sounded the same.',
+      because:
+        'Where the tunnel makes the note, it must go with the tunnel. Where the gaps make it, pulling forward proves nothing.',
+      source: 'bay-resonator',
+    }),
+    answers({
+      id: 'no-clearer-in-an-untold-bay',
+      group: 'moved',
+      applies: is('edgeShows', 'perhaps'),
+      when: is('testPullForward', 'clearer'),
+      tells: { no: 'hint' },
+      yes: 'Pulled forward to the edge, the center became clearer.',
+      no: 'Pulled forward to the edge, the center sounded the same: no tunnel in front makes it, the gaps around the box still can.',
+      because:
+        'A flush face ends the tunnel and the edges in front of it. As nobody has told how deep the face sat, that half of the bays is out.',
+      source: 'bay-resonator',
+    }),
     mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     alikeAlongTheRow(
       'where-heard',

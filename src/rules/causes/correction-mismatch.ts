@@ -48,76 +48,56 @@ export const correctionMismatch = defineCause({
     exchange: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'made-it-worse',
-        group: 'before-after',
-        says: {
-          yes: 'Equalization made the worst band worse by {eqDamageDb}.',
-          no: 'Equalization did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
-        },
-        because:
-          'The band that differs most decides how unlike two loudspeakers sound; before against after tells who made the difference.',
-        source: 'band-match',
-      },
-      'eqDamageDb',
-      'bandDb',
-    ),
-    answers(
-      {
-        id: 'better-bypassed',
-        group: 'before-after',
-        says: {
-          yes: 'With the equalization bypassed the voice matches better.',
-          no: 'Bypassing the equalization does not help the match.',
-        },
-        because: 'Nothing else changes in that comparison, as long as both are equally loud.',
-        source: 'band-match',
-      },
-      is('testEqBypass', 'better'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'no-better-bypassed',
-        group: 'before-after',
-        applies: any(is('testEqBypass', 'worse'), THROUGH_IT),
-        says: {
-          yes: 'Bypassed, with noise that passes through the equalization, the match is no better, so it is not the cause.',
-          no: 'The bypass has cleared the equalization of nothing.',
-        },
-        because:
-          'The noise of a setup menu often passes by the correction. Then a bypass changes nothing, and that proves nothing.',
-      },
-      oneOf('testEqBypass', 'worse', 'same'),
-      { yes: 'strong', against: true },
-    ),
-    answers(
-      {
-        id: 'is-on',
-        group: 'reach',
-        says: {
-          yes: 'Something bends the tone: an equalization, a voice boost, a tone control or a switch.',
-          no: 'No equalization, boost or tone control is on, so none can make center and mains unlike.',
-        },
-        because: 'What is not at work cannot be at fault.',
-      },
-      SOMETHING_BENDS,
-      { no: 'proof' },
-    ),
-    answers(
-      {
-        id: 'reaches-only-some',
-        group: 'reach',
-        says: {
-          yes: 'The equalization works on the center or on the mains, and leaves the other alone.',
-          no: 'The equalization works on left, center and right alike.',
-        },
-        because: 'A center bent to a target beside mains left as they are no longer matches them.',
-      },
-      oneOf('equalizationReach', 'center-only', 'mains-only'),
-      { yes: 'telling', no: 'hint' },
-    ),
+    deviates({
+      id: 'made-it-worse',
+      group: 'before-after',
+      of: 'eqDamageDb',
+      limit: 'bandDb',
+      yes: 'Equalization made the worst band worse by {eqDamageDb}.',
+      no: 'Equalization did not clearly worsen the match of center and mains (by {eqDamageDb}; negative is better).',
+      because:
+        'The band that differs most decides how unlike two loudspeakers sound; before against after tells who made the difference.',
+      source: 'band-match',
+    }),
+    answers({
+      id: 'better-bypassed',
+      group: 'before-after',
+      when: is('testEqBypass', 'better'),
+      tells: { yes: 'strong' },
+      yes: 'With the equalization bypassed the voice matches better.',
+      no: 'Bypassing the equalization does not help the match.',
+      because: 'Nothing else changes in that comparison, as long as both are equally loud.',
+      source: 'band-match',
+    }),
+    answers({
+      id: 'no-better-bypassed',
+      group: 'before-after',
+      applies: any(is('testEqBypass', 'worse'), THROUGH_IT),
+      when: oneOf('testEqBypass', 'worse', 'same'),
+      tells: { yes: 'strong', against: true },
+      yes: 'Bypassed, with noise that passes through the equalization, the match is no better, so it is not the cause.',
+      no: 'The bypass has cleared the equalization of nothing.',
+      because:
+        'The noise of a setup menu often passes by the correction. Then a bypass changes nothing, and that proves nothing.',
+    }),
+    answers({
+      id: 'is-on',
+      group: 'reach',
+      when: SOMETHING_BENDS,
+      tells: { no: 'proof' },
+      yes: 'Something bends the tone: an equalization, a voice boost, a tone control or a switch.',
+      no: 'No equalization, boost or tone control is on, so none can make center and mains unlike.',
+      because: 'What is not at work cannot be at fault.',
+    }),
+    answers({
+      id: 'reaches-only-some',
+      group: 'reach',
+      when: oneOf('equalizationReach', 'center-only', 'mains-only'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'The equalization works on the center or on the mains, and leaves the other alone.',
+      no: 'The equalization works on left, center and right alike.',
+      because: 'A center bent to a target beside mains left as they are no longer matches them.',
+    }),
     heard(
       'noise-differs',
       'noise',
@@ -125,21 +105,17 @@ export const correctionMismatch = defineCause({
       'Steady noise shows differences of tone that speech hides.',
       { applies: SOMETHING_BENDS },
     ),
-    answers(
-      {
-        id: 'alike-through-it',
-        group: 'noise',
-        applies: all(SOMETHING_BENDS, THROUGH_IT),
-        says: {
-          yes: 'Noise from a file, which passes through the equalization, is alike in center and mains, so it has left them alike.',
-          no: 'Noise that passes through the equalization has not shown them alike.',
-        },
-        because:
-          'The noise of a setup menu often passes by the correction and the sound modes: it tells the level, and the boxes.',
-      },
-      oneOf('testNoiseEach', 'alike', 'softer', 'louder'),
-      { yes: 'strong', against: true },
-    ),
+    answers({
+      id: 'alike-through-it',
+      group: 'noise',
+      applies: all(SOMETHING_BENDS, THROUGH_IT),
+      when: oneOf('testNoiseEach', 'alike', 'softer', 'louder'),
+      tells: { yes: 'strong', against: true },
+      yes: 'Noise from a file, which passes through the equalization, is alike in center and mains, so it has left them alike.',
+      no: 'Noise that passes through the equalization has not shown them alike.',
+      because:
+        'The noise of a setup menu often passes by the correction and the sound modes: it tells the level, and the boxes.',
+    }),
     heard(
       'tone-steps-across',
       'tone-heard',
@@ -154,20 +130,16 @@ export const correctionMismatch = defineCause({
       'On a table or against a wall the microphone hears reflections that no ear hears, and the filters answer to them.',
       { applies: SOMETHING_BENDS },
     ),
-    answers(
-      {
-        id: 'began-with-calibration',
-        group: 'origin',
-        applies: SOMETHING_BENDS,
-        says: {
-          yes: 'It began with a new automatic setup.',
-          no: 'It did not begin with a new automatic setup.',
-        },
-        because: 'What begins with a change most often comes from it.',
-      },
-      is('lastChange', 'calibration'),
-      { yes: 'strong', no: 'slight' },
-    ),
+    answers({
+      id: 'began-with-calibration',
+      group: 'origin',
+      applies: SOMETHING_BENDS,
+      when: is('lastChange', 'calibration'),
+      tells: { yes: 'strong', no: 'slight' },
+      yes: 'It began with a new automatic setup.',
+      no: 'It did not begin with a new automatic setup.',
+      because: 'What begins with a change most often comes from it.',
+    }),
     heard(
       'follows-the-channel',
       'exchange',

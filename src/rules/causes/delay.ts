@@ -57,198 +57,154 @@ export const delay = defineCause({
     where: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'arrival-error',
-        group: 'arrival',
-        says: {
-          yes: 'At the main seat the center and a main are {delayErrorMs} apart in what they play together; {limit} is clearly heard.',
-          no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share.',
-        },
-        because:
-          'Within the first millisecond each tenth shifts the image of a shared sound by about four degrees, and the two copies cancel at half the inverse of the delay. Only what both play can do so.',
-        source: 'time-image',
-      },
-      'delayErrorMs',
-      'delayMs',
-      { heard: 'sharedSound' },
-    ),
-    deviates(
-      {
-        id: 'arrival-measured',
-        group: 'arrival',
-        says: {
-          yes: 'Center and mains were measured {arrivalMeasured} apart; {limit} is clearly heard in what they share.',
-          no: 'Center and mains were measured {arrivalMeasured} apart, which is not clearly heard in what they share.',
-        },
-        because: 'A microphone at the seat sees tape, entries and processing together; nothing is left out.',
-        source: 'time-image',
-      },
-      'arrivalMeasured',
-      'delayMs',
-      { heard: 'sharedSound' },
-    ),
-    deviates(
-      {
-        id: 'latency-found',
-        group: 'arrival',
-        says: {
-          yes: 'Of what was measured, {latencyFoundMs} follows from no distance and no entry: the center, or where it is early the mains, take that for their own processing.',
-          no: 'What was measured follows from distances and entries; no latency is left to be entered.',
-        },
-        because:
-          'Tape and entries see no processing, a recording hears it. Where the two differ at one seat, they differ by the same time at every seat.',
-        source: 'geometry',
-      },
-      'latencyFoundMs',
-      'delayMs',
-      { only: 'for', heard: 'sharedSound' },
-    ),
-    deviates(
-      {
-        id: 'latency-left',
-        group: 'arrival',
-        applies: atLeast('sharedSound', 'sharedPart.noticeable'),
-        says: {
-          yes: 'No entry makes up for {latencyLeftMs} of what the center takes for its own processing; {limit} is clearly heard.',
-          no: 'No more than {latencyLeftMs} is left of what the center takes for its own processing.',
-        },
-        because:
-          'A latency is stated by the maker and as certain as a number can be. Only an entry longer than the taped distance makes up for it.',
-        source: 'geometry',
-      },
-      'latencyLeftMs',
-      'delayMs',
-      { only: 'for' },
-    ),
-    deviates(
-      {
-        id: 'step-too-coarse',
-        group: 'arrival',
-        says: {
-          yes: 'The menu moves in steps that can leave {entryStepErrorMs} between two loudspeakers; {limit} is clearly heard.',
-          no: 'The step of the menu leaves at most {entryStepErrorMs} between two loudspeakers.',
-        },
-        because:
-          'Each entry can be off by half a step. Steps of a foot leave as large an error as no entry at all.',
-        source: 'geometry',
-      },
-      'entryStepErrorMs',
-      'delayMs',
-      { only: 'for', heard: 'sharedSound', maxDb: 6 },
-    ),
-    answers(
-      {
-        id: 'tape-disagrees',
-        group: 'arrival',
-        // A tape sees no latency, and says nothing where the menu itself moves in larger steps.
-        applies: all(is('tapeTells', 'yes'), below('entryStepErrorMs', 'delayMs.severe')),
-        says: {
-          yes: 'Tape and entries disagree about center against mains.',
-          no: 'Tape and entries agree about center against mains, within a hand width.',
-        },
-        because:
-          'Only the difference between center and mains counts. Ten centimeters are 0.3 ms, just above what is clearly heard.',
-        source: 'geometry',
-      },
-      oneOf('testTape', 'off', 'wrong-unit'),
-      { yes: 'telling', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'entry-plainly-false',
-        group: 'entry',
-        // Whatever it is heard in: nobody enters a step more than the tape shows but by mistake, or for a latency.
-        applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none')),
-        says: {
-          yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',
-          no: 'The center is entered at {enteredCenter} and taped at {tapedCenter}, which is no plain mistake.',
-        },
-        because:
-          'From 70 cm on, entry against tape, it is a mistake that is seen and not inferred; it is mended first.',
-        source: 'geometry',
-      },
-      atLeast('entryAgainstTapeMs', 'grossDelayMs.noticeable'),
-      { yes: 'proof' },
-    ),
-    deviates(
-      {
-        id: 'against-the-subwoofer',
-        group: 'arrival',
-        says: {
-          yes: 'The same error parts center and subwoofer: at their crossover it leaves a hole of {entryBassHoleDb}; {limit} is clearly heard.',
-          no: 'At the crossover of center and subwoofer this error leaves no hole that is clearly heard.',
-        },
-        because:
-          'Below the crossover the subwoofer plays the voice of the center, in every film; a center that is out of step with it cancels there.',
-        source: 'bass-sum',
-      },
-      'entryBassHoleDb',
-      'bassHoleDb',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'something-is-shared',
-        group: 'audible',
-        says: {
-          yes: 'Center and mains play much of the sound together, so a delay error can be heard.',
-          no: 'Center and mains play less than half of the sound together.',
-        },
-        because:
-          'Two copies are needed for a comb or for a shift of the image; a voice from one box has one. A film shares its pans, effects and score, music what the upmix leaves in the mains.',
-        source: 'shared-part',
-      },
-      atLeast('sharedSound', 'sharedPart.clear'),
-      { yes: 'hint' },
-    ),
-    deviates(
-      {
-        id: 'little-is-shared',
-        group: 'audible',
-        // A gross error is heard in the little that a film shares: effects and pans come twice.
-        applies: is('delayGross', 'no'),
-        says: {
-          yes: 'What center and mains share is enough to hear an error in it.',
-          no: 'Center and mains play little together, so a delay error is hardly heard between them.',
-        },
-        because: 'The less two loudspeakers share, the larger an error must be before it is heard.',
-        source: 'shared-part',
-      },
-      'sharedSound',
-      'sharedPart',
-      { only: 'against', maxDb: 12 },
-    ),
-    answers(
-      {
-        id: 'wrong-unit',
-        group: 'arrival',
-        says: {
-          yes: 'The entry of the center is {entryRatio} times its true distance, and the center is {delayErrorMs} out of step: it looks like feet in a meter field, or the reverse.',
-          no: 'The entry of the center is no slip of the unit.',
-        },
-        because: 'A foot is 0.305 m: one channel typed in the wrong unit ends up 6 to 20 ms from the others.',
-        source: 'geometry',
-      },
-      WRONG_UNIT,
-      { yes: 'proof' },
-    ),
-    answers(
-      {
-        id: 'only-center-is-powered',
-        group: 'arrival',
-        // An automatic run hears the latency and makes up for it.
-        applies: is('setBy', 'people'),
-        says: {
-          yes: 'Of the three only the center is powered, and its own processing makes it late unless the entries make up for it.',
-          no: 'The center is driven like the mains, so no latency of its own parts it from them.',
-        },
-        because:
-          'Digital filters inside a powered loudspeaker take one to ten milliseconds, and neither tape nor data sheet shows them.',
-      },
-      is('centerPowered', 'yes'),
-      { yes: 'telling' },
-    ),
+    deviates({
+      id: 'arrival-error',
+      group: 'arrival',
+      of: 'delayErrorMs',
+      limit: 'delayMs',
+      heard: 'sharedSound',
+      yes: 'At the main seat the center and a main are {delayErrorMs} apart in what they play together; {limit} is clearly heard.',
+      no: 'At the main seat center and mains are {delayErrorMs} apart, which is not clearly heard in what they share.',
+      because:
+        'Within the first millisecond each tenth shifts the image of a shared sound by about four degrees, and the two copies cancel at half the inverse of the delay. Only what both play can do so.',
+      source: 'time-image',
+    }),
+    deviates({
+      id: 'arrival-measured',
+      group: 'arrival',
+      of: 'arrivalMeasured',
+      limit: 'delayMs',
+      heard: 'sharedSound',
+      yes: 'Center and mains were measured {arrivalMeasured} apart; {limit} is clearly heard in what they share.',
+      no: 'Center and mains were measured {arrivalMeasured} apart, which is not clearly heard in what they share.',
+      because: 'A microphone at the seat sees tape, entries and processing together; nothing is left out.',
+      source: 'time-image',
+    }),
+    deviates({
+      id: 'latency-found',
+      group: 'arrival',
+      of: 'latencyFoundMs',
+      limit: 'delayMs',
+      only: 'for',
+      heard: 'sharedSound',
+      yes: 'Of what was measured, {latencyFoundMs} follows from no distance and no entry: the center, or where it is early the mains, take that for their own processing.',
+      no: 'What was measured follows from distances and entries; no latency is left to be entered.',
+      because:
+        'Tape and entries see no processing, a recording hears it. Where the two differ at one seat, they differ by the same time at every seat.',
+      source: 'geometry',
+    }),
+    deviates({
+      id: 'latency-left',
+      group: 'arrival',
+      applies: atLeast('sharedSound', 'sharedPart.noticeable'),
+      of: 'latencyLeftMs',
+      limit: 'delayMs',
+      only: 'for',
+      yes: 'No entry makes up for {latencyLeftMs} of what the center takes for its own processing; {limit} is clearly heard.',
+      no: 'No more than {latencyLeftMs} is left of what the center takes for its own processing.',
+      because:
+        'A latency is stated by the maker and as certain as a number can be. Only an entry longer than the taped distance makes up for it.',
+      source: 'geometry',
+    }),
+    deviates({
+      id: 'step-too-coarse',
+      group: 'arrival',
+      of: 'entryStepErrorMs',
+      limit: 'delayMs',
+      only: 'for',
+      heard: 'sharedSound',
+      maxDb: 6,
+      yes: 'The menu moves in steps that can leave {entryStepErrorMs} between two loudspeakers; {limit} is clearly heard.',
+      no: 'The step of the menu leaves at most {entryStepErrorMs} between two loudspeakers.',
+      because:
+        'Each entry can be off by half a step. Steps of a foot leave as large an error as no entry at all.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'tape-disagrees',
+      group: 'arrival',
+      // A tape sees no latency, and says nothing where the menu itself moves in larger steps.
+      applies: all(is('tapeTells', 'yes'), below('entryStepErrorMs', 'delayMs.severe')),
+      when: oneOf('testTape', 'off', 'wrong-unit'),
+      tells: { yes: 'telling', no: 'strong' },
+      yes: 'Tape and entries disagree about center against mains.',
+      no: 'Tape and entries agree about center against mains, within a hand width.',
+      because:
+        'Only the difference between center and mains counts. Ten centimeters are 0.3 ms, just above what is clearly heard.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'entry-plainly-false',
+      group: 'entry',
+      // Whatever it is heard in: nobody enters a step more than the tape shows but by mistake, or for a latency.
+      applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none')),
+      when: atLeast('entryAgainstTapeMs', 'grossDelayMs.noticeable'),
+      tells: { yes: 'proof' },
+      yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',
+      no: 'The center is entered at {enteredCenter} and taped at {tapedCenter}, which is no plain mistake.',
+      because:
+        'From 70 cm on, entry against tape, it is a mistake that is seen and not inferred; it is mended first.',
+      source: 'geometry',
+    }),
+    deviates({
+      id: 'against-the-subwoofer',
+      group: 'arrival',
+      of: 'entryBassHoleDb',
+      limit: 'bassHoleDb',
+      only: 'for',
+      yes: 'The same error parts center and subwoofer: at their crossover it leaves a hole of {entryBassHoleDb}; {limit} is clearly heard.',
+      no: 'At the crossover of center and subwoofer this error leaves no hole that is clearly heard.',
+      because:
+        'Below the crossover the subwoofer plays the voice of the center, in every film; a center that is out of step with it cancels there.',
+      source: 'bass-sum',
+    }),
+    answers({
+      id: 'something-is-shared',
+      group: 'audible',
+      when: atLeast('sharedSound', 'sharedPart.clear'),
+      tells: { yes: 'hint' },
+      yes: 'Center and mains play much of the sound together, so a delay error can be heard.',
+      no: 'Center and mains play less than half of the sound together.',
+      because:
+        'Two copies are needed for a comb or for a shift of the image; a voice from one box has one. A film shares its pans, effects and score, music what the upmix leaves in the mains.',
+      source: 'shared-part',
+    }),
+    deviates({
+      id: 'little-is-shared',
+      group: 'audible',
+      // A gross error is heard in the little that a film shares: effects and pans come twice.
+      applies: is('delayGross', 'no'),
+      of: 'sharedSound',
+      limit: 'sharedPart',
+      only: 'against',
+      maxDb: 12,
+      yes: 'What center and mains share is enough to hear an error in it.',
+      no: 'Center and mains play little together, so a delay error is hardly heard between them.',
+      because: 'The less two loudspeakers share, the larger an error must be before it is heard.',
+      source: 'shared-part',
+    }),
+    answers({
+      id: 'wrong-unit',
+      group: 'arrival',
+      when: WRONG_UNIT,
+      tells: { yes: 'proof' },
+      yes: 'The entry of the center is {entryRatio} times its true distance, and the center is {delayErrorMs} out of step: it looks like feet in a meter field, or the reverse.',
+      no: 'The entry of the center is no slip of the unit.',
+      because: 'A foot is 0.305 m: one channel typed in the wrong unit ends up 6 to 20 ms from the others.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'only-center-is-powered',
+      group: 'arrival',
+      // An automatic run hears the latency and makes up for it.
+      applies: is('setBy', 'people'),
+      when: is('centerPowered', 'yes'),
+      tells: { yes: 'telling' },
+      yes: 'Of the three only the center is powered, and its own processing makes it late unless the entries make up for it.',
+      no: 'The center is driven like the mains, so no latency of its own parts it from them.',
+      because:
+        'Digital filters inside a powered loudspeaker take one to ten milliseconds, and neither tape nor data sheet shows them.',
+    }),
     // Where the arrival itself is known, the place of the microphone adds nothing.
     heard(
       'measured-elsewhere',
@@ -257,35 +213,27 @@ export const delay = defineCause({
       'Arrival times hold for the spot where they were measured: 30 cm to the side are 0.4 ms.',
       { source: 'geometry' },
     ),
-    answers(
-      {
-        id: 'phantom-cures',
-        group: 'switching',
-        says: {
-          yes: 'With the center set to none the trouble is gone in the middle seat.',
-          no: 'With the center set to none the trouble stays in the middle seat, so center against mains is not its cause.',
-        },
-        because: 'Without a center nothing is left to be early or late against the mains.',
-        source: 'comb',
-      },
-      is('testPhantom', 'gone'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'middle-suffers-too',
-        group: 'where',
-        says: {
-          yes: 'The middle seat suffers as much as the end, or more.',
-          no: 'The middle seat is clear, the end is not: wrong entries would be heard in the middle first.',
-        },
-        because:
-          'Entries are made for the middle seat, so an error shows there. Trouble at the ends alone belongs to angles, or to the distance between loudspeakers, not to entries.',
-        source: 'comb',
-      },
-      oneOf('testSitMiddle', 'same-everywhere', 'worse-in-middle'),
-      { yes: 'hint', no: 'telling' },
-    ),
+    answers({
+      id: 'phantom-cures',
+      group: 'switching',
+      when: is('testPhantom', 'gone'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With the center set to none the trouble is gone in the middle seat.',
+      no: 'With the center set to none the trouble stays in the middle seat, so center against mains is not its cause.',
+      because: 'Without a center nothing is left to be early or late against the mains.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'middle-suffers-too',
+      group: 'where',
+      when: oneOf('testSitMiddle', 'same-everywhere', 'worse-in-middle'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'The middle seat suffers as much as the end, or more.',
+      no: 'The middle seat is clear, the end is not: wrong entries would be heard in the middle first.',
+      because:
+        'Entries are made for the middle seat, so an error shows there. Trouble at the ends alone belongs to angles, or to the distance between loudspeakers, not to entries.',
+      source: 'comb',
+    }),
     // Of the center alone no curve shows it, and most measure the center alone.
     measuredAt('arrival', 'hole', {
       what: 'this delay between center and mains',

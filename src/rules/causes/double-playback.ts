@@ -39,114 +39,81 @@ export const doublePlayback = defineCause({
     history: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'second-device-plays',
-        group: 'second-voice',
-        says: {
-          yes: 'The display or a second device plays the same sound.',
-          no: 'The display is silent and no second device plays.',
-        },
-        because:
-          'A copy some hundredths of a second apart colors the voice, and further apart it is heard as a second voice.',
-        source: 'echo',
-      },
-      is('displaySpeakers', 'playing'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'gone-with-display-muted',
-        group: 'second-voice',
-        says: {
-          yes: 'With the display muted the trouble is gone.',
-          no: 'With the display muted the trouble is the same, so the display is innocent.',
-        },
-        because: 'What stops with the display was in the display.',
-      },
-      is('testMuteDisplay', 'gone'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'out-of-step',
-        group: 'picture',
-        says: {
-          yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, but it tells that display and receiver work at different speeds.',
-          no: 'Lips and voice are in step, so a copy from the display would come at nearly the same time.',
-        },
-        because:
-          'A whole-system delay moves all loudspeakers alike and makes no echo by itself; with the display playing too, the same delay does.',
-      },
-      oneOf('lipSync', 'voice-late', 'voice-early'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'noise-is-innocent',
-        group: 'noise',
-        says: {
-          yes: 'Test noise sounds alike from left, center and right, so the trouble is in what programs do and not in the loudspeakers.',
-          no: 'Test noise already shows the center to be different, and the display never plays that noise.',
-        },
-        because: 'The receiver makes the test noise itself; a display or second device cannot copy it.',
-      },
-      is('testNoiseEach', 'alike'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'one-source-only',
-        group: 'which-source',
-        says: {
-          yes: 'It happens with one player or channel only, as when the sound of that one runs through the display.',
-          no: 'It is not tied to one player or channel.',
-        },
-        because: 'Programs received by the display itself are the ones it likes to play aloud.',
-      },
-      is('troubleTitles', 'one-source'),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'stays-without-center',
-        group: 'without-center',
-        says: {
-          yes: 'With the center set to none the trouble stays, as it would if something else plays too.',
-          no: 'With the center set to none the trouble is gone, so no second device makes it.',
-        },
-        because: 'The display does not care how the loudspeakers of the receiver are set.',
-      },
-      oneOf('testPhantom', 'same', 'worse'),
-      { yes: 'hint', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'low-without-center',
-        group: 'without-center',
-        says: {
-          yes: 'Even with the center set to none the voice comes from below the picture: another loudspeaker plays there.',
-          no: 'It is not so that the voice comes from below even without a center.',
-        },
-        because: 'Mains stand near the height of the ears; only what lies below can be heard below.',
-      },
-      all(is('testPhantom', 'same'), is('voiceDirection', 'low')),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'began-with-display-or-source',
-        group: 'history',
-        says: {
-          yes: 'The last change before it began was {lastChange}, after which displays often play aloud again.',
-          no: 'The last change before it began does not touch the display or the players.',
-        },
-        because:
-          'A new display, a new player or an update sets the sound output back to its own loudspeakers.',
-      },
-      oneOf('lastChange', 'screen', 'source', 'settings'),
-      { yes: 'hint', no: 'slight' },
-    ),
+    answers({
+      id: 'second-device-plays',
+      group: 'second-voice',
+      when: is('displaySpeakers', 'playing'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'The display or a second device plays the same sound.',
+      no: 'The display is silent and no second device plays.',
+      because:
+        'A copy some hundredths of a second apart colors the voice, and further apart it is heard as a second voice.',
+      source: 'echo',
+    }),
+    answers({
+      id: 'gone-with-display-muted',
+      group: 'second-voice',
+      when: is('testMuteDisplay', 'gone'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'With the display muted the trouble is gone.',
+      no: 'With the display muted the trouble is the same, so the display is innocent.',
+      because: 'What stops with the display was in the display.',
+    }),
+    answers({
+      id: 'out-of-step',
+      group: 'picture',
+      when: oneOf('lipSync', 'voice-late', 'voice-early'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, but it tells that display and receiver work at different speeds.',
+      no: 'Lips and voice are in step, so a copy from the display would come at nearly the same time.',
+      because:
+        'A whole-system delay moves all loudspeakers alike and makes no echo by itself; with the display playing too, the same delay does.',
+    }),
+    answers({
+      id: 'noise-is-innocent',
+      group: 'noise',
+      when: is('testNoiseEach', 'alike'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'Test noise sounds alike from left, center and right, so the trouble is in what programs do and not in the loudspeakers.',
+      no: 'Test noise already shows the center to be different, and the display never plays that noise.',
+      because: 'The receiver makes the test noise itself; a display or second device cannot copy it.',
+    }),
+    answers({
+      id: 'one-source-only',
+      group: 'which-source',
+      when: is('troubleTitles', 'one-source'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'It happens with one player or channel only, as when the sound of that one runs through the display.',
+      no: 'It is not tied to one player or channel.',
+      because: 'Programs received by the display itself are the ones it likes to play aloud.',
+    }),
+    answers({
+      id: 'stays-without-center',
+      group: 'without-center',
+      when: oneOf('testPhantom', 'same', 'worse'),
+      tells: { yes: 'hint', no: 'strong' },
+      yes: 'With the center set to none the trouble stays, as it would if something else plays too.',
+      no: 'With the center set to none the trouble is gone, so no second device makes it.',
+      because: 'The display does not care how the loudspeakers of the receiver are set.',
+    }),
+    answers({
+      id: 'low-without-center',
+      group: 'without-center',
+      when: all(is('testPhantom', 'same'), is('voiceDirection', 'low')),
+      tells: { yes: 'strong' },
+      yes: 'Even with the center set to none the voice comes from below the picture: another loudspeaker plays there.',
+      no: 'It is not so that the voice comes from below even without a center.',
+      because: 'Mains stand near the height of the ears; only what lies below can be heard below.',
+    }),
+    answers({
+      id: 'began-with-display-or-source',
+      group: 'history',
+      when: oneOf('lastChange', 'screen', 'source', 'settings'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'The last change before it began was {lastChange}, after which displays often play aloud again.',
+      no: 'The last change before it began does not touch the display or the players.',
+      because: 'A new display, a new player or an update sets the sound output back to its own loudspeakers.',
+    }),
   ],
   telltales: [
     {

@@ -47,147 +47,106 @@ export const driverFault = defineCause({
     recorded: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'driver-silent-or-scratching',
-        group: 'drivers',
-        says: {
-          yes: 'Close to the drivers one is not sound: {driversHeard}.',
-          no: 'Close to the drivers all of them play clean.',
-        },
-        because: 'A driver that fails leaves its part of the voice out, and no setting brings it back.',
-      },
-      noneOf('driversHeard', 'all'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'ear-finds-bad-driver',
-        group: 'drivers',
-        says: {
-          yes: 'With an ear close to each driver and the volume down, {testEarToDrivers}.',
-          no: 'With an ear close to each driver and the volume down, all play clean.',
-        },
-        because: 'From a hand away one driver drowns the others, so a silent or scratching one cannot hide.',
-        source: 'direct-sound',
-      },
-      oneOf('testEarToDrivers', 'silent', 'rattles'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'strap-or-clamp-loose',
-        group: 'terminals',
-        says: {
-          yes: 'At the terminals of the center {jumpers}.',
-          no: 'Clamps and straps of the center are tight and in place.',
-        },
-        because: 'Double terminals feed two halves of the loudspeaker; without the strap one half is silent.',
-      },
-      is('jumpers', 'loose'),
-      { yes: 'strong', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'came-suddenly',
-        group: 'history',
-        // A move, a new cable or a loud party may be what broke it.
-        applies: isNot('onset', 'with-change'),
-        says: {
-          yes: 'The trouble came suddenly.',
-          no: 'The trouble did not come suddenly.',
-        },
-        because:
-          'Parts and contacts fail from one day to the next; layout and place were always what they are.',
-      },
-      is('onset', 'sudden'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'noise-differs-from-mains',
-        group: 'noise',
-        says: {
-          yes: 'On test noise the center sounds different from left and right.',
-          no: 'On test noise the center sounds like left and right, or only louder, so no driver of it can be dead.',
-        },
-        because:
-          'A dead driver takes octaves out of steady noise, which no ear misses; many other causes change it too.',
-      },
-      noneOf('testNoiseEach', 'alike', 'louder'),
-      { yes: 'slight', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'does-not-follow-channel',
-        group: 'swap',
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker: box, cable and place remain.',
-          no: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so box and cable of the center are sound.',
-        },
-        because:
-          'The swap leaves box and cable of the center together; if it is gone from both, touching the wires made a loose contact good.',
-      },
-      oneOf('testSwapAtAmplifier', 'stays', 'gone'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'goes-with-the-box',
-        group: 'box',
-        says: {
-          yes: 'On another cable the center box is as bad as before, so the fault is in the box.',
-          no: 'The fault stays with the cable: a cable or a clamp, or the channel, not a driver.',
-        },
-        because: 'A dead driver goes where its box goes. A bad cable stays behind with its channel.',
-      },
-      is('testSwapAtLoudspeakers', 'follows-box'),
-      { yes: 'slight', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'not-good-near-by',
-        group: 'near',
-        says: {
-          yes: 'A meter in front of the center the voice is still not good.',
-          no: 'A meter in front of the center the voice is good, so its drivers do their work.',
-        },
-        because:
-          'Near by, room and path hardly matter, so a fault of the loudspeaker is heard at its plainest.',
-        source: 'direct-sound',
-      },
-      noneOf('testNearCenter', 'good-near'),
-      { yes: 'slight', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'silent-in-the-channel-test',
-        group: 'swap',
-        says: {
-          yes: 'Test noise for the center comes from nowhere, as with a cable that is off or a box that is dead.',
-          no: 'Test noise for the center is heard, so its cable and some of its drivers work.',
-        },
-        because:
-          'The receiver makes this noise itself. Where it stays away, a setting, a cable or the box is to blame, and the test does not say which.',
-      },
-      oneOf('silentCenter', 'open', 'channel'),
-      { yes: 'strong' },
-    ),
+    answers({
+      id: 'driver-silent-or-scratching',
+      group: 'drivers',
+      when: noneOf('driversHeard', 'all'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'Close to the drivers one is not sound: {driversHeard}.',
+      no: 'Close to the drivers all of them play clean.',
+      because: 'A driver that fails leaves its part of the voice out, and no setting brings it back.',
+    }),
+    answers({
+      id: 'ear-finds-bad-driver',
+      group: 'drivers',
+      when: oneOf('testEarToDrivers', 'silent', 'rattles'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'With an ear close to each driver and the volume down, {testEarToDrivers}.',
+      no: 'With an ear close to each driver and the volume down, all play clean.',
+      because: 'From a hand away one driver drowns the others, so a silent or scratching one cannot hide.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'strap-or-clamp-loose',
+      group: 'terminals',
+      when: is('jumpers', 'loose'),
+      tells: { yes: 'strong', no: 'slight' },
+      yes: 'At the terminals of the center {jumpers}.',
+      no: 'Clamps and straps of the center are tight and in place.',
+      because: 'Double terminals feed two halves of the loudspeaker; without the strap one half is silent.',
+    }),
+    answers({
+      id: 'came-suddenly',
+      group: 'history',
+      // A move, a new cable or a loud party may be what broke it.
+      applies: isNot('onset', 'with-change'),
+      when: is('onset', 'sudden'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'The trouble came suddenly.',
+      no: 'The trouble did not come suddenly.',
+      because:
+        'Parts and contacts fail from one day to the next; layout and place were always what they are.',
+    }),
+    answers({
+      id: 'noise-differs-from-mains',
+      group: 'noise',
+      when: noneOf('testNoiseEach', 'alike', 'louder'),
+      tells: { yes: 'slight', no: 'telling' },
+      yes: 'On test noise the center sounds different from left and right.',
+      no: 'On test noise the center sounds like left and right, or only louder, so no driver of it can be dead.',
+      because:
+        'A dead driver takes octaves out of steady noise, which no ear misses; many other causes change it too.',
+    }),
+    answers({
+      id: 'does-not-follow-channel',
+      group: 'swap',
+      when: oneOf('testSwapAtAmplifier', 'stays', 'gone'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker: box, cable and place remain.',
+      no: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so box and cable of the center are sound.',
+      because:
+        'The swap leaves box and cable of the center together; if it is gone from both, touching the wires made a loose contact good.',
+    }),
+    answers({
+      id: 'goes-with-the-box',
+      group: 'box',
+      when: is('testSwapAtLoudspeakers', 'follows-box'),
+      tells: { yes: 'slight', no: 'hint' },
+      yes: 'On another cable the center box is as bad as before, so the fault is in the box.',
+      no: 'The fault stays with the cable: a cable or a clamp, or the channel, not a driver.',
+      because: 'A dead driver goes where its box goes. A bad cable stays behind with its channel.',
+    }),
+    answers({
+      id: 'not-good-near-by',
+      group: 'near',
+      when: noneOf('testNearCenter', 'good-near'),
+      tells: { yes: 'slight', no: 'strong' },
+      yes: 'A meter in front of the center the voice is still not good.',
+      no: 'A meter in front of the center the voice is good, so its drivers do their work.',
+      because:
+        'Near by, room and path hardly matter, so a fault of the loudspeaker is heard at its plainest.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'silent-in-the-channel-test',
+      group: 'swap',
+      when: oneOf('silentCenter', 'open', 'channel'),
+      tells: { yes: 'strong' },
+      yes: 'Test noise for the center comes from nowhere, as with a cable that is off or a box that is dead.',
+      no: 'Test noise for the center is heard, so its cable and some of its drivers work.',
+      because:
+        'The receiver makes this noise itself. Where it stays away, a setting, a cable or the box is to blame, and the test does not say which.',
+    }),
     recordedDistortion('recorded'),
-    answers(
-      {
-        id: 'silent-on-any-output',
-        group: 'swap',
-        says: {
-          yes: 'The center stays silent with test noise, on its own output and on that of the left: its box or its cable is dead.',
-          no: 'The center is not known to be silent on another output.',
-        },
-        because:
-          'The left output has just played a loudspeaker: what is silent there too is silent by itself.',
-      },
-      is('silentCenter', 'box'),
-      { yes: 'proof' },
-    ),
+    answers({
+      id: 'silent-on-any-output',
+      group: 'swap',
+      when: is('silentCenter', 'box'),
+      tells: { yes: 'proof' },
+      yes: 'The center stays silent with test noise, on its own output and on that of the left: its box or its cable is dead.',
+      no: 'The center is not known to be silent on another output.',
+      because: 'The left output has just played a loudspeaker: what is silent there too is silent by itself.',
+    }),
     staysWithoutCenter('without-center'),
   ],
   telltales: [

@@ -50,123 +50,91 @@ export const driverLayout = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'dip-at-worst-seat',
-        group: 'lobing',
-        says: {
-          yes: 'At the worst seat the drivers cancel by {layoutDipDb} near {layoutDipHz}; {limit} is clearly audible.',
-          no: 'At the worst seat the drivers cancel by no more than {layoutDipDb}; it takes {limit} to be clearly audible.',
-        },
-        because:
-          'The path from the two drivers to an outer seat differs; where the difference is half a wavelength they cancel. Spacing, crossover and the angle of the seat set how deep.',
-        source: 'lobing-grades',
-      },
-      'layoutDipDb',
-      'dipDb',
-    ),
-    deviates(
-      {
-        id: 'seat-beyond-its-angle',
-        group: 'lobing',
-        says: {
-          yes: 'The outermost seat is at {seatAngleMaxDeg}, outside the {layoutFailDeg} that this very center serves.',
-          no: 'The outermost seat is at {seatAngleMaxDeg}, inside the {layoutFailDeg} that this very center serves.',
-        },
-        because:
-          'Each layout keeps its voice up to an angle that follows from spacing times crossover. Sitting farther back makes the angle of the same sofa smaller, so distance decides.',
-        source: 'interference',
-      },
-      'seatAngleMaxDeg',
-      { computed: 'layoutFailDeg' },
-    ),
-    deviates(
-      {
-        id: 'speech-lost-at-worst-seat',
-        group: 'lobing',
-        says: {
-          yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
-          no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}; a narrow hole is heard as tone first.',
-        },
-        because:
-          'A broad hole between 1 and 2.5 kHz sits where consonants are told apart, so it costs words and not only tone.',
-        source: 'speech-index',
-      },
-      'layoutSpeechLossDb',
-      'speechLossDb',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'worse-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is heard at the seats off to the side, where such a layout cancels.',
-          no: 'It is not a matter of the seats off to the side, and only there does such a layout cancel.',
-        },
-        because:
-          'On its axis a level pair is as good as any other center; it harms only listeners who are off to the side.',
-        source: 'interference',
-      },
-      is('troubleSeats', 'off-middle'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'clear-in-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'The same minute of speech is clear in the middle and worse at the end, as a cancellation by angle would have it.',
-          no: 'The same minute of speech is no better in the middle, which a cancellation by angle cannot explain.',
-        },
-        because:
-          'Walking from the end seat to the middle changes the angle and hardly anything else, so it tells a fault of angle from one that is everywhere.',
-      },
-      is('testSitMiddle', 'clear-in-middle'),
-      { yes: 'telling', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'stays-with-the-seat',
-        group: 'where-heard',
-        says: {
-          yes: 'After changing places the trouble stayed with the seat.',
-          no: 'After changing places the trouble did not stay with the seat, so the angle of that seat is not it.',
-        },
-        because: 'What cancels at a place cancels for whoever sits there.',
-      },
-      is('testSwapSeats', 'stays-with-seat'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'bad-on-its-axis-too',
-        group: 'near-by',
-        says: {
-          yes: 'One meter straight in front the voice is as bad as at the seat, where its drivers arrive together.',
-          no: 'One meter straight in front the voice is better, as it should be where the drivers arrive together.',
-        },
-        because:
-          'On the axis the paired drivers are equally far away and cannot cancel; what is wrong there is the loudspeaker, its channel or the program.',
-        source: 'interference',
-      },
-      is('testNearCenter', 'still-bad'),
-      { yes: 'telling', no: 'slight', against: true },
-    ),
-    answers(
-      {
-        id: 'came-suddenly',
-        group: 'history',
-        says: {
-          yes: 'It came suddenly, and a driver layout does not change overnight.',
-          no: 'It did not come suddenly, which is all the same to a driver layout.',
-        },
-        because:
-          'The layout has been the same since the box was bought; only new seats or a new center bring it on.',
-      },
-      is('onset', 'sudden'),
-      { yes: 'telling', against: true },
-    ),
+    deviates({
+      id: 'dip-at-worst-seat',
+      group: 'lobing',
+      of: 'layoutDipDb',
+      limit: 'dipDb',
+      yes: 'At the worst seat the drivers cancel by {layoutDipDb} near {layoutDipHz}; {limit} is clearly audible.',
+      no: 'At the worst seat the drivers cancel by no more than {layoutDipDb}; it takes {limit} to be clearly audible.',
+      because:
+        'The path from the two drivers to an outer seat differs; where the difference is half a wavelength they cancel. Spacing, crossover and the angle of the seat set how deep.',
+      source: 'lobing-grades',
+    }),
+    deviates({
+      id: 'seat-beyond-its-angle',
+      group: 'lobing',
+      of: 'seatAngleMaxDeg',
+      limit: { computed: 'layoutFailDeg' },
+      yes: 'The outermost seat is at {seatAngleMaxDeg}, outside the {layoutFailDeg} that this very center serves.',
+      no: 'The outermost seat is at {seatAngleMaxDeg}, inside the {layoutFailDeg} that this very center serves.',
+      because:
+        'Each layout keeps its voice up to an angle that follows from spacing times crossover. Sitting farther back makes the angle of the same sofa smaller, so distance decides.',
+      source: 'interference',
+    }),
+    deviates({
+      id: 'speech-lost-at-worst-seat',
+      group: 'lobing',
+      of: 'layoutSpeechLossDb',
+      limit: 'speechLossDb',
+      only: 'for',
+      yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
+      no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}; a narrow hole is heard as tone first.',
+      because:
+        'A broad hole between 1 and 2.5 kHz sits where consonants are told apart, so it costs words and not only tone.',
+      source: 'speech-index',
+    }),
+    answers({
+      id: 'worse-off-the-middle',
+      group: 'where-heard',
+      when: is('troubleSeats', 'off-middle'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'It is heard at the seats off to the side, where such a layout cancels.',
+      no: 'It is not a matter of the seats off to the side, and only there does such a layout cancel.',
+      because:
+        'On its axis a level pair is as good as any other center; it harms only listeners who are off to the side.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'clear-in-the-middle',
+      group: 'where-heard',
+      when: is('testSitMiddle', 'clear-in-middle'),
+      tells: { yes: 'telling', no: 'strong' },
+      yes: 'The same minute of speech is clear in the middle and worse at the end, as a cancellation by angle would have it.',
+      no: 'The same minute of speech is no better in the middle, which a cancellation by angle cannot explain.',
+      because:
+        'Walking from the end seat to the middle changes the angle and hardly anything else, so it tells a fault of angle from one that is everywhere.',
+    }),
+    answers({
+      id: 'stays-with-the-seat',
+      group: 'where-heard',
+      when: is('testSwapSeats', 'stays-with-seat'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'After changing places the trouble stayed with the seat.',
+      no: 'After changing places the trouble did not stay with the seat, so the angle of that seat is not it.',
+      because: 'What cancels at a place cancels for whoever sits there.',
+    }),
+    answers({
+      id: 'bad-on-its-axis-too',
+      group: 'near-by',
+      when: is('testNearCenter', 'still-bad'),
+      tells: { yes: 'telling', no: 'slight', against: true },
+      yes: 'One meter straight in front the voice is as bad as at the seat, where its drivers arrive together.',
+      no: 'One meter straight in front the voice is better, as it should be where the drivers arrive together.',
+      because:
+        'On the axis the paired drivers are equally far away and cannot cancel; what is wrong there is the loudspeaker, its channel or the program.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'came-suddenly',
+      group: 'history',
+      when: is('onset', 'sudden'),
+      tells: { yes: 'telling', against: true },
+      yes: 'It came suddenly, and a driver layout does not change overnight.',
+      no: 'It did not come suddenly, which is all the same to a driver layout.',
+      because:
+        'The layout has been the same since the box was bought; only new seats or a new center bring it on.',
+    }),
     measuredAt('measured', 'hole', {
       what: 'the layout of its drivers',
       at: 'layoutHoleHz',

@@ -41,21 +41,17 @@ export const fixedExtraction = defineCause({
     heard: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'width-lost',
-        group: 'width',
-        says: {
-          yes: 'The upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
-          no: 'The upmix takes {widthLossPct} percent of the stage width, which is not clearly heard.',
-        },
-        because:
-          'Half-panned sounds move toward the middle when their common part is taken out of the mains: computed by energy vectors, which rule above some 700 Hz.',
-        source: 'stage-width',
-      },
-      'widthLossPct',
-      'widthLossPct',
-    ),
+    deviates({
+      id: 'width-lost',
+      group: 'width',
+      of: 'widthLossPct',
+      limit: 'widthLossPct',
+      yes: 'The upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
+      no: 'The upmix takes {widthLossPct} percent of the stage width, which is not clearly heard.',
+      because:
+        'Half-panned sounds move toward the middle when their common part is taken out of the mains: computed by energy vectors, which rule above some 700 Hz.',
+      source: 'stage-width',
+    }),
     heard(
       'mains-are-empty',
       'width',

@@ -36,112 +36,83 @@ export const height = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'apart-in-height',
-        group: 'angle',
-        says: {
-          yes: 'Seen from the ear the center is up to {heightApartDeg} away in height from mains or picture; {limit} is clearly noticed.',
-          no: 'Seen from the ear the center is within {heightApartDeg} of mains and picture in height; it takes {limit} to be clearly noticed.',
-        },
-        because:
-          'Height is innocent only where the center is near to both the mains and the picture; one large gap is enough to tear the voice off.',
-        source: 'elevation-blur',
-      },
-      'heightApartDeg',
-      'heightDeg',
-    ),
-    deviates(
-      {
-        id: 'apart-from-the-mains',
-        group: 'angle',
-        says: {
-          yes: 'Seen from the ear the center is {heightMismatchDeg} above or below the mains; {limit} is clearly noticed.',
-          no: 'Seen from the ear center and mains differ by {heightMismatchDeg} in height; it takes {limit} to be clearly noticed.',
-        },
-        because:
-          'The best listeners tell about four degrees in height, a voice is placed to within some ten. A farther seat makes the same height a smaller angle.',
-        source: 'elevation-blur',
-      },
-      'heightMismatchDeg',
-      'heightDeg',
-      { only: 'for' },
-    ),
-    deviates(
-      {
-        id: 'apart-from-the-picture',
-        group: 'angle',
-        applies: isNot('playedContent', 'two-channel-music'),
-        says: {
-          yes: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture; beyond {limit} voice and mouth part company.',
-          no: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture, which the eye forgives.',
-        },
-        because:
-          'A voice is expected at the mouth that speaks. The eye pulls it over some degrees, not over many.',
-        source: 'elevation-blur',
-      },
-      'pictureMismatchDeg',
-      'heightDeg',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'voice-from-below-or-above',
-        group: 'where-heard',
-        // One direction is told: a voice that is aside can be low as well.
-        applies: isNot('voiceDirection', 'aside'),
-        says: {
-          yes: 'The voice is heard {voiceDirection}.',
-          no: 'The voice is not heard from below or above the picture.',
-        },
-        because:
-          'Closing the eyes takes the picture away; what is left is where the sound really comes from.',
-        source: 'elevation-blur',
-      },
-      oneOf('voiceDirection', 'low', 'high'),
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'voice-at-the-picture',
-        group: 'where-heard',
-        says: {
-          yes: 'The voice comes from the picture, so its height does no harm here.',
-          no: 'The voice does not come from the picture.',
-        },
-        because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
-      },
-      is('voiceDirection', 'picture'),
-      { yes: 'telling', against: true },
-    ),
-    answers(
-      {
-        id: 'better-when-lifted',
-        group: 'lifted',
-        says: {
-          yes: 'Raised toward ear height for a moment, the image clearly improved.',
-          no: 'Raised toward ear height for a moment, the image stayed where it was.',
-        },
-        because:
-          'Raising the box changes its height for free; if the image does not follow, height was not the trouble.',
-      },
-      is('testLift', 'improves'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'gone-without-center',
-        group: 'silenced',
-        says: {
-          yes: 'With the center set to none the voice came up to the height of the mains.',
-          no: 'With the center set to none the voice stayed where it was, so the height of the center is not it.',
-        },
-        because:
-          'Left and right alone put the voice at their own height; what stays does not come from the center.',
-      },
-      is('testPhantom', 'gone'),
-      { yes: 'hint', no: 'strong' },
-    ),
+    deviates({
+      id: 'apart-in-height',
+      group: 'angle',
+      of: 'heightApartDeg',
+      limit: 'heightDeg',
+      yes: 'Seen from the ear the center is up to {heightApartDeg} away in height from mains or picture; {limit} is clearly noticed.',
+      no: 'Seen from the ear the center is within {heightApartDeg} of mains and picture in height; it takes {limit} to be clearly noticed.',
+      because:
+        'Height is innocent only where the center is near to both the mains and the picture; one large gap is enough to tear the voice off.',
+      source: 'elevation-blur',
+    }),
+    deviates({
+      id: 'apart-from-the-mains',
+      group: 'angle',
+      of: 'heightMismatchDeg',
+      limit: 'heightDeg',
+      only: 'for',
+      yes: 'Seen from the ear the center is {heightMismatchDeg} above or below the mains; {limit} is clearly noticed.',
+      no: 'Seen from the ear center and mains differ by {heightMismatchDeg} in height; it takes {limit} to be clearly noticed.',
+      because:
+        'The best listeners tell about four degrees in height, a voice is placed to within some ten. A farther seat makes the same height a smaller angle.',
+      source: 'elevation-blur',
+    }),
+    deviates({
+      id: 'apart-from-the-picture',
+      group: 'angle',
+      applies: isNot('playedContent', 'two-channel-music'),
+      of: 'pictureMismatchDeg',
+      limit: 'heightDeg',
+      only: 'for',
+      yes: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture; beyond {limit} voice and mouth part company.',
+      no: 'Seen from the ear the center is {pictureMismatchDeg} away from the middle of the picture, which the eye forgives.',
+      because:
+        'A voice is expected at the mouth that speaks. The eye pulls it over some degrees, not over many.',
+      source: 'elevation-blur',
+    }),
+    answers({
+      id: 'voice-from-below-or-above',
+      group: 'where-heard',
+      // One direction is told: a voice that is aside can be low as well.
+      applies: isNot('voiceDirection', 'aside'),
+      when: oneOf('voiceDirection', 'low', 'high'),
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'The voice is heard {voiceDirection}.',
+      no: 'The voice is not heard from below or above the picture.',
+      because: 'Closing the eyes takes the picture away; what is left is where the sound really comes from.',
+      source: 'elevation-blur',
+    }),
+    answers({
+      id: 'voice-at-the-picture',
+      group: 'where-heard',
+      when: is('voiceDirection', 'picture'),
+      tells: { yes: 'telling', against: true },
+      yes: 'The voice comes from the picture, so its height does no harm here.',
+      no: 'The voice does not come from the picture.',
+      because: 'Whatever the tape says, a voice that is heard at the picture is high enough.',
+    }),
+    answers({
+      id: 'better-when-lifted',
+      group: 'lifted',
+      when: is('testLift', 'improves'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Raised toward ear height for a moment, the image clearly improved.',
+      no: 'Raised toward ear height for a moment, the image stayed where it was.',
+      because:
+        'Raising the box changes its height for free; if the image does not follow, height was not the trouble.',
+    }),
+    answers({
+      id: 'gone-without-center',
+      group: 'silenced',
+      when: is('testPhantom', 'gone'),
+      tells: { yes: 'hint', no: 'strong' },
+      yes: 'With the center set to none the voice came up to the height of the mains.',
+      no: 'With the center set to none the voice stayed where it was, so the height of the center is not it.',
+      because:
+        'Left and right alone put the voice at their own height; what stays does not come from the center.',
+    }),
     staysInPlace('swapped'),
   ],
   telltales: [

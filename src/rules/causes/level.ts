@@ -45,119 +45,87 @@ export const level = defineCause({
     boost: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'level-error',
-        group: 'level-at-seat',
-        says: {
-          yes: 'At the seat the center differs from the mains by {levelErrorDb}; {limit} is clearly heard.',
-          no: 'At the seat the center is within {levelErrorDb} of the mains.',
-        },
-        because:
-          'A step of 3 dB between speech and the rest is the smallest that changes how well it is understood; the same step to the loud side takes about a fifth of the stage width.',
-        source: 'level-step',
-      },
-      'levelErrorDb',
-      'levelDb',
-    ),
-    answers(
-      {
-        id: 'by-ear',
-        group: 'level-at-seat',
-        says: {
-          yes: 'With test noise the center is {voiceLoudness} than the mains, by ear.',
-          no: 'With test noise the center is about as loud as the mains, by ear.',
-        },
-        because: 'The ear finds two or three decibels between loudspeakers without a meter.',
-        source: 'level-step',
-      },
-      oneOf('voiceLoudness', 'softer', 'louder'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'noise-differs',
-        group: 'level-at-seat',
-        says: {
-          yes: 'Stepping test noise through the channels, the center does not sound like the mains.',
-          no: 'Stepping test noise through the channels, the center sounds like the mains, so its level is right.',
-        },
-        because:
-          'Level is the first thing that steady noise gives away; a change of tone may go along with it.',
-        source: 'level-step',
-      },
-      noneOf('testNoiseEach', 'alike'),
-      { no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'noise-softer-or-louder',
-        group: 'level-at-seat',
-        says: {
-          yes: 'Stepping test noise through the channels, the center is {testNoiseEach}.',
-          no: 'Stepping test noise through the channels, it is not level alone in which the center differs.',
-        },
-        because: 'Noise of the same tone and another strength is a difference of level and nothing else.',
-        source: 'level-step',
-      },
-      oneOf('testNoiseEach', 'softer', 'louder'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'turning-up-cured',
-        group: 'turned',
-        applies: is('trialTells', 'yes'),
-        says: {
-          yes: 'Turning the center up cured it.',
-          no: 'Turning the center up made it louder and no clearer, so level is not what is missing.',
-        },
-        because: 'Level cures a level fault and hardly anything else.',
-      },
-      is('triedTrim', 'cured'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'nobody-set-levels',
-        group: 'origin',
-        says: {
-          yes: 'Nobody has set the levels.',
-          no: 'The levels were set by somebody or by the automatic setup.',
-        },
-        because: 'Boxes differ in sensitivity by several decibels; untouched trims leave that difference.',
-      },
-      is('alignmentBy', 'nobody'),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'levels-set-elsewhere',
-        group: 'origin',
-        says: {
-          yes: 'The levels were measured somewhere else, or things have moved since.',
-          no: 'The levels were measured at the main seat as it is now.',
-        },
-        because: 'Near one loudspeaker the microphone finds that one too loud and turns it down.',
-        source: 'direct-sound',
-      },
-      oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'without-center-gone',
-        group: 'switching',
-        says: {
-          yes: 'With the center set to none the voice is as loud as it should be.',
-          no: 'With the center set to none the voice is just as soft or loud, so the level of the center is not the cause.',
-        },
-        because:
-          'Left and right then carry the voice at their own level. What stays the same comes from the mix or the source.',
-      },
-      is('testPhantom', 'gone'),
-      { yes: 'hint', no: 'telling' },
-    ),
+    deviates({
+      id: 'level-error',
+      group: 'level-at-seat',
+      of: 'levelErrorDb',
+      limit: 'levelDb',
+      yes: 'At the seat the center differs from the mains by {levelErrorDb}; {limit} is clearly heard.',
+      no: 'At the seat the center is within {levelErrorDb} of the mains.',
+      because:
+        'A step of 3 dB between speech and the rest is the smallest that changes how well it is understood; the same step to the loud side takes about a fifth of the stage width.',
+      source: 'level-step',
+    }),
+    answers({
+      id: 'by-ear',
+      group: 'level-at-seat',
+      when: oneOf('voiceLoudness', 'softer', 'louder'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'With test noise the center is {voiceLoudness} than the mains, by ear.',
+      no: 'With test noise the center is about as loud as the mains, by ear.',
+      because: 'The ear finds two or three decibels between loudspeakers without a meter.',
+      source: 'level-step',
+    }),
+    answers({
+      id: 'noise-differs',
+      group: 'level-at-seat',
+      when: noneOf('testNoiseEach', 'alike'),
+      tells: { no: 'telling' },
+      yes: 'Stepping test noise through the channels, the center does not sound like the mains.',
+      no: 'Stepping test noise through the channels, the center sounds like the mains, so its level is right.',
+      because:
+        'Level is the first thing that steady noise gives away; a change of tone may go along with it.',
+      source: 'level-step',
+    }),
+    answers({
+      id: 'noise-softer-or-louder',
+      group: 'level-at-seat',
+      when: oneOf('testNoiseEach', 'softer', 'louder'),
+      tells: { yes: 'strong' },
+      yes: 'Stepping test noise through the channels, the center is {testNoiseEach}.',
+      no: 'Stepping test noise through the channels, it is not level alone in which the center differs.',
+      because: 'Noise of the same tone and another strength is a difference of level and nothing else.',
+      source: 'level-step',
+    }),
+    answers({
+      id: 'turning-up-cured',
+      group: 'turned',
+      applies: is('trialTells', 'yes'),
+      when: is('triedTrim', 'cured'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'Turning the center up cured it.',
+      no: 'Turning the center up made it louder and no clearer, so level is not what is missing.',
+      because: 'Level cures a level fault and hardly anything else.',
+    }),
+    answers({
+      id: 'nobody-set-levels',
+      group: 'origin',
+      when: is('alignmentBy', 'nobody'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'Nobody has set the levels.',
+      no: 'The levels were set by somebody or by the automatic setup.',
+      because: 'Boxes differ in sensitivity by several decibels; untouched trims leave that difference.',
+    }),
+    answers({
+      id: 'levels-set-elsewhere',
+      group: 'origin',
+      when: oneOf('calibrationSpot', 'elsewhere', 'changed-since'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'The levels were measured somewhere else, or things have moved since.',
+      no: 'The levels were measured at the main seat as it is now.',
+      because: 'Near one loudspeaker the microphone finds that one too loud and turns it down.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'without-center-gone',
+      group: 'switching',
+      when: is('testPhantom', 'gone'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With the center set to none the voice is as loud as it should be.',
+      no: 'With the center set to none the voice is just as soft or loud, so the level of the center is not the cause.',
+      because:
+        'Left and right then carry the voice at their own level. What stays the same comes from the mix or the source.',
+    }),
     heard(
       'follows-the-channel',
       'switching',
@@ -165,20 +133,15 @@ export const level = defineCause({
       'A wrong trim stays with its channel, whichever box hangs on it.',
       { applies: is('swapTellsTrim', 'yes') },
     ),
-    answers(
-      {
-        id: 'voice-boost',
-        group: 'boost',
-        says: {
-          yes: 'A voice boost is on somewhere in the chain; it raises the center on top of its trim.',
-          no: 'No voice boost is on.',
-        },
-        because:
-          'A boost in the player, the display or the receiver adds to the trim, and two of them add up.',
-      },
-      is('voiceBoost', 'on'),
-      { yes: 'hint' },
-    ),
+    answers({
+      id: 'voice-boost',
+      group: 'boost',
+      when: is('voiceBoost', 'on'),
+      tells: { yes: 'hint' },
+      yes: 'A voice boost is on somewhere in the chain; it raises the center on top of its trim.',
+      no: 'No voice boost is on.',
+      because: 'A boost in the player, the display or the receiver adds to the trim, and two of them add up.',
+    }),
   ],
   telltales: [
     {

@@ -35,37 +35,29 @@ export const listener = defineCause({
   // A remark about the others, and an exchange in which both listened: the second is more than the first said twice.
   groups: { person: 'same-session' },
   rules: [
-    answers(
-      {
-        id: 'one-person-hears-it',
-        group: 'person',
-        // One listener cannot be compared with anyone: that answer says nothing either way.
-        applies: isNot('whoHears', 'only-me'),
-        says: {
-          yes: 'One person hears it at every seat and the others do not, so it is a matter of what suits that person.',
-          no: 'It is not one person alone who hears it.',
-        },
-        because:
-          'Sound at a seat is the same for whoever sits there; what moves along with a person cannot be made by the place.',
-      },
-      is('whoHears', 'one-person'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'goes-along-with-person',
-        group: 'person',
-        says: {
-          yes: 'With seats exchanged it goes along with the person.',
-          no: 'With seats exchanged it does not go along with the person.',
-        },
-        because:
-          'Exchanging seats is the fair way to compare: it tells place from person and asks nobody to prove anything.',
-      },
-      is('testSwapSeats', 'goes-with-person'),
+    answers({
+      id: 'one-person-hears-it',
+      group: 'person',
+      // One listener cannot be compared with anyone: that answer says nothing either way.
+      applies: isNot('whoHears', 'only-me'),
+      when: is('whoHears', 'one-person'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'One person hears it at every seat and the others do not, so it is a matter of what suits that person.',
+      no: 'It is not one person alone who hears it.',
+      because:
+        'Sound at a seat is the same for whoever sits there; what moves along with a person cannot be made by the place.',
+    }),
+    answers({
+      id: 'goes-along-with-person',
+      group: 'person',
+      when: is('testSwapSeats', 'goes-with-person'),
       // This is what the cause means: only a muddled comparison brings it about otherwise.
-      { yes: 'proof', no: 'proof' },
-    ),
+      tells: { yes: 'proof', no: 'proof' },
+      yes: 'With seats exchanged it goes along with the person.',
+      no: 'With seats exchanged it does not go along with the person.',
+      because:
+        'Exchanging seats is the fair way to compare: it tells place from person and asks nobody to prove anything.',
+    }),
   ],
   telltales: [
     {

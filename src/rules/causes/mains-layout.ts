@@ -44,186 +44,144 @@ export const mainsLayout = defineCause({
     'without-center': 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'base-too-wide',
-        group: 'triangle',
-        says: {
-          yes: 'From the main seat left and right are {mainsBaseDeg} apart, so wide that the stage tears.',
-          no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too wide.',
-        },
-        because:
-          'About 60 degrees is the reference; much wider, sounds between center and mains lose their place and small moves of the head shift them.',
-        source: 'layout-standard',
-      },
-      atLeast('mainsBaseDeg', 'baseWideDeg'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'wide-for-two',
-        group: 'triangle',
-        applies: is('twoAlone', 'yes'),
-        says: {
-          yes: 'No center plays, and from the main seat left and right are {mainsBaseDeg} apart: the middle between them gets thin.',
-          no: 'No center plays, and left and right are {mainsBaseDeg} apart, near enough to hold a middle.',
-        },
-        because: 'A center fills a wide front. Two loudspeakers alone hold a middle up to about 60 degrees.',
-        source: 'layout-standard',
-      },
-      atLeast('mainsBaseDeg', 'baseWideDeg.noticeable'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'base-too-narrow',
-        group: 'triangle',
-        says: {
-          yes: 'From the main seat left and right are only {mainsBaseDeg} apart, so the whole stage is hardly wider than the center.',
-          no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too narrow.',
-        },
-        because:
-          'With the mains close together everything seems to come from the middle, with or without a center.',
-        source: 'layout-standard',
-      },
-      atMost('mainsBaseDeg', 'baseNarrowDeg'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'triangle-is-ordinary',
-        group: 'triangle',
-        applies: MAIN_SEAT_COUNTS,
-        says: {
-          yes: 'The angle of {mainsBaseDeg} between left and right is close to the reference and the main seat is near the middle, so the triangle is innocent.',
-          no: 'The triangle of left, right and main seat departs from the reference.',
-        },
-        because:
-          'Close to 60 degrees and near the middle, left and right arrive together and the stage stands as it was mixed.',
-        source: 'layout-standard',
-      },
-      all(
+    answers({
+      id: 'base-too-wide',
+      group: 'triangle',
+      when: atLeast('mainsBaseDeg', 'baseWideDeg'),
+      tells: { yes: 'strong' },
+      yes: 'From the main seat left and right are {mainsBaseDeg} apart, so wide that the stage tears.',
+      no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too wide.',
+      because:
+        'About 60 degrees is the reference; much wider, sounds between center and mains lose their place and small moves of the head shift them.',
+      source: 'layout-standard',
+    }),
+    answers({
+      id: 'wide-for-two',
+      group: 'triangle',
+      applies: is('twoAlone', 'yes'),
+      when: atLeast('mainsBaseDeg', 'baseWideDeg.noticeable'),
+      tells: { yes: 'telling' },
+      yes: 'No center plays, and from the main seat left and right are {mainsBaseDeg} apart: the middle between them gets thin.',
+      no: 'No center plays, and left and right are {mainsBaseDeg} apart, near enough to hold a middle.',
+      because: 'A center fills a wide front. Two loudspeakers alone hold a middle up to about 60 degrees.',
+      source: 'layout-standard',
+    }),
+    answers({
+      id: 'base-too-narrow',
+      group: 'triangle',
+      when: atMost('mainsBaseDeg', 'baseNarrowDeg'),
+      tells: { yes: 'telling' },
+      yes: 'From the main seat left and right are only {mainsBaseDeg} apart, so the whole stage is hardly wider than the center.',
+      no: 'From the main seat left and right are {mainsBaseDeg} apart, which is not too narrow.',
+      because:
+        'With the mains close together everything seems to come from the middle, with or without a center.',
+      source: 'layout-standard',
+    }),
+    answers({
+      id: 'triangle-is-ordinary',
+      group: 'triangle',
+      applies: MAIN_SEAT_COUNTS,
+      when: all(
         atLeast('mainsBaseDeg', 'baseNarrowDeg.noticeable'),
         atMost('mainsBaseDeg', 'baseWideDeg.noticeable'),
         below('mainSeatPullDeg', 'pullDeg'),
       ),
-      { yes: 'telling', against: true },
-    ),
-    deviates(
-      {
-        id: 'main-seat-pulled',
-        group: 'triangle',
-        // A seat in the middle clears no front that is too wide for two.
-        applies: all(
-          MAINS_PLAY_VOICE,
-          MAIN_SEAT_COUNTS,
-          any(is('twoAlone', 'no'), atMost('mainsBaseDeg', 'baseWideDeg.noticeable')),
-        ),
-        says: {
-          yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
-          no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',
-        },
-        because:
-          'The ear follows the sound that comes first: a hand width off the middle already moves a shared voice by about ten degrees.',
-        source: 'time-image',
-      },
-      'mainSeatPullDeg',
-      'pullDeg',
+      tells: { yes: 'telling', against: true },
+      yes: 'The angle of {mainsBaseDeg} between left and right is close to the reference and the main seat is near the middle, so the triangle is innocent.',
+      no: 'The triangle of left, right and main seat departs from the reference.',
+      because:
+        'Close to 60 degrees and near the middle, left and right arrive together and the stage stands as it was mixed.',
+      source: 'layout-standard',
+    }),
+    deviates({
+      id: 'main-seat-pulled',
+      group: 'triangle',
+      // A seat in the middle clears no front that is too wide for two.
+      applies: all(
+        MAINS_PLAY_VOICE,
+        MAIN_SEAT_COUNTS,
+        any(is('twoAlone', 'no'), atMost('mainsBaseDeg', 'baseWideDeg.noticeable')),
+      ),
+      of: 'mainSeatPullDeg',
+      limit: 'pullDeg',
       // Every sofa with an even number of places has it.
-      { maxDb: 5 },
-    ),
-    deviates(
-      {
-        id: 'side-seat-pulled',
-        group: 'pull',
-        says: {
-          yes: 'At the worst seat what the mains share leans by {mainsPullDeg} toward the near one, and the center does not hold it.',
-          no: 'At every seat the center holds the shared sound well enough.',
-        },
-        because:
-          'Only sound that the mains play can be pulled: a voice left to the center alone does not move at all.',
-        source: 'time-image',
-      },
-      'mainsPullDeg',
-      'pullDeg',
+      maxDb: 5,
+      yes: 'At the main seat a shared sound leans by {mainSeatPullDeg} toward one main; {limit} is clearly heard.',
+      no: 'At the main seat a shared sound leans by {mainSeatPullDeg} only; it takes {limit} to be clearly heard.',
+      because:
+        'The ear follows the sound that comes first: a hand width off the middle already moves a shared voice by about ten degrees.',
+      source: 'time-image',
+    }),
+    deviates({
+      id: 'side-seat-pulled',
+      group: 'pull',
+      of: 'mainsPullDeg',
+      limit: 'pullDeg',
       // Nearly every sofa has such a seat, so that it tells little by itself.
-      { only: 'for', maxDb: 4 },
-    ),
-    deviates(
-      {
-        id: 'left-right-unequal',
-        group: 'pull',
-        applies: MAINS_PLAY_VOICE,
-        says: {
-          yes: 'At the seat left and right differ by {mainsLevelErrorDb}; {limit} clearly tilts the stage.',
-          no: 'At the seat left and right differ by {mainsLevelErrorDb}, too little to tilt the stage.',
-        },
-        because: 'Each decibel between left and right moves a shared sound by some two degrees.',
-        source: 'time-image',
-      },
-      'mainsLevelErrorDb',
-      'mainsLevelDb',
+      only: 'for',
+      maxDb: 4,
+      yes: 'At the worst seat what the mains share leans by {mainsPullDeg} toward the near one, and the center does not hold it.',
+      no: 'At every seat the center holds the shared sound well enough.',
+      because:
+        'Only sound that the mains play can be pulled: a voice left to the center alone does not move at all.',
+      source: 'time-image',
+    }),
+    deviates({
+      id: 'left-right-unequal',
+      group: 'pull',
+      applies: MAINS_PLAY_VOICE,
+      of: 'mainsLevelErrorDb',
+      limit: 'mainsLevelDb',
       // Bounded: a difference of many decibels is a slip of the meter or a dead box, not the triangle.
-      { only: 'for', maxDb: 6 },
-    ),
-    answers(
-      {
-        id: 'voice-is-the-centers',
-        group: 'carried-by',
-        says: {
-          yes: 'What is played gives the voice to the center alone, and what the mains do not play they cannot pull.',
-          no: 'The mains play the voice, or a part of it.',
-        },
-        because:
-          'A film has a center channel of its own. With the center silenced its voice is gone, however the mains stand.',
-        source: 'upmix-arithmetic',
-      },
-      is('mainsVoice', 'none'),
-      { yes: 'telling', against: true },
-    ),
-    answers(
-      {
-        id: 'voice-heard-aside',
-        group: 'direction',
-        // One direction is told: a voice that is low can be aside as well.
-        applies: all(noneOf('voiceDirection', 'low', 'high'), MAINS_PLAY_VOICE),
-        says: {
-          yes: 'The voice is off to one side.',
-          no: 'The voice is not off to one side.',
-        },
-        because: 'A bent triangle shifts the voice sideways; it does not make it low, dull or soft.',
-        source: 'azimuth-blur',
-      },
-      is('voiceDirection', 'aside'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'better-in-the-middle',
-        group: 'seats',
-        says: {
-          yes: 'In the middle the voice is clear and at the end of the row it is worse.',
-          no: 'The middle of the row is no better than its end.',
-        },
-        because: 'The pull of the near main grows with every hand width off the middle.',
-        source: 'time-image',
-      },
-      is('testSitMiddle', 'clear-in-middle'),
-      { yes: 'slight', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'stays-without-center',
-        group: 'without-center',
-        says: {
-          yes: 'With the center set to none the trouble stays or gets worse, so left, right and seat make it.',
-          no: 'With the center set to none the trouble is gone, so left, right and seat are sound.',
-        },
-        because: 'Without the center only the mains are left; a trouble of theirs cannot go with it.',
-      },
-      oneOf('testPhantom', 'same', 'worse'),
-      { yes: 'hint', no: 'telling' },
-    ),
+      only: 'for',
+      maxDb: 6,
+      yes: 'At the seat left and right differ by {mainsLevelErrorDb}; {limit} clearly tilts the stage.',
+      no: 'At the seat left and right differ by {mainsLevelErrorDb}, too little to tilt the stage.',
+      because: 'Each decibel between left and right moves a shared sound by some two degrees.',
+      source: 'time-image',
+    }),
+    answers({
+      id: 'voice-is-the-centers',
+      group: 'carried-by',
+      when: is('mainsVoice', 'none'),
+      tells: { yes: 'telling', against: true },
+      yes: 'What is played gives the voice to the center alone, and what the mains do not play they cannot pull.',
+      no: 'The mains play the voice, or a part of it.',
+      because:
+        'A film has a center channel of its own. With the center silenced its voice is gone, however the mains stand.',
+      source: 'upmix-arithmetic',
+    }),
+    answers({
+      id: 'voice-heard-aside',
+      group: 'direction',
+      // One direction is told: a voice that is low can be aside as well.
+      applies: all(noneOf('voiceDirection', 'low', 'high'), MAINS_PLAY_VOICE),
+      when: is('voiceDirection', 'aside'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'The voice is off to one side.',
+      no: 'The voice is not off to one side.',
+      because: 'A bent triangle shifts the voice sideways; it does not make it low, dull or soft.',
+      source: 'azimuth-blur',
+    }),
+    answers({
+      id: 'better-in-the-middle',
+      group: 'seats',
+      when: is('testSitMiddle', 'clear-in-middle'),
+      tells: { yes: 'slight', no: 'hint' },
+      yes: 'In the middle the voice is clear and at the end of the row it is worse.',
+      no: 'The middle of the row is no better than its end.',
+      because: 'The pull of the near main grows with every hand width off the middle.',
+      source: 'time-image',
+    }),
+    answers({
+      id: 'stays-without-center',
+      group: 'without-center',
+      when: oneOf('testPhantom', 'same', 'worse'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With the center set to none the trouble stays or gets worse, so left, right and seat make it.',
+      no: 'With the center set to none the trouble is gone, so left, right and seat are sound.',
+      because: 'Without the center only the mains are left; a trouble of theirs cannot go with it.',
+    }),
   ],
   telltales: [
     {

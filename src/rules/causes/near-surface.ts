@@ -50,114 +50,89 @@ export const nearSurface = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'floor-ripple',
-        group: 'floor',
-        says: {
-          yes: 'The floor roughens the voice by {floorRippleDb} from peak to dip, its first hole near {floorNullHz}; {limit} stands out from other rooms.',
-          no: 'The floor roughens the voice by {floorRippleDb} from peak to dip, as it does in any room.',
-        },
-        because:
-          'Every loudspeaker at home has a floor reflection and people hear through it; only a stronger one than usual stands out.',
-        source: 'floor-image',
-      },
-      'floorRippleDb',
-      'floorRippleDb',
-      { only: 'for', maxDb: 6 },
-    ),
-    deviates(
-      {
-        id: 'another-pitch-than-the-mains',
-        group: 'floor',
-        says: {
-          yes: 'The {nearestSurface} takes a hole out of the center near {surfaceNullHz}, the floor out of the mains near {floorNullMainsHz}, so the two differ in tone.',
-          no: 'The hole of the center from the {nearestSurface} lies no higher in the voice, near {surfaceNullHz}, than that of the mains near {floorNullMainsHz}.',
-        },
-        because:
-          'Close to floor or ceiling the hole moves up, from below the voice into the middle of it. A hole lower than that of the mains harms less, and one at the same pitch is no mismatch.',
-        source: 'floor-image',
-      },
-      'surfaceNullRatio',
-      'surfaceNullRatio',
+    deviates({
+      id: 'floor-ripple',
+      group: 'floor',
+      of: 'floorRippleDb',
+      limit: 'floorRippleDb',
+      only: 'for',
+      maxDb: 6,
+      yes: 'The floor roughens the voice by {floorRippleDb} from peak to dip, its first hole near {floorNullHz}; {limit} stands out from other rooms.',
+      no: 'The floor roughens the voice by {floorRippleDb} from peak to dip, as it does in any room.',
+      because:
+        'Every loudspeaker at home has a floor reflection and people hear through it; only a stronger one than usual stands out.',
+      source: 'floor-image',
+    }),
+    deviates({
+      id: 'another-pitch-than-the-mains',
+      group: 'floor',
+      of: 'surfaceNullRatio',
+      limit: 'surfaceNullRatio',
       // Every low center has it, and ears hear through a room: it seldom is the main trouble.
-      { maxDb: 6 },
-    ),
-    deviates(
-      {
-        id: 'walls-lift-the-low-voice',
-        group: 'rise',
-        says: {
-          yes: 'The walls close to the center lift its low voice by {wallRiseDb}, and nothing takes that back; {limit} is clear.',
-          no: 'The walls close to the center lift its low voice by {wallRiseDb} only.',
-        },
-        because:
-          'A box made to stand free sends its low voice to all sides; a wall close behind sends that part forward in step, a corner twice.',
-        source: 'low-rise',
-      },
-      'wallRiseDb',
-      'bandDb',
-      { only: 'for', maxDb: 8 },
-    ),
-    deviates(
-      {
-        id: 'wall-behind',
-        group: 'wall',
-        says: {
-          yes: 'The wall behind takes {wallDipDb} out of the lower voice near {wallNullHz}; beyond {limit} it stands out.',
-          no: 'The wall behind takes no more than {wallDipDb} out of the lower voice, as walls do everywhere.',
-        },
-        because:
-          'Low sound goes around the box, meets the wall and comes back half a wave late. Right at the wall that pitch is so high that the box hardly radiates backward.',
-        source: 'wall-image',
-      },
-      'wallDipDb',
-      'wallDipDb',
-      { only: 'for', maxDb: 6 },
-    ),
-    answers(
-      {
-        id: 'clearer-with-blanket',
-        group: 'moved',
-        applies: isNot('centerPlacement', 'shelf-top'),
-        says: {
-          yes: 'With a folded blanket on the floor in front of the center the voice became clearer.',
-          no: 'With a folded blanket on the floor in front of the center the voice did not change.',
-        },
-        because:
-          'A reflection that is covered is weaker while one listens; thick cloth works from about 1 kHz up.',
-      },
-      is('testCoverShelf', 'clearer'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'tone-changes-when-lifted',
-        group: 'moved',
-        says: {
-          yes: 'Raised for a moment, the center changed its tone but not its place.',
-          no: 'Raising the center did not change its tone alone.',
-        },
-        because:
-          'Lifting moves the floor hole down and out of the voice, whatever it does to the place of the image.',
-      },
-      is('testLift', 'tone-only'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'thin-or-boxy-noise',
-        group: 'tone',
-        says: {
-          yes: 'Steady noise from the center is thin or boxy against the mains.',
-          no: 'Steady noise from the center is neither thin nor boxy against the mains.',
-        },
-        because:
-          'A hole or a hump in the lower voice is heard as thin or boxy beside a main that has none there.',
-      },
-      oneOf('testNoiseEach', 'thin', 'boxy'),
-      { yes: 'telling', no: 'hint' },
-    ),
+      maxDb: 6,
+      yes: 'The {nearestSurface} takes a hole out of the center near {surfaceNullHz}, the floor out of the mains near {floorNullMainsHz}, so the two differ in tone.',
+      no: 'The hole of the center from the {nearestSurface} lies no higher in the voice, near {surfaceNullHz}, than that of the mains near {floorNullMainsHz}.',
+      because:
+        'Close to floor or ceiling the hole moves up, from below the voice into the middle of it. A hole lower than that of the mains harms less, and one at the same pitch is no mismatch.',
+      source: 'floor-image',
+    }),
+    deviates({
+      id: 'walls-lift-the-low-voice',
+      group: 'rise',
+      of: 'wallRiseDb',
+      limit: 'bandDb',
+      only: 'for',
+      maxDb: 8,
+      yes: 'The walls close to the center lift its low voice by {wallRiseDb}, and nothing takes that back; {limit} is clear.',
+      no: 'The walls close to the center lift its low voice by {wallRiseDb} only.',
+      because:
+        'A box made to stand free sends its low voice to all sides; a wall close behind sends that part forward in step, a corner twice.',
+      source: 'low-rise',
+    }),
+    deviates({
+      id: 'wall-behind',
+      group: 'wall',
+      of: 'wallDipDb',
+      limit: 'wallDipDb',
+      only: 'for',
+      maxDb: 6,
+      yes: 'The wall behind takes {wallDipDb} out of the lower voice near {wallNullHz}; beyond {limit} it stands out.',
+      no: 'The wall behind takes no more than {wallDipDb} out of the lower voice, as walls do everywhere.',
+      because:
+        'Low sound goes around the box, meets the wall and comes back half a wave late. Right at the wall that pitch is so high that the box hardly radiates backward.',
+      source: 'wall-image',
+    }),
+    answers({
+      id: 'clearer-with-blanket',
+      group: 'moved',
+      applies: isNot('centerPlacement', 'shelf-top'),
+      when: is('testCoverShelf', 'clearer'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'With a folded blanket on the floor in front of the center the voice became clearer.',
+      no: 'With a folded blanket on the floor in front of the center the voice did not change.',
+      because:
+        'A reflection that is covered is weaker while one listens; thick cloth works from about 1 kHz up.',
+    }),
+    answers({
+      id: 'tone-changes-when-lifted',
+      group: 'moved',
+      when: is('testLift', 'tone-only'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Raised for a moment, the center changed its tone but not its place.',
+      no: 'Raising the center did not change its tone alone.',
+      because:
+        'Lifting moves the floor hole down and out of the voice, whatever it does to the place of the image.',
+    }),
+    answers({
+      id: 'thin-or-boxy-noise',
+      group: 'tone',
+      when: oneOf('testNoiseEach', 'thin', 'boxy'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Steady noise from the center is thin or boxy against the mains.',
+      no: 'Steady noise from the center is neither thin nor boxy against the mains.',
+      because:
+        'A hole or a hump in the lower voice is heard as thin or boxy beside a main that has none there.',
+    }),
     heard(
       'boxy-pan',
       'tone',
@@ -166,20 +141,16 @@ export const nearSurface = defineCause({
     ),
     mainWrongThereToo('exchanged', { yes: 'telling', no: 'telling' }),
     placeNotBox('exchanged'),
-    answers(
-      {
-        id: 'good-close-up',
-        group: 'near-by',
-        says: {
-          yes: 'One meter in front the voice is good or better: near by, reflections count for less.',
-          no: 'One meter in front the voice is as bad as at the seat, where the floor hardly reaches.',
-        },
-        because: 'Close to the box its direct sound outweighs every reflection.',
-        source: 'floor-image',
-      },
-      oneOf('testNearCenter', 'good-near', 'better'),
-      { yes: 'slight', no: 'telling' },
-    ),
+    answers({
+      id: 'good-close-up',
+      group: 'near-by',
+      when: oneOf('testNearCenter', 'good-near', 'better'),
+      tells: { yes: 'slight', no: 'telling' },
+      yes: 'One meter in front the voice is good or better: near by, reflections count for less.',
+      no: 'One meter in front the voice is as bad as at the seat, where the floor hardly reaches.',
+      because: 'Close to the box its direct sound outweighs every reflection.',
+      source: 'floor-image',
+    }),
     alikeAlongTheRow(
       'where-heard',
       'a floor or a wall',

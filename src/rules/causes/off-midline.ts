@@ -33,106 +33,77 @@ export const offMidline = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'seen-from-the-seat',
-        group: 'offset',
-        says: {
-          yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; picture and voice part company from {limit}.',
-          no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; it takes {limit} to be clearly noticed.',
-        },
-        because:
-          'The ear places a voice sideways to within some six degrees, and a picture hides less than that. Entries can right its arrival, not its place.',
-        source: 'azimuth-blur',
-      },
-      'centerOffsetDeg',
-      'offsetDeg',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'off-by-something',
-        group: 'offset',
-        says: {
-          yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle.',
-          no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle, which nobody notices.',
-        },
-        because: 'A box within a few degrees of the middle is heard in the middle.',
-        source: 'azimuth-blur',
-      },
-      atLeast('centerOffsetDeg', 'offsetDeg.noticeable'),
-      { no: 'proof' },
-    ),
-    answers(
-      {
-        id: 'voice-to-one-side',
-        group: 'where-heard',
-        // One direction is told: a voice that is low can be aside as well.
-        applies: noneOf('voiceDirection', 'low', 'high'),
-        says: {
-          yes: 'The voice is heard off to one side.',
-          no: 'The voice is not heard off to one side.',
-        },
-        because: 'A real loudspeaker off the middle is heard where it stands.',
-        source: 'azimuth-blur',
-      },
-      is('voiceDirection', 'aside'),
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'voice-at-the-picture',
-        group: 'where-heard',
-        says: {
-          yes: 'The voice comes from the picture, so its offset does no harm.',
-          no: 'The voice does not come from the picture.',
-        },
-        because: 'Whatever the tape says, a voice that is heard at the picture is near enough to the middle.',
-      },
-      is('voiceDirection', 'picture'),
-      { yes: 'hint', against: true },
-    ),
-    answers(
-      {
-        id: 'wall-on-one-side',
-        group: 'room',
-        says: {
-          yes: 'A wall stands close beside one of the mains only; that leans the front to its side, wherever the center stands.',
-          no: 'The walls beside the mains are alike on both sides.',
-        },
-        because:
-          'A strong reflection from one side alone draws a voice toward it and changes its tone there.',
-      },
-      is('sideWalls', 'one-side'),
-      { yes: 'slight', against: true },
-    ),
-    answers(
-      {
-        id: 'straight-without-center',
-        group: 'silenced',
-        says: {
-          yes: 'With the center set to none the voice came back to the middle.',
-          no: 'With the center set to none the trouble stayed, so the place of the center is not it.',
-        },
-        because:
-          'Left and right alone put the voice midway; a pull that stays comes from them or from the seat.',
-      },
-      is('testPhantom', 'gone'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'goes-with-the-person',
-        group: 'person',
-        says: {
-          yes: 'After changing places the trouble went with the person, not with the place.',
-          no: 'After changing places the trouble did not go with the person.',
-        },
-        because: 'The place of a box is the same for everybody who sits in that seat.',
-      },
-      oneOf('testSwapSeats', 'goes-with-person', 'no-one'),
-      { yes: 'hint', no: 'slight', against: true },
-    ),
+    deviates({
+      id: 'seen-from-the-seat',
+      group: 'offset',
+      of: 'centerOffsetDeg',
+      limit: 'offsetDeg',
+      only: 'for',
+      yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; picture and voice part company from {limit}.',
+      no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle; it takes {limit} to be clearly noticed.',
+      because:
+        'The ear places a voice sideways to within some six degrees, and a picture hides less than that. Entries can right its arrival, not its place.',
+      source: 'azimuth-blur',
+    }),
+    answers({
+      id: 'off-by-something',
+      group: 'offset',
+      when: atLeast('centerOffsetDeg', 'offsetDeg.noticeable'),
+      tells: { no: 'proof' },
+      yes: 'Seen from the main seat the center is {centerOffsetDeg} off the middle.',
+      no: 'Seen from the main seat the center is {centerOffsetDeg} off the middle, which nobody notices.',
+      because: 'A box within a few degrees of the middle is heard in the middle.',
+      source: 'azimuth-blur',
+    }),
+    answers({
+      id: 'voice-to-one-side',
+      group: 'where-heard',
+      // One direction is told: a voice that is low can be aside as well.
+      applies: noneOf('voiceDirection', 'low', 'high'),
+      when: is('voiceDirection', 'aside'),
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'The voice is heard off to one side.',
+      no: 'The voice is not heard off to one side.',
+      because: 'A real loudspeaker off the middle is heard where it stands.',
+      source: 'azimuth-blur',
+    }),
+    answers({
+      id: 'voice-at-the-picture',
+      group: 'where-heard',
+      when: is('voiceDirection', 'picture'),
+      tells: { yes: 'hint', against: true },
+      yes: 'The voice comes from the picture, so its offset does no harm.',
+      no: 'The voice does not come from the picture.',
+      because: 'Whatever the tape says, a voice that is heard at the picture is near enough to the middle.',
+    }),
+    answers({
+      id: 'wall-on-one-side',
+      group: 'room',
+      when: is('sideWalls', 'one-side'),
+      tells: { yes: 'slight', against: true },
+      yes: 'A wall stands close beside one of the mains only; that leans the front to its side, wherever the center stands.',
+      no: 'The walls beside the mains are alike on both sides.',
+      because: 'A strong reflection from one side alone draws a voice toward it and changes its tone there.',
+    }),
+    answers({
+      id: 'straight-without-center',
+      group: 'silenced',
+      when: is('testPhantom', 'gone'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'With the center set to none the voice came back to the middle.',
+      no: 'With the center set to none the trouble stayed, so the place of the center is not it.',
+      because:
+        'Left and right alone put the voice midway; a pull that stays comes from them or from the seat.',
+    }),
+    answers({
+      id: 'goes-with-the-person',
+      group: 'person',
+      when: oneOf('testSwapSeats', 'goes-with-person', 'no-one'),
+      tells: { yes: 'hint', no: 'slight', against: true },
+      yes: 'After changing places the trouble went with the person, not with the place.',
+      no: 'After changing places the trouble did not go with the person.',
+      because: 'The place of a box is the same for everybody who sits in that seat.',
+    }),
     staysInPlace('swapped'),
   ],
   telltales: [

@@ -42,126 +42,94 @@ export const outerTweeters = defineCause({
     swapped: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'treble-dip-at-worst-seat',
-        group: 'comb',
-        says: {
-          yes: 'At the worst seat the two tweeters leave a hole of {tweeterDipDb} in the treble; {limit} is clearly audible.',
-          no: 'At the worst seat the two tweeters leave no more than {tweeterDipDb} of a hole; it takes {limit} to be clearly audible.',
-        },
-        because:
-          'A treble wave is a few centimeters long; tweeters a foot apart are out of step already two or three degrees beside the line between them.',
-        source: 'interference',
-      },
-      'tweeterDipDb',
-      'dipDb',
-    ),
-    deviates(
-      {
-        id: 'speech-lost-at-worst-seat',
-        group: 'comb',
-        says: {
-          yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
-          no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}.',
-        },
-        because:
-          'Two cones as far apart as their tweeters cancel in the middle of the voice, at smaller angles than a common pair.',
-        source: 'speech-index',
-      },
-      'layoutSpeechLossDb',
-      'speechLossDb',
-      { only: 'for' },
-    ),
-    deviates(
-      {
-        id: 'treble-dip-at-main-seat',
-        group: 'comb',
-        says: {
-          yes: 'Even in the main seat a small sideways move of the head costs {tweeterDipMainDb} of treble; nobody sits as still as that.',
-          no: 'In the main seat, a small sideways move of the head included, the treble loses only {tweeterDipMainDb}.',
-        },
-        because:
-          'Seen from near, even the best seat is served on a plane hardly wider than a head; a small move crosses the first hole.',
-        source: 'interference',
-      },
-      'tweeterDipMainDb',
-      'dipDb',
-      { only: 'for' },
-    ),
-    answers(
-      {
-        id: 'steadier-with-one-covered',
-        group: 'head-movement',
-        says: {
-          yes: 'With one of the two tweeters covered the treble is steadier.',
-          no: 'With one of the two tweeters covered the treble is no steadier, so the two were not fighting audibly.',
-        },
-        because:
-          'With a single source left there is nothing to interfere, at the small price of some treble level.',
-        source: 'interference',
-      },
-      is('testCoverTweeter', 'steadier'),
-      { yes: 'strong', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'hard-to-place-noise',
-        group: 'head-movement',
-        says: {
-          yes: 'Steady noise from the center is hollow and hard to place, as from two spots at once.',
-          no: 'Steady noise from the center is not hollow or hard to place, though two tweeters apart would make it so.',
-        },
-        because:
-          'Noise holds all frequencies at once, so the comb of two sources is heard as a hollow hiss that moves.',
-        source: 'comb',
-      },
-      is('testNoiseEach', 'phasey'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'worse-at-the-end',
-        group: 'where-heard',
-        says: {
-          yes: 'It is clear in the middle and worse at the end of the row.',
-          no: 'It is not worse at the end of the row, where the two tweeters are out of step most.',
-        },
-        because: 'The narrow line on which the two agree passes through the middle seat at best.',
-        source: 'interference',
-      },
-      is('testSitMiddle', 'clear-in-middle'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'trouble-off-the-middle',
-        group: 'where-heard',
-        says: {
-          yes: 'It is heard at the seats off the line between the two tweeters.',
-          no: 'It is not tied to the seats off the line between the two tweeters.',
-        },
-        because: 'Off the line the paths differ and the treble interferes; on it there is nothing wrong.',
-        source: 'interference',
-      },
-      oneOf('troubleSeats', 'off-middle', 'one-seat'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'good-close-up',
-        group: 'near-by',
-        says: {
-          yes: 'One meter in front the voice is good, though there the two tweeters differ more, not less.',
-          no: 'One meter in front the voice is not right either, as two sources seen from near would have it.',
-        },
-        because:
-          'Coming closer widens the angle between the two tweeters, so their comb gets coarser and plainer; a fault that goes away near by is the room or the path.',
-        source: 'comb',
-      },
-      is('testNearCenter', 'good-near'),
-      { yes: 'hint', no: 'slight', against: true },
-    ),
+    deviates({
+      id: 'treble-dip-at-worst-seat',
+      group: 'comb',
+      of: 'tweeterDipDb',
+      limit: 'dipDb',
+      yes: 'At the worst seat the two tweeters leave a hole of {tweeterDipDb} in the treble; {limit} is clearly audible.',
+      no: 'At the worst seat the two tweeters leave no more than {tweeterDipDb} of a hole; it takes {limit} to be clearly audible.',
+      because:
+        'A treble wave is a few centimeters long; tweeters a foot apart are out of step already two or three degrees beside the line between them.',
+      source: 'interference',
+    }),
+    deviates({
+      id: 'speech-lost-at-worst-seat',
+      group: 'comb',
+      of: 'layoutSpeechLossDb',
+      limit: 'speechLossDb',
+      only: 'for',
+      yes: 'Weighted by what speech needs, the worst seat loses {layoutSpeechLossDb}; {limit} is clear.',
+      no: 'Weighted by what speech needs, the worst seat loses only {layoutSpeechLossDb}.',
+      because:
+        'Two cones as far apart as their tweeters cancel in the middle of the voice, at smaller angles than a common pair.',
+      source: 'speech-index',
+    }),
+    deviates({
+      id: 'treble-dip-at-main-seat',
+      group: 'comb',
+      of: 'tweeterDipMainDb',
+      limit: 'dipDb',
+      only: 'for',
+      yes: 'Even in the main seat a small sideways move of the head costs {tweeterDipMainDb} of treble; nobody sits as still as that.',
+      no: 'In the main seat, a small sideways move of the head included, the treble loses only {tweeterDipMainDb}.',
+      because:
+        'Seen from near, even the best seat is served on a plane hardly wider than a head; a small move crosses the first hole.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'steadier-with-one-covered',
+      group: 'head-movement',
+      when: is('testCoverTweeter', 'steadier'),
+      tells: { yes: 'strong', no: 'strong' },
+      yes: 'With one of the two tweeters covered the treble is steadier.',
+      no: 'With one of the two tweeters covered the treble is no steadier, so the two were not fighting audibly.',
+      because:
+        'With a single source left there is nothing to interfere, at the small price of some treble level.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'hard-to-place-noise',
+      group: 'head-movement',
+      when: is('testNoiseEach', 'phasey'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Steady noise from the center is hollow and hard to place, as from two spots at once.',
+      no: 'Steady noise from the center is not hollow or hard to place, though two tweeters apart would make it so.',
+      because:
+        'Noise holds all frequencies at once, so the comb of two sources is heard as a hollow hiss that moves.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'worse-at-the-end',
+      group: 'where-heard',
+      when: is('testSitMiddle', 'clear-in-middle'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'It is clear in the middle and worse at the end of the row.',
+      no: 'It is not worse at the end of the row, where the two tweeters are out of step most.',
+      because: 'The narrow line on which the two agree passes through the middle seat at best.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'trouble-off-the-middle',
+      group: 'where-heard',
+      when: oneOf('troubleSeats', 'off-middle', 'one-seat'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'It is heard at the seats off the line between the two tweeters.',
+      no: 'It is not tied to the seats off the line between the two tweeters.',
+      because: 'Off the line the paths differ and the treble interferes; on it there is nothing wrong.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'good-close-up',
+      group: 'near-by',
+      when: is('testNearCenter', 'good-near'),
+      tells: { yes: 'hint', no: 'slight', against: true },
+      yes: 'One meter in front the voice is good, though there the two tweeters differ more, not less.',
+      no: 'One meter in front the voice is not right either, as two sources seen from near would have it.',
+      because:
+        'Coming closer widens the angle between the two tweeters, so their comb gets coarser and plainer; a fault that goes away near by is the room or the path.',
+      source: 'comb',
+    }),
     staysInPlace('swapped'),
   ],
   telltales: [

@@ -53,169 +53,126 @@ export const polarity = defineCause({
     recorded: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'fuller-swapped',
-        group: 'pairing',
-        applies: isNot('testPolarity', 'no-difference'),
-        says: {
-          yes: 'With the wires of the center swapped, center and left together have the fuller low voice.',
-          no: 'As wired, center and left together have the fuller low voice: center and left agree.',
-        },
-        because:
-          'Two loudspeakers that push together add 6 dB where their sound arrives together; reversed they cancel, most of all in the low voice. A delay error cancels too, a little higher, and can pass for it.',
-        source: 'polarity',
-      },
-      is('testPolarity', 'fuller-swapped'),
+    answers({
+      id: 'fuller-swapped',
+      group: 'pairing',
+      applies: isNot('testPolarity', 'no-difference'),
+      when: is('testPolarity', 'fuller-swapped'),
       // One main the wrong way around is this cause too, and center with the other main shows nothing of it.
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'mains-fuller-swapped',
-        group: 'mains',
-        says: {
-          yes: 'With the wires of one main swapped, left and right together have the fuller low voice.',
-          no: 'As wired, left and right together have the fuller low voice: the mains agree.',
-        },
-        because:
-          'A main that works against the other leaves no middle between them, with the center in any position.',
-        source: 'polarity',
-      },
-      is('testPolarityMains', 'fuller-swapped'),
-      { yes: 'proof', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'a-cone-jumps-the-other-way',
-        group: 'cell',
-        applies: isNot('testCell', 'cannot-see'),
-        says: {
-          yes: 'On a small cell one of the three moves its cone the other way.',
-          no: 'On a small cell all three move their cones the same way.',
-        },
-        because:
-          'Plus at red pushes the cone out in nearly every loudspeaker; with its own cable on, it shows a crossed pair too.',
-      },
-      oneOf('testCell', 'center-other', 'main-other'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'no-delay-error-imitates-it',
-        group: 'pairing',
-        applies: is('testPolarity', 'fuller-swapped'),
-        says: {
-          yes: 'Tape and entries agree, so no delay error imitates reversed polarity.',
-          no: 'Tape and entries disagree: a delay error can imitate reversed polarity. Put the distances right, then repeat the test.',
-        },
-        because:
-          'A center late by a millisecond cancels at 500 Hz just as a reversed one does below; with the entries right only polarity is left.',
-        source: 'polarity',
-      },
-      is('testTape', 'agrees'),
-      { yes: 'telling', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'marks-crossed',
-        group: 'wiring',
-        says: {
-          yes: 'Red and black are crossed at one of the three front loudspeakers.',
-          no: 'Red goes to red and black to black at all three.',
-        },
-        because: 'A crossed pair is the whole fault; it takes four minutes to look.',
-      },
-      oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
-      { yes: 'proof', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'setup-complained',
-        group: 'wiring',
-        says: {
-          yes: 'The automatic setup complained about polarity; such messages are sometimes wrong.',
-          no: 'The automatic setup did not complain about polarity.',
-        },
-        because:
-          'Crossovers that turn the phase, and reflections at the microphone, trigger the message in loudspeakers that are wired right.',
-      },
-      oneOf('polarityMessage', 'center', 'main'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    deviates(
-      {
-        id: 'could-be-heard',
-        group: 'could-it-be-heard',
-        says: {
-          yes: 'A reversed center would cost {reversedLossDb} here, in what it shares with the mains or with the subwoofer, so it would be heard.',
-          no: 'A reversed center would cost only {reversedLossDb} here, so it cannot explain what is heard.',
-        },
-        because:
-          'Only what two loudspeakers play together can cancel. A voice from the center alone does not change when its wires are swapped, but for its low part at the crossover to a subwoofer.',
-        source: 'polarity',
-      },
-      'reversedLossDb',
-      'levelDb',
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'With the wires of the center swapped, center and left together have the fuller low voice.',
+      no: 'As wired, center and left together have the fuller low voice: center and left agree.',
+      because:
+        'Two loudspeakers that push together add 6 dB where their sound arrives together; reversed they cancel, most of all in the low voice. A delay error cancels too, a little higher, and can pass for it.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'mains-fuller-swapped',
+      group: 'mains',
+      when: is('testPolarityMains', 'fuller-swapped'),
+      tells: { yes: 'proof', no: 'slight' },
+      yes: 'With the wires of one main swapped, left and right together have the fuller low voice.',
+      no: 'As wired, left and right together have the fuller low voice: the mains agree.',
+      because:
+        'A main that works against the other leaves no middle between them, with the center in any position.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'a-cone-jumps-the-other-way',
+      group: 'cell',
+      applies: isNot('testCell', 'cannot-see'),
+      when: oneOf('testCell', 'center-other', 'main-other'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'On a small cell one of the three moves its cone the other way.',
+      no: 'On a small cell all three move their cones the same way.',
+      because:
+        'Plus at red pushes the cone out in nearly every loudspeaker; with its own cable on, it shows a crossed pair too.',
+    }),
+    answers({
+      id: 'no-delay-error-imitates-it',
+      group: 'pairing',
+      applies: is('testPolarity', 'fuller-swapped'),
+      when: is('testTape', 'agrees'),
+      tells: { yes: 'telling', no: 'strong' },
+      yes: 'Tape and entries agree, so no delay error imitates reversed polarity.',
+      no: 'Tape and entries disagree: a delay error can imitate reversed polarity. Put the distances right, then repeat the test.',
+      because:
+        'A center late by a millisecond cancels at 500 Hz just as a reversed one does below; with the entries right only polarity is left.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'marks-crossed',
+      group: 'wiring',
+      when: oneOf('polarityMarks', 'center-crossed', 'main-crossed'),
+      tells: { yes: 'proof', no: 'strong' },
+      yes: 'Red and black are crossed at one of the three front loudspeakers.',
+      no: 'Red goes to red and black to black at all three.',
+      because: 'A crossed pair is the whole fault; it takes four minutes to look.',
+    }),
+    answers({
+      id: 'setup-complained',
+      group: 'wiring',
+      when: oneOf('polarityMessage', 'center', 'main'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'The automatic setup complained about polarity; such messages are sometimes wrong.',
+      no: 'The automatic setup did not complain about polarity.',
+      because:
+        'Crossovers that turn the phase, and reflections at the microphone, trigger the message in loudspeakers that are wired right.',
+    }),
+    deviates({
+      id: 'could-be-heard',
+      group: 'could-it-be-heard',
+      of: 'reversedLossDb',
+      limit: 'levelDb',
       // Less than the full weight: a reversed main is this cause too, and does not need the center to be heard.
-      { only: 'against', maxDb: 8 },
-    ),
-    answers(
-      {
-        id: 'no-place',
-        group: 'heard',
-        says: {
-          yes: 'The voice comes from nowhere in particular, wide and vague.',
-          no: 'The voice has a definite place, which shared sound in opposite polarity has not.',
-        },
-        because: 'Sound in opposite polarity gives the two ears directions that no real source can have.',
-        source: 'polarity',
-      },
-      is('voiceDirection', 'nowhere'),
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'one-channel-is-normal',
-        group: 'heard',
-        says: {
-          yes: 'The center alone plays noise without hollowness, as it does in either polarity.',
-          no: 'The center alone is hollow with noise: that is inside the box or its place, not its polarity against the mains.',
-        },
-        because: 'Polarity is a matter between two loudspeakers; one alone sounds the same either way.',
-        source: 'polarity',
-      },
-      noneOf('testNoiseEach', 'phasey'),
-      { no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'more-voice-without',
-        group: 'switching',
-        says: {
-          yes: 'With the center silenced at the loudspeaker the voice is fuller than before.',
-          no: 'With the center silenced the voice is not fuller than before, so the center does not work against the mains.',
-        },
-        because:
-          'A center that works against the mains takes voice away, and silencing it gives that back. In step it adds 3 dB or more.',
-        source: 'polarity',
-      },
-      is('testUnplugged', 'voice-fuller'),
-      { yes: 'strong', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'began-with-wiring',
-        group: 'origin',
-        says: {
-          yes: 'It began with a change of cables or loudspeakers.',
-          no: 'It did not begin with a change of cables or loudspeakers.',
-        },
-        because: 'Wires cross when they are reconnected, not by themselves.',
-      },
-      oneOf('lastChange', 'wiring', 'loudspeaker'),
-      { yes: 'telling', no: 'hint' },
-    ),
+      only: 'against',
+      maxDb: 8,
+      yes: 'A reversed center would cost {reversedLossDb} here, in what it shares with the mains or with the subwoofer, so it would be heard.',
+      no: 'A reversed center would cost only {reversedLossDb} here, so it cannot explain what is heard.',
+      because:
+        'Only what two loudspeakers play together can cancel. A voice from the center alone does not change when its wires are swapped, but for its low part at the crossover to a subwoofer.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'no-place',
+      group: 'heard',
+      when: is('voiceDirection', 'nowhere'),
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'The voice comes from nowhere in particular, wide and vague.',
+      no: 'The voice has a definite place, which shared sound in opposite polarity has not.',
+      because: 'Sound in opposite polarity gives the two ears directions that no real source can have.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'one-channel-is-normal',
+      group: 'heard',
+      when: noneOf('testNoiseEach', 'phasey'),
+      tells: { no: 'telling' },
+      yes: 'The center alone plays noise without hollowness, as it does in either polarity.',
+      no: 'The center alone is hollow with noise: that is inside the box or its place, not its polarity against the mains.',
+      because: 'Polarity is a matter between two loudspeakers; one alone sounds the same either way.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'more-voice-without',
+      group: 'switching',
+      when: is('testUnplugged', 'voice-fuller'),
+      tells: { yes: 'strong', no: 'hint' },
+      yes: 'With the center silenced at the loudspeaker the voice is fuller than before.',
+      no: 'With the center silenced the voice is not fuller than before, so the center does not work against the mains.',
+      because:
+        'A center that works against the mains takes voice away, and silencing it gives that back. In step it adds 3 dB or more.',
+      source: 'polarity',
+    }),
+    answers({
+      id: 'began-with-wiring',
+      group: 'origin',
+      when: oneOf('lastChange', 'wiring', 'loudspeaker'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'It began with a change of cables or loudspeakers.',
+      no: 'It did not begin with a change of cables or loudspeakers.',
+      because: 'Wires cross when they are reconnected, not by themselves.',
+    }),
     recordedPolarity('recorded'),
   ],
   confirm: [

@@ -28,89 +28,65 @@ export const preference = defineCause({
     'put-right-first': 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'likes-two-channels',
-        group: 'own-word',
-        says: {
-          yes: 'In your own words you like two channels better.',
-          no: 'You have not said that you like two channels better.',
-        },
-        because: 'A liking is for the owner to state, and there is nothing in it to repair.',
-      },
-      is('likesTwoChannel', 'like-two'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'says-something-is-wrong',
-        group: 'own-word',
-        says: {
-          yes: 'In your own words something is wrong, so it is not a matter of taste.',
-          no: 'You have not said that something is plainly wrong.',
-        },
-        because: 'A heard fault deserves to be found before it is called taste.',
-      },
-      is('likesTwoChannel', 'something-wrong'),
-      { yes: 'strong', against: true },
-    ),
-    answers(
-      {
-        id: 'content-without-upmix',
-        group: 'two-channels',
-        says: {
-          yes: 'With the upmix off, in plain two channels, you are content.',
-          no: 'With the upmix off it is the same, so two channels do not please more.',
-        },
-        because:
-          'A phantom voice is weaker near 2 kHz and fuller in the bass, and some like it so; a wrong upmix setting gives the same answer, so that it says only a little.',
-        source: 'crosstalk',
-      },
-      isNot('testUpmixOff', 'same'),
-      { yes: 'slight', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'not-worse-without-center',
-        group: 'two-channels',
-        says: {
-          yes: 'In the middle seat you do not miss the center when it is set to none.',
-          no: 'In the middle seat it gets worse without the center, so you do not prefer to be without it.',
-        },
-        because:
-          'A real center made speech in babble a few percent easier to follow; who does not miss that may leave it to taste.',
-        source: 'real-center',
-      },
-      noneOf('testPhantom', 'worse'),
-      { yes: 'slight', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'about-two-channel-music',
-        group: 'what-is-played',
-        says: {
-          yes: 'It is about two-channel music, which was mixed without a center.',
-          no: 'It is not about two-channel music alone, and films are mixed with a center.',
-        },
-        because: 'Music in two channels is complete without a center; the voices of a film are not.',
-      },
-      is('playedContent', 'two-channel-music'),
-      { yes: 'hint', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'still-two',
-        group: 'put-right-first',
-        says: {
-          yes: 'With levels matched and the middle shared by all three, two channels still please you more.',
-          no: 'With levels matched and the middle shared by all three, two channels no longer please you more: a setting was the reason.',
-        },
-        because:
-          'A closed spread or a loud center makes anybody prefer two channels. What is left when both are right is taste.',
-      },
-      is('testStillTwo', 'still-two'),
-      { yes: 'telling', no: 'telling' },
-    ),
+    answers({
+      id: 'likes-two-channels',
+      group: 'own-word',
+      when: is('likesTwoChannel', 'like-two'),
+      tells: { yes: 'strong' },
+      yes: 'In your own words you like two channels better.',
+      no: 'You have not said that you like two channels better.',
+      because: 'A liking is for the owner to state, and there is nothing in it to repair.',
+    }),
+    answers({
+      id: 'says-something-is-wrong',
+      group: 'own-word',
+      when: is('likesTwoChannel', 'something-wrong'),
+      tells: { yes: 'strong', against: true },
+      yes: 'In your own words something is wrong, so it is not a matter of taste.',
+      no: 'You have not said that something is plainly wrong.',
+      because: 'A heard fault deserves to be found before it is called taste.',
+    }),
+    answers({
+      id: 'content-without-upmix',
+      group: 'two-channels',
+      when: isNot('testUpmixOff', 'same'),
+      tells: { yes: 'slight', no: 'telling' },
+      yes: 'With the upmix off, in plain two channels, you are content.',
+      no: 'With the upmix off it is the same, so two channels do not please more.',
+      because:
+        'A phantom voice is weaker near 2 kHz and fuller in the bass, and some like it so; a wrong upmix setting gives the same answer, so that it says only a little.',
+      source: 'crosstalk',
+    }),
+    answers({
+      id: 'not-worse-without-center',
+      group: 'two-channels',
+      when: noneOf('testPhantom', 'worse'),
+      tells: { yes: 'slight', no: 'telling' },
+      yes: 'In the middle seat you do not miss the center when it is set to none.',
+      no: 'In the middle seat it gets worse without the center, so you do not prefer to be without it.',
+      because:
+        'A real center made speech in babble a few percent easier to follow; who does not miss that may leave it to taste.',
+      source: 'real-center',
+    }),
+    answers({
+      id: 'about-two-channel-music',
+      group: 'what-is-played',
+      when: is('playedContent', 'two-channel-music'),
+      tells: { yes: 'hint', no: 'hint' },
+      yes: 'It is about two-channel music, which was mixed without a center.',
+      no: 'It is not about two-channel music alone, and films are mixed with a center.',
+      because: 'Music in two channels is complete without a center; the voices of a film are not.',
+    }),
+    answers({
+      id: 'still-two',
+      group: 'put-right-first',
+      when: is('testStillTwo', 'still-two'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'With levels matched and the middle shared by all three, two channels still please you more.',
+      no: 'With levels matched and the middle shared by all three, two channels no longer please you more: a setting was the reason.',
+      because:
+        'A closed spread or a loud center makes anybody prefer two channels. What is left when both are right is taste.',
+    }),
   ],
   confirm: [
     confirmedBy('testStillTwo', 'still-two'),

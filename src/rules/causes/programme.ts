@@ -41,90 +41,66 @@ export const programme = defineCause({
     'without-center': 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'news-clear-film-buried',
-        group: 'titles',
-        says: {
-          yes: 'Newscasts are clear while film voices are buried, so the system can carry a plain voice.',
-          no: 'Newscasts and films do not differ in this way, so the mix does not explain it.',
-        },
-        because:
-          'A newscast is a voice with nothing over it: loudspeaker, place and level treat it like any other voice.',
-        source: 'owner-threads',
-      },
-      is('speechOrder', 'news-clear-film-buried'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'some-titles-only',
-        group: 'titles',
-        // One service may send other mixes, or another format: that speaks for either.
-        applies: isNot('troubleTitles', 'one-source'),
-        says: {
-          yes: 'The trouble is heard on some titles only.',
-          no: 'The trouble is not tied to some titles.',
-        },
-        because: 'The system does not change from title to title; the mix does.',
-      },
-      is('troubleTitles', 'some'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'other-source-better',
-        group: 'titles',
-        says: {
-          yes: 'The same scene from another source is free of it, so that version is at fault.',
-          no: 'The same scene from another source is no better, which both the mix and the system can explain.',
-        },
-        because: 'Services and discs carry different mixes of one film, some with squeezed or folded sound.',
-      },
-      is('testOtherSource', 'gone'),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'dynamics-untouched',
-        group: 'dynamics',
-        says: {
-          yes: 'Night mode or dynamic compression is off, so soft voices stay as far below the effects as they were mixed.',
-          no: 'Night mode or dynamic compression is on and already lifts soft voices.',
-        },
-        because:
-          'Full dynamics suit a cinema level; at home level the soft end sinks into the noise of the room.',
-      },
-      is('dynamicCompression', 'off'),
-      { yes: 'slight', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'soft-listening',
-        group: 'dynamics',
-        says: {
-          yes: 'You listen softly, where quiet voices of a wide mix are the first thing to be lost.',
-          no: 'You do not listen softly, so voices of a wide mix should still carry.',
-        },
-        because:
-          'Turning down moves the softest words below the noise of the room while the effects stay audible.',
-      },
-      is('listeningLevel', 'soft'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'same-without-center',
-        group: 'without-center',
-        says: {
-          yes: 'With the center set to none the trouble is still there, so the center does not make it.',
-          no: 'With the center set to none the trouble changes, so it does not lie in the mix.',
-        },
-        because: 'The mix is the same through any loudspeaker.',
-      },
-      oneOf('testPhantom', 'same'),
-      { yes: 'telling', no: 'telling' },
-    ),
+    answers({
+      id: 'news-clear-film-buried',
+      group: 'titles',
+      when: is('speechOrder', 'news-clear-film-buried'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Newscasts are clear while film voices are buried, so the system can carry a plain voice.',
+      no: 'Newscasts and films do not differ in this way, so the mix does not explain it.',
+      because:
+        'A newscast is a voice with nothing over it: loudspeaker, place and level treat it like any other voice.',
+      source: 'owner-threads',
+    }),
+    answers({
+      id: 'some-titles-only',
+      group: 'titles',
+      // One service may send other mixes, or another format: that speaks for either.
+      applies: isNot('troubleTitles', 'one-source'),
+      when: is('troubleTitles', 'some'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'The trouble is heard on some titles only.',
+      no: 'The trouble is not tied to some titles.',
+      because: 'The system does not change from title to title; the mix does.',
+    }),
+    answers({
+      id: 'other-source-better',
+      group: 'titles',
+      when: is('testOtherSource', 'gone'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'The same scene from another source is free of it, so that version is at fault.',
+      no: 'The same scene from another source is no better, which both the mix and the system can explain.',
+      because: 'Services and discs carry different mixes of one film, some with squeezed or folded sound.',
+    }),
+    answers({
+      id: 'dynamics-untouched',
+      group: 'dynamics',
+      when: is('dynamicCompression', 'off'),
+      tells: { yes: 'slight', no: 'hint' },
+      yes: 'Night mode or dynamic compression is off, so soft voices stay as far below the effects as they were mixed.',
+      no: 'Night mode or dynamic compression is on and already lifts soft voices.',
+      because:
+        'Full dynamics suit a cinema level; at home level the soft end sinks into the noise of the room.',
+    }),
+    answers({
+      id: 'soft-listening',
+      group: 'dynamics',
+      when: is('listeningLevel', 'soft'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'You listen softly, where quiet voices of a wide mix are the first thing to be lost.',
+      no: 'You do not listen softly, so voices of a wide mix should still carry.',
+      because:
+        'Turning down moves the softest words below the noise of the room while the effects stay audible.',
+    }),
+    answers({
+      id: 'same-without-center',
+      group: 'without-center',
+      when: oneOf('testPhantom', 'same'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'With the center set to none the trouble is still there, so the center does not make it.',
+      no: 'With the center set to none the trouble changes, so it does not lie in the mix.',
+      because: 'The mix is the same through any loudspeaker.',
+    }),
   ],
   telltales: [
     {

@@ -41,108 +41,83 @@ export const roomAcoustics = defineCause({
     recorded: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'voice-comes-late',
-        group: 'ring',
-        // A dry room clears the ring, not the noise.
-        applies: not(all(is('noiseCovers', 'yes'), below('lateVoicePart', 'lateVoicePart'))),
-        says: {
-          yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
-          no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
-        },
-        because:
-          'What arrives within some 50 ms helps a voice, what comes later carries each syllable into the next. Near the loudspeaker the direct voice outweighs the ring.',
-        source: 'late-voice',
-      },
-      'lateVoicePart',
-      'lateVoicePart',
-      { maxDb: 12 },
-    ),
-    answers(
-      {
-        id: 'flutters',
-        group: 'ring',
-        says: {
-          yes: 'A clap flutters between two bare walls, which adds a zing to s and t.',
-          no: 'A clap does not flutter.',
-        },
-        because:
-          'Two bare walls that face each other throw a sound to and fro; it colors a voice without drowning it.',
-      },
-      is('clapRing', 'flutter'),
-      { yes: 'slight' },
-    ),
-    answers(
-      {
-        id: 'noise-covers-speech',
-        group: 'noise',
-        says: {
-          yes: 'With everything paused the room is noisy for the level you listen at: {backgroundNoise}.',
-          no: 'With everything paused the room is quiet enough for the level you listen at.',
-        },
-        because: 'Words go under when their soft sounds fall below the noise, whatever the loudspeaker does.',
-        source: 'level-step',
-      },
-      any(is('backgroundNoise', 'loud'), all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft'))),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'good-near-by',
-        group: 'near',
-        says: {
-          yes: 'A meter in front of the center the voice is good, so it gets lost on its way to the seat.',
-          no: 'A meter in front of the center the voice is not good.',
-        },
-        because:
-          'Near by, the direct voice outweighs the room: what is good there is spoiled by room or path, not by loudspeaker, channel or program.',
-        source: 'direct-sound',
-      },
-      is('testNearCenter', 'good-near'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'as-bad-near-by',
-        group: 'near',
-        says: {
-          yes: 'A meter in front of the center the voice is as bad as at the seat, so the room is innocent.',
-          no: 'A meter in front of the center the voice is not as bad as at the seat.',
-        },
-        because: 'The room cannot spoil a voice before it has travelled through it.',
-        source: 'direct-sound',
-      },
-      is('testNearCenter', 'still-bad'),
-      { yes: 'telling', against: true },
-    ),
-    answers(
-      {
-        id: 'every-seat-alike',
-        group: 'seats',
-        says: {
-          yes: 'The trouble is the same at every seat.',
-          no: 'The trouble depends on the seat, and ringing or noise would not.',
-        },
-        because: 'Late sound and noise fill the whole room about evenly.',
-        source: 'direct-sound',
-      },
-      is('troubleSeats', 'everywhere'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'stays-without-center',
-        group: 'without-center',
-        says: {
-          yes: 'With the center set to none the trouble stays, as it must if the room makes it.',
-          no: 'With the center set to none the trouble is gone, so the room is innocent.',
-        },
-        because: 'The room treats left and right no better than the center.',
-      },
-      oneOf('testPhantom', 'same', 'worse'),
-      { yes: 'hint', no: 'strong' },
-    ),
+    deviates({
+      id: 'voice-comes-late',
+      group: 'ring',
+      // A dry room clears the ring, not the noise.
+      applies: not(all(is('noiseCovers', 'yes'), below('lateVoicePart', 'lateVoicePart'))),
+      of: 'lateVoicePart',
+      limit: 'lateVoicePart',
+      maxDb: 12,
+      yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
+      no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
+      because:
+        'What arrives within some 50 ms helps a voice, what comes later carries each syllable into the next. Near the loudspeaker the direct voice outweighs the ring.',
+      source: 'late-voice',
+    }),
+    answers({
+      id: 'flutters',
+      group: 'ring',
+      when: is('clapRing', 'flutter'),
+      tells: { yes: 'slight' },
+      yes: 'A clap flutters between two bare walls, which adds a zing to s and t.',
+      no: 'A clap does not flutter.',
+      because:
+        'Two bare walls that face each other throw a sound to and fro; it colors a voice without drowning it.',
+    }),
+    answers({
+      id: 'noise-covers-speech',
+      group: 'noise',
+      when: any(
+        is('backgroundNoise', 'loud'),
+        all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft')),
+      ),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'With everything paused the room is noisy for the level you listen at: {backgroundNoise}.',
+      no: 'With everything paused the room is quiet enough for the level you listen at.',
+      because: 'Words go under when their soft sounds fall below the noise, whatever the loudspeaker does.',
+      source: 'level-step',
+    }),
+    answers({
+      id: 'good-near-by',
+      group: 'near',
+      when: is('testNearCenter', 'good-near'),
+      tells: { yes: 'telling' },
+      yes: 'A meter in front of the center the voice is good, so it gets lost on its way to the seat.',
+      no: 'A meter in front of the center the voice is not good.',
+      because:
+        'Near by, the direct voice outweighs the room: what is good there is spoiled by room or path, not by loudspeaker, channel or program.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'as-bad-near-by',
+      group: 'near',
+      when: is('testNearCenter', 'still-bad'),
+      tells: { yes: 'telling', against: true },
+      yes: 'A meter in front of the center the voice is as bad as at the seat, so the room is innocent.',
+      no: 'A meter in front of the center the voice is not as bad as at the seat.',
+      because: 'The room cannot spoil a voice before it has travelled through it.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'every-seat-alike',
+      group: 'seats',
+      when: is('troubleSeats', 'everywhere'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'The trouble is the same at every seat.',
+      no: 'The trouble depends on the seat, and ringing or noise would not.',
+      because: 'Late sound and noise fill the whole room about evenly.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'stays-without-center',
+      group: 'without-center',
+      when: oneOf('testPhantom', 'same', 'worse'),
+      tells: { yes: 'hint', no: 'strong' },
+      yes: 'With the center set to none the trouble stays, as it must if the room makes it.',
+      no: 'With the center set to none the trouble is gone, so the room is innocent.',
+      because: 'The room treats left and right no better than the center.',
+    }),
     recordedClarity('recorded'),
   ],
   telltales: [

@@ -44,249 +44,179 @@ export const routing = defineCause({
     picture: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'center-set-to-none',
-        group: 'menu',
-        says: {
-          yes: 'The menu says that there is no center, so nothing is sent to it.',
-          no: 'The menu knows the center, so the voice is not folded away there.',
-        },
-        because:
-          'Set to none, the receiver splits the voice over left and right; set it to present again unless you switched it off yourself because of the trouble.',
-      },
-      is('centerMode', 'none'),
-      { yes: 'strong', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'noise-from-wrong-place',
-        group: 'channels',
-        // What also comes from the surrounds may be a mode as well as a cable.
-        applies: noneOf('channelCheck', 'silent', 'center-elsewhere-too'),
-        says: {
-          yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
-          no: 'Test noise for the center comes from the center, so the outputs are connected as the menu thinks.',
-        },
-        because:
-          'The receiver makes this noise itself, so a wrong place means its outputs, cables or setup, and no source can be blamed.',
-      },
-      oneOf('channelCheck', 'swapped', 'several-at-once'),
-      { yes: 'strong', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'no-noise-at-all',
-        group: 'channels',
-        says: {
-          yes: 'Test noise for the center comes from nowhere, as with a center that the menu does not know.',
-          no: 'Test noise for the center is heard.',
-        },
-        because:
-          'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
-      },
-      oneOf('silentCenter', 'open', 'channel'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'box-silent-on-any-output',
-        group: 'channels',
-        says: {
-          yes: 'The center is silent on the output of the left too, so its channel is not to blame.',
-          no: 'The center is not known to be silent on another output.',
-        },
-        because: 'An output that has just played a loudspeaker sends its signal.',
-      },
-      is('silentCenter', 'box'),
-      { yes: 'proof', against: true },
-    ),
-    answers(
-      {
-        id: 'missing-without-center-too',
-        group: 'without-center',
-        says: {
-          yes: 'With the center set to none the trouble is the same: what is missing there never came in.',
-          no: 'With the center set to none the trouble is not the same.',
-        },
-        because:
-          'Set to none, left and right get the channel of the center. A voice that returns was sent and got lost behind the receiver; one that stays away was lost before it.',
-      },
-      is('testPhantom', 'same'),
-      { yes: 'slight' },
-    ),
-    answers(
-      {
-        id: 'trouble-follows-channel',
-        group: 'channels',
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so the channel is at fault and the box is not.',
-          no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker, so the channel is not to blame.',
-        },
-        because:
-          'A swap at the amplifier gives the same signal another box: what moves with it is the signal.',
-      },
-      is('testSwapAtAmplifier', 'moves-left'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'film-arrives-as-two-channels',
-        group: 'incoming',
-        applies: oneOf('playedContent', 'multichannel-film', 'everything'),
-        says: {
-          yes: 'Films reach the receiver as {sourceFormat}, so their center channel is lost on the way.',
-          no: 'Films reach the receiver as {sourceFormat}, so the source does send a center.',
-        },
-        because:
-          'A player, a display or a service set to two channels folds the voice into left and right before the receiver sees it.',
-        source: 'owner-threads',
-      },
-      is('sourceFormat', 'two-channel'),
-      { yes: 'telling', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'two-channels-played-straight',
-        group: 'incoming',
-        says: {
-          yes: 'Two channels come in and no upmix is on, so the center has nothing to play.',
-          no: 'Either a center channel comes in or an upmix makes one, so the center has something to play.',
-        },
-        because:
-          'A center plays a channel of its own or what an upmix takes out of left and right; with neither it is silent, as it should be.',
-      },
-      all(is('sourceFormat', 'two-channel'), is('upmixUse', 'off')),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'one-source-only',
-        group: 'which-source',
-        says: {
-          yes: 'It happens with one player or channel only, so look at the settings of that one.',
-          no: 'It happens with more than one player or channel, so no single one is set wrong.',
-        },
-        because: 'Geometry and loudspeakers treat all players alike; the sound settings of a player do not.',
-      },
-      is('troubleTitles', 'one-source'),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'other-place-from-one-source',
-        group: 'which-source',
-        applies: all(oneOf('voiceDirection', 'behind', 'aside'), is('channelCheck', 'right')),
-        says: {
-          yes: 'The receiver puts its own noise in the right place and this one player puts the voice elsewhere, so its channels arrive in another order or format.',
-          no: 'It is not one player alone that puts the voice elsewhere.',
-        },
-        because:
-          'Behind the inputs all players take the same way; what one alone misplaces was misplaced before.',
-      },
-      is('troubleTitles', 'one-source'),
-      { yes: 'strong' },
-    ),
-    answers(
-      {
-        id: 'gone-from-other-source',
-        group: 'which-source',
-        says: {
-          yes: 'The same scene from another source is free of it.',
-          no: 'The same scene from another source is no better, so the path up to the receiver is likely sound.',
-        },
-        because:
-          'Another source takes another path; what disappears with it was in the path or in that version.',
-      },
-      is('testOtherSource', 'gone'),
-      { yes: 'telling', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'center-carried-nothing',
-        group: 'center-at-work',
-        // A mode that leaves the singer in the mains leaves him there: as before is as it should be.
-        applies: is('voiceMeantFor', 'center'),
-        says: {
-          yes: 'With the center silenced the voice is as full as before, so the center carried none of it.',
-          no: 'With the center silenced the voice suffers, so the center did carry it.',
-        },
-        because: 'A center that gets its channel is missed at once when it falls silent.',
-      },
-      is('testUnplugged', 'voice-full'),
-      { yes: 'strong', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'not-good-near-center',
-        group: 'center-at-work',
-        says: {
-          yes: 'Even a meter in front of the center the voice is not good.',
-          no: 'A meter in front of the center the voice is good, so the voice does reach it.',
-        },
-        because:
-          'So near, the center outweighs room and mains: a good voice there needs a channel that arrives.',
-        source: 'direct-sound',
-      },
-      noneOf('testNearCenter', 'good-near'),
-      { yes: 'slight', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'voice-elsewhere',
-        group: 'where-heard',
-        says: {
-          yes: 'The voice stands elsewhere: {voiceDirection}.',
-          no: 'The voice stands in front, where it belongs.',
-        },
-        because:
-          'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
-      },
-      oneOf('voiceDirection', 'aside', 'behind', 'nowhere'),
-      { yes: 'slight' },
-    ),
-    answers(
-      {
-        id: 'voice-in-the-box',
-        group: 'where-heard',
-        says: {
-          yes: 'The voice comes from the center itself, so the signal reaches it.',
-          no: 'The voice does not stand in the center box, which a good system does not show either.',
-        },
-        because: 'A voice that stands in the box proves a working channel.',
-      },
-      oneOf('voiceDirection', 'center-box', 'low'),
-      { yes: 'telling', against: true },
-    ),
-    answers(
-      {
-        id: 'began-with-settings',
-        group: 'history',
-        says: {
-          yes: 'The last change before it began was {lastChange}, which is where channels get lost.',
-          no: 'The last change before it began does not touch the path of the signal.',
-        },
-        because:
-          'Resets, updates, new players and moved cables are the usual moments at which a channel goes missing.',
-        source: 'owner-threads',
-      },
-      oneOf('lastChange', 'settings', 'source', 'wiring'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'out-of-step',
-        group: 'picture',
-        says: {
-          yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, set in the lip-sync menu, but it hints at a long path through several devices.',
-          no: 'Lips and voice are in step, so no device on the way holds the sound back.',
-        },
-        because:
-          'A whole-system delay moves all loudspeakers alike and cannot move the image; it only shows that some device on the way works on the sound.',
-      },
-      oneOf('lipSync', 'voice-late', 'voice-early'),
-      { yes: 'slight' },
-    ),
+    answers({
+      id: 'center-set-to-none',
+      group: 'menu',
+      when: is('centerMode', 'none'),
+      tells: { yes: 'strong', no: 'slight' },
+      yes: 'The menu says that there is no center, so nothing is sent to it.',
+      no: 'The menu knows the center, so the voice is not folded away there.',
+      because:
+        'Set to none, the receiver splits the voice over left and right; set it to present again unless you switched it off yourself because of the trouble.',
+    }),
+    answers({
+      id: 'noise-from-wrong-place',
+      group: 'channels',
+      // What also comes from the surrounds may be a mode as well as a cable.
+      applies: noneOf('channelCheck', 'silent', 'center-elsewhere-too'),
+      when: oneOf('channelCheck', 'swapped', 'several-at-once'),
+      tells: { yes: 'strong', no: 'hint' },
+      yes: 'Test noise for the center does not come from the center alone: {channelCheck}.',
+      no: 'Test noise for the center comes from the center, so the outputs are connected as the menu thinks.',
+      because:
+        'The receiver makes this noise itself, so a wrong place means its outputs, cables or setup, and no source can be blamed.',
+    }),
+    answers({
+      id: 'no-noise-at-all',
+      group: 'channels',
+      when: oneOf('silentCenter', 'open', 'channel'),
+      tells: { yes: 'telling' },
+      yes: 'Test noise for the center comes from nowhere, as with a center that the menu does not know.',
+      no: 'Test noise for the center is heard.',
+      because:
+        'The receiver makes this noise itself. Where it stays away, its setup, a cable or the box is to blame, and the test does not say which.',
+    }),
+    answers({
+      id: 'box-silent-on-any-output',
+      group: 'channels',
+      when: is('silentCenter', 'box'),
+      tells: { yes: 'proof', against: true },
+      yes: 'The center is silent on the output of the left too, so its channel is not to blame.',
+      no: 'The center is not known to be silent on another output.',
+      because: 'An output that has just played a loudspeaker sends its signal.',
+    }),
+    answers({
+      id: 'missing-without-center-too',
+      group: 'without-center',
+      when: is('testPhantom', 'same'),
+      tells: { yes: 'slight' },
+      yes: 'With the center set to none the trouble is the same: what is missing there never came in.',
+      no: 'With the center set to none the trouble is not the same.',
+      because:
+        'Set to none, left and right get the channel of the center. A voice that returns was sent and got lost behind the receiver; one that stays away was lost before it.',
+    }),
+    answers({
+      id: 'trouble-follows-channel',
+      group: 'channels',
+      when: is('testSwapAtAmplifier', 'moves-left'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'With left and center swapped at the amplifier the trouble moves to the left loudspeaker, so the channel is at fault and the box is not.',
+      no: 'With left and center swapped at the amplifier the trouble does not move to the left loudspeaker, so the channel is not to blame.',
+      because: 'A swap at the amplifier gives the same signal another box: what moves with it is the signal.',
+    }),
+    answers({
+      id: 'film-arrives-as-two-channels',
+      group: 'incoming',
+      applies: oneOf('playedContent', 'multichannel-film', 'everything'),
+      when: is('sourceFormat', 'two-channel'),
+      tells: { yes: 'telling', no: 'hint' },
+      yes: 'Films reach the receiver as {sourceFormat}, so their center channel is lost on the way.',
+      no: 'Films reach the receiver as {sourceFormat}, so the source does send a center.',
+      because:
+        'A player, a display or a service set to two channels folds the voice into left and right before the receiver sees it.',
+      source: 'owner-threads',
+    }),
+    answers({
+      id: 'two-channels-played-straight',
+      group: 'incoming',
+      when: all(is('sourceFormat', 'two-channel'), is('upmixUse', 'off')),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'Two channels come in and no upmix is on, so the center has nothing to play.',
+      no: 'Either a center channel comes in or an upmix makes one, so the center has something to play.',
+      because:
+        'A center plays a channel of its own or what an upmix takes out of left and right; with neither it is silent, as it should be.',
+    }),
+    answers({
+      id: 'one-source-only',
+      group: 'which-source',
+      when: is('troubleTitles', 'one-source'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'It happens with one player or channel only, so look at the settings of that one.',
+      no: 'It happens with more than one player or channel, so no single one is set wrong.',
+      because: 'Geometry and loudspeakers treat all players alike; the sound settings of a player do not.',
+    }),
+    answers({
+      id: 'other-place-from-one-source',
+      group: 'which-source',
+      applies: all(oneOf('voiceDirection', 'behind', 'aside'), is('channelCheck', 'right')),
+      when: is('troubleTitles', 'one-source'),
+      tells: { yes: 'strong' },
+      yes: 'The receiver puts its own noise in the right place and this one player puts the voice elsewhere, so its channels arrive in another order or format.',
+      no: 'It is not one player alone that puts the voice elsewhere.',
+      because:
+        'Behind the inputs all players take the same way; what one alone misplaces was misplaced before.',
+    }),
+    answers({
+      id: 'gone-from-other-source',
+      group: 'which-source',
+      when: is('testOtherSource', 'gone'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'The same scene from another source is free of it.',
+      no: 'The same scene from another source is no better, so the path up to the receiver is likely sound.',
+      because:
+        'Another source takes another path; what disappears with it was in the path or in that version.',
+    }),
+    answers({
+      id: 'center-carried-nothing',
+      group: 'center-at-work',
+      // A mode that leaves the singer in the mains leaves him there: as before is as it should be.
+      applies: is('voiceMeantFor', 'center'),
+      when: is('testUnplugged', 'voice-full'),
+      tells: { yes: 'strong', no: 'hint' },
+      yes: 'With the center silenced the voice is as full as before, so the center carried none of it.',
+      no: 'With the center silenced the voice suffers, so the center did carry it.',
+      because: 'A center that gets its channel is missed at once when it falls silent.',
+    }),
+    answers({
+      id: 'not-good-near-center',
+      group: 'center-at-work',
+      when: noneOf('testNearCenter', 'good-near'),
+      tells: { yes: 'slight', no: 'telling' },
+      yes: 'Even a meter in front of the center the voice is not good.',
+      no: 'A meter in front of the center the voice is good, so the voice does reach it.',
+      because:
+        'So near, the center outweighs room and mains: a good voice there needs a channel that arrives.',
+      source: 'direct-sound',
+    }),
+    answers({
+      id: 'voice-elsewhere',
+      group: 'where-heard',
+      when: oneOf('voiceDirection', 'aside', 'behind', 'nowhere'),
+      tells: { yes: 'slight' },
+      yes: 'The voice stands elsewhere: {voiceDirection}.',
+      no: 'The voice stands in front, where it belongs.',
+      because: 'A voice beside, behind or nowhere may play from the wrong loudspeakers, among other reasons.',
+    }),
+    answers({
+      id: 'voice-in-the-box',
+      group: 'where-heard',
+      when: oneOf('voiceDirection', 'center-box', 'low'),
+      tells: { yes: 'telling', against: true },
+      yes: 'The voice comes from the center itself, so the signal reaches it.',
+      no: 'The voice does not stand in the center box, which a good system does not show either.',
+      because: 'A voice that stands in the box proves a working channel.',
+    }),
+    answers({
+      id: 'began-with-settings',
+      group: 'history',
+      when: oneOf('lastChange', 'settings', 'source', 'wiring'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'The last change before it began was {lastChange}, which is where channels get lost.',
+      no: 'The last change before it began does not touch the path of the signal.',
+      because:
+        'Resets, updates, new players and moved cables are the usual moments at which a channel goes missing.',
+      source: 'owner-threads',
+    }),
+    answers({
+      id: 'out-of-step',
+      group: 'picture',
+      when: oneOf('lipSync', 'voice-late', 'voice-early'),
+      tells: { yes: 'slight' },
+      yes: 'Lips and voice are out of step: a delay of the whole sound is another fault, set in the lip-sync menu, but it hints at a long path through several devices.',
+      no: 'Lips and voice are in step, so no device on the way holds the sound back.',
+      because:
+        'A whole-system delay moves all loudspeakers alike and cannot move the image; it only shows that some device on the way works on the sound.',
+    }),
   ],
   telltales: [
     {

@@ -48,63 +48,48 @@ export const setBack = defineCause({
     measured: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'shelf-ripple',
-        group: 'shelf',
-        says: {
-          yes: 'The strip of shelf in front lifts the voice by {shelfRiseDb} around 400 Hz and takes {shelfDipDb} out near {shelfDipHz}: {shelfRippleDb} from peak to dip, {limit} is clear.',
-          no: 'The strip of shelf in front makes {shelfRippleDb} from peak to dip, what a correction takes off the peak left out; it takes {limit} to be clear.',
-        },
-        because:
-          'For long waves even a short shelf is a wall that the low part of the voice cannot spread through; for shorter ones it throws a weak copy to the ears. Both together are heard, not each alone.',
-        source: 'shelf-strip',
-      },
-      'shelfRippleDb',
-      'shelfRippleDb',
-    ),
-    deviates(
-      {
-        id: 'reaches-the-mirror-point',
-        group: 'shelf',
-        says: {
-          yes: 'The bare shelf reaches the spot from which it mirrors the voice to the ears, so a deep cancellation exists.',
-          no: 'The bare shelf ends before the spot from which it would mirror the voice to the ears, so there is no deep cancellation.',
-        },
-        because:
-          'A plane mirrors sound at one spot only, some 40 to 70 cm in front of a center on furniture. Where the shelf ends before it, the textbook null does not exist.',
-        source: 'shelf-strip',
-      },
-      'shelfReach',
-      'shelfReach',
-      { only: 'for', maxDb: 6 },
-    ),
-    answers(
-      {
-        id: 'clearer-pulled-forward',
-        group: 'moved',
-        says: {
-          yes: 'Pulled forward to the edge, the center became clearer.',
-          no: 'Pulled forward to the edge, the center sounded the same, so the strip in front did no harm.',
-        },
-        because: 'At the edge there is no strip left to reflect.',
-      },
-      is('testPullForward', 'clearer'),
-      { yes: 'strong', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'clearer-with-blanket',
-        group: 'moved',
-        says: {
-          yes: 'With a folded blanket on the shelf the voice became clearer.',
-          no: 'With a folded blanket on the shelf the voice did not change.',
-        },
-        because: 'Thick cloth swallows the upper part of the reflection while it lies there.',
-      },
-      is('testCoverShelf', 'clearer'),
-      { yes: 'telling', no: 'telling' },
-    ),
+    deviates({
+      id: 'shelf-ripple',
+      group: 'shelf',
+      of: 'shelfRippleDb',
+      limit: 'shelfRippleDb',
+      yes: 'The strip of shelf in front lifts the voice by {shelfRiseDb} around 400 Hz and takes {shelfDipDb} out near {shelfDipHz}: {shelfRippleDb} from peak to dip, {limit} is clear.',
+      no: 'The strip of shelf in front makes {shelfRippleDb} from peak to dip, what a correction takes off the peak left out; it takes {limit} to be clear.',
+      because:
+        'For long waves even a short shelf is a wall that the low part of the voice cannot spread through; for shorter ones it throws a weak copy to the ears. Both together are heard, not each alone.',
+      source: 'shelf-strip',
+    }),
+    deviates({
+      id: 'reaches-the-mirror-point',
+      group: 'shelf',
+      of: 'shelfReach',
+      limit: 'shelfReach',
+      only: 'for',
+      maxDb: 6,
+      yes: 'The bare shelf reaches the spot from which it mirrors the voice to the ears, so a deep cancellation exists.',
+      no: 'The bare shelf ends before the spot from which it would mirror the voice to the ears, so there is no deep cancellation.',
+      because:
+        'A plane mirrors sound at one spot only, some 40 to 70 cm in front of a center on furniture. Where the shelf ends before it, the textbook null does not exist.',
+      source: 'shelf-strip',
+    }),
+    answers({
+      id: 'clearer-pulled-forward',
+      group: 'moved',
+      when: is('testPullForward', 'clearer'),
+      tells: { yes: 'strong', no: 'telling' },
+      yes: 'Pulled forward to the edge, the center became clearer.',
+      no: 'Pulled forward to the edge, the center sounded the same, so the strip in front did no harm.',
+      because: 'At the edge there is no strip left to reflect.',
+    }),
+    answers({
+      id: 'clearer-with-blanket',
+      group: 'moved',
+      when: is('testCoverShelf', 'clearer'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'With a folded blanket on the shelf the voice became clearer.',
+      no: 'With a folded blanket on the shelf the voice did not change.',
+      because: 'Thick cloth swallows the upper part of the reflection while it lies there.',
+    }),
     heard(
       'boxy-pan',
       'tone',

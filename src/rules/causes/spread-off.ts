@@ -49,35 +49,27 @@ export const spreadOff = defineCause({
     heard: 'same-session',
   },
   rules: [
-    deviates(
-      {
-        id: 'width-lost',
-        group: 'setting',
-        says: {
-          yes: 'As it is set the upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
-          no: 'As it is set the upmix takes about {widthLossPct} percent of the stage width, which is not clearly heard.',
-        },
-        because:
-          'Half-panned sounds move toward the middle by as much of the common part as leaves the mains: computed by energy vectors, which rule above some 700 Hz.',
-        source: 'stage-width',
-      },
-      'widthLossPct',
-      'widthLossPct',
-    ),
-    answers(
-      {
-        id: 'spread-opens-stage',
-        group: 'switching',
-        says: {
-          yes: 'With center spread on the stage opens up.',
-          no: 'Center spread does not open the stage, so the empty mains are not the trouble.',
-        },
-        because: 'Spread puts part of the common sound back into the mains and nothing else changes.',
-        source: 'stage-width',
-      },
-      is('testSpreadOn', 'opens'),
-      { yes: 'strong', no: 'proof' },
-    ),
+    deviates({
+      id: 'width-lost',
+      group: 'setting',
+      of: 'widthLossPct',
+      limit: 'widthLossPct',
+      yes: 'As it is set the upmix takes about {widthLossPct} percent of the stage width; {limit} percent is clearly heard.',
+      no: 'As it is set the upmix takes about {widthLossPct} percent of the stage width, which is not clearly heard.',
+      because:
+        'Half-panned sounds move toward the middle by as much of the common part as leaves the mains: computed by energy vectors, which rule above some 700 Hz.',
+      source: 'stage-width',
+    }),
+    answers({
+      id: 'spread-opens-stage',
+      group: 'switching',
+      when: is('testSpreadOn', 'opens'),
+      tells: { yes: 'strong', no: 'proof' },
+      yes: 'With center spread on the stage opens up.',
+      no: 'Center spread does not open the stage, so the empty mains are not the trouble.',
+      because: 'Spread puts part of the common sound back into the mains and nothing else changes.',
+      source: 'stage-width',
+    }),
     heard(
       'upmix-off-cures',
       'switching',
@@ -96,20 +88,16 @@ export const spreadOff = defineCause({
       { yes: 'hint', no: 'telling' },
       'One source alone has no width of its own; shared with the mains it spreads.',
     ),
-    answers(
-      {
-        id: 'two-channels-come-in',
-        group: 'setting',
-        says: {
-          yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
-          no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
-        },
-        because: 'An upmix shares out two channels; a discrete center channel passes by it.',
-        source: 'upmix-arithmetic',
-      },
-      is('sourceFormat', 'two-channel'),
-      { no: 'strong' },
-    ),
+    answers({
+      id: 'two-channels-come-in',
+      group: 'setting',
+      when: is('sourceFormat', 'two-channel'),
+      tells: { no: 'strong' },
+      yes: 'The trouble is heard while two channels come in, so the upmix is at work.',
+      no: 'The trouble is heard while a signal with its own center comes in, where the upmix does nothing.',
+      because: 'An upmix shares out two channels; a discrete center channel passes by it.',
+      source: 'upmix-arithmetic',
+    }),
     heard(
       'music-is-played',
       'setting',

@@ -36,86 +36,61 @@ export const surroundSpill = defineCause({
     noise: 'independent',
   },
   rules: [
-    answers(
-      {
-        id: 'voice-heard-behind',
-        group: 'direction',
-        says: {
-          yes: 'The voice comes from behind or above.',
-          no: 'The voice does not come from behind or above.',
-        },
-        because: 'The front loudspeakers cannot put a voice behind you; only something that plays there can.',
-        source: 'azimuth-blur',
-      },
-      is('voiceDirection', 'behind'),
-      { yes: 'proof', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'center-noise-elsewhere-too',
-        group: 'channels',
-        says: {
-          yes: 'Test noise for the center comes from surrounds or heights as well.',
-          no: 'Test noise for the center does not come from surrounds or heights.',
-        },
-        because: 'The receiver sends this noise to one channel; if more play, setup or cables hand it on.',
-      },
-      is('channelCheck', 'center-elsewhere-too'),
-      { yes: 'proof', no: 'hint' },
-    ),
-    answers(
-      {
-        id: 'mode-adds-ambience',
-        group: 'mode',
-        says: {
-          yes: 'The listening mode adds ambience of its own, and such modes feed the voice to the surrounds.',
-          no: 'The listening mode adds no ambience.',
-        },
-        because: 'An added hall plays the voice again from all sides, later and softer.',
-      },
-      is('upmixAmbience', 'yes'),
-      { yes: 'hint', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'gone-without-upmix',
-        group: 'mode',
-        says: {
-          yes: 'With the upmix off the trouble is gone, so the mode puts the voice there.',
-          no: 'With the upmix off the trouble is the same, so no mode puts the voice there.',
-        },
-        because: 'Played straight, two channels reach left and right only.',
-      },
-      is('testUpmixOff', 'gone'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'voice-left-without-center',
-        group: 'what-is-left',
-        says: {
-          yes: 'With the center silenced part of the voice is left, so something else plays it.',
-          no: 'With the center silenced the voice is gone, so nothing else plays it.',
-        },
-        because: 'A voice that spills keeps on speaking where it spills to.',
-      },
-      oneOf('testUnplugged', 'voice-weaker', 'voice-full'),
-      { yes: 'hint', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'noise-hard-to-place',
-        group: 'noise',
-        says: {
-          yes: 'Test noise of the center is hollow and hard to place.',
-          no: 'Test noise of the center is easy to place.',
-        },
-        because:
-          'Noise from several places at once has no clear direction; reversed polarity can do the same.',
-      },
-      is('testNoiseEach', 'phasey'),
-      { yes: 'telling', no: 'slight' },
-    ),
+    answers({
+      id: 'voice-heard-behind',
+      group: 'direction',
+      when: is('voiceDirection', 'behind'),
+      tells: { yes: 'proof', no: 'telling' },
+      yes: 'The voice comes from behind or above.',
+      no: 'The voice does not come from behind or above.',
+      because: 'The front loudspeakers cannot put a voice behind you; only something that plays there can.',
+      source: 'azimuth-blur',
+    }),
+    answers({
+      id: 'center-noise-elsewhere-too',
+      group: 'channels',
+      when: is('channelCheck', 'center-elsewhere-too'),
+      tells: { yes: 'proof', no: 'hint' },
+      yes: 'Test noise for the center comes from surrounds or heights as well.',
+      no: 'Test noise for the center does not come from surrounds or heights.',
+      because: 'The receiver sends this noise to one channel; if more play, setup or cables hand it on.',
+    }),
+    answers({
+      id: 'mode-adds-ambience',
+      group: 'mode',
+      when: is('upmixAmbience', 'yes'),
+      tells: { yes: 'hint', no: 'slight' },
+      yes: 'The listening mode adds ambience of its own, and such modes feed the voice to the surrounds.',
+      no: 'The listening mode adds no ambience.',
+      because: 'An added hall plays the voice again from all sides, later and softer.',
+    }),
+    answers({
+      id: 'gone-without-upmix',
+      group: 'mode',
+      when: is('testUpmixOff', 'gone'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With the upmix off the trouble is gone, so the mode puts the voice there.',
+      no: 'With the upmix off the trouble is the same, so no mode puts the voice there.',
+      because: 'Played straight, two channels reach left and right only.',
+    }),
+    answers({
+      id: 'voice-left-without-center',
+      group: 'what-is-left',
+      when: oneOf('testUnplugged', 'voice-weaker', 'voice-full'),
+      tells: { yes: 'hint', no: 'strong' },
+      yes: 'With the center silenced part of the voice is left, so something else plays it.',
+      no: 'With the center silenced the voice is gone, so nothing else plays it.',
+      because: 'A voice that spills keeps on speaking where it spills to.',
+    }),
+    answers({
+      id: 'noise-hard-to-place',
+      group: 'noise',
+      when: is('testNoiseEach', 'phasey'),
+      tells: { yes: 'telling', no: 'slight' },
+      yes: 'Test noise of the center is hollow and hard to place.',
+      no: 'Test noise of the center is easy to place.',
+      because: 'Noise from several places at once has no clear direction; reversed polarity can do the same.',
+    }),
   ],
   telltales: [
     {

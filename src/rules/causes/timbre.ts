@@ -47,79 +47,59 @@ export const timbre = defineCause({
     where: 'same-session',
   },
   rules: [
-    answers(
-      {
-        id: 'not-the-same-box',
-        group: 'family',
-        says: {
-          yes: 'The center is not the same model as the mains.',
-          no: 'The center is the same model as the mains: what sounds unlike is its place or its settings.',
-        },
-        because:
-          'Three equal boxes have one tone. In unlike places or under unlike settings they sound unlike all the same.',
-      },
-      isNot('centerFamily', 'identical-box'),
-      { no: 'proof' },
-    ),
-    answers(
-      {
-        id: 'other-family',
-        group: 'family',
-        // One maker has series of one tone and of several.
-        applies: noneOf('centerFamily', 'identical-box', 'same-maker'),
-        says: {
-          yes: 'Center and mains do not come from the same series.',
-          no: 'Center and mains come from the same series, which makes a gross difference of tone unlikely.',
-        },
-        because:
-          'A series shares its tweeter and its tuning. Its matching center is still another layout, so alike does not mean equal.',
-      },
-      is('centerFamily', 'unrelated'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'other-way-of-radiating',
-        group: 'family',
-        says: {
-          yes: 'The mains are panels, horns or another special type, and the center is not made for them: it spreads sound unlike them.',
-          no: 'The mains spread sound much like the center does.',
-        },
-        because:
-          'Two loudspeakers alike on their axis still differ in the room when one of them lights it otherwise.',
-      },
-      all(is('mainsKind', 'panel-or-horn'), noneOf('centerFamily', 'identical-box', 'same-series')),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'much-smaller',
-        group: 'build',
-        says: {
-          yes: 'The center is much smaller than the mains.',
-          no: 'The center has cones about the size of those in the mains.',
-        },
-        because: 'A much smaller box is thinner in the lower voice, also above any crossover to a subwoofer.',
-      },
-      is('centerSizeAgainstMains', 'smaller'),
-      { yes: 'slight', no: 'slight' },
-    ),
-    deviates(
-      {
-        id: 'measured-difference',
-        group: 'tone-measured',
-        says: {
-          yes: 'Measured at the seat, center and mains differ by {toneWorstBandDb} around {toneWorstBandHz}; {limit} is clearly heard.',
-          no: 'Measured at the seat, center and mains stay within {toneWorstBandDb} in every third of an octave.',
-        },
-        because:
-          'The ear judges tone by the band that differs most, after the levels are matched. A measurement at the seat shows box, place and settings together, so it points less to the box than an exchange does.',
-        source: 'band-match',
-      },
-      'toneWorstBandDb',
-      'bandDb',
-      { maxDb: 8 },
-    ),
+    answers({
+      id: 'not-the-same-box',
+      group: 'family',
+      when: isNot('centerFamily', 'identical-box'),
+      tells: { no: 'proof' },
+      yes: 'The center is not the same model as the mains.',
+      no: 'The center is the same model as the mains: what sounds unlike is its place or its settings.',
+      because:
+        'Three equal boxes have one tone. In unlike places or under unlike settings they sound unlike all the same.',
+    }),
+    answers({
+      id: 'other-family',
+      group: 'family',
+      // One maker has series of one tone and of several.
+      applies: noneOf('centerFamily', 'identical-box', 'same-maker'),
+      when: is('centerFamily', 'unrelated'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'Center and mains do not come from the same series.',
+      no: 'Center and mains come from the same series, which makes a gross difference of tone unlikely.',
+      because:
+        'A series shares its tweeter and its tuning. Its matching center is still another layout, so alike does not mean equal.',
+    }),
+    answers({
+      id: 'other-way-of-radiating',
+      group: 'family',
+      when: all(is('mainsKind', 'panel-or-horn'), noneOf('centerFamily', 'identical-box', 'same-series')),
+      tells: { yes: 'telling' },
+      yes: 'The mains are panels, horns or another special type, and the center is not made for them: it spreads sound unlike them.',
+      no: 'The mains spread sound much like the center does.',
+      because:
+        'Two loudspeakers alike on their axis still differ in the room when one of them lights it otherwise.',
+    }),
+    answers({
+      id: 'much-smaller',
+      group: 'build',
+      when: is('centerSizeAgainstMains', 'smaller'),
+      tells: { yes: 'slight', no: 'slight' },
+      yes: 'The center is much smaller than the mains.',
+      no: 'The center has cones about the size of those in the mains.',
+      because: 'A much smaller box is thinner in the lower voice, also above any crossover to a subwoofer.',
+    }),
+    deviates({
+      id: 'measured-difference',
+      group: 'tone-measured',
+      of: 'toneWorstBandDb',
+      limit: 'bandDb',
+      maxDb: 8,
+      yes: 'Measured at the seat, center and mains differ by {toneWorstBandDb} around {toneWorstBandHz}; {limit} is clearly heard.',
+      no: 'Measured at the seat, center and mains stay within {toneWorstBandDb} in every third of an octave.',
+      because:
+        'The ear judges tone by the band that differs most, after the levels are matched. A measurement at the seat shows box, place and settings together, so it points less to the box than an exchange does.',
+      source: 'band-match',
+    }),
     recordedTone('tone-measured'),
     heard(
       'tone-steps-across',
@@ -133,60 +113,44 @@ export const timbre = defineCause({
       { yes: 'hint', no: 'strong' },
       'Steady noise shows differences of tone that speech hides.',
     ),
-    answers(
-      {
-        id: 'main-sounds-right-there',
-        group: 'exchange',
-        says: {
-          yes: 'A main in the place of the center sounds right there: the box makes the difference, not the place.',
-          no: 'A main in the place of the center sounds as wrong: the place or the channel makes the difference.',
-        },
-        because: 'With place and channel unchanged, only the box has been exchanged.',
-      },
-      is('testMainInPlace', 'right'),
-      { yes: 'telling', no: 'strong' },
-    ),
+    answers({
+      id: 'main-sounds-right-there',
+      group: 'exchange',
+      when: is('testMainInPlace', 'right'),
+      tells: { yes: 'telling', no: 'strong' },
+      yes: 'A main in the place of the center sounds right there: the box makes the difference, not the place.',
+      no: 'A main in the place of the center sounds as wrong: the place or the channel makes the difference.',
+      because: 'With place and channel unchanged, only the box has been exchanged.',
+    }),
     boxNotPlace('exchange'),
-    answers(
-      {
-        id: 'stays-with-the-box',
-        group: 'exchange',
-        says: {
-          yes: 'With left and center swapped at the amplifier the trouble stays with the center box.',
-          no: 'With left and center swapped at the amplifier the trouble does not stay with the box.',
-        },
-        because: 'The tone of a box goes where the box is, whatever channel feeds it.',
-      },
-      is('testSwapAtAmplifier', 'stays'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'goes-with-the-box',
-        group: 'exchange',
-        says: {
-          yes: 'On the cable of the left channel the center box sounds as wrong as before: the trouble goes with the box.',
-          no: 'On the cable of the left channel the center box sounds right: cable or channel make the trouble.',
-        },
-        because: 'The cables stayed with their channels; only the boxes changed places.',
-      },
-      is('testSwapAtLoudspeakers', 'follows-box'),
-      { yes: 'hint', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'still-there-near-by',
-        group: 'where',
-        says: {
-          yes: 'Near by, at one meter, the voice is not right either.',
-          no: 'Near by, at one meter, the voice is good: room and place color it, not the box.',
-        },
-        because: 'At one meter the box itself is heard with hardly any room.',
-        source: 'direct-sound',
-      },
-      oneOf('testNearCenter', 'still-bad', 'better'),
-      { yes: 'slight', no: 'hint' },
-    ),
+    answers({
+      id: 'stays-with-the-box',
+      group: 'exchange',
+      when: is('testSwapAtAmplifier', 'stays'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'With left and center swapped at the amplifier the trouble stays with the center box.',
+      no: 'With left and center swapped at the amplifier the trouble does not stay with the box.',
+      because: 'The tone of a box goes where the box is, whatever channel feeds it.',
+    }),
+    answers({
+      id: 'goes-with-the-box',
+      group: 'exchange',
+      when: is('testSwapAtLoudspeakers', 'follows-box'),
+      tells: { yes: 'hint', no: 'telling' },
+      yes: 'On the cable of the left channel the center box sounds as wrong as before: the trouble goes with the box.',
+      no: 'On the cable of the left channel the center box sounds right: cable or channel make the trouble.',
+      because: 'The cables stayed with their channels; only the boxes changed places.',
+    }),
+    answers({
+      id: 'still-there-near-by',
+      group: 'where',
+      when: oneOf('testNearCenter', 'still-bad', 'better'),
+      tells: { yes: 'slight', no: 'hint' },
+      yes: 'Near by, at one meter, the voice is not right either.',
+      no: 'Near by, at one meter, the voice is good: room and place color it, not the box.',
+      because: 'At one meter the box itself is heard with hardly any room.',
+      source: 'direct-sound',
+    }),
   ],
   telltales: [
     {

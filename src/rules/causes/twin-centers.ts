@@ -41,107 +41,78 @@ export const twinCenters = defineCause({
     measured: 'independent',
   },
   rules: [
-    deviates(
-      {
-        id: 'dip-between-the-two',
-        group: 'comb',
-        says: {
-          yes: 'At the worst seat the two boxes cancel by {twinCenterDipDb}; {limit} is clearly audible.',
-          no: 'At the worst seat the two boxes cancel by no more than {twinCenterDipDb}; it takes {limit} to be clearly audible.',
-        },
-        because:
-          'The same voice from two places arrives twice. Where the paths differ by half a wave it cancels, at many pitches at once.',
-        source: 'comb',
-      },
-      'twinCenterDipDb',
-      'dipDb',
-    ),
-    answers(
-      {
-        id: 'hollow-noise',
-        group: 'head-movement',
-        says: {
-          yes: 'Steady noise from the center is hollow and hard to place.',
-          no: 'Steady noise from the center is not hollow or hard to place, though two boxes would make it so.',
-        },
-        because: 'Two equal sources comb steady noise into a hollow hiss that shifts with the head.',
-        source: 'comb',
-      },
-      is('testNoiseEach', 'phasey'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'steadier-with-one-off',
-        group: 'head-movement',
-        says: {
-          yes: 'With one of the two boxes disconnected the voice is fuller and steadier.',
-          no: 'With one of the two boxes disconnected nothing changes but the level.',
-        },
-        because:
-          'With a single source left there is nothing to interfere. Covering a tweeter is no such test: the rest of both boxes plays on.',
-        source: 'comb',
-      },
-      is('testOneCenterOff', 'steadier'),
-      { yes: 'strong', no: 'strong' },
-    ),
-    answers(
-      {
-        id: 'changes-with-posture',
-        group: 'head-movement',
-        applies: oneOf('twinArrangement', 'above-below', 'stacked'),
-        says: {
-          yes: 'Standing up or sliding low changes the tone of the voice, as two boxes above each other would have it.',
-          no: 'Standing, sitting and slouching, the voice keeps its tone, though two boxes above each other would change it.',
-        },
-        because: 'Between two boxes above each other the paths differ with the height of the ears.',
-        source: 'comb',
-      },
-      noneOf('testPosture', 'same'),
-      { yes: 'telling', no: 'telling' },
-    ),
-    answers(
-      {
-        id: 'differs-from-seat-to-seat',
-        group: 'where-heard',
-        says: {
-          yes: 'It differs between the middle and the end of the row, as the paths from the two boxes do.',
-          no: 'It is the same in the middle and at the end of the row.',
-        },
-        because:
-          'Side by side the two agree in the middle only; above and below they disagree at any seat not level with both.',
-        source: 'geometry',
-      },
-      oneOf('testSitMiddle', 'clear-in-middle', 'worse-in-middle'),
-      { yes: 'slight', no: 'slight' },
-    ),
-    answers(
-      {
-        id: 'since-the-second-box',
-        group: 'history',
-        says: {
-          yes: 'It began with a new or moved loudspeaker, such as the second box.',
-          no: 'It did not begin with a new or moved loudspeaker.',
-        },
-        because:
-          'Two boxes rarely come together: what was good with one and is not with two tells its cause.',
-      },
-      is('lastChange', 'loudspeaker'),
-      { yes: 'telling' },
-    ),
-    answers(
-      {
-        id: 'one-stays-silent',
-        group: 'drivers',
-        says: {
-          yes: 'An ear at the drivers finds one silent, and a silent box interferes with nothing.',
-          no: 'An ear at the drivers finds them playing.',
-        },
-        because: 'Interference needs two sources; a dead one points to a cable or a driver instead.',
-      },
-      is('testEarToDrivers', 'silent'),
-      { yes: 'telling', against: true },
-    ),
+    deviates({
+      id: 'dip-between-the-two',
+      group: 'comb',
+      of: 'twinCenterDipDb',
+      limit: 'dipDb',
+      yes: 'At the worst seat the two boxes cancel by {twinCenterDipDb}; {limit} is clearly audible.',
+      no: 'At the worst seat the two boxes cancel by no more than {twinCenterDipDb}; it takes {limit} to be clearly audible.',
+      because:
+        'The same voice from two places arrives twice. Where the paths differ by half a wave it cancels, at many pitches at once.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'hollow-noise',
+      group: 'head-movement',
+      when: is('testNoiseEach', 'phasey'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Steady noise from the center is hollow and hard to place.',
+      no: 'Steady noise from the center is not hollow or hard to place, though two boxes would make it so.',
+      because: 'Two equal sources comb steady noise into a hollow hiss that shifts with the head.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'steadier-with-one-off',
+      group: 'head-movement',
+      when: is('testOneCenterOff', 'steadier'),
+      tells: { yes: 'strong', no: 'strong' },
+      yes: 'With one of the two boxes disconnected the voice is fuller and steadier.',
+      no: 'With one of the two boxes disconnected nothing changes but the level.',
+      because:
+        'With a single source left there is nothing to interfere. Covering a tweeter is no such test: the rest of both boxes plays on.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'changes-with-posture',
+      group: 'head-movement',
+      applies: oneOf('twinArrangement', 'above-below', 'stacked'),
+      when: noneOf('testPosture', 'same'),
+      tells: { yes: 'telling', no: 'telling' },
+      yes: 'Standing up or sliding low changes the tone of the voice, as two boxes above each other would have it.',
+      no: 'Standing, sitting and slouching, the voice keeps its tone, though two boxes above each other would change it.',
+      because: 'Between two boxes above each other the paths differ with the height of the ears.',
+      source: 'comb',
+    }),
+    answers({
+      id: 'differs-from-seat-to-seat',
+      group: 'where-heard',
+      when: oneOf('testSitMiddle', 'clear-in-middle', 'worse-in-middle'),
+      tells: { yes: 'slight', no: 'slight' },
+      yes: 'It differs between the middle and the end of the row, as the paths from the two boxes do.',
+      no: 'It is the same in the middle and at the end of the row.',
+      because:
+        'Side by side the two agree in the middle only; above and below they disagree at any seat not level with both.',
+      source: 'geometry',
+    }),
+    answers({
+      id: 'since-the-second-box',
+      group: 'history',
+      when: is('lastChange', 'loudspeaker'),
+      tells: { yes: 'telling' },
+      yes: 'It began with a new or moved loudspeaker, such as the second box.',
+      no: 'It did not begin with a new or moved loudspeaker.',
+      because: 'Two boxes rarely come together: what was good with one and is not with two tells its cause.',
+    }),
+    answers({
+      id: 'one-stays-silent',
+      group: 'drivers',
+      when: is('testEarToDrivers', 'silent'),
+      tells: { yes: 'telling', against: true },
+      yes: 'An ear at the drivers finds one silent, and a silent box interferes with nothing.',
+      no: 'An ear at the drivers finds them playing.',
+      because: 'Interference needs two sources; a dead one points to a cable or a driver instead.',
+    }),
     measuredAt('measured', 'hole', { what: 'the pair', at: 'twinCenterDipHz', source: 'comb' }),
   ],
   telltales: [
