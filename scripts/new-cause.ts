@@ -50,7 +50,6 @@ export const ${name} = defineCause({
       title: '…',
       steps: ['… What to do.'],
       minutes: 10,
-      cost: 'free',
       changes: [],
       cures: 0.7,
       expect: '… What changes.',

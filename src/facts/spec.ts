@@ -77,7 +77,7 @@ export interface ChoiceSpec extends BaseSpec {
 export interface NumberSpec extends BaseSpec {
   readonly kind: 'number';
   readonly unit: Unit;
-  /** How the number is written for people; `length` follows the owner's unit system. */
+  /** How the number is written for people; `length`, in meters unless told, follows the owner's unit system. */
   readonly written: 'length' | 'small-length' | 'plain';
   /** Anything outside cannot be right and is refused. */
   readonly possible: readonly [number, number];
@@ -123,7 +123,8 @@ export function family<
 ): { readonly [Id in keyof Facts]: Completed<Facts[Id]> & { readonly family: Name } } {
   const completed = Object.entries(facts).map(([id, fact]) => {
     if ('choices' in fact) return [id, { family: name, kind: 'choice', ...fact }];
-    if ('unit' in fact) return [id, { family: name, kind: 'number', written: 'plain', ...fact }];
+    const written = 'unit' in fact && fact.unit === 'm' ? 'length' : 'plain';
+    if ('unit' in fact) return [id, { family: name, kind: 'number', written, ...fact }];
     return [id, { family: name, kind: 'file', ...fact }];
   });
   return Object.fromEntries(completed);

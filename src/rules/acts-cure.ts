@@ -5,7 +5,7 @@
  */
 import { ACTS, type ActId, actSpec, type Outcome, type Trial } from '../facts/acts.js';
 import type { FactId } from '../facts/catalog.js';
-import type { Cause, Rule } from './cause.js';
+import type { Cause, Rule, WrittenRemedy } from './cause.js';
 import { type Condition, type Leaf, variablesOf } from './condition.js';
 
 type Told = Exclude<Outcome, 'cannot-tell'>;
@@ -29,8 +29,9 @@ export type CuringAct = ActId | 'entry-corrected:subwoofer';
 export const actOf = (trial: Trial): CuringAct | Trial['act'] =>
   trial.act === 'entry-corrected' && trial.of === 'subwoofer' ? 'entry-corrected:subwoofer' : trial.act;
 
+type Curable = Pick<Cause, 'id' | 'acts'> & { readonly remedies: readonly WrittenRemedy[] };
 /** How surely the act cures the cause, 0 to 1; undefined where its file does not name the act. The one table. */
-export function curesOf(cause: Pick<Cause, 'id' | 'remedies' | 'acts'>, act: string): number | undefined {
+export function curesOf(cause: Curable, act: string): number | undefined {
   const named = cause.remedies.filter((remedy) => remedy.act === act || `${cause.id}/${remedy.id}` === act);
   const known = [...named.map(({ cures }) => cures), cause.acts?.[act as CuringAct] ?? 0];
   const surest = Math.max(...known);
@@ -44,7 +45,7 @@ const ASKED_FROM = 0.3;
  * Rules for the home tests that are acts and that no rule of the cause reads: so a test and the act of the same name
  * say the same, and are asked for where they would tell something.
  */
-export function actRules(cause: Pick<Cause, 'id' | 'remedies' | 'acts'>, rules: readonly Rule[]): Rule[] {
+export function actRules(cause: Curable, rules: readonly Rule[]): Rule[] {
   const read = new Set(rules.flatMap((rule) => variablesOf(rule.when)));
   return (Object.keys(ACTS) as ActId[]).flatMap((act): Rule[] => {
     const { mirror, done } = actSpec(act);

@@ -156,6 +156,9 @@ export interface Remedy {
   readonly cures: number;
 }
 
+/** As it is written in the file of a cause: free, where no cost is told. */
+export type WrittenRemedy = Omit<Remedy, 'cost'> & Partial<Pick<Remedy, 'cost'>>;
+
 export interface Confirm {
   readonly test: TestId;
   /** Outcomes that confirm the cause; the others speak against it or leave it open. */
@@ -229,10 +232,11 @@ export interface Cause {
 export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   telltales = [],
   ...cause
-}: Omit<Cause, 'groups' | 'rules'> & {
+}: Omit<Cause, 'groups' | 'rules' | 'remedies'> & {
   readonly groups: G;
   readonly rules: readonly [Rule & { group: keyof G & string }, ...(Rule & { group: keyof G & string })[]];
   readonly telltales?: readonly Telltale<keyof G & string>[];
+  readonly remedies: readonly [WrittenRemedy, ...WrittenRemedy[]];
 }): Cause {
   const told = telltales.map(remarkRule);
   const written = [...cause.rules, ...told];
@@ -240,7 +244,13 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   const remarks = [...told, ...actRules(cause, written), ...clearingRules(read, cause.boundTo)];
   const own = remarks.filter(({ group }) => !Object.hasOwn(cause.groups, group));
   const groups = Object.fromEntries(own.map(({ group }) => [group, 'same-quantity' as const]));
-  return { ...cause, groups: { ...cause.groups, ...groups }, rules: [...cause.rules, ...remarks] };
+  const [remedy, ...remedies] = cause.remedies.map((each): Remedy => ({ cost: 'free', ...each }));
+  return {
+    ...cause,
+    groups: { ...cause.groups, ...groups },
+    rules: [...cause.rules, ...remarks],
+    remedies: [remedy as Remedy, ...remedies],
+  };
 }
 
 function remarkRule({ id, when, telling, speaks, says, otherwise, because, group }: Telltale): Rule {

@@ -2,14 +2,14 @@
  * What takes down a low voice that walls or furniture lift. One set of remedies for both places, free and quick, so
  * that both offer them alike.
  */
-import type { Remedy } from './cause.js';
+import type { WrittenRemedy } from './cause.js';
 import { all, atLeast, is } from './condition.js';
 
 /** @param rise the computed rise; `by` what makes it, `at` how the switch calls it */
 export function lowRiseRemedies(
   rise: 'wallRiseDb' | 'frontRiseDb',
   { by, at }: { readonly by: string; readonly at: string },
-): readonly [Remedy, Remedy] {
+): readonly [WrittenRemedy, WrittenRemedy] {
   const lifts = atLeast(rise, 'bandDb.noticeable');
   return [
     {
@@ -21,7 +21,6 @@ export function lowRiseRemedies(
         `Move the switch or plug to ${at} or boundary.`,
       ],
       minutes: 2,
-      cost: 'free',
       expect: `Of the {${rise}} that ${by} add, some 3 to 5 dB go.`,
       verify: 'Steady noise from the center is closer to that of the mains.',
       cautions: ['lifting'],
@@ -39,7 +38,6 @@ export function lowRiseRemedies(
         'Where there is an automatic correction, run it again with the center where it stands instead of both.',
       ],
       minutes: 5,
-      cost: 'free',
       expect: `The {${rise}} that ${by} add go; a note of its own, or a hole, stays.`,
       verify: 'A low male voice sounds as from the mains.',
       cautions: ['photograph-menu'],

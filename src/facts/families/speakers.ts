@@ -52,7 +52,6 @@ export const speakerFacts = family('speakers', {
     usually: 'measured',
     askedWhen: { centerCount: ['two'] },
     unit: 'm',
-    written: 'length',
     possible: [0.05, 8],
     plausible: [0.15, 3],
     typical: [0.3, 0.8, 1.3],

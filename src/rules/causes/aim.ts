@@ -177,7 +177,6 @@ export const aim = defineCause({
         'Make sure that it cannot slide or tip.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'The ears are {aimErrorDeg} off its axis now; pointed at them, the dip falls from {aimDipDb} to {after}.',
       verify: 'The voice is as clear seated as when you bend down (or stand up) into its axis.',
@@ -195,7 +194,6 @@ export const aim = defineCause({
         'Keep the position in which the voice is fuller at the seat.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'Where mid and tweeter are not in step to begin with, one way up serves ears above the axis better than the other.',
       verify: 'Steady noise from the center is closer to that of the mains.',

@@ -118,7 +118,6 @@ export const ambienceSetting = defineCause({
         'If the hall gets too much, look for a separate level of the ambience and lower that.',
       ],
       minutes: 4,
-      cost: 'free',
       expect:
         'The singer comes back into the mains and the middle seat gets its stage back (now about {widthLossPct} percent is lost). The price off the middle: what center and mains then share combs there, and the singer leans to the near main.',
       verify:
@@ -136,7 +135,6 @@ export const ambienceSetting = defineCause({
         'Open it to half for a single seat in the middle; for a row leave it nearly closed.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'Width can be set without a hall in the music. Opening serves the middle seat; the end seats keep a firm singer only while it is nearly closed.',
       verify:
@@ -159,7 +157,6 @@ export const ambienceSetting = defineCause({
       title: 'Switch the mode off for music',
       steps: ['Choose plain two-channel playback for the music inputs.'],
       minutes: 2,
-      cost: 'free',
       expect: 'Full width for the middle seat; off the middle the singer goes to the near main.',
       verify: 'From the middle seat a song spans both mains.',
       cautions: [],

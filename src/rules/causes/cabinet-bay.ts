@@ -176,7 +176,6 @@ export const cabinetBay = defineCause({
         'Listen to the same minute of speech.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'The note of {cavityPeakDb} falls to {after}; what is left is the air around the box, until the gaps are filled.',
       verify: 'Steady noise from the center loses its boxy color.',
@@ -195,7 +194,6 @@ export const cabinetBay = defineCause({
         'Where it helped, loose polyester wadding does the same for good.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'The peak of {bayPeakDb} near {bayResonanceHz} falls to about {after}: loose filling brakes the air in the gaps.',
       verify: 'Steady noise from the center loses its boxy color while the towels are in.',
@@ -215,7 +213,6 @@ export const cabinetBay = defineCause({
         'Measure its distance again and enter it.',
       ],
       minutes: 20,
-      cost: 'free',
       expect: 'The bay is out of play altogether.',
       verify: 'The voice keeps its tone as it crosses the front.',
       cautions: ['thin-display', 'lifting', 'heat'],

@@ -303,7 +303,6 @@ export const delay = defineCause({
         'Check left and right in the same way.',
       ],
       minutes: 8,
-      cost: 'free',
       expect: 'The center moves by {delayErrorMs} into step with the mains.',
       verify: 'Play a voice that center and mains share: it becomes firm and full at the main seat.',
       cautions: ['photograph-menu'],
@@ -320,7 +319,6 @@ export const delay = defineCause({
         'If so, an entry longer than the tape is its latency, and right. If none has, run the setup again.',
       ],
       minutes: 2,
-      cost: 'free',
       expect:
         'An automatic setup hears when the sound arrives and writes it as distance. Typed back to the tape, a right entry becomes an error.',
       verify: 'With the entries as they are, a clap in a film is heard once.',
@@ -339,7 +337,6 @@ export const delay = defineCause({
         'Tell the new latency here: no tape can show it.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'As it is, the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m): about 45 ms of latency at most can be made up for there.',
       verify: 'A single clap in a film is heard once from center and mains, not twice.',
@@ -358,7 +355,6 @@ export const delay = defineCause({
         'Raise the entry of the center until it stops.',
       ],
       minutes: 8,
-      cost: 'free',
       expect:
         'It does not reach: the center needs an entry of {neededEntryM}, and menus commonly end near 60 ft (18 m). Part of the {delayErrorMs} stays.',
       verify: 'A single clap in a film comes closer to being heard once.',
@@ -398,7 +394,6 @@ export const delay = defineCause({
         'If the menu counts in whole feet, round so that the differences come out best.',
       ],
       minutes: 12,
-      cost: 'free',
       expect:
         'The error at the main seat is now {delayErrorMs}. At best the step of the entries leaves nothing, at worst {entryStepErrorMs}. Seats off the middle still hear a comb in what is shared; no entry can remove that.',
       verify:
@@ -418,7 +413,6 @@ export const delay = defineCause({
         'Compare its distances with a tape: center against left and right.',
       ],
       minutes: 25,
-      cost: 'free',
       expect:
         'Distances of loudspeakers without their own processing come out within a few centimeters. A powered center may show a longer distance than the tape: that is its latency, leave it.',
       verify: 'The differences between the new entries match the tape, latency aside.',
@@ -446,7 +440,6 @@ export const delay = defineCause({
         'Listen at the main seat and at the end seat.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'Nothing is left to comb at any seat. The price is a narrower stage for two-channel music: up to a third of its width.',
       verify: 'The voice is full at every seat; decide whether the narrower stage is worth it.',

@@ -176,7 +176,6 @@ export const driverFault = defineCause({
         'Power on with the volume down and listen close to each driver.',
       ],
       minutes: 8,
-      cost: 'free',
       expect: 'If a contact was loose, the missing part of the voice is back at once.',
       verify: 'Move the cable gently while noise plays: nothing crackles and every driver plays.',
       cautions: ['power-off-wires', 'photograph-menu', 'volume-down', 'domes'],

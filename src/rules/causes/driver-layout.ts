@@ -196,7 +196,6 @@ export const driverLayout = defineCause({
         'Listen again at both ends and keep the better way.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'In this design the two ends of the row hear different loudspeakers; turning it over swaps them, it does not cure both.',
       verify: 'Play one minute of speech at the end seat that matters, before and after.',
@@ -217,7 +216,6 @@ export const driverLayout = defineCause({
         'Measure and enter the distances again if the row has moved.',
       ],
       minutes: 15,
-      cost: 'free',
       expect:
         'The outermost seat is at {seatAngleMaxDeg} now; inside {layoutFailDeg} this center keeps its voice. A third farther away the dip falls from {layoutDipDb} to {after}.',
       verify: 'Speech at the end seat is as clear as in the middle seat.',
@@ -247,7 +245,6 @@ export const driverLayout = defineCause({
         'Listen at both ends of the row.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'Every seat of the row now hears the drivers equally far away; the {layoutDipDb} dip at the outer seat falls to {after}. Standing up or lying down costs voice instead.',
       verify: 'Walk along the row while somebody reads the news: the voice keeps its tone.',

@@ -96,7 +96,6 @@ export const fixedExtraction = defineCause({
         'With one seat in the middle, open it to half or more. With a row, open it a little and listen at the end as well.',
       ],
       minutes: 8,
-      cost: 'free',
       expect:
         'At best the middle seat gets back all of the lost width (about {widthLossPct} percent). The end seats pay for every bit of spread: what is shared combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now).',
       verify:
@@ -122,7 +121,6 @@ export const fixedExtraction = defineCause({
         'Leave films and television as they are: there the center plays what the mix gives it.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'Full stage width at the middle seat. The price: at seats off the middle the singer goes to the near main.',
       verify: 'From the middle seat a song spans both mains; check the end seats before you keep it.',
@@ -140,7 +138,6 @@ export const fixedExtraction = defineCause({
         'Lower the center by 2 to 3 dB for the music input only.',
       ],
       minutes: 4,
-      cost: 'free',
       expect:
         'A somewhat wider stage for the middle seat, and the end seats keep a singer in the middle. The price is a softer singer.',
       verify: 'The song opens a little and the singer is not lost at the end seat.',

@@ -157,7 +157,6 @@ export const height = defineCause({
         'Listen to a newscast with eyes closed, for a few evenings.',
       ],
       minutes: 4,
-      cost: 'free',
       expect:
         'Left and right put the voice between them, at their height: {heightMismatchDeg} higher or lower than now. It holds for the middle seat alone.',
       verify: 'Point at the voice with eyes closed, before and after.',
@@ -174,7 +173,6 @@ export const height = defineCause({
         'Raise it step by step until the voice meets the picture, and stop before it thins.',
       ],
       minutes: 3,
-      cost: 'free',
       expect: 'The voice rises toward the loudspeakers that share it, at some cost in tone and firmness.',
       verify: 'Point at the voice with eyes closed, before and after.',
       cautions: ['photograph-menu'],
@@ -190,7 +188,6 @@ export const height = defineCause({
         'Listen in the main seat, then at the end of the row.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'In the main seat the voice rises toward the mains, for two-channel music only. Off the middle the three fronts no longer arrive together, so the outer seats pay with a hollow, shifting voice.',
       verify: 'Point at the voice with eyes closed in the main seat.',

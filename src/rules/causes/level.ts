@@ -184,7 +184,6 @@ export const level = defineCause({
         'Change the center trim until it reads the mean of left and right. Without a meter, match by ear.',
       ],
       minutes: 8,
-      cost: 'free',
       expect:
         'The center is now {levelErrorDb} off and comes level with the mains. A trim that ends up far from zero is no fault, as long as it is not at its stop.',
       verify:
@@ -211,7 +210,6 @@ export const level = defineCause({
         'Switch each of them off and listen to plain speech.',
       ],
       minutes: 4,
-      cost: 'free',
       expect: 'The voice falls back to the level of the mix.',
       verify: 'Speech sits among the other sounds instead of in front of them.',
       cautions: ['photograph-menu'],
@@ -228,7 +226,6 @@ export const level = defineCause({
         'Stop where the stage begins to shrink toward the middle with music.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'Up to 2 or 3 dB more voice for films. The price is stage width with upmixed music, about a fifth at 3 dB.',
       verify: 'Film speech is easy to follow, and a song still spans from left to right.',
@@ -247,7 +244,6 @@ export const level = defineCause({
         'Run the setup in a quiet room, then check the three levels by ear with test noise.',
       ],
       minutes: 25,
-      cost: 'free',
       expect: 'Levels within about 1 dB at the main seat.',
       verify: 'Test noise steps left, center, right without a jump in loudness.',
       cautions: ['photograph-menu', 'test-noise'],

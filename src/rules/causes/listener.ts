@@ -107,7 +107,6 @@ export const listener = defineCause({
         'Keep what pleases, as long as the others are comfortable with it.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'The voice gets easier to follow for the one who missed it; the others will hear it stand out a little.',
       verify: 'Both are content with the same scene.',
@@ -130,7 +129,6 @@ export const listener = defineCause({
         'Switch subtitles on for films that mumble.',
       ],
       minutes: 2,
-      cost: 'free',
       expect: 'More words are understood without changing anything for the others.',
       verify: 'The person follows a newscast with ease.',
       cautions: [],

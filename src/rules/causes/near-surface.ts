@@ -203,7 +203,6 @@ export const nearSurface = defineCause({
         'Listen to a low male voice, then measure its distance again and enter it.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'The rise of the low voice falls from {wallRiseDb} to {after}. The price: off the wall a hole comes into the lower voice, lower in pitch the farther the box stands.',
       verify: 'A low male voice sounds as full as from the mains, not fuller.',
@@ -223,7 +222,6 @@ export const nearSurface = defineCause({
         'Measure its distance again and enter it.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'The hole near {wallNullHz} moves: up when closer, at the price of more bass, and down below the voice when far.',
       verify: 'A low male voice sounds as full as from the mains.',

@@ -131,7 +131,6 @@ export const offMidline = defineCause({
         'Measure its distance again.',
       ],
       minutes: 10,
-      cost: 'free',
       expect: 'The offset falls from {centerOffsetDeg} to {after}, and the voice stands in the middle.',
       verify: 'Point at the voice with eyes closed, then at the middle of the picture.',
       cautions: ['thin-display', 'lifting'],
@@ -148,7 +147,6 @@ export const offMidline = defineCause({
         'Measure and enter the distances again.',
       ],
       minutes: 30,
-      cost: 'free',
       expect: 'The offset of {centerOffsetDeg} shrinks without touching the center.',
       verify: 'The phantom middle of a song and the voice of the center fall on the same spot.',
       cautions: ['lifting'],
@@ -171,7 +169,6 @@ export const offMidline = defineCause({
         'Set the center to none, so left and right carry the voice.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'The voice stands in the middle for the main seat; outer seats hear it from the nearer main instead.',
       verify: 'The voice is at the picture in the main seat.',

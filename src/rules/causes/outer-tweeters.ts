@@ -159,7 +159,6 @@ export const outerTweeters = defineCause({
         'Raise the treble of the center by up to 3 dB if the voice has become dull.',
       ],
       minutes: 15,
-      cost: 'free',
       expect:
         'The {tweeterDipDb} of holes in the treble at the outer seat go; up to 6 dB of treble level goes with them and can be given back in part. Two cones apart play on, and off the middle still cost some speech.',
       verify: 'The hiss of steady noise keeps its color while the head moves sideways.',
@@ -178,7 +177,6 @@ export const outerTweeters = defineCause({
         'Set the center level again with the test noise.',
       ],
       minutes: 15,
-      cost: 'free',
       expect: 'The holes of {tweeterDipDb} at the outer seat go; level falls by up to 6 dB and is set again.',
       verify: 'Walk along the row with steady noise on the center: no swishing.',
       cautions: ['power-off-wires', 'test-noise', 'amplifier-load'],
@@ -206,7 +204,6 @@ export const outerTweeters = defineCause({
         'Listen along the row.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'The row hears both tweeters equally far away; the holes appear for people who stand up or slouch.',
       verify: 'Steady noise keeps its color from one end of the row to the other.',

@@ -207,7 +207,6 @@ export const polarity = defineCause({
         'Correct the entries, then listen again before touching a wire.',
       ],
       minutes: 8,
-      cost: 'free',
       expect:
         'If the trouble was a delay error ({delayErrorMs} at the main seat) that imitated reversed polarity, it is gone.',
       verify: 'A voice shared by center and mains becomes firm.',
@@ -229,7 +228,6 @@ export const polarity = defineCause({
         'Power on at low volume.',
       ],
       minutes: 8,
-      cost: 'free',
       expect:
         'What center and mains, or center and subwoofer, play together comes back by up to {reversedLossDb}, and the middle gets a place. Above the crossover a voice that the center plays alone does not change.',
       verify:
@@ -256,7 +254,6 @@ export const polarity = defineCause({
         'Leave it where the low voice is fuller.',
       ],
       minutes: 6,
-      cost: 'free',
       expect: 'The same as swapping the wires, without opening anything.',
       verify: 'Center and left together are fuller than with the switch the other way.',
       cautions: ['powered-box', 'photograph-menu'],
@@ -269,7 +266,6 @@ export const polarity = defineCause({
       when: all(is('polarityMarks', 'all-match'), oneOf('polarityMessage', 'center', 'main')),
       steps: ['Choose skip or ignore when the setup complains, and finish it.'],
       minutes: 2,
-      cost: 'free',
       expect: 'Nothing changes in the sound; the setup can be finished.',
       verify: 'Center and left together are fuller as wired.',
       cautions: [],

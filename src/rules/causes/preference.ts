@@ -115,7 +115,6 @@ export const preference = defineCause({
         'Leave the center on for films and television.',
       ],
       minutes: 3,
-      cost: 'free',
       expect: 'Music sounds as you like it, and films keep their voice at the picture for every seat.',
       verify: 'A song and a film scene, one after the other, both please without touching a menu.',
       cautions: [],
@@ -131,7 +130,6 @@ export const preference = defineCause({
         'Set it back if the end seats miss the voice at the picture.',
       ],
       minutes: 5,
-      cost: 'free',
       expect:
         'In the middle the voice floats as in music. Two hand widths off the middle it moves most of the way into the near loudspeaker, and speech in babble is a little harder to follow than from a real center.',
       verify: 'Whoever sits at the end agrees that it is good enough.',
@@ -150,7 +148,6 @@ export const preference = defineCause({
         'Listen in the middle and at the end seat.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'The middle seat keeps most of the width of two channels; off the middle, center and near main mix less evenly.',
       verify: 'Switching the upmix on and off leaves the singer in the same place and about as loud.',

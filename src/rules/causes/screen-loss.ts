@@ -180,7 +180,6 @@ export const screenLoss = defineCause({
         'Set a treble that was raised by hand for the screen back to zero first: twice given back is harm.',
       ],
       minutes: 25,
-      cost: 'free',
       expect:
         'The correction hears the sheet and gives back what it takes, up to its own limit of some 6 dB.',
       verify: 'S sounds and breath are there, and noise steps from main to center without turning dull.',
@@ -198,7 +197,6 @@ export const screenLoss = defineCause({
         'Note hole size and holes per square inch while you are there: a stated open area is often wrong.',
       ],
       minutes: 8,
-      cost: 'free',
       expect: 'The treble above 4 kHz comes up by about {screenLossDb}.',
       verify: 'S sounds and breath are there without the sheet and covered with it.',
       cautions: ['lifting', 'thin-display'],
@@ -217,7 +215,6 @@ export const screenLoss = defineCause({
         'Do not try to restore the last octave above 12 kHz.',
       ],
       minutes: 10,
-      cost: 'free',
       expect:
         'Of the {screenLossDb} missing, up to 6 dB come back. The price is tweeter power: 3 dB are twice, 6 dB four times as much.',
       verify: 'Noise steps from main to center without turning dull, and loud speech stays clean.',

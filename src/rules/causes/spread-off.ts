@@ -142,7 +142,6 @@ export const spreadOff = defineCause({
         'Listen from the middle seat and go up or down by taste.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'Now about {widthLossPct} percent of the stage is lost; half spread brings back about half of that, full spread all of it at best. In the one seat in the middle this costs nothing, as long as the distances are right.',
       verify:
@@ -163,7 +162,6 @@ export const spreadOff = defineCause({
         'Let one person sit in the middle and one at the end, and agree on a setting.',
       ],
       minutes: 6,
-      cost: 'free',
       expect:
         'It serves the middle seat: a fifth of spread brings back about a fifth of the lost width (now about {widthLossPct} percent). The end seats pay: what center and mains share combs there, and the singer leans to the near main ({offSeatLean} at the worst seat as it is set now). In a common room, 2 ft (60 cm) off the middle, a fifth of spread already moves him in part, half of it most of the way.',
       verify:
@@ -181,7 +179,6 @@ export const spreadOff = defineCause({
         'Use the first alone in the middle seat, the second when the sofa is full.',
       ],
       minutes: 3,
-      cost: 'free',
       expect:
         'Full width for the middle seat. At the ends the phantom singer goes to the near main; with company the upmix holds the middle for all.',
       verify:
@@ -196,7 +193,6 @@ export const spreadOff = defineCause({
       when: any(is('testSpreadOn', 'same'), is('voiceLoudness', 'louder')),
       steps: ['Step test noise left, center, right.', 'Match the center to the mains by ear or meter.'],
       minutes: 6,
-      cost: 'free',
       expect: 'Each decibel too much in the center shrinks the stage further.',
       verify: 'Test noise steps across without a jump in loudness.',
       cautions: ['volume-down', 'test-noise'],

@@ -195,7 +195,6 @@ export const timbre = defineCause({
         'Do not compare the voice with the center on and off: a phantom voice has up to 3 dB more bass and some 7 dB less around 1.6 to 2 kHz even between perfect mains.',
       ],
       minutes: 5,
-      cost: 'free',
       expect: 'What remains different with noise is the true mismatch.',
       verify:
         'If noise is alike in all three, the center matches: a firmer voice is how a real center sounds.',
@@ -213,7 +212,6 @@ export const timbre = defineCause({
         'By hand: lower what sticks out, boost little; a narrow dip is best left alone.',
       ],
       minutes: 30,
-      cost: 'free',
       expect:
         'Broad differences shrink, often to 1 or 2 dB. How a box lights the room and what it loses off its axis stay as they are.',
       verify: 'Noise steps across with less change of tone than before.',
@@ -230,7 +228,6 @@ export const timbre = defineCause({
         'Aim it at the ears.',
       ],
       minutes: 10,
-      cost: 'free',
       expect: 'The share of the mismatch that comes from shelf, bay or floor goes.',
       verify: 'Step test noise across again.',
       cautions: ['lifting', 'thin-display'],

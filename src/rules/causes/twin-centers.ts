@@ -140,7 +140,6 @@ export const twinCenters = defineCause({
         'Set the center level and distance again.',
       ],
       minutes: 15,
-      cost: 'free',
       expect:
         'The cancellation of {twinCenterDipDb} goes; the level changes by up to 6 dB and is set again. The voice moves to the box that is left.',
       verify: 'Walk along the row and stand up while somebody reads the news: the voice keeps its tone.',
@@ -171,7 +170,6 @@ export const twinCenters = defineCause({
         'Bring the pair to ear height or point it at the ears.',
       ],
       minutes: 20,
-      cost: 'free',
       expect:
         'The row hears both equally far away: {twinCenterDipDb} falls to {after}. People who stand up still hear the two cancel.',
       verify: 'Steady noise keeps its color along the row.',
