@@ -3,7 +3,7 @@ import { phantom } from '../../acoustics/phantom.js';
 import { UPMIX_LAWS, upmix } from '../../acoustics/upmix.js';
 import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
-import { LEVEL, SHARE } from './bounds.js';
+import { level, share } from './bounds.js';
 import { define } from './calculator.js';
 import { choice, number, optional, usually } from './input-kinds.js';
 
@@ -12,7 +12,7 @@ export const phantomCalculator = define({
   title: 'Image between two loudspeakers',
   answers: 'Where is a sound heard that both mains play with this difference of level and time?',
   inputs: {
-    levelDb: usually(0, number({ ...LEVEL, meaning: 'how much louder left is than right', example: '6' })),
+    levelDb: usually(0, level('how much louder left is than right', '6')),
     timeMs: usually(
       0,
       number({
@@ -91,9 +91,7 @@ export const upmixCalculator = define({
       meaning: 'place in the mix: 0 left, 45 center, 90 right',
       example: '22.5',
     }),
-    extraction: optional(
-      number({ ...SHARE, meaning: 'part of the common content taken to the center', example: '0.5' }),
-    ),
+    extraction: optional(share('part of the common content taken to the center', '0.5')),
     law: usually(
       'power',
       choice({

@@ -4,16 +4,12 @@ import { DRIVER_LAYOUTS, LAYOUT_DEFAULTS, type LayoutOverrides } from '../../aco
 import { lobingAngle, pairNull } from '../../acoustics/lobing.js';
 import { offAxis } from '../../acoustics/offaxis.js';
 import type { Problem } from '../../lib/user-error.js';
-import { FREQUENCY, FRONT_ANGLE, LENGTH } from './bounds.js';
+import { frequency, frontAngle, length } from './bounds.js';
 import { define } from './calculator.js';
 import { driversInput } from './drivers-input.js';
 import { choice, number, optional, usually } from './input-kinds.js';
 
-const spacingM = number({
-  ...LENGTH,
-  meaning: 'distance between the two drivers, center to center',
-  example: '0.26',
-});
+const spacingM = length('distance between the two drivers, center to center', '0.26');
 const filterInput = choice({
   words: CROSSOVER_FILTERS,
   meaning: 'kind of crossover: Linkwitz-Riley (LR) or Butterworth (BW) and its order',
@@ -26,11 +22,7 @@ export const pairNullCalculator = define({
   answers: 'At which frequency do two equal drivers first cancel for a seat at this angle?',
   inputs: {
     spacingM,
-    angleDeg: number({
-      ...FRONT_ANGLE,
-      meaning: 'direction of the seat from the middle axis, in the plane of the two drivers',
-      example: '20',
-    }),
+    angleDeg: frontAngle('direction of the seat from the middle axis, in the plane of the two drivers', '20'),
   },
   outputs: { firstNullHz: { unit: 'Hz', meaning: 'first frequency that cancels; none on the axis' } },
   formula: 'f = c / (2 d sin(angle)), c = 343.2 m/s',
@@ -46,7 +38,7 @@ export const lobingAngleCalculator = define({
   answers: 'How far off the axis may a seat be before the dip of an in-line mid-tweeter-mid gets this deep?',
   inputs: {
     spacingM,
-    crossoverHz: number({ ...FREQUENCY, meaning: 'crossover between mids and tweeter', example: '2500' }),
+    crossoverHz: frequency('crossover between mids and tweeter', '2500'),
     filter: usually('LR4', filterInput),
     targetDipDb: usually(
       6,
@@ -119,33 +111,16 @@ export const offAxisCalculator = define({
       }),
     ),
     drivers: optional(driversInput),
-    azimuthDeg: number({
-      ...FRONT_ANGLE,
-      meaning: 'direction of the seat from the axis, right positive',
-      example: '20',
-    }),
-    elevationDeg: usually(
-      0,
-      number({ ...FRONT_ANGLE, meaning: 'direction of the seat above the axis', example: '5' }),
-    ),
-    distanceM: usually(3, number({ ...LENGTH, meaning: 'distance of the seat', example: '3' })),
+    azimuthDeg: frontAngle('direction of the seat from the axis, right positive', '20'),
+    elevationDeg: usually(0, frontAngle('direction of the seat above the axis', '5')),
+    distanceM: usually(3, length('distance of the seat', '3')),
     spacingM: optional({ ...spacingM, meaning: 'distance between the two low drivers' }),
     tweeterSpacingM: optional(
-      number({
-        ...LENGTH,
-        meaning: 'distance between the tweeters, or height of the tweeter above the mids',
-        example: '0.46',
-      }),
+      length('distance between the tweeters, or height of the tweeter above the mids', '0.46'),
     ),
-    crossoverHz: optional(
-      number({ ...FREQUENCY, meaning: 'crossover between mids and tweeter', example: '2500' }),
-    ),
+    crossoverHz: optional(frequency('crossover between mids and tweeter', '2500')),
     lowCrossoverHz: optional(
-      number({
-        ...FREQUENCY,
-        meaning: 'crossover between woofers and mid, or roll-off of the second mid',
-        example: '500',
-      }),
+      frequency('crossover between woofers and mid, or roll-off of the second mid', '500'),
     ),
     filter: optional(filterInput),
   },

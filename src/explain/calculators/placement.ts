@@ -5,30 +5,15 @@ import { elevation } from '../../acoustics/elevation.js';
 import { SEATED_EAR_HEIGHT_M } from '../../acoustics/practice.js';
 import { floorBounce, frontWall } from '../../acoustics/reflection.js';
 import { SOURCES } from '../../rules/sources.js';
-import { FRONT_ANGLE, HEIGHT, LENGTH, SHARE } from './bounds.js';
+import { frontAngle, height, length, share } from './bounds.js';
 import { define } from './calculator.js';
 import { number, usually } from './input-kinds.js';
 
-const sourceHeightM = number({
-  ...HEIGHT,
-  meaning: 'height of the loudspeaker (its middle) above the floor',
-  example: '0.45',
-});
-const anyEarHeightM = number({ ...HEIGHT, meaning: 'height of the ear above the floor', example: '1.05' });
+const sourceHeightM = height('height of the loudspeaker (its middle) above the floor', '0.45');
+const anyEarHeightM = height('height of the ear above the floor', '1.05');
 const earHeightM = usually(SEATED_EAR_HEIGHT_M.usual, anyEarHeightM);
-const distanceM = number({
-  ...LENGTH,
-  meaning: 'distance from loudspeaker to ear, along the floor',
-  example: '3',
-});
-const reflection = usually(
-  1,
-  number({
-    ...SHARE,
-    meaning: 'part of the sound pressure that comes back (1: bare and hard)',
-    example: '0.8',
-  }),
-);
+const distanceM = length('distance from loudspeaker to ear, along the floor', '3');
+const reflection = usually(1, share('part of the sound pressure that comes back (1: bare and hard)', '0.8'));
 
 export const elevationCalculator = define({
   name: 'elevation',
@@ -38,10 +23,7 @@ export const elevationCalculator = define({
     sourceHeightM,
     earHeightM,
     distanceM,
-    tiltUpDeg: usually(
-      0,
-      number({ ...FRONT_ANGLE, meaning: 'upward tilt of the loudspeaker', example: '8' }),
-    ),
+    tiltUpDeg: usually(0, frontAngle('upward tilt of the loudspeaker', '8')),
   },
   outputs: {
     elevationDeg: { unit: 'deg', meaning: 'loudspeaker as the ear sees it, positive above' },
@@ -82,12 +64,8 @@ export const frontWallCalculator = define({
   title: 'Reflection off the wall behind',
   answers: 'Which frequency does the wall behind the loudspeaker cancel?',
   inputs: {
-    wallDistanceM: number({
-      ...HEIGHT,
-      meaning: 'distance from the wall to the front of the loudspeaker',
-      example: '0.4',
-    }),
-    listeningDistanceM: usually(3, number({ ...LENGTH, meaning: 'distance of the seat', example: '3' })),
+    wallDistanceM: height('distance from the wall to the front of the loudspeaker', '0.4'),
+    listeningDistanceM: usually(3, length('distance of the seat', '3')),
     reflection,
   },
   outputs: {
@@ -101,23 +79,18 @@ export const frontWallCalculator = define({
   run: (values) => frontWall(values),
 });
 
-const bayLength = (meaning: string, example: string) => number({ ...LENGTH, meaning, example });
-
 export const bayCalculator = define({
   name: 'bay',
   title: 'Resonance of an open bay',
   answers: 'At which frequency do the gaps around the loudspeaker resonate with the air behind it?',
   inputs: {
-    bayWidthM: bayLength('width of the bay, inside', '0.6'),
-    bayHeightM: bayLength('height of the bay, inside', '0.22'),
-    bayDepthM: bayLength('depth of the bay, inside', '0.45'),
-    speakerWidthM: bayLength('width of the loudspeaker', '0.5'),
-    speakerHeightM: bayLength('height of the loudspeaker', '0.18'),
-    speakerDepthM: bayLength('depth of the loudspeaker', '0.3'),
-    recessM: usually(
-      0,
-      number({ ...HEIGHT, meaning: 'depth of its front behind the front of the bay', example: '0.05' }),
-    ),
+    bayWidthM: length('width of the bay, inside', '0.6'),
+    bayHeightM: length('height of the bay, inside', '0.22'),
+    bayDepthM: length('depth of the bay, inside', '0.45'),
+    speakerWidthM: length('width of the loudspeaker', '0.5'),
+    speakerHeightM: length('height of the loudspeaker', '0.18'),
+    speakerDepthM: length('depth of the loudspeaker', '0.3'),
+    recessM: usually(0, height('depth of its front behind the front of the bay', '0.05')),
   },
   outputs: { resonanceHz: { unit: 'Hz', meaning: 'lowest resonance; none where there is no gap' } },
   formula:
@@ -134,13 +107,9 @@ export const recessCalculator = define({
   title: 'Resonance of a set-back front',
   answers: 'At which frequency does the space in front of a recessed loudspeaker resonate?',
   inputs: {
-    recessM: number({
-      ...HEIGHT,
-      meaning: 'depth of the front behind the front of the furniture',
-      example: '0.2',
-    }),
-    mouthWidthM: bayLength('width of the opening', '0.6'),
-    mouthHeightM: bayLength('height of the opening', '0.22'),
+    recessM: height('depth of the front behind the front of the furniture', '0.2'),
+    mouthWidthM: length('width of the opening', '0.6'),
+    mouthHeightM: length('height of the opening', '0.22'),
   },
   outputs: { resonanceHz: { unit: 'Hz', meaning: 'resonance; none where nothing is set back' } },
   formula: 'f = c / (4 (s + 0.85 a)), a = sqrt(mouth area / pi)',
@@ -185,17 +154,9 @@ export const sightlineCalculator = define({
   inputs: {
     sourceHeightM,
     earHeightM: anyEarHeightM,
-    earDistanceM: number({ ...LENGTH, meaning: 'distance of the ear from the loudspeaker', example: '3.4' }),
-    headDistanceM: number({
-      ...HEIGHT,
-      meaning: 'distance of the head, seat back or table from the loudspeaker',
-      example: '2.4',
-    }),
-    headTopM: number({
-      ...HEIGHT,
-      meaning: 'height of the top of that head, seat back or table',
-      example: '1.27',
-    }),
+    earDistanceM: length('distance of the ear from the loudspeaker', '3.4'),
+    headDistanceM: height('distance of the head, seat back or table from the loudspeaker', '2.4'),
+    headTopM: height('height of the top of that head, seat back or table', '1.27'),
   },
   outputs: { clearanceM: { unit: 'm', meaning: 'line above the top; negative where it is cut' } },
   formula: 'clearance = hs + (he - hs) * head distance / ear distance - top',

@@ -3,7 +3,7 @@ import { C_AIR } from '../../acoustics/air.js';
 import { HOLE_INTERACTION, type Screen, screen } from '../../acoustics/screen.js';
 import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
-import { FREQUENCY, SHARE } from './bounds.js';
+import { FREQUENCY, share } from './bounds.js';
 import { define } from './calculator.js';
 import { choice, number, numbers, optional, usually } from './input-kinds.js';
 
@@ -143,11 +143,10 @@ export const screenCalculator = define({
       }),
     ),
     holeInteraction: optional(
-      number({
-        ...SHARE,
-        meaning: `how far neighboring holes relieve each other, usually ${HOLE_INTERACTION}`,
-        example: String(HOLE_INTERACTION),
-      }),
+      share(
+        `how far neighboring holes relieve each other, usually ${HOLE_INTERACTION}`,
+        String(HOLE_INTERACTION),
+      ),
     ),
     flowResistance: optional(
       number({ unit: 'Pa s/m', min: 0, max: 1e6, meaning: 'flow resistance of the cloth', example: '100' }),

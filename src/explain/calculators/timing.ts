@@ -4,7 +4,7 @@ import { arrival, type Triple } from '../../acoustics/arrival.js';
 import { comb } from '../../acoustics/comb.js';
 import type { Problem } from '../../lib/user-error.js';
 import { SOURCES } from '../../rules/sources.js';
-import { LEVEL, POSITION } from './bounds.js';
+import { level, POSITION } from './bounds.js';
 import { define } from './calculator.js';
 import { type Channels, channels, number, numbers, optional, usually } from './input-kinds.js';
 
@@ -32,10 +32,7 @@ export const combCalculator = define({
   answers: 'Which frequencies cancel when the same sound arrives twice, and how strong is the ripple?',
   inputs: {
     delayMs: number({ unit: 'ms', min: 0, max: 1000, meaning: 'delay of the copy', example: '1' }),
-    relativeLevelDb: usually(
-      0,
-      number({ ...LEVEL, meaning: 'level of the copy against the first sound', example: '-6' }),
-    ),
+    relativeLevelDb: usually(0, level('level of the copy against the first sound', '-6')),
   },
   outputs: {
     nullsHz: { unit: 'Hz', meaning: 'first three nulls; none without delay' },

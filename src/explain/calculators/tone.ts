@@ -4,7 +4,7 @@ import { FILTER_TYPES, filter, SAMPLE_RATE_HZ } from '../../acoustics/filter.js'
 import { speechLoss } from '../../acoustics/speech.js';
 import { tonalMatch } from '../../acoustics/tonal.js';
 import { SOURCES } from '../../rules/sources.js';
-import { FREQUENCY, LEVEL } from './bounds.js';
+import { FREQUENCY, frequency, LEVEL } from './bounds.js';
 import { define } from './calculator.js';
 import { choice, flag, number, numbers, optional, path, usually } from './input-kinds.js';
 import { readResponses } from './response-files.js';
@@ -15,11 +15,7 @@ export const filterCalculator = define({
   answers: 'What does one filter of an equalizer do at these frequencies?',
   inputs: {
     type: choice({ words: FILTER_TYPES, meaning: 'type of the filter', example: 'peaking' }),
-    frequencyHz: number({
-      ...FREQUENCY,
-      meaning: 'center of a peak, middle of the slope of a shelf',
-      example: '1000',
-    }),
+    frequencyHz: frequency('center of a peak, middle of the slope of a shelf', '1000'),
     gainDb: number({ unit: 'dB', min: -60, max: 60, meaning: 'boost, or cut where negative', example: '-4' }),
     q: number({ above: 0, max: 1000, meaning: 'narrowness', example: '2' }),
     sampleRateHz: usually(
