@@ -141,7 +141,7 @@ function writerOf(io: Io, casePath: () => string): (written: Written, audit: Aud
     const content = await render(format, { report: buildReport(audit), audit, text, caseName: casePath() });
     try {
       writeFileSync(path, content);
-      return `= written: ${path}`;
+      return `= written:\n${path}`;
     } catch (error) {
       return `It could not be written. ${plainLine((error as Error).message)}.`;
     }
@@ -183,7 +183,7 @@ function end(io: Io, ending: Ending, store: Store, folder: string): ExitCode {
   } else if (ending.kind === 'finished') {
     store.finished();
     io.err(
-      `\nThe case is saved: ${store.path()}\nAudit it again: center-audit audit ${text}\nAs a page: center-audit audit ${text} --format html --output report.html\n`,
+      `\nThe case is saved:\n${store.path()}\nAudit it again:\ncenter-audit audit ${text}\nAs a page:\ncenter-audit audit ${text} --format html --output report.html\n`,
     );
   }
   if (ending.kind !== 'finished') io.err(goOnText(store, folder));
@@ -196,5 +196,6 @@ function goOnText(store: Store, folder: string): string {
   if (!store.isOnDisk()) return '\nStopped. Nothing was answered yet, so nothing was saved.\n';
   const isOurs = store.path().startsWith(folder);
   const command = isOurs ? 'center-audit' : `center-audit interview ${shellWord(store.path())}`;
-  return `\nStopped. Every answer is saved: ${store.path()}\nGo on with: ${command}\n`;
+  // Each on a line of its own: a path that runs over the edge of the terminal is copied whole.
+  return `\nStopped. Every answer is saved:\n${store.path()}\nGo on with:\n${command}\n`;
 }

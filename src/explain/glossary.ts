@@ -14,6 +14,12 @@ export const GLOSSARY: Readonly<Record<string, string>> = {
   'bass management': 'sending the bass of a loudspeaker to the subwoofer',
   lobing: 'drivers apart from each other add in some directions and cancel in others',
   'mid-tweeter-mid': 'a tweeter with a mid-range cone on each side',
+  woofer: 'the large cone that plays the bass',
+  coaxial: 'a tweeter in the middle of a cone, so that both play from one place',
+  equalization: 'raising and lowering parts of the tone, by hand or by an automatic setup',
+  latency: 'the time that processing takes before a loudspeaker plays',
+  'test noise':
+    'the rushing sound that the receiver plays from one loudspeaker after the other to set levels',
   driver: 'one cone or dome of a loudspeaker',
   tweeter: 'the small driver that plays the treble',
   'third octave': 'a band a third of an octave wide, about what the ear hears as one pitch region',

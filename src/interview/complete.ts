@@ -41,7 +41,13 @@ export function complete(state: State, topic: Topic, isNew = true): State {
   const isBase = state.screens.length === 1;
   const history = state.history.filter((each) => each !== topic);
   const family = isOpening(topic) ? {} : familyAfter(state, topic);
-  const answered: State = isBase ? { ...state, history: [...history, topic], ...family } : pop(state);
+  // What was done at the result can be taken back as well.
+  const isDone = state.screens.length === 2 && state.screens[0].kind === 'result';
+  const answered: State = isBase
+    ? { ...state, history: [...history, topic], ...family }
+    : isDone
+      ? { ...pop(state), history: [...history, topic], screens: [{ kind: 'result' }] }
+      : pop(state);
   const asksHow = isNew && !isOpening(topic) && howMatters(answered, topic);
   if (!asksHow) return after(answered, isBase);
   return push(answered, { kind: 'how', fact: topic });

@@ -10,11 +10,12 @@ import { plainLine, quoted } from '../lib/sanitize.js';
 import { auditSync } from '../reasoning/audit.js';
 import { refuse } from './complete.js';
 import { advance, MOST_QUESTIONS } from './flow.js';
+import { askedBack } from './help.js';
 import { markOf, markWord } from './marks.js';
 import { act, enter } from './marks-done.js';
 import type { Earlier } from './port.js';
 import { acceptedHere, type Entry, entriesOf, groupsHere } from './screens.js';
-import { isOpening, OPENING, pop, push, type Screen, type Settings, type State, top } from './state.js';
+import { isOpening, OPENING, pop, push, type Screen, type Settings, type State, say, top } from './state.js';
 import { take } from './take.js';
 import { typedNumbers } from './typed.js';
 
@@ -67,7 +68,11 @@ export function reply(state: State, raw: string): State {
     return push(fresh, { kind: 'meant', typed: mark.key, mark: mark.action, answers });
   }
   const word = markWord(typed);
-  if (!word) return take(fresh, screen, typed, raw);
+  if (!word) {
+    const taken = take(fresh, screen, typed, raw);
+    const back = isFreeText(screen) || taken.draft === '' ? undefined : askedBack(fresh, screen, typed);
+    return back === undefined ? taken : say(fresh, ...back);
+  }
   if (isFreeText(screen)) {
     const answers = [{ text: typed, label: `the word ${quoted(typed)} itself, as the text` }];
     return push(fresh, { kind: 'meant', typed: word.key, mark: word.action, answers });

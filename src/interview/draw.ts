@@ -54,6 +54,8 @@ const MARKS_LINE = MARKS.map(({ key, short }) => `${key}\u00a0${short.replaceAll
 const LEAD = /^( +(?:\d+\.? +|\S {2})?|[-=] )(.*)$/u;
 
 function listed(line: string, style: Style): string[] {
+  // A path is copied whole: the terminal breaks it, not we.
+  if (!line.includes(' ')) return [line];
   const [, lead, rest = ''] = line.match(LEAD) ?? [];
   const width = widthOf(style);
   return lead === undefined ? wrapped(line, width) : hanging(lead, rest, width);

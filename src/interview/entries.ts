@@ -78,7 +78,9 @@ function takeOffer(state: State, id: string): State {
       return advance({ ...state, eager: true, cap, most: cap });
     }
     case 'write':
-      return { ...state, write: offer.written };
+      return bookOf(state).title === undefined && !state.nameless
+        ? push(state, { kind: 'name', write: offer.written })
+        : { ...state, write: offer.written };
     case 'end':
       return closing(state);
   }
@@ -87,5 +89,14 @@ function takeOffer(state: State, id: string): State {
 /** The end; a case without a name is asked for one, once. */
 export function closing(state: State): State {
   if (top(state).kind === 'name') return { ...pop(state), ending: 'finished' };
-  return bookOf(state).title === undefined ? push(state, { kind: 'name' }) : { ...state, ending: 'finished' };
+  const isAsked = bookOf(state).title === undefined && !state.nameless;
+  return isAsked ? push(state, { kind: 'name' }) : { ...state, ending: 'finished' };
+}
+
+/** The name is given or not: what waited for it goes on. */
+export function named(state: State, { write }: Screen & { kind: 'name' }, title?: string): State {
+  const below = pop(state);
+  const book = bookOf(below);
+  const filed = title === undefined ? { ...below, nameless: true } : withBook(below, { ...book, title });
+  return write === undefined ? { ...filed, ending: 'finished' } : { ...filed, write };
 }

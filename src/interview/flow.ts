@@ -5,6 +5,7 @@ import { contradictions } from '../facts/contradictions.js';
 import { aboutMinutesText, plural } from '../facts/format.js';
 import { canBeAsked, isTest, makesSense } from '../reasoning/hypotheses.js';
 import { type Next, next, questionsLeft } from '../reasoning/next.js';
+import { spokenVerdict } from './spoken.js';
 import {
   bookOf,
   isOpening,
@@ -22,6 +23,10 @@ import {
 export const MOST_QUESTIONS = 20;
 /** So many more when somebody wants more than pays. */
 export const MORE_QUESTIONS = 10;
+
+/** The minutes left never grow unsaid, and by less than this not at all (judgement). */
+const UNSAID_MINUTES = 1;
+const MORE_OPEN = 'With that, more is worth asking: it takes a little longer.';
 
 const MS_PER_MINUTE = 60_000;
 
@@ -84,15 +89,19 @@ export function advance(state: State): State {
   const { topic, because, aheadMinutes: ahead } = coming(state);
   if (topic === undefined) return atResult(state, because);
   const redo = state.redo.slice(state.redo.indexOf(topic) + 1);
-  const { aheadMinutes: _, ...rest } = state;
+  const { aheadMinutes: before, ...rest } = state;
+  const growth = before === undefined || ahead === undefined ? 0 : ahead - before;
   const asking: State = {
     ...rest,
     screens: [{ kind: 'topic', topic }],
     redo,
     draft: '',
-    ...(ahead === undefined ? {} : { aheadMinutes: ahead }),
+    ...(ahead === undefined
+      ? {}
+      : { aheadMinutes: ahead - (growth <= UNSAID_MINUTES ? Math.max(0, growth) : 0) }),
   };
-  return clashing({ ...asking, most: bound(asking) });
+  const told = growth > UNSAID_MINUTES ? say(asking, MORE_OPEN) : asking;
+  return clashing({ ...told, most: bound(told) });
 }
 
 /** Shows the result, with the reason why nothing more is asked. */
@@ -102,7 +111,8 @@ export function atResult(state: State, because: string): State {
   const isOpen = over !== undefined && !state.history.includes(over);
   const result: Screen = { kind: 'result', ...(isOpen ? { over } : {}) };
   const shown: State = { ...state, screens: [result], draft: '', reportDue: true, eager: false };
-  return clashing(say(shown, because));
+  const spoken = state.settings.call ? [`Say: “${spokenVerdict(state.audit)}”`] : [];
+  return clashing(say(shown, because, ...spoken));
 }
 
 /** The number of questions never grows: what is promised is kept. */

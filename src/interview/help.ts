@@ -1,9 +1,10 @@
 /** What is told on request: how to find out, the shortlist so far, the marks, the steps of a home test. */
 import { confidenceText } from '../explain/confidence.js';
+import { glossaryFor } from '../explain/glossary.js';
 import { settledBy } from '../explain/report.js';
 import { solvedText } from '../explain/report-verdict.js';
 import { stepCautions } from '../explain/step-cautions.js';
-import { minutesText, sentence } from '../explain/words.js';
+import { capital, minutesText, sentence } from '../explain/words.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { COMPLAINT_IDS, COMPLAINTS } from '../facts/complaints.js';
 import type { CauseId } from '../rules/cause-ids.js';
@@ -13,7 +14,7 @@ import { titleOf } from './why.js';
 
 export const OPENING_SCRIPT: readonly string[] = [
   'I ask some short questions, then say what is most likely wrong, why, and what to try first. Not knowing an answer is fine.',
-  'Answer with a number or a few words. Enter alone lists what else can be typed.',
+  'Answer with a number or a few words. What else can be typed stands below each question.',
 ];
 
 const SHORTLIST_LENGTH = 4;
@@ -31,8 +32,20 @@ export function helpLines(state: State, screen: Screen): string[] {
     return ['What tells them apart:', ...COMPLAINT_IDS.map((id, i) => `  ${i + 1}. ${COMPLAINTS[id].hint}`)];
   }
   if (isOpening(topic)) return marksLines();
-  return testLines(topic);
+  return [...testLines(topic), ...wordLines(factSpec(topic).ask)];
 }
+
+const ASKED = /^(?:what|which|meaning|explain|define)\b|.\?$/i;
+
+/** Whoever asks back is told the words of the trade in it, else how to find out; undefined where nothing is asked. */
+export function askedBack(state: State, screen: Screen, typed: string): string[] | undefined {
+  if (!ASKED.test(typed)) return undefined;
+  const words = wordLines(typed);
+  return words.length > 0 ? words : helpLines(state, screen);
+}
+
+const wordLines = (text: string): string[] =>
+  glossaryFor([text]).map(({ term, meaning }) => `${capital(term)}: ${sentence(meaning)}`);
 
 /** The steps to an answer, with the usual cautions beside them. */
 export function testLines(id: FactId): string[] {

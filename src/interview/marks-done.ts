@@ -2,7 +2,7 @@
 
 import { earlier } from './answers.js';
 import { accept, after, complete } from './complete.js';
-import { closing, takeClash, withHow } from './entries.js';
+import { closing, named, takeClash, withHow } from './entries.js';
 import { advance, atResult } from './flow.js';
 import { helpLines, marksLines, shortlistLines } from './help.js';
 import type { MarkAction } from './marks.js';
@@ -68,7 +68,7 @@ function unknown(state: State, screen: Screen): State {
     case 'understood':
       return after(pop(state));
     case 'name':
-      return { ...pop(state), ending: 'finished' };
+      return named(state, screen);
     case 'stays':
       return tried(state, screen);
     case 'cured':
@@ -127,7 +127,7 @@ export function enter(state: State): State {
     case 'result':
       return closing(state);
     case 'name':
-      return { ...pop(state), ending: 'finished' };
+      return named(state, screen);
     default:
       return say(state, acceptedHere(state));
   }

@@ -89,7 +89,7 @@ function isMoved(now: Ranking, before: Ranking | undefined): boolean {
 }
 
 const isSame = (a: Prompt, b: Prompt | undefined): boolean =>
-  b !== undefined && a.ask === b.ask && a.head === b.head;
+  b !== undefined && a.ask === b.ask && a.head === b.head && a.choices.join('\n') === b.choices.join('\n');
 
 function moved({ store }: Session, state: State): State {
   const { moveTo, ...rest } = state;

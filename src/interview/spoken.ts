@@ -1,6 +1,9 @@
 /** A question as it is said on the phone: the question, how to find out in a breath, the answer said back. */
+import { buildReport } from '../explain/report.js';
+import { minutesText, sentence } from '../explain/words.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
+import type { Audit } from '../reasoning/audit.js';
 
 /** Words that fit into a breath (measure of the catalog: a question has at most 25). */
 const BREATH_WORDS = 25;
@@ -74,9 +77,19 @@ const LAYOUT_GROUPS: readonly SpokenGroup[] = [
   },
 ];
 
+const CHANGE_GROUPS: readonly SpokenGroup[] = [
+  { say: 'wires, plugs or a link', values: ['center-wires', 'all-unplugged', 'wireless'] },
+  { say: 'a loudspeaker', values: ['center-box', 'mains', 'subwoofer'] },
+  { say: 'the receiver or its settings', values: ['receiver', 'trim', 'mode', 'reset'] },
+  { say: 'furniture, rugs or seats', values: ['furniture-center', 'soft-things', 'seats'] },
+  { say: 'the screen or the display', values: ['screen', 'display'] },
+  { say: 'several things, or something else', values: ['several', 'other'] },
+];
+
 const GROUPS: Readonly<Record<string, readonly SpokenGroup[]>> = {
   complaints: COMPLAINT_GROUPS,
   centerLayout: LAYOUT_GROUPS,
+  changedExactly: CHANGE_GROUPS,
 };
 
 /** The first step of a long list; undefined where the list is read out as it is. */
@@ -86,6 +99,27 @@ export function spokenGroups(topic: string, values: readonly string[]): readonly
   const rest = values.filter((value) => !groups.some((group) => group.values.includes(value)));
   return rest.length === 0 ? groups : [...groups, { say: 'something else', values: rest }];
 }
+
+/** The verdict as it is said to a caller: what it is, how sure, what to do first and how long that takes. */
+export function spokenVerdict(audit: Audit): string {
+  const { verdict, plan, solvedBy } = buildReport(audit);
+  if (solvedBy) return `${sentence(verdict.headline)} Leave everything as it is now.`;
+  const [step] = plan;
+  const what = verdict.undecided
+    ? `I cannot tell for certain yet. It may be one of these: ${verdict.contenders.map(({ title }) => title).join('; or ')}.`
+    : `What is wrong is most likely this: ${sentence(verdict.headline)} I am ${sureText(verdict.confidence)} sure.`;
+  if (!step) return what;
+  const first = step.kind === 'question' ? 'One question would help most' : 'What to do first';
+  return [
+    what,
+    `${first}: ${sentence(step.title)}`,
+    `It takes ${minutesText(step.minutes)}.`,
+    ...step.cautions.slice(0, 1),
+  ].join(' ');
+}
+
+/** "about 80%" of "likely, about 80%". */
+const sureText = (confidence: string): string => confidence.split(', ')[1] ?? confidence;
 
 /** How to find out, as many of its steps as fit into a breath. */
 export function breathOf(id: FactId): string {

@@ -59,8 +59,8 @@ export type Screen =
       readonly say: string;
       readonly values: readonly string[];
     }
-  /** What the case shall be filed under, asked once at the end. */
-  | { readonly kind: 'name' }
+  /** What the case shall be filed under, asked once: at the end, or before something is written under that name. */
+  | { readonly kind: 'name'; readonly write?: Written }
   /** The case could not be saved where it belongs. */
   | { readonly kind: 'place' };
 
@@ -115,6 +115,8 @@ export interface State {
   readonly family?: Family;
   /** Minutes of the questions that pay as things stand. */
   readonly aheadMinutes?: number;
+  /** No name was wanted. */
+  readonly nameless?: boolean;
   /** What of the result shall be written down now. */
   readonly write?: Written;
   /** A result is on the screen that was not reported yet. */

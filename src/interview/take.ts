@@ -7,7 +7,7 @@ import { plainLine, plainText } from '../lib/sanitize.js';
 import { problemText } from '../lib/user-error.js';
 import { answerIn } from '../reading/answer.js';
 import { accept, addNote, after, complete, edited, refuse } from './complete.js';
-import { takeEntry } from './entries.js';
+import { named, takeEntry } from './entries.js';
 import { acceptedHere, entriesOf } from './screens.js';
 import { bookOf, pop, push, type Screen, type State, type Topic, withBook } from './state.js';
 import { matchEntry, typedNumbers } from './typed.js';
@@ -23,8 +23,7 @@ export function take(state: State, screen: Screen, typed: string, raw = typed): 
     case 'note':
       return after(addNote(pop(state), screen.about, typed));
     case 'name': {
-      const title = plainLine(typed).slice(0, CASE_LIMITS.titleLetters);
-      return { ...withBook(pop(state), { ...bookOf(state), title }), ending: 'finished' };
+      return named(state, screen, plainLine(typed).slice(0, CASE_LIMITS.titleLetters));
     }
     case 'place':
       return { ...pop(state), moveTo: typed };

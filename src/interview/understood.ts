@@ -1,4 +1,5 @@
 /** What free words told, put as one list: Enter keeps it, numbers strike, other words mend. */
+import { listText } from '../explain/words.js';
 import { CASE_LIMITS } from '../facts/case-limits.js';
 import { type FactId, isFactId } from '../facts/catalog.js';
 import { plainText } from '../lib/sanitize.js';
@@ -79,7 +80,11 @@ export function takeUnderstood(state: State, screen: Understood, typed: string):
     if (wrong !== undefined) return refuse(state, typed, [`There is no line ${wrong}.`]);
     const items = screen.items.filter((_, place) => !numbers.includes(place + 1));
     if (items.length === 0) return goOn(say(pop(state), '= nothing of it kept'), []);
-    return push(pop(state), { ...screen, items });
+    const struck = numbers.length === 1 ? 'line' : 'lines';
+    return push(
+      say(pop(state), `= struck: ${struck} ${listText(numbers.map(String))}; the others are numbered anew`),
+      { ...screen, items },
+    );
   }
   const mended = readText(plainText(typed));
   if (allTaken(mended).length === 0)

@@ -4,6 +4,7 @@ import type { Block, Cause } from '../rules/cause.js';
 import type { Evidence } from '../rules/evidence.js';
 import type { Audit } from './audit.js';
 import { canBeAsked, couldMakeSense, makesSense } from './hypotheses.js';
+import { isTiring, isWithinReach } from './knows.js';
 import { ruleIndex } from './rule-index.js';
 
 /** A cause is gone after in this way while it stands among so many, and is no less probable than this (judgement). */
@@ -53,7 +54,14 @@ function openOf(audit: Audit, cause: Cause): FactId[] {
   const tells = (id: FactId): boolean => within.some((rule) => rulesOf.get(id)?.get(place)?.includes(rule));
   const leads = (id: FactId): boolean =>
     block.facts.some((child) => isParent(id, child) && couldMakeSense(book, child) && tells(child));
-  return block.facts.filter((id) => canBeAsked(book, id) && makesSense(book, id) && (tells(id) || leads(id)));
+  return block.facts.filter(
+    (id) =>
+      canBeAsked(book, id) &&
+      makesSense(book, id) &&
+      isWithinReach(book, id) &&
+      !isTiring(book, id) &&
+      (tells(id) || leads(id)),
+  );
 }
 
 const isParent = (id: FactId, child: FactId): boolean => id in (factSpec(child).askedWhen ?? {});
@@ -65,4 +73,4 @@ const settles = (item: Evidence | undefined): boolean =>
 const canBeHad = ({ heard: book }: Audit, block: Block, item: Evidence | undefined): boolean =>
   item !== undefined &&
   (item.outcome === 'unknown' || item.assumed.length > 0) &&
-  item.open.every((id) => block.facts.includes(id) && canBeAsked(book, id));
+  item.open.every((id) => block.facts.includes(id) && canBeAsked(book, id) && isWithinReach(book, id));

@@ -1,6 +1,6 @@
 /** How likely it is that an owner can answer a question, by how people come to know such a thing. */
 import type { FactBook } from '../facts/book.js';
-import { type FactId, factSpec } from '../facts/catalog.js';
+import { type FactId, factSpec, isFactId } from '../facts/catalog.js';
 import { HOWS, type How } from '../facts/spec.js';
 import { isTest } from './hypotheses.js';
 import { KNOWS } from './knows-data.js';
@@ -8,6 +8,36 @@ import { KNOWS } from './knows-data.js';
 /** A thing is heard or remembered, read off, measured or guessed; or somebody must get up and try it. */
 type KnownKind = How | 'test';
 export const KIND_IDS: readonly KnownKind[] = [...HOWS, 'test'];
+
+/** What must be at hand to answer a number that nobody sees or hears. */
+type Means = 'tape' | 'meter' | 'microphone';
+
+/** A length takes a tape and a level a meter or a phone; what is measured besides is known to whoever has a microphone and looks at curves. */
+function meansOf(id: FactId): Means | undefined {
+  const spec = factSpec(id);
+  if (
+    spec.kind === 'file' ||
+    spec.presupposes?.some((other) => isFactId(other) && meansOf(other) === 'microphone')
+  )
+    return 'microphone';
+  if (spec.kind !== 'number' || spec.usually !== 'measured' || spec.unit === 'deg') return undefined;
+  return spec.unit === 'm' ? 'tape' : spec.unit === 'dB' ? 'meter' : 'microphone';
+}
+
+/** False where it takes what this owner seems not to have: a meter that he could not read, a microphone of which nothing was told. */
+export function isWithinReach({ answers }: FactBook, id: FactId): boolean {
+  const means = meansOf(id);
+  if (means === undefined || means === 'tape') return true;
+  const tried = [...answers].filter(([other]) => meansOf(other) === means);
+  return tried.some(([, answer]) => 'value' in answer) || (means === 'meter' && tried.length === 0);
+}
+
+/** It takes the very thing that the last question took in vain: something else is asked first. */
+export function isTiring({ answers }: FactBook, id: FactId): boolean {
+  const [last, answer] = [...answers].at(-1) ?? [];
+  const means = meansOf(id);
+  return last !== undefined && answer?.how === 'unknown' && means !== undefined && means === meansOf(last);
+}
 
 type Count = readonly [known: number, asked: number];
 

@@ -5,7 +5,7 @@ import type { Family } from '../facts/spec.js';
 import type { Audit } from './audit.js';
 import { type Asked, blockQuestion } from './blocks.js';
 import { canBeAsked, isTest, makesSense, openFacts } from './hypotheses.js';
-import { knownChance } from './knows.js';
+import { isTiring, isWithinReach, knownChance } from './knows.js';
 import { PATIENCE_MINUTES, shownMinutes, wholeMinutes } from './minutes.js';
 import { DECIDED_LEAD_DB } from './rank.js';
 import { isSettled } from './reach.js';
@@ -68,13 +68,14 @@ const JUMP_FOR_MINUTES = 0.5;
 const JUMP_FOR_PART = 0.25;
 
 /** Nobody knows what only a recording tells: one is offered as a whole, never asked for by its parts. */
-const isRecorded = (id: FactId): boolean => factSpec(id).family === 'recording';
+const canBeKnown = ({ heard }: Audit, id: FactId): boolean =>
+  factSpec(id).family !== 'recording' && isWithinReach(heard, id);
 
 export function next(audit: Audit, options: NextOptions = {}): Next {
   const left = options.minutesLeft ?? Number.POSITIVE_INFINITY;
   if (options.full) return nextOfAll(audit, left);
   const facts = openFacts(audit.heard).filter(
-    (id) => !isRecorded(id) && !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
+    (id) => canBeKnown(audit, id) && !(options.questionsOnly && isTest(id)) && !options.leaveOut?.(id),
   );
   const candidates = once(() => candidatesOf(audit, facts));
   if (solvedBy(audit.book)) return stopping(audit, 'solved', candidates);
@@ -88,7 +89,9 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   if (candidates().length === 0) return stopping(audit, 'nothing-open', candidates);
   const affordable = candidates().filter((c) => wholeMinutes(c.fact) <= left);
   if (affordable.length === 0) return stopping(audit, 'time-up', candidates);
-  const paying = affordable.filter((c) => c.netMinutes > -patience(audit, c));
+  const worthIt = affordable.filter((c) => c.netMinutes > -patience(audit, c));
+  const fresh = worthIt.filter((c) => !isTiring(audit.heard, c.fact));
+  const paying = fresh.length > 0 ? fresh : worthIt;
   const bestTest = paying.find((c) => c.kind === 'test');
   const bestQuestion = stickToTopic(
     paying.filter((c) => c.kind === 'question'),
@@ -96,8 +99,10 @@ export function next(audit: Audit, options: NextOptions = {}): Next {
   );
   const chosen = bestTest && (!bestQuestion || beatsAll(bestTest, paying)) ? bestTest : bestQuestion;
   if (!chosen) return stopping(audit, 'not-worth-asking', candidates);
-  const because = worthWords(audit, chosen);
   const fact = ledBy(audit, chosen.fact);
+  // Whoever begins with one of a block begins where the block does.
+  if (isDue && block.cause.block?.facts.includes(fact)) return inBlock(audit, block, candidates);
+  const because = worthWords(audit, chosen);
   return {
     kind: chosen.kind,
     fact,
@@ -125,7 +130,7 @@ function patience({ ranking }: Audit, { kind, moves }: Candidate): number {
 /** The question, or the one that it presupposes: nobody is asked about the setting of a thing before the thing. */
 function ledBy({ heard: book }: Audit, fact: FactId): FactId {
   const before = factSpec(fact).presupposes?.filter(isFactId) ?? [];
-  return before.find((id) => canBeAsked(book, id) && makesSense(book, id)) ?? fact;
+  return before.find((id) => canBeAsked(book, id) && makesSense(book, id) && isWithinReach(book, id)) ?? fact;
 }
 
 /** One pays that is more likely known and no more work: nobody fetches a tape before that was asked. */

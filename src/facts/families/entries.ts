@@ -156,6 +156,7 @@ export const entryFacts = family('entries', {
     ...DISTANCE,
     askedWhen: {},
     label: 'taped distance, center',
+    presupposes: ['entryKind', 'enteredCenter'],
     ask: 'With a tape or a laser, how far is it from your ear to the center?',
     hint: 'Ear to tweeter. A laser beam never goes near an eye.',
     minutes: 2,

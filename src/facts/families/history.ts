@@ -58,7 +58,7 @@ export const historyFacts = family('history', {
     findOut: ['Ask everyone who lives there.', 'Think of cleaning, moving, visitors and updates.'],
     minutes: 1,
     usually: 'recalled',
-    pointlessWhen: { lastChange: ['nothing'] },
+    pointlessWhen: { lastChange: ['nothing', 'unknown'] },
     choices: {
       'center-wires': 'the wires of the center',
       'all-unplugged': 'everything was unplugged and put back',

@@ -80,6 +80,7 @@ export const toneFacts = family('tone', {
   },
   measuredHoleDb: {
     label: 'depth of that hole',
+    presupposes: ['measuredHoleHz'],
     ask: 'How deep is that hole below its surroundings, smoothed to a third of an octave?',
     hint: 'For example 8 dB.',
     why: 'A hole of two or three decibels needs no explanation.',
@@ -104,6 +105,7 @@ export const toneFacts = family('tone', {
   },
   holeFollows: {
     label: 'what moves that hole',
+    presupposes: ['measuredHoleHz'],
     ask: 'Does that hole move or shrink when the box is moved, when the seat changes, or with something soft laid in front?',
     hint: 'Measure again after each change.',
     why: 'What moves a hole names what makes it.',
