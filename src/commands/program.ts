@@ -42,6 +42,14 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       outputError: () => {},
     });
   const globals = (): GlobalOptions => program.opts<GlobalOptions>();
+  /** Loads the file of a command and runs it with the arguments as told, and the options last. */
+  const running =
+    (load: () => Promise<{ run: (io: StreamIo, ...given: never[]) => ExitCode | Promise<ExitCode> }>) =>
+    async (...given: unknown[]): Promise<void> => {
+      const [options, words] = [given.at(-2) as object, given.slice(0, -2)];
+      const { run } = await load();
+      done(await run(io, ...([...words, { ...globals(), ...options }] as never[])));
+    };
   const add = (name: string, summary: string, first: string, ...more: readonly string[]): Command =>
     withExamples(
       program
@@ -63,10 +71,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     )
     .addOption(formatOption(FORMATS))
     .option('--json', 'the same as --format json')
-    .action(async (path: string | undefined, options) => {
-      const { run } = await import('./interview.js');
-      done(await run(io, path, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./interview.js')));
 
   add(
     'audit <CASE...>',
@@ -89,10 +94,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
       ),
     )
     .addHelpText('after', EXIT_CODES)
-    .action(async (paths: string[], options) => {
-      const { run } = await import('./audit.js');
-      done(await run(io, paths, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./audit.js')));
 
   printing('read', "an owner's own words into a draft case", 'read post.txt', [
     'read post.txt --explain',
@@ -101,10 +103,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .argument('[FILE]', 'plain text; - or nothing reads standard input', '-')
     .option('--explain', 'sentence by sentence what was taken, from which words, and what was left')
     .option('--output <CASE>', 'write the draft case to a file; a case is never overwritten')
-    .action(async (path: string, options) => {
-      const { run } = await import('./read.js');
-      done(await run(io, path, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./read.js')));
 
   printing('why', 'the evidence for and against one cause', 'why case.json delay', [
     'why case.json delay --against level',
@@ -112,10 +111,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .addArgument(asCase())
     .argument('<CAUSE>', 'a cause id; the audit lists them')
     .option('--against <CAUSE>', 'put a second cause beside it')
-    .action(async (path: string, cause: string, options) => {
-      const { run } = await import('./why.js');
-      done(await run(io, path, cause, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./why.js')));
 
   printing('next', 'the question or home test worth most now, and why', 'next case.json', [
     'next case.json --minutes 5',
@@ -126,16 +122,10 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
         wholeNumber('--minutes', 1, MOST_MINUTES),
       ),
     )
-    .action(async (path: string, options) => {
-      const { run } = await import('./next.js');
-      done(await run(io, path, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./next.js')));
 
   add('page <FILE>', 'the whole program as one page for a browser', 'page center-audit.html').action(
-    async (path: string) => {
-      const { run } = await import('./page.js');
-      done(await run(io, path));
-    },
+    running(() => import('./page.js')),
   );
 
   printing('try', 'what would change if some facts were different', "try case.json seatDistance='3.2 m'", [
@@ -144,10 +134,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   ])
     .addArgument(asCase())
     .argument('<FACT=VALUE...>', 'FACT=? forgets a fact; seats.1.xM=0.4 reaches inside')
-    .action(async (path: string, changes: string[], options) => {
-      const { run } = await import('./try.js');
-      done(await run(io, path, changes, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./try.js')));
 
   printing('set', 'change a case and keep it', "set case.json seatDistance='3.2 m'", [
     'set case.json trial=center-tilted:gone:stays solved=yes',
@@ -156,26 +143,17 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
   ])
     .argument('<CASE>', 'a case file')
     .argument('<FACT=VALUE...>', 'also trial=ACT:OUTCOME, complaints, constraints, solved, title; ? forgets')
-    .action(async (path: string, changes: string[], options) => {
-      const { run } = await import('./set.js');
-      done(await run(io, path, changes, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./set.js')));
 
   printing('cases', 'the saved cases of this machine', 'cases', ['cases open 1', 'cases remove interview-2'])
     .addArgument(new Argument('[VERB]', 'open or remove').argParser(oneOf('VERB', ['open', 'remove'])))
     .argument('[NAME]', 'its number in the list, file name, or how its title begins')
-    .action(async (verb: 'open' | 'remove' | undefined, name: string | undefined, options) => {
-      const { run } = await import('./cases.js');
-      done(await run(io, verb, name, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./cases.js')));
 
   printing('compare', 'two audits of the same system side by side', 'compare before.json after.json')
     .argument('<BEFORE>', 'the earlier case file')
     .argument('<AFTER>', 'the later case file')
-    .action(async (before: string, after: string, options) => {
-      const { run } = await import('./compare.js');
-      done(await run(io, before, after, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./compare.js')));
 
   add(
     'explain',
@@ -186,10 +164,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .addOption(formatOption(PAGE_FORMATS))
     .option('--json', 'the same as --format json')
     .argument('<ID>', 'an id, as printed in reports')
-    .action(async (id: string, options) => {
-      const { run } = await import('./explain.js');
-      done(await run(io, id, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./explain.js')));
 
   printing('signal', 'write the test file that a phone records at the seat', 'signal test.wav', [
     'signal six-channels.wav --channels',
@@ -198,10 +173,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .option('--channels', 'left, right, center by their speaker positions: tells more')
     .option('--force', 'replace a file of that name')
     .argument('<FILE>', 'the WAV file to write')
-    .action(async (path: string, options) => {
-      const { run } = await import('./signal.js');
-      done(run(io, path, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./signal.js')));
 
   printing('measure', 'what a recording of the file that signal writes tells', 'measure recording.wav', [
     'measure recording.wav --case case.json',
@@ -214,10 +186,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     .option('--demo', 'measure the recording of an invented room')
     .option('--plot <FILE>', 'draw what arrived when, tone and clarity on a page')
     .option('--force', 'replace a page of that name')
-    .action(async (paths: string[], options) => {
-      const { run } = await import('./measure.js');
-      done(await run(io, paths, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./measure.js')));
 
   printing('settings', 'the numbers to type into the menu, for all seats', 'settings case.json', [
     'settings case.json --main',
@@ -235,10 +204,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
         'speed of sound that the processor reckons with (default: 343.2)',
       ).argParser(wholeNumber('--processor-speed', 300, 400)),
     )
-    .action(async (path: string, options) => {
-      const { run } = await import('./settings.js');
-      done(await run(io, path, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./settings.js')));
 
   add(
     'learn <CASES...>',
@@ -248,10 +214,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
     'audit case.json --priors priors.json',
   )
     .option('--output <FILE>', 'write to a file instead of standard output')
-    .action(async (paths: string[], options) => {
-      const { run } = await import('./learn.js');
-      done(await run(io, paths, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./learn.js')));
 
   const calc = printing('calc', 'one acoustic calculation', 'calc', [
     'calc comb delayMs=1',
@@ -270,10 +233,7 @@ export function buildProgram(io: StreamIo, version: string, done: (code: ExitCod
 
   printing('facts', 'all facts a case can hold', 'facts', ['facts --schema'])
     .option('--schema', 'the JSON Schema of a case file')
-    .action(async (options) => {
-      const { run } = await import('./facts.js');
-      done(await run(io, { ...globals(), ...options }));
-    });
+    .action(running(() => import('./facts.js')));
 
   add('completion <SHELL>', 'print a completion script for a shell', 'completion bash').action(
     async (shell: string) => {
