@@ -10,11 +10,11 @@ import { OPPOSITES } from '../facts/words/opposites.js';
 import { isDenied } from './denial.js';
 import { findIn } from './find.js';
 import { type Meaning, phrasesOf } from './lexicon.js';
-import { valueIn } from './numbers.js';
 import { type Match, matchesAt } from './pattern.js';
 import { readText } from './read.js';
 import { isHedged } from './scope.js';
 import type { Word } from './sentences.js';
+import { valueIn } from './values.js';
 
 const NOT_KNOWN = new Set(
   'dunno|idk|unknown|unsure|no idea|no clue|not sure|dont know|do not know|i dont know|i do not know|cant say|cannot say|cant tell|no idea sorry|who knows|ive no idea|i have no clue|no way to know|how would i know|how should i know|never checked|havent checked|not known|i have no idea|couldnt say|beats me|tbd|not sure tbh|no idea tbh'.split(

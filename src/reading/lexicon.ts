@@ -11,7 +11,7 @@ import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
 import { setupWords } from '../facts/words/setup.js';
-import { ZEROS } from '../facts/words/slots.js';
+import { FRAMES, ZEROS } from '../facts/words/slots.js';
 import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
 import { DOING, OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
@@ -125,7 +125,7 @@ function build(): Lexicon {
     });
   const meanings: Pattern<Meaning>[] = all<Meaning>(IDIOMS, { kind: 'idiom' });
   const after = new Map<TestId, Index<Result>>();
-  for (const [fact, phrases] of entries(ZEROS))
+  for (const [fact, phrases] of [...entries(ZEROS), ...entries(FRAMES)])
     meanings.push(...all<Meaning>(phrases, { kind: 'number', fact: fact as NumberFactId }));
   for (const [id, phrases] of entries(constraintWords))
     meanings.push(...all<Meaning>(phrases, { kind: 'constraint', id: id as ConstraintId }));

@@ -3,25 +3,13 @@
 import type { UnitSystem } from '../facts/book.js';
 import { factSpec, type NumberFactId } from '../facts/catalog.js';
 import type { NumberSpec } from '../facts/spec.js';
-import { DIMENSION_OF } from '../facts/unit-words.js';
 import { type Beside, channelsOf, factsOfChannel, isOfChannel } from './channels.js';
 import type { FoundText } from './find.js';
-import type { Meaning } from './lexicon.js';
-import type { Classes, Match } from './pattern.js';
+import type { Classes } from './pattern.js';
 import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
-import { canonical } from './spelling.js';
-
-interface Told {
-  readonly fact: NumberFactId;
-  readonly value: number;
-  readonly range?: readonly [number, number];
-  readonly approximate: boolean;
-  readonly match: Match<Meaning>;
-  /** Left or right was needed and is not told. */
-  readonly sideMissing: boolean;
-}
+import { matchOf, SIDED, type Told, toldBy } from './values.js';
 
 /** The unit system that most lengths of the text are written in. */
 export function unitsOf(words: readonly Word[]): UnitSystem | undefined {
@@ -37,22 +25,27 @@ export function unitsOf(words: readonly Word[]): UnitSystem | undefined {
 /** Every quantity with the fact it is the value of. */
 export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSystem): Told[] {
   const { classes } = lexicon;
-  const zeros = matches.flatMap((match): Told[] =>
-    match.meaning.kind === 'number' && !CONDITIONS.has(words[match.first - 1]?.raw ?? '')
-      ? [
-          {
-            fact: match.meaning.fact,
-            value: ZERO[match.meaning.fact] ?? 0,
-            approximate: false,
-            match,
-            sideMissing: false,
-          },
-        ]
-      : [],
-  );
+  const framed = new Map<number, Told>();
+  const zeros: Told[] = [];
+  for (const match of matches) {
+    const { meaning, first, quantity } = match;
+    if (meaning.kind !== 'number') continue;
+    if (quantity === undefined) {
+      if (!CONDITIONS.has(words[first - 1]?.raw ?? '')) zeros.push(zeroOf(meaning.fact, match));
+    } else if (words[quantity]?.quantity !== undefined) {
+      const each = toldBy(words, match, meaning.fact, units);
+      if (each && (framed.get(quantity)?.match.used.length ?? 0) < match.used.length)
+        framed.set(quantity, each);
+    }
+  }
   const told: Told[] = [];
   for (const [at, { quantity }] of words.entries()) {
     if (quantity === undefined || quantity.dimension === 'other' || isListMark(words, at)) continue;
+    const frame = framed.get(at);
+    if (frame) {
+      told.push(frame);
+      continue;
+    }
     const beside = quantity.sides ? undefined : channelsOf(words, at, classes);
     told.push(
       ...firstOf([
@@ -66,6 +59,15 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
   }
   return [...zeros, ...seatsIn(words), ...told];
 }
+
+/** Said without a number: nothing of it, but of the spread all. */
+const zeroOf = (fact: NumberFactId, match: Told['match']): Told => ({
+  fact,
+  value: fact === 'centerSpreadAmount' ? 1 : 0,
+  approximate: false,
+  match,
+  sideMissing: false,
+});
 
 /** "When I sit in the middle": nobody's seat. */
 const CONDITIONS = new Set(['when', 'whenever', 'if', 'once', 'unless']);
@@ -92,9 +94,6 @@ function seatsIn(words: readonly Word[]): Told[] {
   });
 }
 const SOFAS = new Set(['sofa', 'loveseat', 'bench', 'row']);
-
-/** Without a number it is nothing of it, but of the spread all. */
-const ZERO: { readonly [Id in NumberFactId]?: number } = { centerSpreadAmount: 1 };
 
 function firstOf(ways: readonly (() => Told[])[]): Told[] {
   for (const way of ways) {
@@ -191,17 +190,6 @@ function sized(
   return toldBy(words, match, fact, units, { quantity, lenient: false });
 }
 
-const matchOf = (fact: NumberFactId, at: number, used: readonly number[]): Match<Meaning> => {
-  const sorted = [...new Set([...used, at])].sort((a, b) => a - b);
-  return {
-    meaning: { kind: 'number', fact },
-    first: sorted[0] as number,
-    last: sorted.at(-1) as number,
-    used: sorted,
-    quantity: at,
-  };
-};
-
 function ofChannels(
   words: readonly Word[],
   at: number,
@@ -219,10 +207,15 @@ function ofChannels(
   );
 }
 
-/** A bare number beside one with a unit is told in the same: "L 3.2, C 3.0, R 3.2 m". */
+/** A bare number beside one with a unit or a sign is of the same kind: "L 3.2, C 3.0, R 3.2 m", "C -6, L and R 0". */
 const inUnitOf = (bare: Quantity, unit: Quantity | undefined): Quantity =>
-  bare.dimension === 'none' && !bare.signed && unit?.scale !== undefined
-    ? { ...bare, dimension: unit.dimension, value: bare.value * unit.scale }
+  bare.dimension === 'none' && !bare.signed && unit !== undefined
+    ? {
+        ...bare,
+        dimension: unit.dimension,
+        value: bare.value * (unit.scale ?? 1),
+        signed: unit.signed,
+      }
     : bare;
 
 /** Units in which nobody tells anything else. */
@@ -335,153 +328,13 @@ function listOf(
     const beside = channelsOf(words, place, classes);
     if (beside === undefined || beside.channels.includes('other')) continue;
     named.add(beside.channels.join());
-    if (place !== at && word.quantity.dimension !== 'none' && word.quantity.dimension !== 'other')
-      unit = word.quantity;
+    const isTelling = word.quantity.dimension === 'none' ? word.quantity.signed : true;
+    if (place !== at && isTelling && word.quantity.dimension !== 'other') unit = word.quantity;
   }
   const is = named.size >= 2 || [...named].some((each) => each.includes('left,center'));
   return { is, ...(is && unit ? { unit } : {}) };
 }
 
-/** The quantity at this word as the answer to a question about a fact: a bare number takes the unit in which it makes sense. */
-export function valueIn(
-  words: readonly Word[],
-  at: number,
-  fact: NumberFactId,
-  units: UnitSystem,
-): { readonly value: number; readonly approximate: boolean } | undefined {
-  const quantity = words[at]?.quantity;
-  return quantity && toldBy(words, matchOf(fact, at, [at]), fact, units, { quantity, lenient: true });
-}
-
 /** "4) plugged it back" */
 const isListMark = (words: readonly Word[], at: number): boolean =>
   words[at + 1]?.text === ')' && words[at - 1]?.sentence !== words[at]?.sentence;
-
-function toldBy(
-  words: readonly Word[],
-  match: Match<Meaning>,
-  fact: NumberFactId,
-  units: UnitSystem,
-  given: { readonly quantity: Quantity; readonly lenient: boolean } | undefined = undefined,
-): Told | undefined {
-  const spec = factSpec(fact) as NumberSpec;
-  const at = match.quantity as number;
-  const quantity = given?.quantity ?? ((words[at] as Word).quantity as Quantity);
-  const lenient = given?.lenient === true;
-  const scale = scaleFor(spec, quantity, units, lenient);
-  if (scale === undefined) return undefined;
-  const sign = signFor(fact, wordsAround(words, match), quantity);
-  const value = scale * quantity.value * (sign === 0 ? 1 : sign);
-  if (value < spec.possible[0] || value > spec.possible[1]) return undefined;
-  const slack = spec.unit === 'Hz' ? 1 : spec.unit === 'm' ? 1.3 : 1.5;
-  const [low, high] = spec.plausible;
-  const least = low < 0 ? low * slack : low / slack;
-  if (!lenient && (value < least || value > high * slack)) return undefined;
-  if (isStep(words, match, fact)) return undefined;
-  const range = quantity.range && ([quantity.range[0] * scale, quantity.range[1] * scale] as const);
-  return {
-    fact,
-    value,
-    ...(range ? { range } : {}),
-    approximate: quantity.approximate,
-    match,
-    sideMissing: sign === 0,
-  };
-}
-
-/** What one of the written unit is in the unit of the fact; undefined where it cannot be meant. */
-function scaleFor(
-  spec: NumberSpec,
-  quantity: Quantity,
-  units: UnitSystem,
-  lenient: boolean,
-): number | undefined {
-  const { dimension, value } = quantity;
-  if (dimension === DIMENSION_OF[spec.unit]) return spec.unit === '1' && spec.possible[1] > 1 ? undefined : 1;
-  if (dimension !== 'none') return undefined;
-  const size = Math.abs(value);
-  if (spec.unit === '1') return spec.whole !== true || Number.isInteger(value) ? 1 : undefined;
-  if (spec.unit === 'Hz') return size >= 20 && Number.isInteger(value) ? 1 : undefined;
-  if (spec.unit === 'dB') return LAYOUTS.has(value) && !quantity.signed ? undefined : 1;
-  if (spec.unit === 'ms') return lenient ? 1 : undefined;
-  if (spec.unit !== 'm' || (!lenient && LAYOUTS.has(value)) || (!lenient && quantity.signed))
-    return undefined;
-  // A picture without a unit is told in inches everywhere.
-  if (spec === factSpec('displayDiagonal') && size >= 30) return 0.0254;
-  return lengthScale(spec, size, units, lenient);
-}
-
-/** 5.1 and its kin are numbers of channels. */
-const LAYOUTS = new Set([2.1, 3.1, 4.1, 5.1, 6.1, 7.1, 5.2, 7.2]);
-const UNITS: Readonly<Record<UnitSystem, readonly number[]>> = {
-  metric: [1, 0.01],
-  imperial: [0.3048, 0.0254],
-};
-
-/** The unit of the owner's system in which a bare length makes sense. */
-function lengthScale(
-  spec: NumberSpec,
-  size: number,
-  units: UnitSystem,
-  lenient: boolean,
-): number | undefined {
-  const [low, high] = spec.plausible;
-  const order = spec.written === 'small-length' ? UNITS[units].toReversed() : UNITS[units];
-  const [least, most] = lenient ? spec.possible : spec.plausible;
-  return (
-    order.find((unit) => size * unit >= Math.max(low, 0.005) && size * unit <= high) ??
-    order.find((unit) => size * unit >= Math.max(least, 0.005) && size * unit <= most)
-  );
-}
-
-const LEFT = new Set(['left', 'l', 'leftMain']);
-const RIGHT = new Set(['right', 'r', 'rightMain']);
-const SIDED: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
-  'centerSideOffset',
-  'mainSeatOffset',
-  'pictureSideOffset',
-  'centerToeIn',
-]);
-/** Differences that are told without a sign: "3 dB below". */
-const DIFFERENCES: ReadonlySet<NumberFactId> = new Set<NumberFactId>([
-  'centerAgainstMainsDb',
-  'centerAgainstMainsSideDb',
-  'reflectionMeasuredDb',
-]);
-const LESS = new Set(
-  ['down', 'below', 'under', 'soft', 'quiet', 'low', 'weak', 'behind', 'less'].map(canonical),
-);
-
-/** -1 or 1 for the side or the direction told with it; 0 where a side is needed and none is told. */
-function signFor(fact: NumberFactId, around: readonly string[], quantity: Quantity): number {
-  if (SIDED.has(fact)) {
-    if (quantity.value === 0) return 1;
-    const left = around.some((word) => LEFT.has(word));
-    const right = around.some((word) => RIGHT.has(word));
-    return left === right ? 0 : left ? -1 : 1;
-  }
-  if (fact === 'centerTrim') return around.includes('down') && !quantity.signed ? -1 : 1;
-  if (DIFFERENCES.has(fact)) return !quantity.signed && around.some((word) => LESS.has(word)) ? -1 : 1;
-  if (fact === 'centerBehindMains') {
-    const isAhead = around.includes('front') || around.includes('forward') || around.includes('ahead');
-    return isAhead && !around.includes('behind') ? -1 : 1;
-  }
-  if (fact === 'centerTilt')
-    return around.some((word) => word === 'down' || word === 'downward') && quantity.value > 0 ? -1 : 1;
-  if (fact === 'arrivalMeasuredMs') return around.includes('early') || around.includes('befor') ? -1 : 1;
-  if (fact === 'subDelay') return around.includes('early') ? -1 : 1;
-  return 1;
-}
-
-/** "Down by 2 dB": a change of the trim, and not the trim. */
-const isStep = (words: readonly Word[], { quantity = 0 }: Match<Meaning>, fact: NumberFactId): boolean =>
-  fact.startsWith('trim') || fact === 'centerTrim' ? words[quantity - 1]?.raw === 'by' : false;
-
-/** Canonical words of the phrase and the three behind it. */
-function wordsAround(words: readonly Word[], match: Match<Meaning>): string[] {
-  const { sentence } = words[match.first] as Word;
-  return words
-    .slice(match.first, match.last + 4)
-    .filter((word) => word.sentence === sentence)
-    .map((word) => word.text);
-}

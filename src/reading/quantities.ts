@@ -56,8 +56,9 @@ const PICTURES = new Set(
   ),
 );
 
-/** Names with a number in them: RT60, T30, f3. */
-const NUMBERED = new Set(['rt', 't', 'f', 'edt']);
+/** Names with a number in them: RT60, T30, f3; C50, but no "C 75" of a list of levels. */
+const NUMBERED = new Set(['rt', 't', 'f', 'edt', 'c']);
+const CLARITIES = new Set(['50', '80']);
 
 export function partsOf(tokens: readonly Token[]): Part[] {
   const parts: Part[] = [];
@@ -65,7 +66,12 @@ export function partsOf(tokens: readonly Token[]): Part[] {
   while (at < tokens.length) {
     const token = tokens[at] as Token;
     const after = tokens[at + 1];
-    if (NUMBERED.has(token.raw) && after?.kind === 'number' && !after.spaced) {
+    if (
+      NUMBERED.has(token.raw) &&
+      after?.kind === 'number' &&
+      !after.spaced &&
+      (token.raw !== 'c' || CLARITIES.has(after.raw))
+    ) {
       const raw = `${token.raw}${after.raw}`;
       parts.push({ ...token, text: raw, raw, end: after.end });
       at += 2;

@@ -29,7 +29,8 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     '@center it @mains | behind back forward front farther ahead line set_back | not wall edge shelf us me seat sofa table row cabinet board picture inside tall | need @mains line',
   wallDistance:
     '@center it box face baffle front | wall | not @mains @leftMain @rightMain sit i we side sofa seat screen @display',
-  sideWallDistance: '@mains @leftMain @rightMain | wall | not i we sit sofa seat behind',
+  sideWallDistance:
+    '@center it | wall side cabinet bookcase | not @mains @leftMain @rightMain i we sit sofa seat behind | need side near beside',
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
   centerTilt:
@@ -40,22 +41,26 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
     'tweeter @center it | shelf board sideboard wood top surface | not edge back front | need above over tweeter down',
   bayRecess:
     '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
-  bayWidth: '@bay opening inside hole slot | wide width across breit',
-  bayHeight: '@bay opening inside hole slot | high height tall h',
-  bayDepth: '@bay opening inside hole slot | deep depth d',
+  bayWidth: '@bay opening hole slot bay | wide width across breit inside | not receiver amplifier',
+  bayHeight: '@bay opening hole slot bay | high height tall h inside | not receiver amplifier',
+  bayDepth: '@bay opening hole slot bay | deep depth d inside | not receiver amplifier',
   centerToeIn:
     '@center it | toe turn rotate angle aside | not up down tilt back mains tower | need left right aside window door toe',
   pictureSideOffset:
     '@picture @display | left right | not bottom top high away wide apart sit seat edge door window under below',
   bayGap: 'gap air space | gap ~around ~round air | not wall behind | alone of',
-  behindCenter: '@center it | behind | not @mains wall line | need @furniture @bay gap space panel',
-  centerWidth: '@center box speaker | wide width long',
-  centerHeight: '@center box speaker | tall high h | not floor off up above ground',
-  centerDepth: '@center box speaker | deep depth d',
-  obstacleHeight: 'table obstacle ottoman plant vase pouf footstool | high height tall | alone of',
-  obstacleWidth: 'table obstacle ottoman plant vase pouf footstool trunk | wide width across',
+  behindCenter:
+    '@center it | behind back rear | not @mains line front face baffle side edge | need @furniture @bay gap space panel wall',
+  centerWidth: '@center it box speaker | wide width long | not @bay opening hole slot bay shelf board',
+  centerHeight:
+    '@center box speaker | tall high height h | not floor off up above ground tweeter shelf board @bay opening hole slot bay',
+  centerDepth: '@center box speaker | deep depth d | not @bay opening hole slot bay shelf board',
+  obstacleHeight:
+    'table obstacle ottoman plant vase pouf footstool trunk thing pot ornament aquarium | high height tall upper | not dining kitchen | alone of',
+  obstacleWidth:
+    'table obstacle ottoman plant vase pouf footstool trunk thing pot ornament aquarium | wide width across | not dining kitchen',
   obstacleDistance:
-    'table obstacle ottoman pouf plant footstool | front from before ~distance edge | not high tall height wide us me we i',
+    'table obstacle ottoman plant vase pouf footstool trunk thing pot ornament aquarium | front from before ~distance edge ahead | not high tall height wide us me we i left right',
   centerDriverSpacing:
     'cone coneToCone | apart between spacing distance middles ctc coneToCone | not tweeter crossover',
   centerTweeterSpacing:
@@ -149,4 +154,50 @@ export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
   mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
   screenCompensation:
     'nothing|not .. done|put .. on|for the|it screen|heights|highs|treble; no treble boost|lift; no treble|lift|boost|compensation .. in|set|for|dialed; no treble lift; nothing .. for the highs|treble|heights',
+};
+
+/** Said in a frame of words with its number (`#`), where the thing and the measure alone would mislead. */
+export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
+  seatDistance:
+    '# to|from the =speakers|=loudspeakers|@mains; # from|to|off|behind? the|their|that =line|=plane; @mains|line|plane .. to|and our|my|the =heads|head|sofa|couch #; sit|sits|seat|row|sofa|chair|couch .. # back|away|out',
+  seatSpacing: 'seat to seat #; head to head #; neighbors # from each other; recliner|seat # over',
+  rowSpacing: 'row to row .. #',
+  rowRiser:
+    'row|riser|platform .. raised|higher|up .. #; row sits|is|stands # above|higher|up; on a step|riser|platform of? #; # step|riser|platform; row .. # riser|step|platform',
+  mainsBase:
+    'l|left to r|right #; @leftMain to @rightMain .. #; left tweeter to the? right tweeter .. #; # from the left one|speaker|main',
+  centerTweeterHeight: '@center tweeter height #; tweeter of the center .. # off|above .. floor|ground',
+  mainsTweeterHeight: '@mains tweeter height #',
+  toeIn: '@mains .. turned in by? #; toe|toed # in|inward',
+  centerWidth: '@center be? # wide|across|long; @center width #; # from left to right',
+  centerHeight: '@center height #; @center be? # tall|high',
+  centerDepth: '@center depth #; # from front to back',
+  wallDistance:
+    '@center front|face to .. wall #; front|face of the center ... # off|from .. wall; # from .. front|baffle|face .. to the wall',
+  shelfSetback: '# beyond the face|front; # of bare|@furniture|shelf|wood|oak .. front|before|ahead',
+  centerAboveShelf:
+    '# from the tweeter down; # between the shelf|board|wood|top .. tweeter; tweeter .. above the shelf|board|top|wood .. #; top|shelf|board to .. tweeter #',
+  bayWidth: 'clear|inside width .. #; # from side to side',
+  bayHeight: 'clear|inside height .. #',
+  bayDepth: 'bay depth ... #',
+  bayRecess: '# in from the lip|edge|front; # deep in the @bay|bay|slot',
+  bayGap: '# gap|air|free|clearance .. round|around; gap round|around .. #',
+  obstacleDistance: '# in? front|ahead|before of? it|center|the center; # before the =speaker',
+  enteredRight: '@rightMain .. entered .. #; right .. entered at|as #',
+  enteredLeft: '@leftMain .. entered .. #; left .. entered at|as #',
+  delayLeft: '@leftMain .. delay ... #; # .. delay .. left',
+  delayRight: '@rightMain .. delay ... #; # .. delay .. right',
+  entryStep: 'click|step|press changes|moves .. #; step in .. menu #; # at a time; steps of #',
+  centerTrim: 'level .. center stands|is|reads at #',
+  upmixMainsDrop: 'lost|loses|lose about? # of|with .. singer|voice|upmix',
+  reflectionMeasuredMs: 'reflection|echo ... #',
+  clarityMeasuredDb: 'c50|clarity ... #',
+  distortionCenter:
+    '# distortion .. center; @center|middle ... distortion #; @center .. # distortion; distortion .. center ... #; thd center #',
+  distortionMains:
+    '# distortion .. @mains|left; @mains|left ... distortion #; @mains .. # distortion; distortion .. @mains|left|@leftMain ... #; thd @mains #',
+  toneMeasuredDb: 'third octave ... #; worst band ... #',
+  toneMeasuredHz:
+    'third octave ... #; worst band|mismatch ... #; differs most ... #; biggest|greatest difference ... #',
+  mainsLatency: '@mains .. latency ... #; @mains .. delay the sound .. #',
 };
