@@ -8,11 +8,11 @@ import { type Reader, seatsIn } from '../compute/reader.js';
 import { type FactBook, type Seat, told } from '../facts/book.js';
 import { type FactId, factSpec } from '../facts/catalog.js';
 import { UserError } from '../lib/user-error.js';
+import { distancesAtMainSeat, latenciesMs, shownLatenciesMs } from '../rules/derived/arrivals.js';
 import { drivers } from '../rules/derived/drivers.js';
 import { type Entries, entries } from '../rules/derived/entries.js';
 import { headAt, mainHead, pointOf, points } from '../rules/derived/places.js';
 import { voiceBy, voiceGains } from '../rules/derived/sharing.js';
-import { distancesAtMainSeat, latenciesMs, shownLatenciesMs } from '../rules/derived/time.js';
 
 export type EntryUnit = 'ft' | 'm' | 'ms';
 

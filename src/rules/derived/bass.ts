@@ -3,10 +3,10 @@ import { alignedHole, bassSum, CROSSOVER_CHOICES_HZ, lowestCrossoverHz } from '.
 import { DEEPEST_DB, heardDepthDb } from '../../acoustics/holes.js';
 import { choice, derive, number, type Reader } from '../../compute/reader.js';
 import { LIMITS } from '../limits.js';
+import { ARRIVAL_FACTS, arrivalAtMainSeat } from './arrivals.js';
 import { reversedMiddleDb } from './image.js';
 import { requireCenter } from './places.js';
 import { SHARING_FACTS } from './sharing.js';
-import { ARRIVAL_FACTS, arrivalAtMainSeat } from './time.js';
 
 const BOX_FACTS = [
   'centerCount',

@@ -3,6 +3,7 @@ import { arrival, distanceM } from '../../acoustics/arrival.js';
 import { phantom } from '../../acoustics/phantom.js';
 import { sharedPolarityChangeDb } from '../../acoustics/polarity.js';
 import { choice, derive, number, type Reader, seatsIn } from '../../compute/reader.js';
+import { ARRIVAL_FACTS, mainsArrivalMs } from './arrivals.js';
 import {
   type Head,
   headAt,
@@ -14,7 +15,6 @@ import {
   points,
 } from './places.js';
 import { SHARING_FACTS, sharedSound, voiceBy } from './sharing.js';
-import { ARRIVAL_FACTS, mainsArrivalMs } from './time.js';
 
 /** Level of left over right from equal loudspeakers, by distance alone, dB. */
 function levelDb({ left, right }: Points, head: Head): number {

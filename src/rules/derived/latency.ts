@@ -2,14 +2,14 @@
 import { C_AIR } from '../../acoustics/air.js';
 import { distanceM } from '../../acoustics/arrival.js';
 import { derive, number, type Reader } from '../../compute/reader.js';
-import { ENTERED, entries } from './entries.js';
 import {
   ARRIVAL_FACTS,
   arrivalAtMainSeat,
   beyondEntriesMs,
   distancesAtMainSeat,
   latenciesMs,
-} from './time.js';
+} from './arrivals.js';
+import { ENTERED, entries } from './entries.js';
 
 /** What a millisecond is as a distance. */
 const M_PER_MS = C_AIR / 1000;

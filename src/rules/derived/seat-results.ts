@@ -5,10 +5,10 @@ import { type Reader, seatsIn } from '../../compute/reader.js';
 import type { Seat } from '../../facts/book.js';
 import type { FactId } from '../../facts/catalog.js';
 import type { SeatResult } from '../view.js';
+import { arrivalsAtSeats } from './arrivals.js';
 import { mainsCarryVoice, pullAt } from './image.js';
 import { layoutAtSeats } from './layout.js';
 import { bearings, headAt } from './places.js';
-import { arrivalsAtSeats } from './time.js';
 
 type Model<T> = (r: Reader<FactId>) => T;
 

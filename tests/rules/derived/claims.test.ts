@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Arrival } from '../../../src/acoustics/arrival.js';
 import { createCore } from '../../../src/compute/core.js';
-import { arrivalsAtSeats } from '../../../src/rules/derived/time.js';
+import { arrivalsAtSeats } from '../../../src/rules/derived/arrivals.js';
 import { bookOf, type TestFacts } from '../../support/causeClaims.js';
 import { numberOf, read } from './support.js';
 
