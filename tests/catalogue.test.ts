@@ -11,7 +11,7 @@ import { type Condition, isLeaf, variablesOf } from '../src/rules/condition.js';
 import { DERIVED_IDS, isDerivedId } from '../src/rules/derived/table.js';
 import { factsBehind } from '../src/rules/derived/view.js';
 import { CAUSES } from '../src/rules/index.js';
-import { LIMITS } from '../src/rules/limits.js';
+import { LIMITS, type LimitId, limit } from '../src/rules/limits.js';
 import { SOURCES } from '../src/rules/sources.js';
 
 const ROOT = join(import.meta.dirname, '..');
@@ -135,7 +135,7 @@ describe('tables', () => {
   it('hold no source that nothing cites', () => {
     const cited = new Set([
       ...rules.map(({ rule }) => rule.source),
-      ...Object.values(LIMITS).flatMap((limit) => [limit.source, limit.grades]),
+      ...(Object.keys(LIMITS) as LimitId[]).flatMap((id) => [limit(id).source, limit(id).grades]),
     ] as string[]);
     expect(
       Object.keys(SOURCES).filter(

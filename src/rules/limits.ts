@@ -18,8 +18,8 @@ export interface Limit {
   readonly lowIsBad?: boolean;
   /** Of the quantity: the formula, or the measurement behind it. */
   readonly source: SourceId;
-  /** Of the three grades, which is another matter: a standard or a published threshold, else our own. */
-  readonly grades: SourceId;
+  /** Of the three grades, which is another matter: a standard or a published threshold, our own where left out. */
+  readonly grades?: SourceId;
   readonly note: string;
 }
 
@@ -31,7 +31,6 @@ export const LIMITS = {
     clear: 0.25,
     severe: 0.5,
     source: 'time-image',
-    grades: 'own-grades',
     note: '4, 10 and 20 degrees of image shift',
   },
   grossDelayMs: {
@@ -41,7 +40,6 @@ export const LIMITS = {
     clear: 5,
     severe: 20,
     source: 'practice',
-    grades: 'own-grades',
     note: 'beyond 5 ms an entry is plainly false: 1.7 m at least',
   },
   levelDb: {
@@ -61,7 +59,6 @@ export const LIMITS = {
     clear: 6,
     severe: 10,
     source: 'cone-travel',
-    grades: 'own-grades',
     note: 'trim, boost and distance together; 6 dB are four times the power',
   },
   mainsLevelDb: {
@@ -71,7 +68,6 @@ export const LIMITS = {
     clear: 2,
     severe: 4,
     source: 'time-image',
-    grades: 'own-grades',
     note: '2.4 degrees per decibel',
   },
   heightDeg: {
@@ -81,7 +77,6 @@ export const LIMITS = {
     clear: 10,
     severe: 17,
     source: 'elevation-blur',
-    grades: 'own-grades',
     note: 'with a picture people tolerate more, older ears much more',
   },
   offsetDeg: {
@@ -111,7 +106,6 @@ export const LIMITS = {
     clear: 2,
     severe: 4,
     source: 'speech-index',
-    grades: 'own-grades',
     note: 'weighted by importance of the band for speech',
   },
   clarityDb: {
@@ -122,7 +116,6 @@ export const LIMITS = {
     severe: -3,
     lowIsBad: true,
     source: 'clarity',
-    grades: 'own-grades',
     note: 'as much early as late energy at 0 dB; grades are practice, steps are some three just noticeable differences',
   },
   reflectionDb: {
@@ -132,7 +125,6 @@ export const LIMITS = {
     clear: -6,
     severe: -3,
     source: 'comb',
-    grades: 'own-grades',
     note: 'ripples of 5, 9.5 and 15 dB from peak to dip',
   },
   nearReflectionMs: {
@@ -143,7 +135,6 @@ export const LIMITS = {
     severe: 1.5,
     lowIsBad: true,
     source: 'geometry',
-    grades: 'own-grades',
     note: 'a detour of a meter: floor and furniture, no wall across the room',
   },
   extraDistortion: {
@@ -153,7 +144,6 @@ export const LIMITS = {
     clear: 3,
     severe: 10,
     source: 'practice',
-    grades: 'own-grades',
     note: 'at a soft level, second and third harmonic',
   },
   bandDb: {
@@ -163,7 +153,6 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'band-match',
-    grades: 'own-grades',
     note: 'after the levels are matched; 1 dB is a published criterion, 3 and 6 dB are our own',
   },
   trebleDb: {
@@ -173,7 +162,6 @@ export const LIMITS = {
     clear: 3,
     severe: 6,
     source: 'treble-shelf',
-    grades: 'own-grades',
     note: 'broad loss',
   },
   widthLossPct: {
@@ -183,7 +171,6 @@ export const LIMITS = {
     clear: 20,
     severe: 50,
     source: 'stage-width',
-    grades: 'own-grades',
     note: 'percent of the half stage, by energy vectors',
   },
   bassHoleDb: {
@@ -193,7 +180,6 @@ export const LIMITS = {
     clear: 4,
     severe: 8,
     source: 'bass-sum',
-    grades: 'own-grades',
     note: 'deepest point from 40 to 300 Hz',
   },
   resonanceDb: {
@@ -203,7 +189,6 @@ export const LIMITS = {
     clear: 4,
     severe: 6,
     source: 'bay-resonator',
-    grades: 'own-grades',
     note: 'raw peak in the lower voice',
   },
   pullDeg: {
@@ -213,7 +198,6 @@ export const LIMITS = {
     clear: 10,
     severe: 20,
     source: 'time-image',
-    grades: 'own-grades',
     note: 'toward the nearer main',
   },
   baseWideDeg: {
@@ -223,7 +207,6 @@ export const LIMITS = {
     clear: 75,
     severe: 90,
     source: 'layout-standard',
-    grades: 'own-grades',
     note: '60 degrees is the reference; the wider limits are practice',
   },
   baseNarrowDeg: {
@@ -234,7 +217,6 @@ export const LIMITS = {
     severe: 25,
     lowIsBad: true,
     source: 'layout-standard',
-    grades: 'own-grades',
     note: '60 degrees is the reference; the narrower limits are practice',
   },
   barrierDb: {
@@ -244,7 +226,6 @@ export const LIMITS = {
     clear: 2,
     severe: 5,
     source: 'barrier',
-    grades: 'own-grades',
     note: 'speech-weighted',
   },
   reverberationMs: {
@@ -264,7 +245,6 @@ export const LIMITS = {
     clear: 120,
     severe: 180,
     source: 'sub-detection',
-    grades: 'own-grades',
     note: '120 Hz is where listeners began to detect it, alone and level; 90 allows for one that is louder',
   },
   crossoverGapHz: {
@@ -274,7 +254,6 @@ export const LIMITS = {
     clear: 50,
     severe: 90,
     source: 'practice',
-    grades: 'own-grades',
     note: 'another lower voice in center and mains',
   },
   sharedPart: {
@@ -284,7 +263,6 @@ export const LIMITS = {
     clear: 0.5,
     severe: 0.8,
     source: 'shared-part',
-    grades: 'own-grades',
     note: 'below 0.2 an error between them is not heard',
   },
   menuEntryM: {
@@ -294,7 +272,6 @@ export const LIMITS = {
     clear: 18,
     severe: 30,
     source: 'practice',
-    grades: 'own-grades',
     note: 'many distance pages end near 60 ft (18 m), some at half of that',
   },
   voiceFloorHz: {
@@ -304,7 +281,6 @@ export const LIMITS = {
     clear: 120,
     severe: 160,
     source: 'practice',
-    grades: 'own-grades',
     note: 'low male voices reach down to about 100 Hz',
   },
   shelfReach: {
@@ -314,7 +290,6 @@ export const LIMITS = {
     clear: 1,
     severe: 1.5,
     source: 'shelf-strip',
-    grades: 'own-grades',
     note: 'a deep null exists only where the bare shelf reaches the mirror point',
   },
   shelfRippleDb: {
@@ -324,7 +299,6 @@ export const LIMITS = {
     clear: 6,
     severe: 10,
     source: 'shelf-strip',
-    grades: 'own-grades',
     note: 'a rise of 3 dB beside a dip of 3 dB is plain; grades are practice',
   },
   lateVoicePart: {
@@ -334,7 +308,6 @@ export const LIMITS = {
     clear: 0.33,
     severe: 0.5,
     source: 'late-voice',
-    grades: 'own-grades',
     note: 'what 0.45, 0.7 and 1.1 s of ringing leave 3 m away in a living room; D50 of 0.82, 0.67, 0.5',
   },
   floorRippleDb: {
@@ -344,7 +317,6 @@ export const LIMITS = {
     clear: 18,
     severe: 22,
     source: 'floor-image',
-    grades: 'own-grades',
     note: '14 dB over carpet and 17 over a bare floor are usual; grades are practice',
   },
   surfaceNullRatio: {
@@ -354,7 +326,6 @@ export const LIMITS = {
     clear: 1.6,
     severe: 2.5,
     source: 'floor-image',
-    grades: 'own-grades',
     note: '1.25 is a third of an octave; grades are practice',
   },
   wallDipDb: {
@@ -364,12 +335,11 @@ export const LIMITS = {
     clear: 9,
     severe: 13,
     source: 'wall-image',
-    grades: 'own-grades',
     note: '6 to 8 dB is usual for a box 30 to 80 cm from the wall; grades are practice',
   },
 } as const satisfies Record<string, Limit>;
 
 export type LimitId = keyof typeof LIMITS;
-export function limit(id: LimitId): Limit {
-  return LIMITS[id];
+export function limit(id: LimitId): Required<Pick<Limit, 'grades'>> & Limit {
+  return { grades: 'own-grades', ...LIMITS[id] };
 }

@@ -11,7 +11,7 @@ import { DERIVED, DERIVED_IDS, type DerivedId } from '../../rules/derived/table.
 import { factsBehind } from '../../rules/derived/view.js';
 import { ruleId } from '../../rules/evidence.js';
 import { CAUSES } from '../../rules/index.js';
-import { LIMITS, type Limit, type LimitId, limit } from '../../rules/limits.js';
+import { LIMITS, type LimitId, limit } from '../../rules/limits.js';
 import { verdictOf } from '../../rules/plain.js';
 import { SOURCES, type SourceId } from '../../rules/sources.js';
 import type { View } from '../../rules/view.js';
@@ -221,7 +221,7 @@ export const complaintPages = (): Page[] =>
 
 export const thresholdPages = (): Page[] =>
   (Object.keys(LIMITS) as LimitId[]).map((id) => {
-    const table_: Limit = limit(id);
+    const table_ = limit(id);
     const text = (value: number): string => quantityText(value, table_.unit, 'metric');
     const direction = table_.lowIsBad ? 'and less' : 'and more';
     return {
@@ -259,7 +259,7 @@ export const sourcePages = (): Page[] =>
       heading(2, 'Thresholds from it'),
       bullets(
         (Object.keys(LIMITS) as LimitId[])
-          .filter((each) => LIMITS[each].source === id || LIMITS[each].grades === id)
+          .filter((each) => [limit(each).source, limit(each).grades].includes(id))
           .map((each): Line => [linkTo('threshold', each, capital(LIMITS[each].label))]),
       ),
       heading(2, 'Rules that rest on it'),
