@@ -36,6 +36,11 @@ testCause(delay, {
       rules: ['entry-plainly-false'],
     },
     {
+      name: 'wireless mains 23 ms late are heard in anything, though tape and entries agree and nobody said what is played',
+      facts: { ...asTaped, testTape: 'agrees', mainsPowered: 'yes', mainsLatency: 23 },
+      rules: ['heard-in-anything'],
+    },
+    {
       name: 'a hole measured where this delay puts the first of its comb is the delay',
       facts: {
         playedContent: 'two-channel-music',
@@ -163,6 +168,16 @@ testCause(delay, {
     },
   ],
   silent: [
+    {
+      name: 'an entry 1 m beyond the tape is a mistake, but not heard in films that leave the voice to the center',
+      facts: { ...discrete, ...taped, ...asTaped, enteredCenter: 4 },
+      rules: ['entry-plainly-false'],
+    },
+    {
+      name: 'mains 2 ms late are not heard in whatever is played',
+      facts: { ...asTaped, ...taped, mainsPowered: 'yes', mainsLatency: 2 },
+      rules: ['heard-in-anything'],
+    },
     {
       name: 'what the entries of all three exceed the tape by is no error between them',
       facts: { ...taped, enteredLeft: 4.354, enteredCenter: 4, enteredRight: 4.354 },
@@ -328,6 +343,12 @@ testCause(delay, {
   ],
   cannotTell: [
     {
+      name: 'powered mains of untold latency: nobody knows whether it is gross',
+      facts: { ...asTaped, mainsPowered: 'yes' },
+      rule: 'heard-in-anything',
+      asks: ['mainsLatency'],
+    },
+    {
       name: 'a longer entry that the automatic setup wrote may be the latency of the center',
       facts: { enteredCenter: 4.6, tapedCenter: 3.1, alignmentBy: 'automatic' },
       rule: 'entry-plainly-false',
@@ -488,6 +509,13 @@ testCause(delay, {
       name: 'less than half of the sound shared begins to speak against it',
       rule: 'little-is-shared',
       derived: { sharedSound: 0.5, delayGross: 'no' },
+      at: 'yes',
+      below: 'no',
+    },
+    {
+      name: 'from 5 ms on, 1.7 m, it is heard in anything',
+      rule: 'heard-in-anything',
+      derived: { delayErrorMs: 5 },
       at: 'yes',
       below: 'no',
     },

@@ -81,6 +81,18 @@ export const delay = defineCause({
       source: 'time-image',
     }),
     deviates({
+      id: 'heard-in-anything',
+      group: 'arrival',
+      of: 'delayErrorMs',
+      limit: 'grossDelayMs',
+      only: 'for',
+      maxDb: 12,
+      yes: 'Center and a main are {delayErrorMs} apart; from {limit} on it is heard in the little that any film shares.',
+      no: 'The error is not so large that it would be heard in whatever is played.',
+      because: 'Attacks and pans come twice then; only a voice that the center has to itself does not.',
+      source: 'time-image',
+    }),
+    deviates({
       id: 'latency-found',
       group: 'arrival',
       of: 'latencyFoundMs',
@@ -136,8 +148,8 @@ export const delay = defineCause({
     answers({
       id: 'entry-plainly-false',
       group: 'entry',
-      // Whatever it is heard in: nobody enters a step more than the tape shows but by mistake, or for a latency.
-      applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none')),
+      // Nobody enters a step more than the tape shows but by mistake, or for a latency; where little is shared it is mended, but not heard.
+      applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none'), is('sharesLittle', 'no')),
       when: atLeast('entryAgainstTapeMs', 'grossDelayMs.noticeable'),
       tells: { yes: 'proof' },
       yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',

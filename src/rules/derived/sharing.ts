@@ -12,6 +12,7 @@ import {
   widthRetained,
 } from '../../acoustics/upmix.js';
 import { choice, derive, number, type Reader } from '../../compute/reader.js';
+import { LIMITS } from '../limits.js';
 import { BEARING_FACTS, bearings } from './places.js';
 
 export const SHARING_FACTS = [
@@ -218,6 +219,14 @@ export const sharing = {
     ),
     SHARING_FACTS,
     sharedSound,
+  ),
+  sharesLittle: derive(
+    choice('whether it is known that center and mains play less than half of the sound together', [
+      'yes',
+      'no',
+    ] as const),
+    SHARING_FACTS,
+    (r) => (r.canTell(sharedSound) && r.from(sharedSound) < LIMITS.sharedPart.clear ? 'yes' : 'no'),
   ),
   voiceMeantFor: derive(
     choice('whose the voice is by what is set', ['center', 'both', 'mains'] as const),
