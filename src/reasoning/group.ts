@@ -36,6 +36,7 @@ function sideDb(magnitudes: readonly number[], rho: number): number {
  * the plain sum.
  */
 export function groupDb(weights: readonly number[], rho: number): number {
+  if (weights.length === 1) return weights[0] as number;
   const sideOf = (sign: 1 | -1): number[] => weights.map((w) => sign * w).filter((w) => w > 0);
   const net = sideDb(sideOf(1), rho) - sideDb(sideOf(-1), rho);
   const plain = weights.reduce((sum, w) => sum + w, 0);

@@ -142,9 +142,8 @@ const FITTING_ROUNDS = 8;
  */
 export function baseRates(hypotheses: readonly Hypothesis[]): number[] {
   const ratios = likelihoodRatios(hypotheses);
-  let rates = hypotheses.map(() => 1 / hypotheses.length);
-  for (let round = 0; round < FITTING_ROUNDS; round++)
-    for (const ratio of ratios) rates = balanced(rates, ratio);
+  const rates = hypotheses.map(() => 1 / hypotheses.length);
+  for (let round = 0; round < FITTING_ROUNDS; round++) for (const ratio of ratios) balance(rates, ratio);
   return rates;
 }
 
@@ -152,14 +151,14 @@ export function baseRates(hypotheses: readonly Hypothesis[]): number[] {
 function likelihoodRatios(hypotheses: readonly Hypothesis[]): number[][] {
   const causes = hypotheses[0]?.movesDb ?? [];
   return causes.flatMap((_, i): number[][] => {
-    const moves = hypotheses.map((h) => h.movesDb[i] ?? 0);
-    const bothWays = moves.some((db) => db > 0) && moves.some((db) => db < 0);
-    return bothWays ? [moves.map((db) => 10 ** (db / 10))] : [];
+    const moveDb = (h: Hypothesis): number => h.movesDb[i] ?? 0;
+    const bothWays = hypotheses.some((h) => moveDb(h) > 0) && hypotheses.some((h) => moveDb(h) < 0);
+    return bothWays ? [hypotheses.map((h) => 10 ** (moveDb(h) / 10))] : [];
   });
 }
 
-/** Rates scaled by one factor where the ratio is above 1 and another elsewhere, so that it averages 1. */
-function balanced(rates: readonly number[], ratio: readonly number[]): number[] {
+/** Scales rates by one factor where the ratio is above 1 and another elsewhere, so that it averages 1. */
+function balance(rates: number[], ratio: readonly number[]): void {
   let [up, upRatio, downRatio] = [0, 0, 0];
   rates.forEach((rate, a) => {
     const r = ratio[a] ?? 1;
@@ -171,7 +170,9 @@ function balanced(rates: readonly number[], ratio: readonly number[]): number[] 
   const down = 1 - up;
   const [high, low] = [upRatio / up, downRatio / down];
   const share = (1 - low) / (high - low);
-  return rates.map((rate, a) => rate * ((ratio[a] ?? 1) > 1 ? share / up : (1 - share) / down));
+  rates.forEach((rate, a) => {
+    rates[a] = rate * ((ratio[a] ?? 1) > 1 ? share / up : (1 - share) / down);
+  });
 }
 
 /**
@@ -184,12 +185,18 @@ export function answerChances(
   rates: readonly number[],
   causes: number,
 ): number[][] {
-  const rows = hypotheses.map((h, a) => {
-    const rate = rates[a] ?? 0;
-    return [...h.movesDb.map((db) => (db === 0 ? rate : rate * 10 ** (db / 10))), rate];
-  });
-  const totals = Array.from({ length: causes + 1 }, (_, i) =>
-    rows.reduce((sum, row) => sum + (row[i] ?? 0), 0),
+  const totals = new Array<number>(causes + 1).fill(0);
+  const rows = hypotheses.map(({ movesDb }, a) =>
+    totals.map((total, i) => {
+      const [rate, db] = [rates[a] ?? 0, movesDb[i] ?? 0];
+      const value = db === 0 ? rate : rate * 10 ** (db / 10);
+      totals[i] = total + value;
+      return value;
+    }),
   );
-  return rows.map((row) => row.map((value, i) => value / (totals[i] ?? 1)));
+  for (const row of rows)
+    row.forEach((value, i) => {
+      row[i] = value / (totals[i] ?? 1);
+    });
+  return rows;
 }

@@ -55,15 +55,17 @@ export function groupLines<E extends Brief>(
   temperature: number,
 ): readonly GroupLine<E>[] {
   const groupOf = groupsOfRules(cause);
-  const items = new Map<string, E[]>();
+  const groups: string[] = [];
+  const items: E[][] = [];
   for (const item of evidence) {
     const group = item.decibans === 0 ? undefined : groupOf.get(item.rule);
     if (group === undefined) continue;
-    const list = items.get(group);
+    const list = items[groups.indexOf(group)];
     if (list) list.push(item);
-    else items.set(group, [item]);
+    else items[groups.push(group) - 1] = [item];
   }
-  const lines = [...items].map(([group, list]): GroupLine<E> => {
+  const lines = items.map((list, place): GroupLine<E> => {
+    const group = groups[place] as string;
     const rho = KINSHIP[cause.groups[group] ?? 'independent'];
     const weights = list.map((item) => item.decibans);
     return { group, decibans: groupDb(weights, rho) / temperature, evidence: list };

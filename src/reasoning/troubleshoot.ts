@@ -102,9 +102,15 @@ export function outlook(
   now = worth(prior),
 ): Outlook {
   const answers = likelihood.map((row): AnswerOutlook => {
-    const joint = prior.map((q, i) => q * (row[i] ?? 0));
-    const p = joint.reduce((a, b) => a + b, 0);
-    const posterior = joint.map((q) => (p > 0 ? q / p : 0));
+    let p = 0;
+    const posterior = prior.map((q, i) => {
+      const joint = q * (row[i] ?? 0);
+      p += joint;
+      return joint;
+    });
+    posterior.forEach((joint, i) => {
+      posterior[i] = p > 0 ? joint / p : 0;
+    });
     return { p, posterior, value: p > 0 ? worth(posterior) : 0 };
   });
   const later = answers.reduce((sum, a) => sum + a.p * a.value, 0);

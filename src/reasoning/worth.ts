@@ -131,11 +131,14 @@ function candidateOf(outset: Outset, fact: FactId, bundle: Share | undefined): C
 
 function movesOf(audit: Audit, hypotheses: readonly Hypothesis[]): Candidate['moves'] {
   return audit.causes
-    .map((cause, i) => {
-      const moves = hypotheses.map((h) => h.movesDb[i] ?? 0);
-      return { cause: cause.id, upDb: Math.max(0, ...moves), downDb: Math.min(0, ...moves) };
+    .flatMap(({ id: cause }, i) => {
+      let [upDb, downDb] = [0, 0];
+      for (const { movesDb } of hypotheses) {
+        upDb = Math.max(upDb, movesDb[i] ?? 0);
+        downDb = Math.min(downDb, movesDb[i] ?? 0);
+      }
+      return upDb - downDb >= NAMED_FROM_DB ? [{ cause, upDb, downDb }] : [];
     })
-    .filter((m) => m.upDb - m.downDb >= NAMED_FROM_DB)
     .sort((a, b) => b.upDb - b.downDb - (a.upDb - a.downDb));
 }
 
