@@ -213,7 +213,8 @@ function numbersOf(found: FoundText, others: Others, units: UnitSystem): Candida
   return numbersIn(found, units).flatMap(
     ({ fact, value, range, approximate, match, sideMissing }): Candidate[] => {
       const context = contextOf(words, match, others);
-      if (isLost(context, fact)) return [];
+      const { quantity = match.first } = match;
+      if (isLost(context, fact) || others.past[quantity] !== 0) return [];
       return [
         {
           fact,
@@ -254,13 +255,14 @@ const SETTING = new Set(
 );
 const STATES = new Set(['is', 'are', 'was', 'were', 'be', 'its', 'it', 'currently', 'still']);
 const UNDOING = new Set(['forgot', 'reset', 'reverted', 'undid', 'returned', 'back', 'again', 'test', 'try']);
+const TO_REACH = 3;
 const SETTING_REACH = 8;
 const UNDONE_REACH = 60;
 
 /** "I changed the center to 80": a value set by an act, of which nothing says that it was undone. */
 function isRenewed(words: readonly Word[], at: number): boolean {
   const { sentence } = words[at] as Word;
-  if (!TO.has(words[at - 1]?.raw ?? '') && !TO.has(words[at - 2]?.raw ?? '')) return false;
+  if (!words.slice(Math.max(0, at - TO_REACH), at).some(({ raw }) => TO.has(raw))) return false;
   let place = at - 1;
   while (
     place >= at - SETTING_REACH &&

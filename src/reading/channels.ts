@@ -97,9 +97,10 @@ function named(words: readonly Word[], place: number, classes: Classes): readonl
 function behind(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   const link = words[at + 1];
   if (link === undefined || link.sentence !== words[at]?.sentence) return undefined;
-  const isAll = classes.get('allChannels')?.has(link.text) === true;
-  if (!TO.has(link.raw) && !isAll) return undefined;
-  let place = isAll ? at + 1 : at + 2;
+  const all = allBehind(words, at, classes);
+  if (all !== undefined) return all;
+  if (!TO.has(link.raw)) return undefined;
+  let place = at + 2;
   while (ARTICLES.has(words[place]?.raw ?? '')) place++;
   const word = words[place];
   // "50 cm to the right" is a direction.
@@ -116,6 +117,24 @@ function behind(words: readonly Word[], at: number, classes: Classes): Beside | 
   const isOwn = second !== undefined && words[place + 3]?.quantity === undefined;
   return isOwn ? { channels: [...first, ...second], place: place + 2 } : { channels: first, place };
 }
+
+/** "3.3 m typed in for all of them", "2.2 m all three", "3.4 m the lot" */
+function allBehind(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
+  for (let place = at + 1; place <= at + 4; place++) {
+    const word = words[place];
+    if (word === undefined || word.sentence !== words[at]?.sentence || word.quantity || word.text === ',')
+      return undefined;
+    const isLot = ALL.has(word.raw) && words[place + 1]?.kind !== 'word';
+    if (isLot || classes.get('allChannels')?.has(word.text) === true) return { channels: ORDER, place };
+    if (
+      ![TO, ARTICLES].some((set) => set.has(word.raw)) &&
+      ![LINKS, DEVICE].some((set) => set.has(word.text))
+    )
+      return undefined;
+  }
+  return undefined;
+}
+const ALL = new Set(['lot', 'throughout']);
 
 function before(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   const { sentence } = words[at] as Word;
@@ -149,7 +168,7 @@ const DEVICE = canonicals(
   'menu receiver display enter entered entry setup processor microphone calibration typed type autoSetup correction factory default wizard routine automatic put came auto reads',
 );
 const TAPE = canonicals(
-  'tape taped measure measured laser ruler string really real nose ear ears head actual actually true',
+  'tape taped measure measured remeasured laser ruler string really real nose ear ears head actual actually true',
 );
 const BY_TAPE = canonicals('tape taped measured laser ruler actual actually real');
 const TRIMS = canonicals('trim trims level levels volume gain');

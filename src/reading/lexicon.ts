@@ -11,7 +11,7 @@ import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
 import { setupWords } from '../facts/words/setup.js';
-import { FRAMES, ZEROS } from '../facts/words/slots.js';
+import { FRAMES, SPREADS, ZEROS } from '../facts/words/slots.js';
 import { telltaleWords } from '../facts/words/telltales.js';
 import { thingWords } from '../facts/words/things.js';
 import { DOING, OUTCOME_WORDS, trialWords } from '../facts/words/trials.js';
@@ -21,7 +21,7 @@ import { canonical } from './spelling.js';
 
 export type Meaning =
   | { readonly kind: 'choice'; readonly fact: ChoiceFactId; readonly value: string }
-  | { readonly kind: 'number'; readonly fact: NumberFactId }
+  | { readonly kind: 'number'; readonly fact: NumberFactId; readonly value?: number }
   | { readonly kind: 'complaint'; readonly id: ComplaintId; readonly absent: boolean }
   | { readonly kind: 'act'; readonly act: ActId }
   | { readonly kind: 'test'; readonly test: TestId }
@@ -127,6 +127,10 @@ function build(): Lexicon {
   const after = new Map<TestId, Index<Result>>();
   for (const [fact, phrases] of [...entries(ZEROS), ...entries(FRAMES)])
     meanings.push(...all<Meaning>(phrases, { kind: 'number', fact: fact as NumberFactId }));
+  for (const [value, phrases] of entries(SPREADS))
+    meanings.push(
+      ...all<Meaning>(phrases, { kind: 'number', fact: 'centerSpreadAmount', value: Number(value) }),
+    );
   for (const [id, phrases] of entries(constraintWords))
     meanings.push(...all<Meaning>(phrases, { kind: 'constraint', id: id as ConstraintId }));
   meanings.push(...all<Meaning>(SOLVED, { kind: 'solved' }));

@@ -9,6 +9,8 @@ import type { Classes } from './pattern.js';
 import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 import { slotOf } from './slots.js';
+import { canonical } from './spelling.js';
+import { isOfOthers } from './subject.js';
 import { matchOf, SIDED, type Told, toldBy } from './values.js';
 
 /** The unit system that most lengths of the text are written in. */
@@ -31,9 +33,11 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
     const { meaning, first, quantity } = match;
     if (meaning.kind !== 'number') continue;
     if (quantity === undefined) {
-      if (!CONDITIONS.has(words[first - 1]?.raw ?? '')) zeros.push(zeroOf(meaning.fact, match));
+      if (!CONDITIONS.has(words[first - 1]?.raw ?? ''))
+        zeros.push(withoutNumber(meaning.fact, meaning.value ?? 0, match));
     } else if (words[quantity]?.quantity !== undefined) {
-      const each = toldBy(words, match, meaning.fact, units);
+      const isStray = OF_CENTER.test(meaning.fact) && isOfOthers(words, match, classes);
+      const each = isStray ? undefined : toldBy(words, match, meaning.fact, units);
       if (each && (framed.get(quantity)?.match.used.length ?? 0) < match.used.length)
         framed.set(quantity, each);
     }
@@ -57,13 +61,33 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
       ]),
     );
   }
-  return [...zeros, ...seatsIn(words), ...told];
+  return [...zeros, ...seatsIn(words), ...told.map((each) => inPlace(each, words, classes))];
 }
 
-/** Said without a number: nothing of it, but of the spread all. */
-const zeroOf = (fact: NumberFactId, match: Told['match']): Told => ({
+/** Facts of the center alone. */
+const OF_CENTER = /^(?:center(?!.*Mains)|wall|clarity|reflection|distortionC)/;
+
+/** What is only said to be of an edge or a crossover is of the thing that was named last before it. */
+function inPlace(told: Told, words: readonly Word[], classes: Classes): Told {
+  const named = (name: string, from: number): number =>
+    words.findLastIndex(
+      ({ text }, at) => at < from && at > from - BACK && classes.get(name)?.has(text) === true,
+    );
+  const { fact, match } = told;
+  const around = words.slice(Math.max(0, match.first - 4), match.last + 5);
+  const isOnTop = around.some(({ text, raw }) => classes.get('furniture')?.has(text) || raw === 'wood');
+  const isEdge = around.some(({ raw }) => EDGES.has(raw));
+  if (fact === 'shelfSetback' && isEdge && !isOnTop && named('bay', match.last + 6) >= 0)
+    return { ...told, fact: 'bayRecess' };
+  const isLoose = fact === 'centerBassCrossover' && named('center', match.last) < match.first;
+  return isLoose && isOfOthers(words, match, classes) ? { ...told, fact: 'mainsBassCrossover' } : told;
+}
+const BACK = 45;
+const EDGES = new Set(['edge', 'lip']);
+
+const withoutNumber = (fact: NumberFactId, value: number, match: Told['match']): Told => ({
   fact,
-  value: fact === 'centerSpreadAmount' ? 1 : 0,
+  value,
   approximate: false,
   match,
   sideMissing: false,
@@ -72,7 +96,7 @@ const zeroOf = (fact: NumberFactId, match: Told['match']): Told => ({
 /** "When I sit in the middle": nobody's seat. */
 const CONDITIONS = new Set(['when', 'whenever', 'if', 'once', 'unless']);
 const COUNTS = new Map('two three four five six seven eight'.split(' ').map((word, at) => [word, at + 2]));
-const SEATS = new Set(['seat', 'seater', 'armchair', 'recliner', 'of', 'people', 'person', 'seat']);
+const SEATS = new Set(['seat', 'seater', 'armchair', 'recliner', 'of', 'people', 'person'].map(canonical));
 
 /** "Three of us", "a sofa for four", "two seats": counts are spelled out. */
 function seatsIn(words: readonly Word[]): Told[] {
@@ -145,7 +169,7 @@ const toList = (told: Told | undefined): Told[] => (told ? [told] : []);
 /** "60 x 20 x 40 cm": width, height and depth of the box or the bay, or a room with its height. */
 function sidesOf(words: readonly Word[], at: number, classes: Classes, units: UnitSystem): Told[] {
   const sides = words[at]?.quantity?.sides;
-  if (sides === undefined || sides.length < 3) return [];
+  if (sides === undefined) return [];
   const named = (name: string): number =>
     nearestBefore(words, at, (word) => classes.get(name)?.has(word.text) === true);
   const bay = named('bay');
@@ -155,14 +179,14 @@ function sidesOf(words: readonly Word[], at: number, classes: Classes, units: Un
     nearestBefore(words, at, ({ raw }) => raw === 'box'),
   );
   const last = Math.max(bay, box, room);
-  if (last < 0) return [];
+  if (last < 0 || (sides.length < 3 && last !== bay)) return [];
   const facts: readonly (NumberFactId | undefined)[] =
     last === room
       ? [undefined, undefined, 'ceilingHeight']
       : last === bay
         ? ['bayWidth', 'bayHeight', 'bayDepth']
         : ['centerWidth', 'centerHeight', 'centerDepth'];
-  return facts.flatMap((fact, side) => {
+  return facts.slice(0, sides.length).flatMap((fact, side) => {
     const given = { ...(words[at] as Word).quantity, value: sides[side] } as Quantity;
     return (fact && sized(words, at, fact, given, [last, at], units)) ?? [];
   });

@@ -165,7 +165,7 @@ function quantityAt(tokens: readonly Token[], start: number): Found | undefined 
       signed: sign !== 0,
       ...(pair.unit ? { scale } : {}),
       ...(pair.range ? { range: [pair.range[0] * scale, pair.range[1] * scale] as const } : {}),
-      ...(sides ? { sides: sides.sides.map((side) => side * scale) } : {}),
+      ...(sides?.sides.length ? { sides: sides.sides.map((side) => side * scale) } : {}),
       ...(pair.unit?.dimension === 'length' ? { system: isImperial(pair.unit) ? 'imperial' : 'metric' } : {}),
     },
     next: after,
@@ -211,6 +211,9 @@ function single(tokens: readonly Token[], first: Spelled): Measured {
 
 const SIDE_NAMES = new Set(['w', 'h', 'd', 'wide', 'high', 'deep']);
 
+const MANY = new Set([2, 3, 4]);
+const CONES = new Set('cone cones woofer woofers mid mids driver drivers midwoofers midranges'.split(' '));
+
 /** `50 x 17 x 28 cm`, `24" W x 8" H x 16" D` */
 function sidesAt(tokens: readonly Token[], first: Spelled): (Measured & { sides: number[] }) | undefined {
   const sides = [first.value];
@@ -225,6 +228,10 @@ function sidesAt(tokens: readonly Token[], first: Spelled): (Measured & { sides:
     unit = unitAt(tokens, more.next, more) ?? unit;
     next = Math.max(more.next, unit?.next ?? 0);
   }
+  // "2 x 6.5 in cones": so many, of that size.
+  const [count = 0, size = 0] = sides;
+  if (sides.length === 2 && MANY.has(count) && CONES.has(tokens[next]?.raw ?? ''))
+    return { value: size, unit: unit?.unit, next, sides: [] };
   return sides.length < 2 ? undefined : { value: first.value, unit: unit?.unit, next, sides };
 }
 

@@ -123,7 +123,8 @@ export function othersIn(words: readonly Word[]): Others {
       // "… what they say" is no "…, they say".
       else if (
         role === 'back' &&
-        (kind !== 'other' || before?.kind === 'mark' || word.raw === 'in' || word.raw === 'at')
+        (kind !== 'other' || before?.kind === 'mark' || word.raw === 'in' || word.raw === 'at') &&
+        !(kind === 'unknown' && ASIDE.has(words[last + 1]?.raw ?? ''))
       )
         for (const place of clauseBefore(words, first)) out[kind][place] = last + 1;
     }
@@ -136,6 +137,8 @@ export function othersIn(words: readonly Word[]): Others {
   return out;
 }
 
+/** "No idea who put it there": the value is known. */
+const ASIDE = set('who why how when whose');
 const NOW = set('now today nowadays currently');
 /** How far a guess and a "don't know" reach beyond their clause, in words. */
 const DOUBT_REACH = 6;

@@ -45,13 +45,14 @@ const PARTS = new Set(
   'it they them box tweeter cone speaker face baffle front axis'.split(' ').map(canonical),
 );
 const SHORT: Readonly<Record<string, string>> = { its: 'it', im: 'i', w: canonical('wide') };
+const SURROUND = /^surround/;
 /** Loudspeakers of which such a part can be, and how the facts of each begin. */
 const OWNERS: readonly (readonly [string, RegExp])[] = [
   ['mains', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
   ['leftMain', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
   ['rightMain', /^(?:mains|toeIn|sideWall|tapedMains|centerBehind)/],
   ['subwoofer', /^sub/],
-  ['surround', /^surround/],
+  ['surround', SURROUND],
   ['center', /^(?!mains|toeIn|sideWall)/],
 ];
 /** The thing may stand farther away than the measure. */
@@ -163,10 +164,12 @@ export function slotOf(
   };
   lookBehind(words, at, see);
   lookBefore(words, at, see);
+  const isElsewhere = ownerBefore(words, at, classes) === SURROUND;
   const ranked = [...found]
     .flatMap(([fact, roles]) => {
       const isNamed = NAMED.has(fact) && roles.of.some((thing) => thing.at === at + 1);
       if ((roles.not && !isNamed) || (needy.has(fact) && !hasNeed(words, at, fact, byWord))) return [];
+      if (isElsewhere && LOUDSPEAKER.test(fact)) return [];
       const best = isNamed ? { cost: 1, used: [at, at + 1] } : fitOf(at, roles, alone.get(fact));
       if (best === undefined || !fits(fact)) return [];
       if (best.cost > MOST_COST) return [];

@@ -21,6 +21,16 @@ describe('a number is of the thing and the measure beside it', () => {
     ['Compartment: width 65cm height 25cm depth 40cm.', 'bayDepth=0.4', 'bayHeight=0.25', 'bayWidth=0.65'],
     ['The center measures 50 x 18 x 30 cm.', 'centerDepth=0.3', 'centerHeight=0.18', 'centerWidth=0.5'],
     ['Room 5 by 4 by 2.4 m.', 'ceilingHeight=2.4'],
+    ['The compartment the center is in is 60 cm wide.', 'bayWidth=0.6'],
+    ['The cubby is deep; the face is 4 in behind its front edge.', 'bayRecess=0.102'],
+    ['It stands on the sideboard, 20 cm behind the front edge.', 'shelfSetback=0.2'],
+    ['2.6 m to the speakers.', 'seatDistance=2.6'],
+    ['Three cones, no: 2 x 6.5 in cones.', 'centerMidSize=0.165'],
+    ['THD center: 4.5 percent.', 'distortionCenter=4.5'],
+    ['Trims: C -6, the other two at 0.', 'centerTrim=-6', 'trimLeft=0', 'trimRight=0'],
+    ['Trim C -6 (no idea who put it there).', 'centerTrim=-6'],
+    ['3.3 m typed in for all of them.', 'enteredCenter=3.3', 'enteredLeft=3.3', 'enteredRight=3.3'],
+    ['The center spread is opened half way.', 'centerSpreadAmount=0.5'],
     [
       "I gave the menu center 9'6, mains 10'2.",
       'enteredCenter=2.896',
@@ -111,6 +121,8 @@ describe('the last of two numbers holds', () => {
 
 describe('a number is of nothing we read', () => {
   it.each([
+    ['The surrounds are 4 m apart.'],
+    ['The bedroom ceiling is 2.4 m high.'],
     ['40" tall towers on both sides'],
     ['The center sits 14 inches below my ears.'],
     ['My friend sits 8 ft from his TV.'],

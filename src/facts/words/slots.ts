@@ -34,16 +34,16 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   toeIn:
     '@mains @leftMain @rightMain they them | toe toed toein inward angle | not up down back tilt | alone as',
   centerTilt:
-    'tilt angle aim @center it wedge lean | tilt lean up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower | alone as',
+    'tilt angle aim @center it wedge lean | tilt lean up down angle aim upward downward back tip incline point wedge slope | not toe toed inward main tower @display recliner | alone as',
   shelfSetback:
     '@center it box shelf board @furniture face baffle wood oak | edge setback front stick lip overhang behind | not wall compartment opening inside table main tower | need edge shelf board @furniture lip wood oak',
   centerAboveShelf:
     'tweeter @center it | shelf board sideboard wood top surface | not edge back front | need above over tweeter down',
   bayRecess:
     '@bay @center it face box | inside recess recessed into | not floor high wide deep tall wall | need @bay @furniture inside recess recessed hole | alone as',
-  bayWidth: '@bay opening hole slot bay | wide width across breit inside | not receiver amplifier',
-  bayHeight: '@bay opening hole slot bay | high height tall h inside | not receiver amplifier',
-  bayDepth: '@bay opening hole slot bay | deep depth d inside | not receiver amplifier',
+  bayWidth: '@bay opening hole slot bay | wide width across breit ~inside | not receiver amplifier',
+  bayHeight: '@bay opening hole slot bay | high height tall h ~inside | not receiver amplifier',
+  bayDepth: '@bay opening hole slot bay | deep depth d ~inside | not receiver amplifier',
   centerToeIn:
     '@center it | toe turn rotate angle aside | not up down tilt back mains tower | need left right aside window door toe',
   pictureSideOffset:
@@ -137,20 +137,28 @@ export const SLOTS: { readonly [Id in NumberFactId]?: string } = {
   screenThickness: 'thick sheet @screenCloth | thick sheet thickness | alone as',
 };
 
-/** Said without a number: nothing of it, or in `centerSpreadAmount` all of it. */
+/** Said without a number: how far the spread is opened. */
+export const SPREADS: Readonly<Record<string, string>> = {
+  1: 'width all the way up; @spread all the way up|open; @spread at|on|to full|max|maximum; @spread .. fully open|opened',
+  0.5: 'open|opened .. @spread =half|=halfway|half way; @spread .. open|opened|at|to|is =half|=halfway|half way; @spread .. to the =middle|=half; @spread .. at|to|on =half',
+  0.25: '@spread .. by|at|to a quarter',
+};
+
+/** Said without a number: nothing of it. */
 export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
-  toeIn: '@mains|boxes|speakers .. straight ahead|forward; no toe|toein; not toed; toed straight ahead',
-  pictureSideOffset: '@picture|@display .. centered; @picture|@display .. exactly? in the middle between',
+  toeIn: '@mains|boxes|speakers .. straight ahead|forward; no|zero toe|toein; not toed; toed straight ahead',
+  pictureSideOffset:
+    '@picture|@display ... centered; @picture|@display .. in the middle between; @picture|@display .. exactly? in the middle between',
   mainSeatOffset:
     'i|we sit right|dead|bang|exactly? in the middle; i|we sit .. in the middle; i|we .. bang in the middle; alone .. in the middle; @seatWord in the middle; i|we sit dead center; dead in the middle; in the exact center; straight before|in it; chair straight before',
   centerAgainstMainsDb: 'level|levels .. match|matched|equal|same .. meter|app|spl',
-  rowRiser: 'no riser; second row flat; no platform',
+  rowRiser:
+    'no riser; backRow|row not .. raised|higher; both rows .. same floor|level; second row flat; no platform',
   centerTilt: 'lies flat no tilt; not tilted; no tilt; flat on the bench',
   centerSideOffset: 'center .. exactly|dead|right in the middle; exactly in the middle',
   centerBehindMains: 'on the same line; in line with the mains',
   shelfSetback: 'front edge flush; flush with .. edge; right at the front? edge; edge of the shelf flush',
   bayRecess: 'flush with the front of .. @furniture|@bay',
-  centerSpreadAmount: 'width all the way up; @spread all the way up; @spread at|on full|max|maximum',
   mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
   screenCompensation:
     'nothing|not .. done|put .. on|for the|it screen|heights|highs|treble; no treble boost|lift; no treble|lift|boost|compensation .. in|set|for|dialed; no treble lift; nothing .. for the highs|treble|heights',
@@ -159,11 +167,11 @@ export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
 /** Said in a frame of words with its number (`#`), where the thing and the measure alone would mislead. */
 export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
   seatDistance:
-    '# to|from the =speakers|=loudspeakers|@mains; # from|to|off|behind? the|their|that =line|=plane; @mains|line|plane .. to|and our|my|the =heads|head|sofa|couch #; sit|sits|seat|row|sofa|chair|couch .. # back|away|out',
+    '# to|from the =speakers|=loudspeakers|@mains; # away? from|to|off|behind the|their|that =line|=plane; @mains|line|plane .. to|and our|my|the =heads|head|sofa|couch #; sit|sits|seat|row|sofa|chair|couch .. # back|away|out',
   seatSpacing: 'seat to seat #; head to head #; neighbors # from each other; recliner|seat # over',
   rowSpacing: 'row to row .. #',
   rowRiser:
-    'row|riser|platform .. raised|higher|up .. #; row sits|is|stands # above|higher|up; on a step|riser|platform of? #; # step|riser|platform; row .. # riser|step|platform',
+    'row|backRow|riser|platform .. raised|higher|up .. #; row|backRow sits|is|stands # above|higher|up; on a step|riser|platform of? #; # step|riser|platform; row .. # riser|step|platform',
   mainsBase:
     'l|left to r|right #; @leftMain to @rightMain .. #; left tweeter to the? right tweeter .. #; # from the left one|speaker|main',
   centerTweeterHeight: '@center tweeter height #; tweeter of the center .. # off|above .. floor|ground',
@@ -174,14 +182,16 @@ export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
   centerDepth: '@center depth #; # from front to back',
   wallDistance:
     '@center front|face to .. wall #; front|face of the center ... # off|from .. wall; # from .. front|baffle|face .. to the wall',
-  shelfSetback: '# beyond the face|front; # of bare|@furniture|shelf|wood|oak .. front|before|ahead',
+  shelfSetback:
+    '# beyond the face|front; # of .. @furniture|shelf|wood|oak|top|board .. front|before|ahead|past; # behind|from|inside the? front? edge|lip',
   centerAboveShelf:
     '# from the tweeter down; # between the shelf|board|wood|top .. tweeter; tweeter .. above the shelf|board|top|wood .. #; top|shelf|board to .. tweeter #',
   bayWidth: 'clear|inside width .. #; # from side to side',
   bayHeight: 'clear|inside height .. #',
   bayDepth: 'bay depth ... #',
   bayRecess: '# in from the lip|edge|front; # deep in the @bay|bay|slot',
-  bayGap: '# gap|air|free|clearance .. round|around; gap round|around .. #',
+  bayGap:
+    '# gap|air|free|clearance .. round|around; gap round|around ... #; # gap between the center and .. bay|@bay|cabinet',
   obstacleDistance: '# in? front|ahead|before of? it|center|the center; # before the =speaker',
   enteredRight: '@rightMain .. entered .. #; right .. entered at|as #',
   enteredLeft: '@leftMain .. entered .. #; left .. entered at|as #',
@@ -191,13 +201,19 @@ export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
   centerTrim: 'level .. center stands|is|reads at #',
   upmixMainsDrop: 'lost|loses|lose about? # of|with .. singer|voice|upmix',
   reflectionMeasuredMs: 'reflection|echo ... #',
-  clarityMeasuredDb: 'c50|clarity ... #',
+  clarityMeasuredDb: 'c50|clarity .. @center ... #; @center ... c50|clarity ... #; c50|clarity .. #',
   distortionCenter:
-    '# distortion .. center; @center|middle ... distortion #; @center .. # distortion; distortion .. center ... #; thd center #',
+    '# distortion .. center|=middle; @center|middle ... distortion #; @center .. # distortion; distortion .. center ... #; thd center #',
   distortionMains:
     '# distortion .. @mains|left; @mains|left ... distortion #; @mains .. # distortion; distortion .. @mains|left|@leftMain ... #; thd @mains #',
   toneMeasuredDb: 'third octave ... #; worst band ... #',
   toneMeasuredHz:
     'third octave ... #; worst band|mismatch ... #; differs most ... #; biggest|greatest difference ... #',
-  mainsLatency: '@mains .. latency ... #; @mains .. delay the sound .. #',
+  correctionBoostHz:
+    '@correction|correction ... boost|bump|lift|peak .. #; boost|boosts|lifts .. # on the center',
+  centerBassCrossover: '@center to|at small #',
+  twinSpacing:
+    'twin|second ... # tweeterToTweeter; side by side .. # tweeterToTweeter; # tweeterToTweeter .. second|twin|both; # from ones tweeter to the others',
+  seatCount: 'sofa|couch|row|bench for|of #; # abreast',
+  mainsLatency: '@mains ... latency ... #; @mains .. delay the sound .. #',
 };
