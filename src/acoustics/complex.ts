@@ -27,8 +27,6 @@ export const div = (a: Complex, b: Complex): Complex => {
 export const abs = (a: Complex): number => Math.hypot(a.re, a.im);
 /** Squared magnitude. */
 export const power = (a: Complex): number => a.re * a.re + a.im * a.im;
-/** Angle in radians, -pi to pi. */
-export const arg = (a: Complex): number => Math.atan2(a.im, a.re);
 
 /** Level of an amplitude in dB, 20 lg |a|. */
 export const levelDb = (a: Complex): number => 10 * Math.log10(power(a));

@@ -3,7 +3,7 @@
  * Facts used: LR4 is two second-order Butterworths in cascade and sums to a second-order all-pass; BW3 sums
  * to a second-order all-pass of Q 1 (read, a loudspeaker forum's list of all-pass sums; proved by the tests).
  */
-import { add, type Complex, complex, div, mul, scale } from './complex.js';
+import { type Complex, complex, div, mul, scale } from './complex.js';
 import { notNegative, positive } from './input.js';
 
 /** Linkwitz-Riley of order 2, 4, 8; Butterworth of order 2, 3. */
@@ -82,9 +82,4 @@ export function highPass(filter: CrossoverFilter, crossoverHz: number, frequency
   const { order, cascade, highPassSign } = KERNELS[filter];
   const once = butterworthHighPass(order, crossoverHz, frequencyHz);
   return scale(cascade === 2 ? mul(once, once) : once, highPassSign);
-}
-
-/** Sum of the two branches: all-pass for LR2, LR4, LR8 and BW3 (BW2 does not sum flat). */
-export function allPass(filter: CrossoverFilter, crossoverHz: number, frequencyHz: number): Complex {
-  return add(lowPass(filter, crossoverHz, frequencyHz), highPass(filter, crossoverHz, frequencyHz));
 }

@@ -1,9 +1,8 @@
 /**
- * Where a sound fed to several loudspeakers is heard: velocity and energy vectors, tangent and sine law.
- * Angles are seen from the listener, left positive. The two laws are for published rows: they prove the velocity
- * vector, and no rule reads them.
+ * Where a sound fed to several loudspeakers is heard: velocity and energy vectors. Angles are seen from the listener,
+ * left positive.
  */
-import { finite, positive, within } from './input.js';
+import { finite } from './input.js';
 
 export type Feed = { readonly angleDeg: number; readonly gain: number };
 /** `length` 1 is as firm as a single loudspeaker. Null where all feeds cancel: the vector does not exist. */
@@ -37,19 +36,4 @@ export function velocityVector(feeds: readonly Feed[]): ImageVector {
 /** r_E = sum g^2 u / sum g^2: above about 700 Hz. Read in an open evaluation toolbox; 700 Hz from memory. */
 export function energyVector(feeds: readonly Feed[]): ImageVector {
   return weightedVector(feeds, (gain) => gain * gain);
-}
-
-/** (gL - gR) / (gL + gR) for a level difference, left louder positive. */
-const contrast = (levelDb: number): number => Math.tanh((finite('levelDb', levelDb) * Math.LN10) / 40);
-
-/** Tangent law: tan phi / tan phi0 = (gL - gR) / (gL + gR), for a head that turns. From memory (textbook). */
-export function tangentLawDeg(levelDb: number, halfAngleDeg = 30): number {
-  within('halfAngleDeg', positive('halfAngleDeg', halfAngleDeg), 0, 89);
-  return Math.atan(contrast(levelDb) * Math.tan(halfAngleDeg * RADIANS)) / RADIANS;
-}
-
-/** Sine law: sin phi / sin phi0 = (gL - gR) / (gL + gR), for a fixed head. From memory (textbook). */
-export function sineLawDeg(levelDb: number, halfAngleDeg = 30): number {
-  within('halfAngleDeg', positive('halfAngleDeg', halfAngleDeg), 0, 90);
-  return Math.asin(contrast(levelDb) * Math.sin(halfAngleDeg * RADIANS)) / RADIANS;
 }

@@ -272,16 +272,6 @@ const ROWS: readonly Row[] = [
     (n) => upmix.offSeatImage({ extraction: 0.5, ...n } as never),
   ],
   ['energyVector', { gain: 1, angleDeg: 10 }, (n) => vectors.energyVector([n as never])],
-  [
-    'tangentLawDeg',
-    { levelDb: 3, halfAngleDeg: 30 },
-    (n) => vectors.tangentLawDeg(pick(n, 'levelDb'), pick(n, 'halfAngleDeg')),
-  ],
-  [
-    'sineLawDeg',
-    { levelDb: 3, halfAngleDeg: 30 },
-    (n) => vectors.sineLawDeg(pick(n, 'levelDb'), pick(n, 'halfAngleDeg')),
-  ],
 ];
 
 const bandsWith = (n: Numbers, name: string, band: number) =>

@@ -6,8 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { soundSpeed } from '../../src/acoustics/air.js';
 import { barrier, rigidSphereDb, sightline } from '../../src/acoustics/barrier.js';
 import { bay, flushGainDb, recess } from '../../src/acoustics/bay.js';
-import { abs, arg, levelDb } from '../../src/acoustics/complex.js';
-import { allPass, type CrossoverFilter, highPass, lowPass } from '../../src/acoustics/crossover.js';
+import { abs, add, type Complex, levelDb } from '../../src/acoustics/complex.js';
+import { type CrossoverFilter, highPass, lowPass } from '../../src/acoustics/crossover.js';
 import { azimuthDeg, elevation } from '../../src/acoustics/elevation.js';
 import type { Driver, FilterStage } from '../../src/acoustics/layouts.js';
 import {
@@ -122,6 +122,8 @@ function specular(inputs: Inputs): Record<string, number> {
   };
 }
 
+const arg = ({ re, im }: Complex): number => Math.atan2(im, re);
+
 function phaseDifferenceDeg(inputs: Inputs): number {
   const at = [xo(inputs, 'type'), num(inputs, 'fc'), num(inputs, 'f')] as const;
   const difference = Math.abs(arg(highPass(...at)) - arg(lowPass(...at)));
@@ -139,7 +141,9 @@ const compute: Record<string, (inputs: Inputs) => unknown> = {
   'crossover.magnitude_dB': (i) =>
     list(i, 'f').map((f) => levelDb((i.pass === 'low' ? lowPass : highPass)(xo(i, 'type'), num(i, 'fc'), f))),
   'crossover.sumRipple_dB': (i) => {
-    const levels = list(i, 'f').map((f) => levelDb(allPass(xo(i, 'type'), num(i, 'fc'), f)));
+    const levels = list(i, 'f').map((f) =>
+      levelDb(add(lowPass(xo(i, 'type'), num(i, 'fc'), f), highPass(xo(i, 'type'), num(i, 'fc'), f))),
+    );
     return Math.max(...levels) - Math.min(...levels);
   },
   'crossover.phaseDiff_deg': phaseDifferenceDeg,
