@@ -1,5 +1,5 @@
 /** The families of the lexicon compiled into indices of patterns. Done once, when the first text is read. */
-import type { ActId } from '../facts/acts.js';
+import type { ActId, Outcome } from '../facts/acts.js';
 import type { ChoiceFactId, NumberFactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
 import type { ConstraintId } from '../facts/constraints.js';
@@ -7,7 +7,7 @@ import { complaintWords } from '../facts/words/complaints.js';
 import { constraintWords, SOLVED } from '../facts/words/constraints.js';
 import { IDIOMS } from '../facts/words/idioms.js';
 import { IMAGES } from '../facts/words/images.js';
-import type { FamilyWords, Outcome } from '../facts/words/lexicon.js';
+import type { Came, FamilyWords } from '../facts/words/lexicon.js';
 import { listeningWords } from '../facts/words/listening.js';
 import { CLASSES, NOUNS } from '../facts/words/nouns.js';
 import { setupWords } from '../facts/words/setup.js';
@@ -37,7 +37,7 @@ export interface Lexicon {
   /** Things of several words, by the name that stands for them. */
   readonly compounds: Index<string>;
   readonly meanings: Index<Meaning>;
-  readonly outcomes: Index<Outcome>;
+  readonly outcomes: Index<Came>;
   /** Outcomes that one test has words of its own for. */
   readonly after: ReadonlyMap<TestId, Index<Result>>;
 }
@@ -160,7 +160,7 @@ function build(): Lexicon {
       after.set(test, indexed(own));
     }
   }
-  const outcomes = entries(OUTCOME_WORDS).flatMap(([outcome, phrases]) => all(phrases, outcome as Outcome));
+  const outcomes = entries(OUTCOME_WORDS).flatMap(([outcome, phrases]) => all(phrases, outcome as Came));
   return {
     classes,
     compounds,

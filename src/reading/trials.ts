@@ -1,12 +1,20 @@
 /** Acts and home tests with what came of them. */
-import { ACT_IDS, type ActId, actSpec, type EntryOf } from '../facts/acts.js';
+import { ACT_IDS, type ActId, type EntryOf, type Outcome } from '../facts/acts.js';
 import type { TestId } from '../facts/catalog.js';
-import type { Outcome } from '../facts/words/lexicon.js';
 import { trialWords } from '../facts/words/trials.js';
-import { isDenied } from './denial.js';
 import type { FoundText } from './find.js';
 import type { Lexicon, Meaning, Result } from './lexicon.js';
-import { type Match, matchesAt } from './pattern.js';
+import {
+  type Came,
+  type Complaints,
+  isDecisive,
+  isNamed,
+  isOfPersons,
+  isUndoing,
+  mirrorOf,
+  outcomeOf,
+} from './outcomes.js';
+import type { Match } from './pattern.js';
 import { contextOf, type Others } from './scope.js';
 import type { Word } from './sentences.js';
 import { isSizeWord } from './subject.js';
@@ -31,15 +39,6 @@ export interface ToldTrial {
   readonly size: number;
 }
 
-/** Words behind an act in which its outcome is looked for: in its sentence, in the next one, and before the act. */
-const AHEAD = 22;
-const NEXT_SENTENCE = 12;
-const BEHIND = 9;
-
-interface Came extends Match<Result> {
-  readonly size: number;
-}
-
 const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
 export function trialsIn(found: FoundText, others: Others): ToldTrial[] {
@@ -57,14 +56,13 @@ export function trialsIn(found: FoundText, others: Others): ToldTrial[] {
       meaning.kind === 'choice' && meaning.fact === 'fineContent' ? used : [],
     ),
   );
-  const starts = acts.filter(({ used }) => used.length > 1).map(({ first }) => first);
   const told = acts.flatMap((match): ToldTrial[] => {
     const context = contextOf(words, match, others);
     if (isUndoing(words, match.first) && !match.used.some((at) => words[at]?.raw === 'back')) return [];
-    if (context.planned || context.asked || isOfOthers(words, match, others) || isBeginning(words, match))
-      return [];
-    const came = outcomeOf(found, others, match, starts, complaints);
+    if (context.planned || context.asked || isOfOthers(words, match, others)) return [];
+    const came = outcomeOf(found, others, match, acts, complaints);
     if (came === undefined || isUndone(words, match, came)) return [];
+    if (isBeginning(words, match) && !isRelieved(words, came)) return [];
     if (match.meaning.kind === 'act' && !isDone(words, match) && !isClose(words, match, came)) return [];
     if (isState(words, match) && came.used.some((at) => praised.has(at))) return [];
     const first = Math.min(match.first, came.first);
@@ -146,9 +144,6 @@ const isLoneSwitch = (words: readonly Word[], { first, used }: Match<Meaning>): 
     words[first - 1]?.sentence !== words[first]?.sentence && ['=', ':'].includes(words[first + 1]?.raw ?? '')
   );
 
-const UNDOING = set(
-  'put plugged moved turned swapped switched set went pushed changed shoved took hung laid brought slid goes going',
-);
 const KEEPING = set('left leaving kept keeping stays');
 const STAYS_REACH = 14;
 
@@ -162,24 +157,12 @@ function staysAfter(words: readonly Word[], last: number): boolean | undefined {
   return undefined;
 }
 
-/** "Put it back", "shoved it back", "reverted". */
-function isUndoing(words: readonly Word[], at: number): boolean {
-  const { raw } = words[at] as Word;
-  if (raw === 'reverted' || raw === 'undid') return true;
-  return UNDOING.has(raw) && words.slice(at + 1, at + 4).some((word) => word.raw === 'back');
-}
-
-/** The home test that is the same act. */
-function mirrorOf(meaning: Meaning): ReturnType<typeof actSpec>['mirror'] {
-  return meaning.kind === 'act' ? actSpec(meaning.act).mirror : undefined;
-}
-
 function named(meaning: Meaning, result: Result): Pick<ToldTrial, 'act' | 'test' | 'outcome' | 'answer'> {
   if (meaning.kind === 'act') {
     const { act } = meaning;
     const mirror = mirrorOf(meaning);
     const outcome = 'outcome' in result ? result.outcome : mirror?.outcomes[result.value];
-    if (outcome === undefined || outcome === 'cannot-tell') return {};
+    if (outcome === undefined) return {};
     const answer = 'value' in result ? result.value : mirror?.answers[outcome];
     return {
       act,
@@ -204,99 +187,8 @@ function ofEntry(
   return of === undefined ? {} : { of };
 }
 
-/** A sentence that begins so tells of something else, or of now. */
-const TURNS = set('now tonight today anyway also thinking plan planning question currently meanwhile since');
-
-function outcomeOf(
-  { words, lexicon }: FoundText,
-  others: Others,
-  act: Match<Meaning>,
-  starts: readonly number[],
-  complaints: Complaints,
-): Came | undefined {
-  const { sentence } = words[act.first] as Word;
-  const test = act.meaning.kind === 'test' ? act.meaning.test : mirrorOf(act.meaning)?.fact;
-  const own = lexicon.after.get(test as TestId);
-  const stop = starts.find((start) => start > act.last + 1) ?? words.length;
-  let next = -1;
-  for (let at = act.first; at < stop; at++) {
-    const word = words[at] as Word;
-    const further = word.sentence - sentence;
-    if (further > (isNamed(words, act) || isOfPersons(act) ? 0 : 1)) break;
-    if (further === 0 ? at > act.last + AHEAD : next >= 0 && at > next + NEXT_SENTENCE) break;
-    if (further > 0 && next < 0) {
-      next = at;
-      if (TURNS.has(word.raw)) break;
-    }
-    if (at <= act.last) {
-      if (act.used.includes(at)) continue;
-    } else if (isUndoing(words, at)) break;
-    if (others.planned[at] || others.asked[at]) continue;
-    const came = cameAt(words, at, lexicon, own, act.used).find(
-      ({ used }) => !used.some((each) => act.used.includes(each)),
-    );
-    if (came && at > act.last) return softened(words, came, act.last);
-    const complaint = at > act.last && !isOfPersons(act) ? ofComplaint(words, complaints, at) : undefined;
-    if (complaint) return complaint;
-  }
-  if (!isCondition(words, act)) return undefined;
-  for (let at = act.first - 1; at >= Math.max(0, act.first - BEHIND); at--) {
-    const word = words[at] as Word;
-    if (word.sentence !== sentence || word.hard) break;
-    const came = cameAt(words, at, lexicon, own).find(({ last }) => last < act.first);
-    if (came) return came;
-  }
-  return undefined;
-}
-
-/** What follows is told of somebody else. */
-const isOfPersons = ({ meaning }: Match<Meaning>): boolean =>
-  meaning.kind === 'act' && (meaning.act === 'seats-exchanged' || meaning.act === 'other-person-listened');
-
-/** Complaints by the word they begin at. */
-type Complaints = ReadonlyMap<number, Match<Meaning>>;
-
-/** A complaint denied behind an act was cured by it. */
-function ofComplaint(words: readonly Word[], complaints: Complaints, at: number): Came | undefined {
-  const match = complaints.get(at);
-  if (match?.meaning.kind !== 'complaint') return undefined;
-  if (!match.meaning.absent && !isDenied(words, match)) return undefined;
-  return { ...match, meaning: { outcome: 'gone' }, size: match.used.length };
-}
-
-const MOSTLY = set('most mostly almost nearly partly half halfway basically largely somewhat bit');
-const RESTS = set('not still');
-
-/** "Gone for the most part", "mended my seams and not her ladies": better. */
-function softened(words: readonly Word[], came: Came, actLast: number): Came {
-  if (!('outcome' in came.meaning) || came.meaning.outcome !== 'gone') return came;
-  const { sentence } = words[came.first] as Word;
-  const isHere = (at: number): boolean => words[at]?.sentence === sentence;
-  for (let at = Math.max(came.first - 4, actLast + 1); at <= came.last + 5; at++) {
-    const word = words[at];
-    if (word === undefined || !isHere(at) || came.used.includes(at)) continue;
-    const isRest =
-      at > came.last && RESTS.has(word.raw) && ['and', 'but', ','].includes(words[at - 1]?.raw ?? '');
-    if (MOSTLY.has(word.raw) || isRest) return { ...came, meaning: { outcome: 'better' } };
-  }
-  return came;
-}
-
-const CONDITIONS = set('with without when after once if in by on via through under using while during');
-
-/** "Much better with the upmix off": what came of it may stand before the act. */
-const isCondition = (words: readonly Word[], { first, last }: Match<Meaning>): boolean =>
-  words
-    .slice(Math.max(0, first - 4), last + 1)
-    .some(({ raw }) => CONDITIONS.has(raw) || /(?:ing|ed)$/.test(raw));
-
-const NEW = set('new another other different bigger');
 const PLACING = set('set put place placed have has sits stands mounted moved');
 const GOVERN_REACH = 4;
-
-/** "New center": an exchange told without a verb, which goes no farther than its sentence. */
-const isNamed = (words: readonly Word[], { first }: Match<Meaning>): boolean =>
-  NEW.has((words[first] as Word).raw);
 
 /** "Set the new center on the shelf" tells of a place; "7 inches high" lifts nothing. */
 function isOnlyNamed(words: readonly Word[], match: Match<Meaning>): boolean {
@@ -311,11 +203,14 @@ function isOnlyNamed(words: readonly Word[], match: Match<Meaning>): boolean {
     );
 }
 
-/** "Since I raised it": that is how the trouble began. */
+/** "Since I raised it": that is how the trouble began, unless it says that it is better since. */
 const isBeginning = (words: readonly Word[], { first }: Match<Meaning>): boolean =>
   words
     .slice(Math.max(0, first - 5), first)
     .some(({ raw, clause }) => raw === 'since' && clause === (words[first] as Word).clause);
+
+const isRelieved = (words: readonly Word[], came: Came): boolean =>
+  isDecisive(words, came) && !('outcome' in came.meaning && came.meaning.outcome === 'worse');
 
 /** A way to listen instead of something done: "in stereo". */
 const isState = (words: readonly Word[], { first, meaning }: Match<Meaning>): boolean =>
@@ -363,46 +258,6 @@ function isUndone(words: readonly Word[], { first, last, used }: Match<Meaning>,
     if (UNDONE.has(raw)) return !(came.used.length > 1 && came.used.includes(at));
   }
   return false;
-}
-
-/** Outcomes that begin at this word, those in the test's own words first, then the longest. */
-function cameAt(
-  words: readonly Word[],
-  at: number,
-  lexicon: Lexicon,
-  own: Lexicon['after'] extends ReadonlyMap<TestId, infer I> ? I | undefined : never,
-  ofAct: readonly number[] = [],
-): Came[] {
-  const mine = own
-    ? matchesAt(words, at, own).map((match): Came => ({ ...match, size: match.used.length + 1 }))
-    : [];
-  const common = matchesAt(words, at, lexicon.outcomes).map((match): Came => {
-    const outcome: Outcome =
-      (match.meaning === 'gone' || match.meaning === 'better') &&
-      isDenied(words, { ...match, used: [...match.used, ...ofAct] })
-        ? 'same'
-        : match.meaning;
-    return { ...match, meaning: { outcome }, size: match.used.length };
-  });
-  return [...mine, ...common]
-    .filter(({ used }) => !used.some((each) => isSizeWord(words, each) || isSameOf(words, each)))
-    .sort((a, b) => b.size - a.size);
-}
-
-const SAME_AS = set(
-  'thing story result as either way again in here there at everywhere for with on from to fault problem trouble',
-);
-
-/** "The same singer" is nothing that stayed the same. */
-function isSameOf(words: readonly Word[], at: number): boolean {
-  const next = words[at + 1];
-  return (
-    words[at]?.raw === 'same' &&
-    words[at - 1]?.raw === 'the' &&
-    next?.kind === 'word' &&
-    next.clause === words[at]?.clause &&
-    !SAME_AS.has(next.raw)
-  );
 }
 
 /** The same act told in several places is one trial: the fullest telling counts. */

@@ -2,6 +2,7 @@
  * What a lexicon is: the words people use for a fact and its choices, kept beside the catalog and loaded only where
  * free words are read. Phrases are separated by semicolons; `reading/pattern.ts` says how one is written.
  */
+import type { Outcome } from '../acts.js';
 import type { Choice, ChoiceFactId, TestId } from '../catalog.js';
 import type { ComplaintId } from '../complaints.js';
 
@@ -20,7 +21,8 @@ interface Heard {
 }
 export type ComplaintWords = { readonly [Id in ComplaintId]?: Heard };
 
-export type Outcome = 'gone' | 'better' | 'same' | 'worse';
+/** What came of an act; `idle` is said of something else, and passed over. */
+export type Came = Outcome | 'idle';
 type ActWords = Readonly<Record<string, Phrases>>;
 
 /** A home test told as what was done and what came of it: the act in one phrase, the outcome before or behind it. */
