@@ -14,9 +14,7 @@ import { bookOf, isOpening, pop, push, type State, say, type Topic, withBook } f
 export function accept(state: State, id: FactId, answer: Answer, echo?: string): State {
   const before = earlier(state, id);
   const isChange = before !== undefined && !sameAnswer(before, answer);
-  const shown = echo ?? ('value' in answer ? factText(id, answer.value, bookOf(state).units) : NOT_KNOWN);
-  const back = state.settings.call ? `Say back: “${factSpec(id).label}: ${shown}.”` : `= ${shown}`;
-  const given = withNews(state, give(say(state, back), id, answer));
+  const given = withNews(state, give(say(state, echoOf(state, id, answer, echo)), id, answer));
   const done = complete(edited(given, isChange), id, isChange || before === undefined);
   return done;
 }
@@ -25,7 +23,16 @@ export function accept(state: State, id: FactId, answer: Answer, echo?: string):
 const withNews = (before: State, after: State): State =>
   say(after, ...newsLines(before.audit.ranking, after.audit.ranking, after.audit.causes));
 
-const NOT_KNOWN = 'not known: noted as something to find out';
+/** How an answer was understood, in words that can be said back on a call. */
+function echoOf({ settings, audit }: State, id: FactId, answer: Answer, echo?: string): string {
+  if (!('value' in answer))
+    return settings.call
+      ? 'Say: “Never mind, that stays open.”'
+      : '= not known: noted as something to find out';
+  const guess = answer.how === 'guessed' ? ', as a guess' : '';
+  const shown = `${echo ?? factText(id, answer.value, audit.book.units)}${guess}`;
+  return settings.call ? `Say back: “${factSpec(id).label}: ${shown}.”` : `= ${shown}`;
+}
 
 function sameAnswer(a: Answer, b: Answer): boolean {
   if (!('value' in a) || !('value' in b)) return !('value' in a) && !('value' in b);

@@ -217,7 +217,11 @@ const noteAsk = (about: string): string => (about === '' ? 'The note, in one lin
 function topicPrompt(state: State, topic: Topic): Omit<Prompt, 'choices' | 'draft' | 'marks'> {
   const isNew = state.screens.length === 1;
   const head = isNew ? progress(state) : '';
-  if (isOpening(topic)) return { head, ...OPENING_PROMPTS[topic], onEnter: openingOnEnter(state, topic) };
+  if (isOpening(topic)) {
+    const { ask, aloud, hint } = OPENING_PROMPTS[topic];
+    const asked = state.settings.call ? `Say: “${aloud}”` : ask;
+    return { head, ask: asked, hint, onEnter: openingOnEnter(state, topic) };
+  }
   const spec = factSpec(topic);
   const kept = earlier(state, topic);
   const steps = isTest(topic) ? ` (${minutesText(spec.minutes)})` : '';
@@ -232,13 +236,19 @@ function topicPrompt(state: State, topic: Topic): Omit<Prompt, 'choices' | 'draf
 const OPENING_PROMPTS = {
   words: {
     ask: 'In the owner’s own words: what is the trouble with the center loudspeaker?',
+    aloud: 'What is the trouble with the center loudspeaker, in your own words?',
     hint: 'Kept word for word, and read for what it tells.',
   },
   complaints: {
     ask: 'Which of these are heard? Type their numbers.',
+    aloud: 'Which of these do you hear? It may be several.',
     hint: 'Several are fine: 1 3.',
   },
-  units: { ask: 'Which do you measure in?', hint: 'Others are understood too, with their unit.' },
+  units: {
+    ask: 'Which do you measure in?',
+    aloud: 'Do you measure in feet and inches, or in meters?',
+    hint: 'Others are understood too, with their unit.',
+  },
 } as const;
 
 function openingOnEnter(state: State, topic: Topic): string {

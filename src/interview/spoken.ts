@@ -106,7 +106,7 @@ export function spokenVerdict(audit: Audit): string {
   if (solvedBy) return `${sentence(verdict.headline)} Leave everything as it is now.`;
   const [step] = plan;
   const what = verdict.undecided
-    ? `I cannot tell for certain yet. It may be one of these: ${verdict.contenders.map(({ title }) => title).join('; or ')}.`
+    ? `I cannot tell for certain yet. It may be one of these: ${verdict.contenders.map(({ title }) => title.charAt(0).toLowerCase() + title.slice(1)).join('; or ')}.`
     : `What is wrong is most likely this: ${sentence(verdict.headline)} I am ${sureText(verdict.confidence)} sure.`;
   if (!step) return what;
   const first = step.kind === 'question' ? 'One question would help most' : 'What to do first';

@@ -156,6 +156,14 @@ describe('text', () => {
   });
 });
 
+describe('post', () => {
+  it('says each caution once, beside the first step that needs it', () => {
+    const post = flat(renderPost(report));
+    for (const caution of new Set(report.plan.flatMap(({ cautions }) => cautions)))
+      expect(post.split(caution).length).toBeLessThanOrEqual(2);
+  });
+});
+
 describe('ticket', () => {
   const ticket = renderTicket(report, { reference: 'case-7', date: '2026-11-30' });
   it('is half a page: reference, date, the owner in his own words, verdict, done, next, open', () => {

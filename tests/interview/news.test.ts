@@ -60,7 +60,8 @@ describe('a call', () => {
     const prompt = promptOf(state);
     expect(prompt.ask).toMatch(/^Say: “.*”$/);
     expect(prompt.hint).toMatch(/^If asked how: /);
-    expect(saidBy(type(state, '?'))).toMatch(/Say back: “/);
+    expect(saidBy(type(state, '?'))).toContain('Say: “Never mind');
+    expect(saidBy(type(state, '1'))).toMatch(/Say back: “/);
   });
   it('has a breath for every question', () => {
     for (const id of FACT_IDS) {

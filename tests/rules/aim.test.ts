@@ -44,6 +44,16 @@ testCause(aim, {
       rules: ['dip-above-or-below-axis', 'loses-something'],
     },
     {
+      name: 'a box that is seen to lie as usual, pointed at the ears, is innocent',
+      facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 18 },
+      rules: ['nothing-lost-as-it-stands'],
+    },
+    {
+      name: 'however it lies, a tweeter inside a cone is innocent',
+      facts: { ...low, centerLayout: 'coaxial', centerTilt: 0 },
+      rules: ['nothing-lost-as-it-stands'],
+    },
+    {
       name: 'a wedge makes it clearer, noise and pans are duller',
       facts: { testTilt: 'clearer', testNoiseEach: 'duller', toneAcrossPan: 'duller' },
       rules: ['clearer-when-tilted', 'noise-duller-in-center', 'pan-duller-in-center'],
@@ -55,6 +65,11 @@ testCause(aim, {
     },
   ],
   silent: [
+    {
+      name: 'what is lost as it stands is no innocence',
+      facts: { ...low, ...upright, centerOrientation: 'level', centerTilt: 0 },
+      rules: ['nothing-lost-as-it-stands'],
+    },
     {
       name: 'the same standing and slouching, and at every seat',
       facts: { testPosture: 'same', troubleSeats: 'everywhere' },
@@ -111,6 +126,12 @@ testCause(aim, {
     },
   ],
   cannotTell: [
+    {
+      name: 'that it lies as usual is taken for granted, not seen',
+      facts: { ...low, ...upright, centerTilt: 18 },
+      rule: 'nothing-lost-as-it-stands',
+      asks: ['centerOrientation'],
+    },
     { name: 'nobody stood up', facts: {}, rule: 'changes-with-posture', asks: ['testPosture'] },
     { name: 'seats not told', facts: {}, rule: 'only-off-the-middle', asks: ['troubleSeats'] },
     {

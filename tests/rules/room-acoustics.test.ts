@@ -4,6 +4,16 @@ import { testCause } from '../support/testCause.js';
 testCause(roomAcoustics, {
   firstPosts: [{ complaints: ['voice-unclear-everywhere'], facts: { backgroundNoise: 'loud' } }],
   fires: [
+    {
+      name: 'a dry room clears the ring',
+      facts: { reverberationTime: 350 },
+      rules: ['dry'],
+    },
+    {
+      name: 'a room that is quiet as well drowns no voice',
+      facts: { reverberationTime: 350, backgroundNoise: 'quiet' },
+      rules: ['dry', 'dry-and-quiet'],
+    },
     { name: 'a clap that flutters colors s and t', facts: { clapRing: 'flutter' }, rules: ['flutters'] },
     {
       name: 'far away a room that rings a little long drowns what it leaves clear close by',
@@ -43,6 +53,12 @@ testCause(roomAcoustics, {
   ],
   silent: [
     {
+      name: 'a dry room clears no fan',
+      facts: { reverberationTime: 350, backgroundNoise: 'loud' },
+      rules: ['dry-and-quiet'],
+    },
+    { name: 'a room that rings is not dry', facts: { reverberationTime: 1200 }, rules: ['dry'] },
+    {
       name: 'close to the loudspeaker the direct voice outweighs the same ring',
       facts: { reverberationTime: 700, seatDistance: 1.8, clapRing: 'some' },
       rules: ['voice-comes-late', 'flutters'],
@@ -75,6 +91,13 @@ testCause(roomAcoustics, {
     },
   ],
   cannotTell: [
+    { name: 'nobody clapped, so nothing is dry', facts: {}, rule: 'dry', asks: ['clapRing'] },
+    {
+      name: 'dry, and of the noise nothing was told',
+      facts: { reverberationTime: 350 },
+      rule: 'dry-and-quiet',
+      asks: ['backgroundNoise', 'listeningLevel'],
+    },
     { name: 'nobody clapped', facts: {}, rule: 'flutters', asks: ['clapRing'] },
     {
       name: 'nothing was recorded',

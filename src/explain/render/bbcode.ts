@@ -80,7 +80,7 @@ function postOf(report: Report): Piece[] {
       { worth: 9, blocks: solved(report) },
       { worth: 8, blocks: reasons(report) },
     ];
-  const [first, ...later] = plan;
+  const [first, ...later] = cautionedOnce(plan);
   const seatRows = sectionsOf(report, ['seats'], { long: false }).flatMap(({ blocks }) => blocks);
   return [
     { worth: 9, blocks: opening(report, first) },
@@ -95,6 +95,16 @@ function postOf(report: Report): Piece[] {
     },
     { worth: 5, blocks: [paragraph(closing(report))] },
   ];
+}
+
+/** A caution stands beside the first step that needs it; said again at each one it would be read past. */
+function cautionedOnce(plan: readonly ReportStep[]): ReportStep[] {
+  const said = new Set<string>();
+  return plan.map((step) => {
+    const cautions = step.cautions.filter((each) => !said.has(each));
+    for (const each of cautions) said.add(each);
+    return { ...step, cautions };
+  });
 }
 
 const solved = (report: Report): Block[] => [

@@ -6,7 +6,7 @@
  * twenty degrees. Left out: waveguides, which narrow or tilt the treble.
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
-import { atLeast, is, noneOf, oneOf } from '../condition.js';
+import { all, any, atLeast, below, is, noneOf, oneOf } from '../condition.js';
 import { PLACE } from '../outdated.js';
 import { alikeAlongTheRow } from '../place-or-box.js';
 import { staysInPlace } from '../swap.js';
@@ -56,9 +56,23 @@ export const aim = defineCause({
       id: 'loses-something',
       group: 'off-axis',
       when: atLeast('aimDipDb', 'dipDb.noticeable'),
-      tells: { no: 'strong' },
+      tells: { no: 'hint' },
       yes: 'Toward the ears this center loses {aimDipDb}.',
       no: 'Toward the ears this center loses only {aimDipDb}, which nobody notices.',
+      because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
+      source: 'interference',
+    }),
+    answers({
+      id: 'nothing-lost-as-it-stands',
+      group: 'off-axis',
+      // A box that was turned is how such a fault begins: that it lies as usual is seen, not taken for granted.
+      when: all(
+        below('aimDipDb', 'dipDb.noticeable'),
+        any(is('orientationSeen', 'yes'), oneOf('centerLayout', 'coaxial', 'full-range')),
+      ),
+      tells: { yes: 'strong', against: true },
+      yes: 'As it stands, this center loses only {aimDipDb} toward the ears, which nobody notices.',
+      no: 'As it stands, this center loses {aimDipDb} toward the ears.',
       because: 'On its axis, or where its drivers share one height, a center is innocent of its aim.',
       source: 'interference',
     }),

@@ -9,6 +9,13 @@ import { all, any, atLeast, below, is, isNot, not, oneOf } from '../condition.js
 import { recordedClarity } from '../recorded.js';
 import { toldTale } from '../remarks.js';
 
+const NOISY = any(
+  is('backgroundNoise', 'loud'),
+  all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft')),
+);
+const QUIET = not(NOISY);
+const DRY = below('lateVoicePart', 'lateVoicePart');
+
 export const roomAcoustics = defineCause({
   id: 'room-acoustics',
   title: 'The room or its noise drowns the voice',
@@ -44,15 +51,34 @@ export const roomAcoustics = defineCause({
     deviates({
       id: 'voice-comes-late',
       group: 'ring',
-      // A dry room clears the ring, not the noise.
-      applies: not(all(is('noiseCovers', 'yes'), below('lateVoicePart', 'lateVoicePart'))),
       of: 'lateVoicePart',
       limit: 'lateVoicePart',
       maxDb: 12,
+      only: 'for',
       yes: 'The room rings for about {reverbClarityMs}; at the distance of the main seat {lateVoicePart} of the voice arrives too late to help, from {limit} on it clearly suffers.',
       no: 'The room rings for about {reverbClarityMs}; at the distance of the main seat no more than {lateVoicePart} of the voice arrives late.',
       because:
         'What arrives within some 50 ms helps a voice, what comes later carries each syllable into the next. Near the loudspeaker the direct voice outweighs the ring.',
+      source: 'late-voice',
+    }),
+    answers({
+      id: 'dry',
+      group: 'ring',
+      when: DRY,
+      tells: { yes: 'hint', against: true },
+      yes: 'The room does not ring: no more than {lateVoicePart} of the voice arrives late at the main seat.',
+      no: 'The room is not dry.',
+      because: 'Of the two ways in which a room drowns a voice one is cleared; the other, noise, is not.',
+      source: 'late-voice',
+    }),
+    answers({
+      id: 'dry-and-quiet',
+      group: 'ring',
+      when: all(DRY, QUIET),
+      tells: { yes: 'strong', against: true },
+      yes: 'The room neither rings nor hums: no more than {lateVoicePart} of the voice arrives late, and the noise is below the words.',
+      no: 'The room is not both dry and quiet.',
+      because: 'What neither rings nor makes noise drowns no voice.',
       source: 'late-voice',
     }),
     answers({
@@ -68,10 +94,7 @@ export const roomAcoustics = defineCause({
     answers({
       id: 'noise-covers-speech',
       group: 'noise',
-      when: any(
-        is('backgroundNoise', 'loud'),
-        all(is('backgroundNoise', 'some'), is('listeningLevel', 'soft')),
-      ),
+      when: NOISY,
       tells: { yes: 'telling', no: 'slight' },
       yes: 'With everything paused the room is noisy for the level you listen at: {backgroundNoise}.',
       no: 'With everything paused the room is quiet enough for the level you listen at.',

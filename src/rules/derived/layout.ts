@@ -297,6 +297,11 @@ export const layout = {
     TWIN_FACTS,
     (r) => r.from(twinCenterDip).dipHz ?? undefined,
   ),
+  orientationSeen: derive(
+    choice('whether it was told how the center lies', ['yes'] as const),
+    ['centerOrientation'],
+    (r): 'yes' => (r.toldChoice('centerOrientation') === undefined ? r.stop('centerOrientation') : 'yes'),
+  ),
   aimDipDb: derive(
     number('dB', 'deepest dip because the ears are above or below the axis'),
     AIM_FACTS,

@@ -1,6 +1,6 @@
 /** The room's own sound. */
 import { lateVoicePart } from '../../acoustics/late-voice.js';
-import { choice, derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
+import { derive, mainSeatIn, number, type Reader, SEAT_FACTS } from '../../compute/reader.js';
 
 /** What a hand clap suggests, ms; a flutter between two walls is a fault of its own and rings no longer than a room does. */
 const BY_CLAP_MS = { dry: 300, some: 500, long: 900, flutter: 500 } as const;
@@ -24,19 +24,7 @@ const VOICE_DIRECTIVITY = 4;
 const USUAL_VOLUME_M3 = 60;
 const USUAL_SEAT_M = 3;
 
-const NOISE_FACTS = ['backgroundNoise', 'listeningLevel'] as const;
-/** A dry room clears no noise: only what was told of it counts. */
-function noiseCovers(r: Reader<(typeof NOISE_FACTS)[number]>): 'yes' | 'no' {
-  const noise = r.toldChoice('backgroundNoise');
-  return noise === 'loud' || (noise === 'some' && r.toldChoice('listeningLevel') === 'soft') ? 'yes' : 'no';
-}
-
 export const room = {
-  noiseCovers: derive(
-    choice('noise told to be loud against the voice', ['yes', 'no'] as const),
-    NOISE_FACTS,
-    noiseCovers,
-  ),
   reverbClarityMs: derive(
     number('ms', 'reverberation time measured, or as the clap suggests'),
     RING_FACTS,
