@@ -78,6 +78,9 @@ function howOf(fact: FactId, context: Context, approximate = false): How {
 /** Families whose facts are plain to see. */
 const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'tone', 'bass', 'room']);
 
+/** Families of what stands in the room: "as from a cupboard" puts nothing into one. */
+const THERE: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'display']);
+
 /** Facts that tell of another place: it is no other system's fact. */
 const OF_ELSEWHERE: ReadonlySet<string> = new Set(['elsewhereToo', 'settingsFromElsewhere']);
 
@@ -92,8 +95,9 @@ const HAPPENED: ReadonlySet<string> = new Set([
   'settingsFromElsewhere',
 ]);
 
-function isLost({ other, planned, asked, past, brief }: Context, fact: string): boolean {
+function isLost({ other, planned, asked, past, brief, likened }: Context, fact: string): boolean {
   if ((other && !OF_ELSEWHERE.has(fact)) || planned || asked) return true;
+  if (likened && isFactId(fact) && THERE.has(factSpec(fact).family)) return true;
   if (fact.startsWith('test') || HAPPENED.has(fact)) return false;
   // What was heard while something was tried is what the trial did, and no value of today.
   return past || (brief && isSetting(fact));

@@ -104,6 +104,7 @@ function seatsIn(words: readonly Word[]): Told[] {
     const value = COUNTS.get(word.raw);
     const next = words[at + (words[at + 1]?.text === '-' ? 2 : 1)];
     if (value === undefined || next?.sentence !== word.sentence) return [];
+    if (MOVING.has(words[at - 1]?.raw ?? '')) return [];
     const isSeats = SEATS.has(next.text) && (next.raw !== 'of' || words[at + 2]?.raw === 'us');
     const isFor = words[at - 1]?.raw === 'for' && SOFAS.has(words[at - 2]?.text ?? '');
     const match = {
@@ -117,6 +118,8 @@ function seatsIn(words: readonly Word[]): Told[] {
       : [];
   });
 }
+/** Seats that are moved or stood on are not those of the row. */
+const MOVING = new Set('moved move put pulled pushed took on between against removed borrowed'.split(' '));
 const SOFAS = new Set(['sofa', 'loveseat', 'bench', 'row']);
 
 function firstOf(ways: readonly (() => Told[])[]): Told[] {

@@ -16,6 +16,8 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 export interface Context {
   /** Said of another room, another system, or by somebody who was not there. */
   readonly other: boolean;
+  /** What it is like: no thing that is there. */
+  readonly likened: boolean;
   /** A guess of the owner. */
   readonly hedged: boolean;
   /** He does not know, he wonders. */
@@ -50,6 +52,7 @@ export function contextOf(words: readonly Word[], { first, last, used }: Span, o
   const planned = others.planned.subarray(first, last + 1);
   return {
     other: others.other[first] !== 0,
+    likened: others.likened[first] !== 0,
     past: others.past[first] !== 0,
     brief: others.brief[first] !== 0,
     asked: others.asked[first] !== 0,
@@ -102,6 +105,7 @@ export function othersIn(words: readonly Word[]): Others {
   const empty = (): Int32Array => new Int32Array(words.length);
   const out = {
     other: empty(),
+    likened: empty(),
     planned: empty(),
     past: empty(),
     brief: empty(),
@@ -151,6 +155,7 @@ function isOver(kind: MarkerKind, words: readonly Word[], at: number, opener: nu
   const word = words[at] as Word;
   const one = words[opener] as Word;
   if (words[at - 1]?.text === ';') return true;
+  if (kind === 'likened') return word.clause > (words[opener + 1] as Word).clause;
   if (word.hard && word.kind === 'word') return kind !== 'past' || !isPastClause(words, at);
   // "Went from a flat set to a projector": only what stands between is no more.
   if (kind === 'past' && word.raw === 'to' && words[opener + 1]?.raw === 'from') return true;

@@ -5,11 +5,11 @@
  */
 import type { Phrases } from './lexicon.js';
 
-export type MarkerKind = 'other' | 'planned' | 'past' | 'brief' | 'hedged' | 'unknown';
+export type MarkerKind = 'likened' | 'other' | 'planned' | 'past' | 'brief' | 'hedged' | 'unknown';
 
 const KIN =
   'friend|buddy|mate|pal|neighbor|sister|brother|nephew|niece|cousin|uncle|aunt|colleague|coworker|boss|dad|inlaw|parent|parents|grandson|soninlaw|somebody|someone';
-const OUTSIDE = `${KIN}|dealer|shop|salesman|installer|forum|internet|people|reviewer|technician|support|decorator|electrician|expert|son|website|sticky|thread|article|review|video|blog|book|guide|chatbot|poster|member|board|theory|wisdom|store|seller|hotline`;
+const OUTSIDE = `${KIN}|dealer|shop|salesman|installer|forum|internet|people|reviewer|technician|support|decorator|electrician|expert|son|website|sticky|thread|article|review|video|blog|book|guide|chatbot|poster|member|board|theory|wisdom|store|seller|hotline|barber|dentist|plumber|tailor|builder|carpenter|net|web`;
 const CLAIMS =
   'think|reckon|claim|suspect|blame|suggest|recommend|mean|believe|convince|swear|advise|advice|offer|insist|guess|assume|bet|argue|write|post|warn|told|quote|diagnose|reply|answer';
 const SAYS = `say|tell|want|offer|quote|warn|${CLAIMS}`;
@@ -20,8 +20,11 @@ const DO =
 
 /** Phrases that begin with a person of the first kind are bound to a verb, so that a witness at home stays one. */
 export const MARKERS: Readonly<Record<MarkerKind, { readonly ahead: Phrases; readonly back?: Phrases }>> = {
+  likened: {
+    ahead: `as if|though; =like a|an|in|from|someone|somebody|through|behind|under; =like it|he|she|they =is|=was|=were|=had|=sat|=stood; as in|from|through a|an|the; =as a|an`,
+  },
   other: {
-    ahead: `${KIN}|${OUTSIDE} .. ${SAYS}; ${KIN} ${THINGS}; ${KIN} also? =has|=have|=owns|=uses|=runs|=sits|=watches|=listens; ${KIN} .. who =has|=had|=owns; ${KIN} =had =a|=an|=the|=one; ${KIN} with .. same; at|unlike|like my|our|a|his|her|the ${KIN}; his|her|their =former|=new|=old|=own? ${THINGS};
+    ahead: `${KIN}|${OUTSIDE} .. ${SAYS}; ${KIN} ${THINGS}; ${KIN} also? =has|=have|=owns|=uses|=runs|=sits|=watches|=listens; ${KIN} .. who =has|=had|=owns; ${KIN} =had =a|=an|=the|=one; ${KIN} =had|=has =that|=it|=this|=same|=his|=her|=theirs; dentist|barber|dealer|neighbor =has|=had|=keeps; ${OUTSIDE}|man|others|people|everybody : ; at my|our =own =place|=house|=home|=flat; ${KIN} with .. same; at|unlike|like my|our|a|his|her|the ${KIN}; his|her|their =former|=new|=old|=own? ${THINGS};
       =thinks|=reckons|=believes|=suspects|=blames|=swears|=claims|=insists|=suggests|=recommends|=advises|=supposes|=guesses|=assumes|=suspected|=blamed|=swore|=claimed|=insisted|=suggested|=recommended|=advised|=reckoned; =tells|=telling me|us|you|him|her; =says|=said|=told|=tells; upstairs; bedroom set; my|the other|second room|system|set-up|setup|set|house|receiver|television; former|previous flat|house|place|apartment|home|room; in|at|from my|our|the|his|her|their? =old|=last|=first flat|house|place|apartment|home|room|quarters; the|my|our =bedroom|=kitchen|=guest|=office|=dining|=sleeping room? @display|ceiling|ceilings|@mains|sound; =in|=at my|our|the|a|his|her =bedroom|=kitchen|=study|=office|=garage|=shop|=store|=showroom|=cinema|=cinemas|=theatre|=dealer|=dealers|=demo|=hotel|=gym|=car; at work; my bedroom|office; his|her|their place; at the =movies|=pictures|=dealership;
       the forum|board|internet|web wisdom|lore; =expect|=expected; i|we =suspected|=suspect|=blame|=blamed|=assumed|=assuming|=assume|=figured|=theory|=thought|=feared|=expected|=worried|=wondered|=believed; i be convinced|afraid|worried|scared; first thought|guess|idea|suspicion be; everybody|everyone|people on .. say; my theory|suspicion|fear|guess be; i read that|about|somewhere|online|on|everywhere|here|things|many; i =been|was|been =told; been|was =told; =hear|=heard|=read|=reading that|about; they|people always|often|usually? =say|=recommend; it be =said; allegedly; according to .. =guide|=calculator|=article|=norm|=standard|=forum|=internet|=book|=dealer|=him|=her|=them|=recommendation|=recommendations;
       rule of thumb; most|many|some|normal people; some|many|most =say|=claim|=swear|=think; =normal|=typical|=standard|=average .. here; in general; as a rule; normally|typically; of another|different model; for another|different model; test|review of; unlike; compared|comparing to|with .. my? ${KIN}; on a|the forum|thread; =manuals say|recommend; the manual|standard|guide say|recommend .. =should; anyone|anybody else|with; somewhere else; other owners|people|users; his|her =was`,
@@ -32,11 +35,11 @@ export const MARKERS: Readonly<Record<MarkerKind, { readonly ahead: Phrases; rea
     back: `would .. =good|=nice|=better|=ideal|=easy; next|this week|month|weekend|year|summer; tomorrow; be the|my plan|idea|next; or so i hope; some day; one day; not =yet; =instead`,
   },
   past: {
-    ahead: `used to; previously; formerly; earlier; back then; back when; back in the? =day|=days|_; =went|=switched|=changed|=moved|=upgraded|=swapped =from; be through;  =at =first; first week|weeks|month|months|year .. be|have|i|we|the; in the beginning; at the beginning; for a while|time|year|month; in those days; those|old days; at the|that time; =until|=till|=til last|recently|a|=yesterday|then; =when i|we =had|=lived|=was|=were|=used|=still; with|in|on my|our|the =old|=previous|=former|=last ${THINGS}; my|our|the|his|her =old|=previous|=former .. =was|=were|=had|=did|=sounded|=showed|=used; my|our =last place|flat|house|apartment|home|room; i|we =had ... =before|=once|=earlier; =had =said|=told|=thought|=heard; 1st|first|last|earlier|previous =call|=visit; previous|former =owner|=tenant|=receiver|=center|=centre|=speaker|=tv|=one|=pair|=set|=box|=towers|=system; =old ${THINGS} .. =was|=were|=had|=did|=showed|=sounded|=said|=stood|=sat|=hung|=used|=came|=measured|=gave|=wrote|=read; once =had; =years|=months|=decades ago; before that; =originally; =had been; =sold|=scrapped my|our|the|a|it|them|away|out; replaced .. =old; came from|out of .. old`,
+    ahead: `used to; previously; formerly; earlier; back then; back when; back in the? =day|=days|_; =went|=switched|=changed|=moved|=upgraded|=swapped =from; be through;  =at =first; first week|weeks|month|months|year .. be|have|i|we|the; in the beginning; at the beginning; for a while|time|year|month; in those days; those|old days; at the|that time; =until|=till|=til last|recently|a|=yesterday|then; =when i|we =had|=lived|=was|=were|=used|=still; with|in|on my|our|the =old|=previous|=former|=last ${THINGS}; my|our|the|his|her =old|=previous|=former .. =was|=were|=had|=did|=sounded|=showed|=used; my|our =last place|flat|house|apartment|home|room; on|in|at its|the|my|our|their =old|=former|=previous|=original =stand|=place|=spot|=shelf|=bench|=position|=cabinet; i|we =had ... =before|=once|=earlier; =had =said|=told|=thought|=heard; 1st|first|last|earlier|previous =call|=visit; previous|former =owner|=tenant|=receiver|=center|=centre|=speaker|=tv|=one|=pair|=set|=box|=towers|=system; =old ${THINGS} .. =was|=were|=had|=did|=showed|=sounded|=said|=stood|=sat|=hung|=used|=came|=measured|=gave|=wrote|=read; once =had; =years|=months|=decades ago; before that; =originally; =had been; =sold|=scrapped my|our|the|a|it|them|away|out; replaced .. =old; came from|out of .. old`,
     back: `=years|=months|=decades ago; back then|when; in those days; at the|that time; before that; when =new`,
   },
   brief: {
-    ahead: `for a|one|an|the =test|try|evening|night|scene|film|movie|episode|workout|afternoon|moment|minute|hymn|song|experiment|lark; for =tonights|=last|=sundays|=saturdays|=one .. =movie|=film|=scene|=show; temporarily; out of curiosity; on a lark`,
+    ahead: `for a|one|an|the =test|try|evening|night|scene|film|movie|episode|workout|afternoon|moment|minute|hymn|song|experiment|lark; for =tonights|=last|=sundays|=saturdays|=one .. =movie|=film|=scene|=show; temporarily; out of curiosity; on a lark; =one|=some =time|=evening|=night|=day i|we =had|=set|=put|=was|=tried`,
     back: `for a|one|an|the =test|try|evening|night|scene|film|movie|episode|workout|afternoon|moment|minute|hymn|song|experiment; temporarily`,
   },
   hedged: {
@@ -51,7 +54,8 @@ export const MARKERS: Readonly<Record<MarkerKind, { readonly ahead: Phrases; rea
 
 /** Where he comes back to his own system as it is; a clause that begins so ends what was opened before it. */
 export const RETURNS: Readonly<Record<MarkerKind, Phrases>> = {
-  other: `=i|=we; now; =im|=ive; mine; ours; here; at home; in my|our case; =my|=our .. be|have`,
+  likened: 'but; because; since; now',
+  other: `=i|=we; now; =im|=ive; mine; ours; =here; at home; in my|our case; =my|=our .. be|have`,
   planned: `=i|=we =have|=had|=did|=tried|=moved|=turned|=put|=set|=am|=sit; now; =its|=theres|=heres; =it =is|=sits|=stands|=sounds; right now; currently; today; at the moment; so far`,
   past: `now; today; nowadays; these days; currently; since; meanwhile; this time; then; =its|=theres; =it|=this|=that|=center|=everything|=voices =is|=sits|=stands|=sounds|=comes|=has; the =center|=tv|=couch|=sofa|=voice|=voices =is|=are|=sits|=stands|=sounds|=come|=comes|=hangs; after; =i|=we =have|=sit|=am|=moved|=bought|=got|=use`,
   brief: `now; since; then; but`,
