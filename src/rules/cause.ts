@@ -97,14 +97,11 @@ export interface Rule {
 }
 
 /** A remark that is typical of a cause, or that speaks against it; that it was not made says nothing. */
-export interface Telltale<G extends string = string> {
+export interface Telltale<G extends string = string> extends Says {
   readonly id: string;
   readonly when: Condition;
   readonly telling: Strength;
   readonly speaks?: 'against';
-  /** A sentence where it is so, and one where it is not. */
-  readonly says: string;
-  readonly otherwise: string;
   readonly because: string;
   /** The group of a rule of the same remark; otherwise the remarks on one fact are a group of their own. */
   readonly group?: G;
@@ -253,15 +250,11 @@ export function defineCause<const G extends Readonly<Record<string, Kinship>>>({
   };
 }
 
-function remarkRule({ id, when, telling, speaks, says, otherwise, because, group }: Telltale): Rule {
+function remarkRule({ telling, speaks, ...words }: Telltale): Rule {
   return answers({
-    id,
-    group: group ?? (variablesOf(when)[0] as string),
-    when,
+    group: variablesOf(words.when)[0] as string,
+    ...words,
     tells: { yes: telling, ...(speaks ? { against: true } : {}) },
-    yes: says,
-    no: otherwise,
-    because,
     madeFrom: 'telltale',
   });
 }

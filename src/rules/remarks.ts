@@ -119,5 +119,5 @@ export function toldTale(
   speaks?: 'against',
 ): Telltale<never> {
   const { when, yes, no } = REMARKS[id];
-  return { id, when, telling, says: yes, otherwise: no, because, ...(speaks ? { speaks } : {}) };
+  return { id, when, telling, yes, no, because, ...(speaks ? { speaks } : {}) };
 }

@@ -175,8 +175,8 @@ export const nearSurface = defineCause({
       when: is('holeFollows', 'nothing'),
       telling: 'telling',
       speaks: 'against',
-      says: 'Nothing moves the measured hole, neither box nor seat nor cover.',
-      otherwise: 'Something moves the measured hole.',
+      yes: 'Nothing moves the measured hole, neither box nor seat nor cover.',
+      no: 'Something moves the measured hole.',
       because: 'A hole made by a surface changes its pitch with every hand width of the box.',
     },
     toldTale(
