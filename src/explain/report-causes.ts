@@ -109,8 +109,10 @@ function reportConfirm({ book }: Audit, confirm: Confirm): ReportConfirm {
 }
 
 /** What was seen to be wrong is put right in its own numbers, where they are known. */
-const seenTitle = ({ now, seen }: Remedy, view: View, units: UnitSystem): string | undefined =>
-  now && seen && verdictOf(seen, view).truth === 'yes' ? fill(now, view, units) : undefined;
+export function remedyTitle({ title, now, seen }: Remedy, view: View, units: UnitSystem): string {
+  const isSeen = now && seen && verdictOf(seen, view).truth === 'yes';
+  return (isSeen ? fill(now, view, units) : undefined) ?? title;
+}
 
 /** A remedy in words; none where it does not suit the system or must not be done. */
 function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): ReportRemedy[] {
@@ -121,7 +123,7 @@ function reportRemedy({ book, view }: Audit, cause: Cause, remedy: Remedy): Repo
   return [
     {
       id: remedy.id,
-      title: capital(seenTitle(remedy, view, book.units) ?? remedy.title),
+      title: capital(remedyTitle(remedy, view, book.units)),
       steps: remedy.steps.map((step) => sentence(fillNaming(step, view, book.units))),
       minutes: remedy.minutes,
       cost: remedy.cost,

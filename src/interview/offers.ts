@@ -1,10 +1,11 @@
 /** What can be done once the result is on the screen: home tests, remedies, more questions, or the end. */
 
+import { remedyTitle } from '../explain/report-causes.js';
 import { minutesText } from '../explain/words.js';
 import { told } from '../facts/book.js';
 import { type FactId, factSpec, isFactId, TEST_IDS } from '../facts/catalog.js';
 import { canBeAsked, makesSense } from '../reasoning/hypotheses.js';
-import { isSure, next, questionsLeft } from '../reasoning/next.js';
+import { isToMend, next, questionsLeft } from '../reasoning/next.js';
 import { plan } from '../reasoning/plan.js';
 import { solvedBy } from '../reasoning/trials.js';
 import type { Remedy } from '../rules/cause.js';
@@ -80,10 +81,18 @@ export function offers(state: State): Offer[] {
         ?.remedies.find((each) => each.id === step.id);
       if (!remedy) return [];
       const id = `did-${step.cause}/${step.id}`;
-      return [{ kind: 'remedy', id, cause: step.cause, remedy, label: `I did this: ${remedy.title}` }];
+      return [
+        {
+          kind: 'remedy',
+          id,
+          cause: step.cause,
+          remedy,
+          label: `I did this: ${remedyTitle(remedy, audit.view, audit.book.units)}`,
+        },
+      ];
     });
   return [
-    ...(isSure(audit) ? [...remedies, ...tests] : [...tests, ...remedies]),
+    ...(isToMend(audit) ? [...remedies, ...tests] : [...tests, ...remedies]),
     ...(isOpen && wantsRecording(state)
       ? [{ kind: 'record', id: 'record', label: `measure it with one recording (${recordingTime})` } as const]
       : []),

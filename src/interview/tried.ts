@@ -1,6 +1,7 @@
 /** A remedy was carried out: what it did, whether it stands, and what follows from both. */
 
 import { settledBy } from '../explain/report.js';
+import { remedyTitle } from '../explain/report-causes.js';
 import { solvedText } from '../explain/report-verdict.js';
 import { named, sentence } from '../explain/words.js';
 import { OUTCOMES, type Outcome, type Trial } from '../facts/acts.js';
@@ -66,6 +67,7 @@ function nextStepText(audit: Audit): string {
   const [step] = plan(audit).steps;
   if (!step) return 'No step is left that was not tried; the result is:';
   const remedy = audit.causes.find(({ id }) => id === step.cause)?.remedies.find(({ id }) => id === step.id);
-  const title = remedy?.title ?? (isFactId(step.id) ? factSpec(step.id).label : step.id);
+  const own = remedy && remedyTitle(remedy, audit.view, audit.book.units);
+  const title = own ?? (isFactId(step.id) ? factSpec(step.id).label : step.id);
   return `The trouble is still open. Next: ${named(title)}.`;
 }

@@ -187,6 +187,10 @@ export function isSure({ ranking }: Audit): boolean {
   return leader !== undefined && leader.probability >= SURE_FROM && ranking.leadDb >= SURE_LEAD_DB;
 }
 
+/** Nothing stands before its remedy: the leader is sure, or was seen to be wrong. */
+export const isToMend = (audit: Audit): boolean =>
+  isSure(audit) || seenFaults(audit).some(({ cause }) => cause === audit.ranking.leader);
+
 /**
  * A test beats every question when it saves more, and saves more for each minute it takes: a good question
  * of half a minute is asked before anybody gets up.

@@ -4,7 +4,7 @@ import type { Cause, Remedy } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Audit } from './audit.js';
 import { CHECK_MINUTES, OTHER_MINUTES, shownMinutes } from './minutes.js';
-import { isSure, type Next, type NextOptions, next } from './next.js';
+import { isToMend, type Next, type NextOptions, next } from './next.js';
 import { openRemedies, seenFaults } from './remedies.js';
 import { cheapestTest, confirmMinutes, faultProbabilities } from './suspects.js';
 import { outdatedAnswers, solvedBy } from './trials.js';
@@ -124,8 +124,7 @@ function stepsFor(audit: Audit, cause: Cause, extent: Extent): Planned[] {
   const remedies = extent === 'whole' ? open : extent === 'start' ? open.slice(0, 1).filter(isFree) : [];
   const test = cheapestTest(audit.heard, cause);
   // Whoever is sure, or has seen it, begins with what mends it: a test comes only before what costs something.
-  const isSeen = seenFaults(audit).some((fault) => fault.cause === cause.id);
-  const sure = cause.id === audit.ranking.leader && (isSeen || isSure(audit));
+  const sure = cause.id === audit.ranking.leader && isToMend(audit);
   const isDear = first === undefined || !isFree(first);
   const needed = sure
     ? !remedies.every(isFree)

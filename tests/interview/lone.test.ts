@@ -10,19 +10,17 @@ import { answer, asking, inHand, type } from './talk.js';
 const LONE = withAnswer(EMPTY_BOOK, 'seating', { value: 'single-seat', how: 'seen' });
 
 describe('a lone listener', () => {
-  it.each([
-    'I have only the one chair',
-    'There is only one chair in the room',
-    'I only have one seat',
-    "I'm the only listener",
-  ])('says %j to the seats, and is heard', (typed) => {
-    const put = type(asking('troubleSeats'), typed);
-    expect(promptOf(put).choices).toContain('seating: one seat only, as told');
-    const kept = type(put, '');
-    expect(answer(kept, 'seating')).toBe('single-seat');
-    expect(bookOf(kept).answers.has('troubleSeats')).toBe(false);
-    expect(inHand(kept)).not.toBe('troubleSeats');
-  });
+  it.each(['I have only the one chair', "I'm the only listener"])(
+    'says %j to the seats, and is heard',
+    (typed) => {
+      const put = type(asking('troubleSeats'), typed);
+      expect(promptOf(put).choices).toContain('seating: one seat only, as told');
+      const kept = type(put, '');
+      expect(answer(kept, 'seating')).toBe('single-seat');
+      expect(bookOf(kept).answers.has('troubleSeats')).toBe(false);
+      expect(inHand(kept)).not.toBe('troubleSeats');
+    },
+  );
   it('is not meant by the one seat of several that has the trouble', () => {
     expect(answer(type(asking('troubleSeats'), 'just my seat, the others are fine'), 'troubleSeats')).toBe(
       'one-seat',

@@ -1,5 +1,8 @@
 /** What a caller hears and may ask back: words of the trade, the verdict in a breath, and that nothing is lost. */
 import { describe, expect, it } from 'vitest';
+import { renderText } from '../../src/explain/render/text.js';
+import { renderTicket } from '../../src/explain/render/ticket.js';
+import { buildReport } from '../../src/explain/report.js';
 import { EMPTY_BOOK, type FactBook, withAnswer } from '../../src/facts/book.js';
 import { begin } from '../../src/interview/conversation.js';
 import { offers } from '../../src/interview/offers.js';
@@ -76,6 +79,28 @@ describe('the result', () => {
     );
     expect(saidBy(atEnd(CROSSED, true))).toContain(`Say: “${said}”`);
     expect(saidBy(atEnd(CROSSED))).not.toContain('Say: ');
+  });
+  it('offers what mends it before any test where it is sure or was seen, in the words of its step', () => {
+    const entry = withAnswer({ ...EMPTY_BOOK, units: 'metric', complaints: ['hollow'] }, 'enteredCenter', {
+      value: 4.6,
+      how: 'read',
+    });
+    const [first] = promptOf(
+      atEnd(withAnswer(entry, 'tapedCenter', { value: 3.1, how: 'measured' })),
+    ).choices;
+    expect(first).toMatch(/^I did this: Enter 3\.10 m .* instead of 4\.60 m/);
+    expect(promptOf(atEnd(CROSSED)).choices[0]).toMatch(/^I did this: /);
+  });
+  it('lists nothing open any more once the trouble is solved', () => {
+    const solved: FactBook = {
+      ...CROSSED,
+      trials: [{ act: 'polarity/uncross', outcome: 'gone', stays: true }],
+    };
+    const end = atEnd(solved);
+    expect(offers(end).map(({ kind }) => kind)).toEqual(['write', 'write', 'write', 'end']);
+    const report = buildReport(end.audit);
+    expect(renderTicket(report)).not.toMatch(/^ +(?:Open|Conflict|Caution) /m);
+    expect(renderText(report, { long: true })).not.toMatch(/WHAT TO DO|NOT KNOWN YET|OTHER CAUSES/);
   });
   it('takes back the outcome of a home test by <, as any answer', () => {
     const start = atEnd({ ...EMPTY_BOOK, complaints: ['dull'] });
