@@ -1,6 +1,7 @@
 /** The fact a quantity is of: the thing and the measure that stand nearest to it, from one table. */
 import type { NumberFactId } from '../facts/catalog.js';
 import { SLOTS } from '../facts/words/slots.js';
+import { isMiddleOfPicture, isPlaceOnly, isSideOfSomething, LITTLE } from './no-thing.js';
 import { type Classes, nameOf } from './pattern.js';
 import type { Word } from './sentences.js';
 import { canonical } from './spelling.js';
@@ -232,28 +233,6 @@ function isNameOfNext(words: readonly Word[], place: number): boolean {
   return words[next]?.quantity !== undefined;
 }
 
-/** Words that part nothing and say nothing. */
-const LITTLE = new Set([
-  'the',
-  'a',
-  'an',
-  'of',
-  'my',
-  'our',
-  'your',
-  'its',
-  'is',
-  'are',
-  'be',
-  'about',
-  'only',
-  'just',
-  'exactly',
-  'roughly',
-  'really',
-  'very',
-]);
-
 function lookBefore(words: readonly Word[], at: number, see: See): void {
   const { sentence, quantity } = words[at] as Word;
   let extra = 0;
@@ -307,47 +286,6 @@ function isSameBefore(words: readonly Word[], comma: number, at: number): boolea
   }
   return false;
 }
-
-const PICTURES = new Set(['picture', 'screen', 'image', 'television', 'display'].map(canonical));
-
-/** "The center of the picture", "its center": no loudspeaker. */
-function isMiddleOfPicture(words: readonly Word[], place: number): boolean {
-  const { raw } = words[place] as Word;
-  if (raw !== 'center' && raw !== 'centre' && raw !== 'middle') return false;
-  const before = words[place - 1];
-  if (before?.raw === 'its' || PICTURES.has(before?.text ?? '')) return true;
-  if (words[place + 1]?.raw !== 'of') return false;
-  return [2, 3].some((ahead) => PICTURES.has(words[place + ahead]?.text ?? ''));
-}
-
-const PLACING = new Set(['above', 'over', 'under', 'below', 'underneath', 'beneath']);
-
-/** "It hangs above the television": the television is only where. */
-function isPlaceOnly(words: readonly Word[], place: number): boolean {
-  let before = place - 1;
-  while (LITTLE.has(words[before]?.raw ?? '')) before--;
-  return PLACING.has(words[before]?.raw ?? '') && words[before - 1]?.quantity === undefined;
-}
-
-/** "The front edge", "in front of": no pair of loudspeakers. */
-const isSideOfSomething = (words: readonly Word[], place: number): boolean =>
-  words[place]?.raw === 'front' &&
-  ([
-    'edge',
-    'wall',
-    'of',
-    'row',
-    'one',
-    'seat',
-    'seats',
-    'half',
-    'baffle',
-    'panel',
-    'lip',
-    'side',
-    'face',
-  ].includes(words[place + 1]?.raw ?? '') ||
-    words[place - 1]?.raw === 'in');
 
 function hasNeed(words: readonly Word[], at: number, fact: NumberFactId, byWord: Known['byWord']): boolean {
   const { sentence } = words[at] as Word;

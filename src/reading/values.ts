@@ -20,6 +20,8 @@ export interface Told {
   readonly sideMissing: boolean;
 }
 
+export const toList = (told: Told | undefined): Told[] => (told ? [told] : []);
+
 export const matchOf = (fact: NumberFactId, at: number, used: readonly number[]): Match<Meaning> => {
   const sorted = [...new Set([...used, at])].sort((a, b) => a - b);
   return {
