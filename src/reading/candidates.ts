@@ -153,8 +153,18 @@ function isOfAnother(
   if (fact === 'centerPlacement' || fact === 'screenKind')
     return isOfVoice(words, match, classes) || isOfPerson(words, match);
   if (fact === 'obstacle') return isOfMicrophone(words, match);
-  return fact === 'centerBassSize' && (isOfOthers(words, match, classes) || isOfRoom(words, match));
+  if (fact === 'centerBassSize' && isOfRoom(words, match)) return true;
+  return OF_CENTER.has(fact) && isOfOthers(words, match, classes);
 }
+
+/** Facts of the center itself: "my mains have a port at the back" tells none of them. */
+const OF_CENTER: ReadonlySet<string> = new Set<ChoiceFactId>([
+  'centerBassSize',
+  'centerEnclosure',
+  'centerPointsAt',
+  'conesSeen',
+  'rearPort',
+]);
 
 /** Where it is heard and where it is fine; heard with music and with films is heard with everything. */
 function contentsOf(words: readonly Word[], others: Others, classes: Classes): Candidate[] {

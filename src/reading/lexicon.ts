@@ -3,6 +3,7 @@ import type { ActId, Outcome } from '../facts/acts.js';
 import type { ChoiceFactId, NumberFactId, TestId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
 import type { ConstraintId } from '../facts/constraints.js';
+import { changeWords } from '../facts/words/changes.js';
 import { complaintWords } from '../facts/words/complaints.js';
 import { constraintWords, SOLVED } from '../facts/words/constraints.js';
 import { IDIOMS } from '../facts/words/idioms.js';
@@ -45,6 +46,7 @@ export interface Lexicon {
 const FAMILIES: readonly FamilyWords[] = [
   { complaints: complaintWords },
   listeningWords,
+  changeWords,
   setupWords,
   thingWords,
   telltaleWords,

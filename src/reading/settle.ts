@@ -46,6 +46,8 @@ function oneOf(list: readonly Candidate[]): Candidate[] {
         (a, b) => ranked.indexOf(String(a.value)) - ranked.indexOf(String(b.value)),
       )[0] as Candidate,
     ];
+  const both = BOTH[best.fact];
+  if (both) return [{ ...best, value: both }];
   const strong = rivals.filter(({ size }) => size >= best.size - 1);
   if (strong.length === 0) return [best];
   const values = [...new Set([best, ...strong].map(({ value }) => value))].filter(
@@ -59,9 +61,17 @@ const RANKED: Readonly<Record<string, readonly string[]>> = {
   centerPlacement: ['behind-screen', 'bay', 'wall', 'floor', 'shelf-top', 'stand'],
   troubleSeats: ['back-row', 'one-seat', 'middle-only', 'off-middle', 'everywhere'],
   voiceDirection: ['behind', 'subwoofer', 'low', 'high', 'aside', 'center-box', 'nowhere', 'picture'],
+  calibrationSpot: ['changed-since', 'elsewhere', 'main-seat'],
   screenKind: ['perforated', 'woven', 'solid', 'none'],
   troubleTitles: ['one-source', 'some', 'all'],
   fineContent: ['multichannel-film', 'two-channel-music', 'television'],
+};
+
+/** What two values told together make: "the wizard ran, and I corrected it by hand". */
+const BOTH: Readonly<Record<string, string>> = {
+  alignmentBy: 'both',
+  likesTwoChannel: 'both',
+  troubleSide: 'both',
 };
 
 /** Values that say less than any other one told beside them: "nothing else changed", "never ran it, typed them in". */

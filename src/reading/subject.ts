@@ -20,8 +20,9 @@ const OWN_THINGS = ['voice', 'center', 'person'] as const;
 const REACH = 7;
 
 /** "The mains are set to large", "the left speaker sounds dull". */
-export function isOfOthers(words: readonly Word[], { first }: Span, classes: Classes): boolean {
+export function isOfOthers(words: readonly Word[], { first, used }: Span, classes: Classes): boolean {
   const { clause } = words[first] as Word;
+  if (used.some((at) => isOneOf(OWN_THINGS, words[at] as Word, classes))) return false;
   for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
     const word = words[at] as Word;
     if (word.clause !== clause || word.kind !== 'word') break;

@@ -46,7 +46,7 @@ export const NOUNS = {
   furniture:
     'television stand|bench|unit|cabinet|console|rack|shelf|table|board|furniture|board; media console|unit|cabinet|stand|bench; entertainment center|unit|stand; sideboard; credenza; cabinet; cupboard; dresser; shelf; shelves; bookcase; rack; hifi rack; lowboard; low board; mantel; mantelpiece; chest; drawers; chest of drawers; furniture; commode; console; bookshelf unit; glass shelf; desk; lowboy; buffet; highboard; wall unit; media shelf; board; bench; trunk; sea chest; table; console table; stand under the television; stand below',
   bay: 'cubby; cubbyhole; cubby hole; compartment; middle|center compartment; niche; alcove; pigeonhole; open compartment; shelf opening; hutch; opening; cabinet|cupboard|rack|tv opening; opening in the cabinet|furniture|unit',
-  floor: 'floor; carpet; ground; rug; floorboards; hearth',
+  floor: 'floor; carpet; ground; rug; floorboards; hearth; parquet; laminate; tiles',
   // Technique.
   testNoise:
     'test tone|noise|signal; pink|white noise; noise test; level test; channel test; test tones; noise; tone; calibration noise|tone; noise signal; hiss; test noise of the receiver; speaker test; balance test',
@@ -65,6 +65,8 @@ export const NOUNS = {
     'dialog enhancement|enhancer|boost|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting',
   nightMode:
     'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
+  voiceLift:
+    'dialog|voice|speech lift|lifting; dialog|voice|speech lift function|option|feature|setting; lift for the dialog|voice; lifting of the voice|dialog; lift feature|function',
   wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
   screenCloth:
     'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
@@ -126,11 +128,24 @@ export const CLASSES = {
   male: 'men; man; male; baritone; baritones; blokes; gruff; narrators',
   female: 'women; woman; female; soprano; girls; girl; ladies; lady; sopranos; actresses; kid; children',
   settingsWord: 'settings; distances; levels; trims; calibration; entries; delays; values; setup; tuning',
-  softThing: 'carpet; carpets; rug; rugs; curtains; curtain; drapes; drape; underlay; tapestry',
+  drapery: 'carpet; rug; curtain; drape; underlay; tapestry; blinds',
   stuffed:
     'stuff; stuffed; shove; shoved; cram; crammed; tuck; tucked; squeeze; squeezed; wedge; wedged; slid; slide; slot; slotted; push; pushed; jammed; box; boxed; bury; buried; put; stash; stashed',
   clutter:
     'plant; vase; lamp; ornament; ornaments; candle; candles; toy; toys; flower; flowers; photo; photos; frame; frames; books; statue; basket; pot; cactus; fern; cat; dog; remote; console; soundbar; clock; bowl; figurine; radio; blanket; box; fireguard; pouf',
   changedVerb:
     'bought; install; fit; replace; swap; upgrade; add; change; move; rewire; unplug; reconnect; rearrange; redecorate; decorate; paint; clean; mount; connect; wire; redo; tidy; hook; press; reset; update; hang',
+  altered:
+    'alter; modify; adjust; touch; exchange; renew; redo; remove; put; set; give; switch; choose; chosen; lay; lowered; shift; broke; cut; change; swap; replace; move; install; fit; add; buy; get; bring; brought; hang; mount; redid; shorten; raise; rewire; connect; turn',
+  began: 'begin; began; start; arise; appear; emerge; occur',
+  bought: 'bought; replace; upgrade; install',
+  reset: 'update; reset; outage; thunderstorm; storm; blackout',
+  fiddled:
+    'press; fiddle; play; mess; change; twiddle; sat; touch; poke; push; hit; tweak; alter; adjust; select; choose',
+  tweaked:
+    'change; correct; tweak; adjust; edit; override; raise; nudge; alter; overwrite; overwrote; rewrote; lowered',
+  coneWord: 'cone; membrane; diaphragm; midwoofer; bass',
+  recorded: 'record; recording; impulse; measure; measurement; pulse; click',
+  inverted: 'invert; reverse; flip; flipped; negative; upside; phase; turn',
+  aims: 'point; aim; angle; tilt; tip; face; fire; look; play; talk; beam; hit; shoot; blow; end; sight',
 } as const;

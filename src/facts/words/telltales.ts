@@ -3,38 +3,6 @@ import type { FamilyWords } from './lexicon.js';
 
 export const telltaleWords: FamilyWords = {
   choices: {
-    changedExactly: {
-      'center-wires':
-        'replaced|renewed|new|changed|rewired|extended|shortened .. cable|wire|lead|wires|plug|plugs .. to|for|of|on .. center; replaced|renewed|new|changed .. center cable|wire|lead|wires|plugs; longer|new|different cable|wire|lead .. to|for .. center; changed|new|swapped .. center wire|cable|lead; swapped the wires; wires of the center',
-      'all-unplugged':
-        'unplugged|disconnected|reconnected|rewired|replugged|recabled .. everything|all|lot|whole|every; everything|lot|whole|system .. unplugged|disconnected|reconnected|rewired|replugged; took .. system|rack|everything .. apart; banana|new plugs|cables|wires|bananas .. all|every|everywhere|throughout|everything; all .. cables|wires|plugs .. out|undone|redone; moved house|home|flat; since .. move; redid .. cabling; re-terminated all; re-cabled everything; all new cables; plugged .. everything; re-terminated .. leads',
-      subwoofer:
-        'new|second|bigger|another subwoofer; bought|added|moved|shifted|swapped .. subwoofer; subwoofer .. moved|shifted to|into|over; subwoofer .. moved; subwoofer .. new place',
-      wireless:
-        'wireless .. kit|link|adapter|transmitter|sender|module; over|via wireless|radio|bluetooth; put|added|installed|bought|new .. wireless|transmitter|extractor|splitter; processor|dsp|box .. between .. receiver|amplifier; wireless kit|link|transmitter|speaker|rears; extra processor; put .. processor .. between',
-      'furniture-center':
-        'new|different|bigger @furniture; bought|built|got|installed .. @furniture; @furniture .. arrived|delivered|replaced; moved|put .. center|speaker|it .. into|inside .. @furniture|@bay; moved .. into the cabinet|shelf',
-      'soft-things':
-        'took|ripped|rolled|sold|threw|pulled|removed .. @softThing .. up|down|out|away|off; took|ripped|rolled|sold|removed|lost .. @softThing; @softThing .. gone|removed|sold|dump|skip|ruined|wash|cleaner|cleaners|moths|cleaned|taken; took up|down|out|away .. @softThing; new|laid floor|parquet|laminate|tiles|flooring; laid .. floor|parquet|laminate|tiles|wood|boards; @softThing .. up .. floor|wood|boards|tiles; rug .. gone|went|away|removed; curtains .. gone|down|away|removed; sofa .. gone; carpet .. out|removed|gone; took .. curtains|rug|carpet .. down|away|out; sold .. rug|carpet|sofa',
-      seats:
-        'new|different|bigger .. sofa|armchair|armchairs|seats|loveseat; i|we|wife|husband|she|he moved|turned|pushed|rearranged .. sofa|seats|armchair|chairs; sofa|seats .. moved|turned|pushed .. back|to|forward|round|against; moved the seats; turned the sofa; corner sofa new; sofa moved',
-      receiver:
-        'since|with|after|got|bought|have|up|the|my|our .. =new|=another|=different receiver|amplifier|processor; =new|newer receiver|amplifier .. since|now|came|arrived|went; bought|inherited|switched|borrowed|exchanged|replaced|swapped|upgraded .. receiver|amplifier|processor; receiver|amplifier .. replaced|exchanged|repaired|arrived; left me .. receiver|amplifier|set|system; receiver .. gave',
-      trim: 'i|he|she|we|wife|dad|husband|son .. turned|cranked|bumped|raised|pushed|nudged|upped|increased|boosted .. center|dialog|voices|speech .. up|by|to|level|volume|#; wanted .. voices|dialog|speech .. louder; bumped|upped|cranked .. center; turned .. voices up; pressed .. center volume up; center up to; raised .. center level; turned up the voices; center already raised; put .. center .. + #; plus # now',
-      mode: 'press|pressed|hit|selected|chose|found|discovered|activated .. mode|button|program; mode .. changed|different|switched; changed the? mode; sitting|sat on .. remote; searched sound programs; other mode; set all speakers; mode with all; light it selects; danced with large hall',
-      reset:
-        'firmware|software .. update|updated|upgrade; updated|upgraded .. firmware|software; after .. update; factory reset|defaults; back to factory; reset .. receiver|avr|processor; outage|blackout|thunderstorm|lightning|power .. lost|reset|settings|forgot|wiped|factory; lost .. settings|memory; power cut|outage|failure; after the reset',
-      'center-box':
-        'bought|replaced|upgraded|added|installed|fitted .. center; new|different|bigger|second center .. since|and|now|in|from|came|arrived|last|is|was; got .. new|bigger|matching center; new center; exchanged the center',
-      mains:
-        'new|different|bigger @mains|floorstanders|bookshelf|bookshelves; bought|replaced|upgraded|got .. new|bigger|used|old @mains|floorstanders|bookshelf|pair; bought|replaced|upgraded .. @mains|floorstanders; moved|pushed|put|spread .. @mains .. to|into|apart|closer|corners|back|against|further|wider; got .. floorstanders|towers; moved .. mains|towers|fronts',
-      screen:
-        'new|acoustic|transparent screen|@screenCloth .. since|now|went|came|last|in|and; put|fitted|installed|bought|hung|built .. acoustic|perforated|woven|projection|transparent|roll .. screen|@screenCloth; fitted|installed|bought|replaced .. @screenCloth|screen; went from .. to .. projector|projection; new screen|cloth; new projection screen; put in a .. screen; changed the screen',
-      display:
-        '=new|=bigger|=larger television|display; bought .. television; hung|mounted the|our|a|my|new .. television; hung .. television',
-      several:
-        'several|lots|everything|lot|all|number|three .. changed|moved|replaced .. at once|same time|together|weekend; at once|same time .. changed|replaced|moved',
-    },
     subwooferPlace: {
       'near-center':
         'subwoofer .. @under|beneath|near|by|below|beside|next|in .. center|television|screen|@furniture; subwoofer .. in the middle|centre; subwoofer .. right by|next|beside .. center; subwoofer .. under|beside|next to|near .. center',
@@ -47,8 +15,8 @@ export const telltaleWords: FamilyWords = {
     },
     screenAgainst: {
       'clearer-up':
-        'screen|cloth|sheet|fabric .. up|rolled|raised|off|away|aside|lifted|removed|out|retracted ... @good|bright|back|treble|highs|consonants|sparkle|different|night; lift|lifted|raise|raised|roll|rolled|retract|remove|removed|pull|pulled|without|crank .. screen|cloth|sheet|fabric ... @good|bright|back|treble|highs|consonants|sparkle|different|night; @good|bright|clear .. without|when|with|once .. screen|cloth|sheet .. up|rolled|raised|off|away|out; in the daytime with the television perfect',
-      same: 'screen|cloth|sheet .. up|down|rolled|raised|off .. or|and|vs|versus? .. no|not|same|nothing|identical|either; with or|and without .. screen|cloth|sheet .. no|same|not|nothing?; same|no .. with|whether .. screen|cloth|sheet .. up|down|without|raised|rolled; no difference .. screen up',
+        'screen|cloth|sheet|fabric .. up|rolled|raised|off|away|aside|lifted|removed|out|retracted ... @good|bright|back|treble|highs|consonants|sparkle|different|night; lift|lifted|raise|raised|roll|rolled|retract|remove|removed|pull|pulled|without|crank .. screen|cloth|sheet|fabric ... @good|bright|back|treble|highs|consonants|sparkle|different|night; @good|bright|clear .. without|when|with|once .. screen|cloth|sheet .. up|rolled|raised|off|away|out; in the daytime with the television perfect; @screenCloth|cloth|canvas|sheet .. up|rolled|raised|away|lifted ... back|clear|loses .. veil|again|sounds?; lift|lifted|raise|raised .. @screenCloth|cloth|canvas|sheet ... come|comes back',
+      same: 'screen|cloth|sheet .. up|down|rolled|raised|off .. or|and|vs|versus? .. no|not|same|nothing|identical|either; with or|and without .. screen|cloth|sheet .. no|same|not|nothing?; same|no .. with|whether .. screen|cloth|sheet .. up|down|without|raised|rolled; no difference .. screen up; @screenCloth|cloth|canvas|sheet .. up or down ... same; @screenCloth|cloth|canvas|sheet .. away|up|out|off ... equal|same|just|equally .. dull|unclear|same|muffled|bad|before|like; raising|lifting .. @screenCloth|cloth|canvas|sheet .. not .. clear|better|change; not .. screen .. out of the way',
     },
     allChannelMode: {
       yes: 'all channel|channels stereo; allChannels stereo|mode; multi|multichannel channel? stereo; party mode; same .. from|out|in .. all|every speaker|speakers|corner|box|channels; mode .. all .. speakers|channels|in .. name; five|seven|5|7 channel? stereo; all stereo; stereo in all|every; mode .. blasts|plays|sends|feeds .. every|all speaker|speakers .. same|with; all ch; every speaker .. same stuff|thing|signal|sound; mode with all; multi channel stereo',
@@ -62,11 +30,11 @@ export const telltaleWords: FamilyWords = {
         'headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio|other room|rooms|elsewhere .. @good|no|every; @good|every .. on|in|at|with|through|via .. headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio; checked in the? shop fine; in the shop .. fine|good|perfect; at .. friend|buddy|brother .. fine|clear|perfect; in the old place center was|were ace|fine|great; in her|his|our former flat .. crystal|fine|perfect|clear; in the old flat .. fine|perfect|good|great; worked in the old; in the old house .. perfect|fine',
     },
     centerPointsAt: {
-      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|me|us|eyes; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer',
+      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|me|us|eyes; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer; top .. center ... head|ears|face; @aims .. directly|straight|right|exactly .. ears|face; @aims .. where .. ears',
       below:
-        'points|pointing|point|aimed|aim|faces|facing|firing|fires|fire|shoots|blows|plays|talks|beams|looks|speaks .. at|to|into|toward|towards|straight .. knees|knee|chest|chests|legs|floor|shins|shin|feet|table|ankles|belly|stomach|shoes|carpet|rug|waist|laps|lap|below|sofa; level|flat|horizontal|horizontally .. below|under .. ears; at the knees; points .. knees|chest|legs|floor; pointing .. knees|below; flat on the bench horizontally',
+        'points|pointing|point|aimed|aim|faces|facing|firing|fires|fire|shoots|blows|plays|talks|beams|looks|speaks .. at|to|into|toward|towards|straight .. knees|knee|chest|chests|legs|floor|shins|shin|feet|table|ankles|belly|stomach|shoes|carpet|rug|waist|laps|lap|below|sofa; level|flat|horizontal|horizontally .. below|under .. ears; at the knees; points .. knees|chest|legs|floor; pointing .. knees|below; flat on the bench horizontally; center|it ... hits|looking|looks|aims|@aims .. stomach|belly|low|knees|chest|seat of the|table|feet; top .. center ... belly|knees|chest|stomach; too low .. seat|chest',
       above:
-        'points|pointing|point|aimed|aim|faces|facing|firing|fires|shoots|tilted|angled|blows .. over|above|past|ceiling|at .. heads|head|ceiling|us|ears|me; fires over; at the ceiling',
+        'points|pointing|point|aimed|aim|faces|facing|firing|fires|shoots|tilted|angled|blows .. over|above|past|ceiling|at .. heads|head|ceiling|us|ears|me; fires over; at the ceiling; center|it ... @aims .. above|over|higher|past .. head|heads|us|ears|me; top .. center|sight ... above|over .. ears|head|heads; center ... above|over .. ears|head|heads',
     },
     whichVoices: {
       low: '@trouble|boomy|boom|worst .. on|with|for @male|deep|low; @male .. boom|boomy|honk|thick|fat|chesty|barrel|@bad|@unclear|boxy|bassy|chest|drone|worst|most; only|mostly|mainly|especially|worst .. men|male|man|baritones|narrators; every|all|only|any male|men|deep|low|baritone voices|voice|narrator|speak|talk; when|always .. deep|low|fat voice|voices|man speak|speaks|talks; with|on men|male|blokes|guys; with|on|in|most|mostly|worst deep|low|male voices; =men|=guys|chaps|blokes|male|deep .. sound|speak|talk|have|boom .. like|as|no|from|in|barrel|thin|thick; deep|low|male chaps|men|voices|guys|fellows above|all|worst|most|only; deep|low voices .. @bad|boom|chesty|worst|buzz|rattle|muddy|thick; men voices have|sound|boom|come|are; @male .. women|female .. @good|right|fine|nothing; only men; deep male voices; boomy|boxy|muddy|thin|honky on men|male',
@@ -102,22 +70,23 @@ export const telltaleWords: FamilyWords = {
         'head .. up or|and down .. change|morph|swish|different|inch|inches; bob .. head; only up and down; nod .. change|morph|swish|different|treble',
     },
     hearingChecked: {
-      fine: 'ears|hearing .. tested|checked|test|check|audiogram|audiologist .. fine|ok|normal|perfect|good|passed; tested|checked .. ears|hearing .. fine|normal|perfect|ok|good; hearing .. fine|perfect|excellent|normal|good; ears .. fine|perfect|normal; hearing .. fine|ok|tested|age appropriate; ent says .. fine',
-      loss: 'loss on|in|of .. ears|ear|both|hearing; ear doctor .. loss; has|have some|a|slight|mild .. loss; hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing .. bad',
-      aid: 'hearing aid|aids|instrument; hearing device|devices|implant; wear|wears|wearing .. aids|aid',
-      not: 'refuse|refuses|not|never|wont .. hearing .. test|tested|check|checked; never|not .. tested|checked .. hearing|ears; hearing .. never|not .. tested|checked; not .. audiologist|hearing test|check; ears|hearing .. tested|checked .. never|not|supposed; never went to .. hearing|audiologist|ear; supposed .. ears|hearing',
+      fine: 'ears|hearing .. tested|checked|test|check|audiogram|audiologist .. fine|ok|normal|perfect|good|passed; tested|checked .. ears|hearing .. fine|normal|perfect|ok|good; hearing .. fine|perfect|excellent|normal|good; ears .. fine|perfect|normal; hearing .. fine|ok|tested|age appropriate; ent says .. fine; test|tested ... pass|passed|normal .. good|values|normal|fine; hearing|ears|ear|audiogram|audiologist .. test|tested|checked|examined|doctor|ent ... fine|normal|perfect|order|pass|good; =hearing|=ears .. fine|normal|perfect|order',
+      loss: 'loss on|in|of .. ears|ear|both|hearing; ear doctor .. loss; has|have some|a|slight|mild .. loss; hard of hearing; half|bit|little|rather|partly|slightly|nearly|going|going? deaf; hearing .. loss|poor|failing|weak; tinnitus; audiogram .. drop|loss|down|shows; i|he|she|dad|mum lost .. hearing|highs; audiologist .. loss|drop; told .. loss; loss .. up top|high|both ears|ears; hearing is not what it was; hearing .. bad; lost .. high|hearing|frequencies; hearing|ears|ear|audiogram|audiologist|loss .. reduced|moderate|mild|severe|minus|no longer; moderate|mild|severe|slight|some .. loss; no longer good .. hearing|ears|ear|audiogram|audiologist; hearing|ears|ear|audiogram|audiologist .. no longer good; hearing|listeners .. reduced',
+      aid: 'hearing aid|aids|instrument; hearing device|devices|implant; wear|wears|wearing .. aids|aid; cochlear|hearing .. implant|aid|aids|device; thing|things .. behind .. ear',
+      not: 'refuse|refuses|not|never|wont .. hearing .. test|tested|check|checked; never|not .. tested|checked .. hearing|ears; hearing .. never|not .. tested|checked; not .. audiologist|hearing test|check; ears|hearing .. tested|checked .. never|not|supposed; never went to .. hearing|audiologist|ear; supposed .. ears|hearing; never|not|no .. hearing|ears|ear|audiogram|audiologist .. test|tested|doctor|checked|examined; hearing|ears|ear|audiogram|audiologist .. never|not .. test|tested|checked|examined|looked; never .. ear doctor; not .. had|have .. audiogram; nobody|never|not|refuse|refuses .. test|tested|examined|checked|looked .. =hearing|=ears|=ear; not|never .. see|been .. doctor',
     },
     settingsFromElsewhere: {
-      yes: 'still had|has his|her|their .. room|settings|numbers|distances; distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; from the old flat|house|room|place; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle',
-      no: '@settingsWord .. made|done|run .. in this room|here|in here; done .. in this room; calibrated here',
+      yes: 'still had|has his|her|their .. room|settings|numbers|distances; distance|distances|levels|settings|trims|calibration|values|entries|numbers|setup|those|ones|tuning|delays .. from|of .. old|previous|former|last|other|before|owner|seller|friend|flat|house|home; @settingsWord .. old|previous|former|last house|flat|room|home|place|speakers|setup|system|owner; @settingsWord .. kept|still|left|never cleared; kept .. its? settings|values|calibration; still|never .. @settingsWord .. previous|old|former|from; used|secondhand|second|inherited .. settings|never reset; previous owner|owners .. settings|distances|calibration; nobody|not|never .. touched .. numbers|settings|menu .. since|made; numbers|settings|distances|values .. made in|at|for .. old|other|his|her|another|barn|shop; from the old flat|house|room|place; still says .. old flat; second hand receiver; settings .. previous owner|old|before; from my old system; still from the old; receiver .. from .. friend|father|cousin|uncle; moved house|home|flat ... never|not .. @autoSetup|calibration; used|secondhand|second ... previous|former owner; @settingsWord ... come|from .. bedroom|flat|house|home|where .. before; @settingsWord|calibration .. with|for .. old|former|previous|other speakers|system|center|@mains; not made here',
+      no: '@settingsWord .. made|done|run .. in this room|here|in here; done .. in this room; calibrated here; @settingsWord|calibration|setup ... in .. here|this|very room|place; @settingsWord|setup ... here|new|anew .. fresh|same|here; @settingsWord|setup|calibration .. after|since we|i moved; @settingsWord .. belong|fresh|made .. here|room; nothing .. moved|carried .. another|over|old',
     },
     microphonePlacement: {
-      stand: 'microphone .. tripod|stand|boom|pole; tripod|boom|stand .. microphone; tripod',
-      hand: 'held|hold|holding .. microphone; microphone .. hand|hands|held|holding; microphone .. in my? hand; hand held',
+      stand:
+        'microphone .. tripod|stand|boom|pole; tripod|boom|stand .. microphone; tripod; microphone .. boom|stand|tower|pole; cardboard tower; tower .. microphone; nothing near it',
+      hand: 'held|hold|holding .. microphone; microphone .. hand|hands|held|holding; microphone .. in my? hand; hand held; gripped|gripping|held|arm .. microphone; microphone .. arms length',
       cushion:
-        'microphone .. on|lay|lie|lying .. cushion|pillow|backrest|back|armrest|arm|headrest|table|sofa|seat|blanket|book|box|lap|knee; microphone on the|a|my .. sofa|seat|table|armrest; microphone .. cushion|table|headrest|armrest|sofa|back|seat; microphone on the; microphone flat on',
+        'microphone .. on|lay|lie|lying .. cushion|pillow|backrest|back|armrest|arm|headrest|table|sofa|seat|blanket|book|box|lap|knee; microphone on the|a|my .. sofa|seat|table|armrest; microphone .. cushion|table|headrest|armrest|sofa|back|seat; microphone on the; microphone flat on; microphone .. sitting|stood|put|was .. backrest|cushion|armrest|table|sofa|pillow',
       shaded:
-        'microphone .. behind .. cushion|pillow|back|headrest|table|person|head|me; between .. microphone .. and; microphone .. covered|shaded|buried|hidden|low behind; microphone behind; behind a cushion',
+        'microphone .. behind .. cushion|pillow|back|headrest|table|person|head|me; between .. microphone .. and; microphone .. covered|shaded|buried|hidden|low behind; microphone behind; behind a cushion; @clutter|head|table|screen|person|plant|laptop ... between|blocked|front .. microphone; i|he|she|we stood .. front .. microphone; microphone .. not see; blocked .. microphone; in the way ... microphone; microphone ... in the way',
     },
     twinArrangement: {
       'side-by-side':
@@ -129,9 +98,9 @@ export const telltaleWords: FamilyWords = {
     },
     mainsWhenLoud: {
       clean:
-        '@mains .. clean|fine .. at|when|same|loud|level|even|that; @mains clean; @mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean',
+        '@mains .. clean|fine .. at|when|same|loud|level|even|that; @mains clean; @mains|left and right|others|towers|fronts .. stay|remain|play|keep|are|go|take|sound|handle|loud .. clean|effortless|loud|fine|unstrained|composed|without|no|same|unbothered|calm|relaxed|easy|easily|never; mains .. stay clean; @mains .. perfectly|still .. clean|clear|good|fine; @mains .. stay|keep|remain|play .. clean|effortless|clear|without strain; loud|crank|=high|harsh|rough ... @mains .. clean|fine|clear|good|effortless|without; @mains .. effortless',
       'strain-too':
-        '@mains|left and right|all|everything|others|towers|fronts .. strain|distort|harsh|break|clip .. too|also|as|well|equally|likewise; mains .. strain|distort too|also; all speakers distort',
+        '@mains|left and right|all|everything|others|towers|fronts .. strain|distort|harsh|break|clip .. too|also|as|well|equally|likewise; mains .. strain|distort too|also; all speakers distort; @mains|towers .. strain|strains|harsh|distort|distorts|dirty|rough|shriek|stressed|break|breaks|clip|shouts .. too|also|as|like|just|well; @mains .. get|becoming|become|sound .. strain|strains|harsh|distort|distorts|dirty|rough|shriek|stressed|break|breaks|clip|shouts; everything|all .. strain|strains|harsh|distort|distorts|dirty|rough|shriek|stressed|break|breaks|clip|shouts .. loud|high|volume; mains included; not .. just|only the center ... @mains .. strain|strains|harsh|distort|distorts|dirty|rough|shriek|stressed|break|breaks|clip|shouts',
     },
     toneDiffers: {
       yes: 'center .. =sharper|=duller|=darker|=brighter|=thinner|=harsher|=boxier|=muddier .. than .. @mains|left|other|others|rest; hiss|noise .. another|different|other tone|color; center|it|middle .. not .. sound|tone|match|blend|fit|mate .. like|same|as|with|match|@mains|left|right|others|rest; center|it|middle .. different|other|another|own .. tone|voice|color|timbre|character|sound|flavor|tonality|personality; different tone|color|timbre|character|tonality|voicing|flavor; not match .. tone|tonal|timbre|color; unlike|differ|differs|different from|than|to .. @mains|left|right|others|rest; tonal mismatch|different|difference; timbre .. mismatch|different|off|jump|changes; sound|sounds like .. different|another .. speaker|brand|loudspeaker|system; center .. from another|different planet|world; different timbre|tone|character; silver .. velvet; another timbre; honky .. sweet; tone differs|different',
@@ -144,16 +113,18 @@ export const telltaleWords: FamilyWords = {
         'we|both|two .. both|same|alike|agree .. hear|same|thing|it|on; @kin .. hear|hears|notice .. it|same|too|also; @kin agrees|agree; we both|all agree|hear; @kin .. in|from .. same .. seat|chair .. same|exactly|also|too; @kin .. hears exactly? .. the same; both hear it; everybody hears it; all hear it',
     },
     faultyMain: {
-      left: 'left speaker|main|tower .. dead|silent|wired wrong|reversed; leftMain .. dead|silent|crackles',
+      left: 'left speaker|main|tower .. dead|silent|wired wrong|reversed; leftMain .. dead|silent|crackles; dead|silent|broken|blown ... leftMain|left =main|@leftMain',
       right:
-        'right speaker|main|tower .. dead|silent|reversed; rightMain .. dead|silent|crackles; right side goes quiet',
+        'right speaker|main|tower .. dead|silent|reversed; rightMain .. dead|silent|crackles; right side goes quiet; dead|silent|broken|blown ... rightMain|right =main|@rightMain',
+      both: 'both @mains|mains .. @strain|scratch|dead|buzz|distort',
+      none: 'nothing .. wrong|broken .. with .. @mains|main; @mains|both mains .. fine|ok|healthy|intact',
     },
     heightAgainstMains: {
-      same: 'tweeters|tweeter|three|@lcr .. same|one|equal|identical|level .. height|line|level; all .. same|equal|one height; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; at the same height; tweeters in a line',
+      same: 'tweeters|tweeter|three|@lcr .. same|one|equal|identical|level .. height|line|level; all .. same|equal|one height; same height as .. @mains|left|others; level|line|flush|aligned with .. towers|tweeters|mains; center .. same|equal height; at the same height; tweeters in a line; center|tweeter ... as high|same height|equal|level .. as|with .. tweeters|@mains|@leftMain|@rightMain|others|fronts; center .. @mains|@leftMain|@rightMain|others|fronts .. line up; not lower and not higher; neither lower nor|or higher; just as high as .. @mains|@leftMain|@rightMain|others|fronts; tweeter .. equal',
       lower:
-        'center .. lower|below|under|beneath|deeper .. than|tweeters|@mains|left|them|those|others; center .. # lower|below; tweeters? of .. @mains .. higher|above .. center; much lower than the mains',
+        'center .. lower|below|under|beneath|deeper .. than|tweeters|@mains|left|them|those|others; center .. # lower|below; tweeters? of .. @mains .. higher|above .. center; much lower than the mains; tweeter .. far|well|much|deep|way .. beneath|below|under|lower .. theirs|@mains|@leftMain|@rightMain|others|fronts|tweeters; @mains|@leftMain|@rightMain|others|fronts .. tweeters .. higher .. center|one; center .. not reach .. height .. @mains|@leftMain|@rightMain|others|fronts; well under',
       higher:
-        'center .. higher|above .. than|tweeters|@mains|left|them|others; center .. # higher|above .. @mains|left',
+        'center .. higher|above .. than|tweeters|@mains|left|them|others; center .. # higher|above .. @mains|left; center ... well|far|much? over|above .. tweeters|@mains|@leftMain|@rightMain|others|fronts; tweeters .. @mains|@leftMain|@rightMain|others|fronts|left and right .. lower|below .. center; center .. tweeter .. more|further|higher up|above .. than|tweeters',
     },
     troubleSide: {
       left: 'bad|worse|worst|only|just|more|mostly .. on|at|from|to .. left side|end|seat|hand|half|of; only .. left seat|side|end|hand; only on the left; left seat only; left side only',
@@ -173,34 +144,42 @@ export const telltaleWords: FamilyWords = {
     },
     correctionState: {
       changed:
-        'not .. run|done|repeated .. @autoSetup|calibration since; @autoSetup .. done|run|made before .. screen|cloth|furniture|sofa|carpet; screen .. up|down|not .. when|while|during .. run|ran|measured|calibrated|@autoSetup; @autoSetup|run|ran|measured|calibrated .. with|without|before .. screen|cloth|furniture|sofa|curtains|carpet|new; before .. screen|cloth .. came|down|in|installed|hung|was; run|ran|calibrated|@autoSetup .. screen .. up|rolled|raised',
+        'not .. run|done|repeated .. @autoSetup|calibration since; @autoSetup .. done|run|made before .. screen|cloth|furniture|sofa|carpet; screen .. up|down|not .. when|while|during .. run|ran|measured|calibrated|@autoSetup; @autoSetup|run|ran|measured|calibrated .. with|without|before .. screen|cloth|furniture|sofa|curtains|carpet|new; before .. screen|cloth .. came|down|in|installed|hung|was; run|ran|calibrated|@autoSetup .. screen .. up|rolled|raised; moved|got|pulled|bought|new|changed ... since|after|older|before .. @correction|@autoSetup; @correction|@autoSetup|measured ... speakers|room|furniture|center|sofa .. another|other|different .. place|way; room .. not .. when .. @correction|measured; @correction|@autoSetup .. older',
       'as-now':
-        '@autoSetup|run|ran|rerun .. with .. speaker|center|it|screen .. in|where|as .. hole|place|now|is|stands|bay|cabinet; ran .. after .. in place|moved|everything',
+        '@autoSetup|run|ran|rerun .. with .. speaker|center|it|screen .. in|where|as .. hole|place|now|is|stands|bay|cabinet; ran .. after .. in place|moved|everything; nothing|not|no|never .. moved|shift|shifted|changed|touched ... since|after .. @correction|@autoSetup|measurement; @correction|@autoSetup|calibrated|measured ... everything|furniture|screen|room|speakers .. same|exactly|unchanged|as .. today|now|when|stands|same; room|everything .. unchanged|same|exactly ... @autoSetup|@correction|measurement|measured; calibration .. screen down; redid|reran|ran .. @correction|@autoSetup yesterday|last|today',
     },
     toneControl: {
-      on: 'bass|treble|tone .. turned|set|knob|control|up|at .. up|+|plus|down|max|boosted|full|#; loudness key|button .. on|in; switch|filter .. at? the? back .. on|set',
-      off: 'tone controls|control|knobs .. flat|off|zero|0|neutral|middle|center|defeat|bypassed|12; bass and treble .. flat|zero|0|neutral|middle|off',
+      on: 'bass|treble|tone .. turned|set|knob|control|up|at .. up|+|plus|down|max|boosted|full|#; loudness key|button .. on|in; switch|filter .. at? the? back .. on|set; =loudness .. switched? on; tone control|controls .. active|on|used; bass|treble .. raised|boosted|made|turned .. little|bit|up|lower|down; raised|boosted .. bass|treble',
+      off: 'tone controls|control|knobs .. flat|off|zero|0|neutral|middle|center|defeat|bypassed|12; bass and treble .. flat|zero|0|neutral|middle|off; never touch .. bass|treble|tone; nothing .. switched on for the tone; no|never|not .. tone|bass|treble|loudness .. control|=setting|active|touch|switched|flat',
     },
     measuredHoleSeat: {
-      side: '@sideSeat|armchair|side|off axis|end ... dip|hole|null|notch|suckout|gap|trough .. #?; dip|hole|null|notch|suckout .. at|in|from|on .. @sideSeat|armchair|end|side',
-      main: '@mainSeat ... dip|hole|null|notch|suckout; dip|hole|null|notch|suckout .. at|in|from .. @mainSeat',
+      side: '@sideSeat|armchair|side|off axis|end ... dip|hole|null|notch|suckout|gap|trough .. #?; dip|hole|null|notch|suckout .. at|in|from|on .. @sideSeat|armchair|end|side; dip|hole|null|notch ... side|end|off|@sideSeat|@kin; far end|chair|side|seat|place|row ... dip|hole|null|notch',
+      main: '@mainSeat ... dip|hole|null|notch|suckout; dip|hole|null|notch|suckout .. at|in|from .. @mainSeat; dip|hole|null|notch ... where i|we sit; dip|hole|null|notch ... @mainSeat|middle|spot|best place; @mainSeat|prime .. dip|hole|null|notch',
     },
     holeFollows: {
-      seat: 'dip|hole|null|notch .. moves|shift|shifts|wander|wanders|slides|changes .. seat|sofa|along|microphone|row|position; microphone ... dip|hole|notch|null .. move|moves|shift|shifts',
-      box: 'dip|hole|null|notch .. gone|move|moves|shift|shifts|shrink|shrinks|fills|vanish|disappear .. when|once|if|after|with .. speaker|center|box|pull|pulled|forward|moved|out',
+      seat: 'dip|hole|null|notch .. moves|shift|shifts|wander|wanders|slides|changes .. seat|sofa|along|microphone|row|position; microphone ... dip|hole|notch|null .. move|moves|shift|shifts; dip|hole|null|notch|suckout ... each|other|every|another|next|one .. seat|chair|place|row; seat|chair|microphone|place .. beside|over|right|left|other ... dip|hole|null|notch|suckout; dip|hole|null|notch|suckout .. changes .. seat',
+      box: 'dip|hole|null|notch .. gone|move|moves|shift|shifts|shrink|shrinks|fills|vanish|disappear .. when|once|if|after|with .. speaker|center|box|pull|pulled|forward|moved|out; dip|hole|null|notch|suckout .. follows|depends|went|got|moves|changes|moving ... center|box; moved|moving|slid|pulled|put|lift|raised .. center|box|speaker ... dip|hole|null|notch|suckout; center|box .. other|different height|place|spot ... dip|hole|null|notch|suckout',
       cover:
-        'dip|hole|null|notch .. gone|shrink|shrinks|fills|half|halves|less|vanish .. with|when|once .. blanket|towel|cushion|rug|foam|cloth|felt|cover|covered',
+        'dip|hole|null|notch .. gone|shrink|shrinks|fills|half|halves|less|vanish .. with|when|once .. blanket|towel|cushion|rug|foam|cloth|felt|cover|covered; @softThing|blanket|towel|pillow|duvet|cushion ... dip|hole|null|notch|suckout; dip|hole|null|notch|suckout ... @softThing|blanket|towel|pillow|duvet',
+      nothing:
+        'dip|hole|null|notch|suckout .. never|stays|always|stuck|not .. budges|put|same|move|moves|stuck|frequency; nothing|neither|none ... dip|hole|null|notch|suckout; dip|hole|null|notch|suckout .. stuck; dip|hole|null|notch|suckout .. whatever i',
     },
     voiceLift: {
-      on: 'dialog|voice lift .. on|up|at #; dialog|voice lift .. on|active|set|at|engaged|enabled|#',
-      off: 'dialog|voice lift .. off|zero|0|not|disabled',
+      on: 'dialog|voice lift .. on|up|at #; dialog|voice lift .. on|active|set|at|engaged|enabled|#; @voiceLift ... on|activated|active|enabled|engaged|in; activated|enabled|turned|use|using .. lift|lifts|raises|@voiceLift; raise|raises|lift|lifts .. voice|voices|dialog ... @surround|picture|help ... on|activated|active|in',
+      off: 'dialog|voice lift .. off|zero|0|not|disabled; @voiceLift ... off|zero|not|disabled|out|inactive|deactivated; lift feature .. not; raise|raises|lift|lifts|put .. voice|voices|dialog ... @surround|menu|picture|up ... disabled|off|not use|used',
+      none: 'no|not|lack|lacks|without|never .. @voiceLift; @voiceLift ... not .. offered|exist|there|available; no|not|lacks|cannot ... lift|lifting|raise|share .. voice|dialog|voices .. up|@surround|picture?; no function .. lift',
     },
     conesSeen: {
       'two-side-by-side':
-        'two|2|pair|both cone|cones .. side by|next|beside|left and .. side|other|right; two equal|identical|same|round|black cones',
+        'two|2|pair|both cone|cones .. side by|next|beside|left and .. side|other|right; two equal|identical|same|round|black cones; @coneWord .. @coneWord .. row|line|side; @coneWord tweeter @coneWord; two|both|pair|dual|2 .. @coneWord|round|equal ... side|next|beside|left|right|horizontal; @coneWord .. one|1? left .. one|1? right; @coneWord .. horizontal|beside|next',
+      one: 'only one round; only one @coneWord; center ... single|lone|solitary .. unit|driver; center ... single|lone|only|solitary .. @coneWord|round; center ... one @coneWord; single|lone|solitary .. @coneWord ... center; one @coneWord ... center',
+      'two-above-each-other':
+        'two|both|pair|dual|2 .. @coneWord|same|speakers ... above|over|top|upper|stacked|vertical|under|lower|up; @coneWord .. stacked|vertical; one @coneWord? .. top ... other|second .. under|below; one .. over|above .. other',
+      more: 'three|four|five|six .. equal|identical|same .. @coneWord|speakers; center ... three|four|five|six .. @coneWord|little|small|equal|identical|them; three|four|five|six .. @coneWord ... center',
     },
     rearPort: {
-      yes: 'port|ports|ported|hole|opening|vent|reflex|tube .. at|on|in|out .. back|rear|behind; rear|back port|ported|ports|firing|vent|hole; reflex .. back|rear',
+      yes: 'port|ports|ported|hole|opening|vent|reflex|tube .. at|on|in|out .. back|rear|behind; rear|back port|ported|ports|firing|vent|hole; reflex .. back|rear; center ... port|hole|vent|opening|pipe .. back|rear|behind|wall; port|vent|hole|bass .. center ... back|rear|behind|backside; fires toward the? wall; behind .. center .. hole|port',
+      no: 'port|slit|vent|hole .. center ... =front|bottom|baffle|under; no .. port|hole|opening|vent .. at all|anywhere|rear|back; port .. on the front; center ... no|not|without .. port|vent|hole|opening',
     },
     mainsPowered: {
       yes: '@mains|left and right|fronts .. active|powered|amplifier|amplifiers|wireless|self; active|powered|wireless @mains|fronts|towers|monitors|left',
@@ -208,12 +187,52 @@ export const telltaleWords: FamilyWords = {
     },
     noiseFrom: {
       receiver:
-        'receiver|avr .. own? noise|hiss|tone|tones; noise|hiss|tone|tones of|from|in .. receiver|menu|avr; built in .. noise|tones',
-      file: 'noise|tone|tones .. from|off|on .. file|disc|disk|download|stick; test disc|file',
+        'receiver|avr .. own? noise|hiss|tone|tones; noise|hiss|tone|tones of|from|in .. receiver|menu|avr; built in .. noise|tones; @testNoise .. in|from|of|out|by .. receiver|amplifier|menu|itself|remote; receiver|amplifier|menu .. makes|sent|sends|its|generate|level .. @testNoise; pressed @testNoise; not .. any? disc .. @testNoise .. amplifier|receiver',
+      file: 'noise|tone|tones .. from|off|on .. file|disc|disk|download|stick; test disc|file; @testNoise ... file|stick|disc|dvd|bluray|wav|download|video|online|stream|laptop; file|disc|dvd|bluray|wav|stick|video .. for|with|of .. @testNoise; calibration bluray|disc|dvd; played .. file',
     },
     testStillTwo: {
       'still-two':
         'still .. like|liked|prefer .. stereo|two|plainStereo|without .. better|every|time; levels .. matched ... still .. two|stereo|plainStereo; long go at it .. no',
+    },
+    polarityMeasured: {
+      'center-inverted':
+        '@recorded ... center|=c .. @inverted; center|=c .. @inverted ... @recorded; center|=c @recorded ... @inverted; @recorded & center|=c & @inverted',
+      'left-inverted':
+        '@recorded ... @leftMain|=left .. @inverted; @leftMain|=left .. @inverted ... @recorded; @leftMain|=left @recorded ... @inverted; @recorded & @leftMain|=left & @inverted',
+      'right-inverted':
+        '@recorded ... @rightMain|=right .. @inverted; @rightMain|=right .. @inverted ... @recorded; @rightMain|=right @recorded ... @inverted; @recorded & @rightMain|=right & @inverted',
+      alike:
+        '@recorded ... @lcr|three|all|none .. same|alike|positive|up|phase|agree|direction|flipped; @recorded & @lcr|three|all & same|alike|agree|phase; @lcr|three|all .. same|direction|agree ... @recorded; @recorded ... left .. right .. all|same|positive',
+    },
+    seatDistanceFrom: {
+      mains:
+        'from|between|beginning|start|starting .. @mains|@leftMain|line|speakers .. to .. @seatWord|@mainSeat|head|ears|eyes|heads|chair|us; @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|distance ... measured|distance|counts|counted|taken|taped|took|start|starting|begin|meters|feet .. from|at|by|between .. @mains|@leftMain|line|speakers; measured|measuring|tape ... @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|sit|distance .. from|to .. @mains|@leftMain|line|speakers; distance .. from .. @mains|@leftMain|line|speakers; sit .. away from .. @mains|@leftMain|line|speakers; @mains|@leftMain|line|speakers to .. eyes|head|ears',
+      display:
+        'from|between|beginning|start|starting .. @display|@picture .. to .. @seatWord|@mainSeat|head|ears|eyes|heads|chair|us; @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|distance ... measured|distance|counts|counted|taken|taped|took|start|starting|begin|meters|feet .. from|at|by|between .. @display|@picture; measured|measuring|tape ... @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|sit|distance .. from|to .. @display|@picture; distance .. from .. @display|@picture; sit .. away from .. @display|@picture; @display|@picture to .. eyes|head|ears',
+      wall: 'from|between|beginning|start|starting .. =wall .. to .. @seatWord|@mainSeat|head|ears|eyes|heads|chair|us; @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|distance ... measured|distance|counts|counted|taken|taped|took|start|starting|begin|meters|feet .. from|at|by|between .. =wall; measured|measuring|tape ... @seatWord|@mainSeat|head|ears|eyes|heads|chair|us|sit|distance .. from|to .. =wall; distance .. from .. =wall; sit .. away from .. =wall; =wall to .. eyes|head|ears',
+    },
+    obstacleMake: {
+      solid:
+        'thing|object|panel|what|edge|box .. front|before|covers|blocks|hides .. center ... wooden|wood|glass|metal|ceramic|plastic|board|solid|massive|porcelain|stone|steel; front|before|blocks|hides .. center ... wooden|wood|glass|metal|ceramic|plastic|board|solid|massive|porcelain|stone|steel; not .. cloth|fabric .. hides|covers|front ... board|wood|solid|massive',
+      cloth:
+        'front|before|over|covers .. center ... cloth|fabric|curtain|textile|airy|mesh|gauze|net; cloth|fabric|curtain|textile|airy|mesh|gauze|net .. hangs|stretched|front|before|over .. center; breathe|air|breath|breathable .. through|passes|easily|cloth|fabric',
+    },
+    obstacleFrom: {
+      below:
+        'thing|@clutter|object|obstacle|vase .. stands|rises|stand|comes|reaches|up .. front|shelf|floor|rack|cabinet|up ... center|line|sight; stands in front .. center; stand|stands|standing .. @furniture .. blocks|covers|hides|cover ... center; covers|blocks|hides .. lower|bottom .. half|part|center; from down .. up',
+      above:
+        'television|display|screen|@picture|panel .. hangs|hang|comes|goes|dangles|overlaps|overhangs|lowered .. down|over|front|center|top; lower edge .. television|display|screen|@picture|panel; from above ... center|overlaps|covers; overlaps .. center; covers .. top|upper .. center; edge .. hangs|overhangs|covers .. center|top',
+    },
+    boundarySwitch: {
+      none: 'no .. placement|position|boundary|wall switch',
+      wall: 'switch ... wall|boundary',
+      free: 'switch ... free|freestanding|neutral|open',
+    },
+    sideWalls: {
+      both: 'wall .. next|beside|near|by|close .. @leftMain ... @rightMain|another; both @mains|speakers .. near|next|close|by .. wall',
+      'one-side':
+        '@leftMain|@rightMain|left|right .. wall ... @leftMain|@rightMain|left|right|other .. open|free|room|no',
+      neither: '@mains|both .. far|away from .. side? =wall|=walls; no side walls',
     },
   },
 };
