@@ -47,7 +47,7 @@ export function outcomeOf(
 const JOINED_REACH = 3;
 
 const isJoined = (words: readonly Word[], last: number, next: number): boolean =>
-  next - last <= JOINED_REACH && words.slice(last + 1, next).some(({ raw }) => raw === 'and' || raw === ',');
+  next - last <= JOINED_REACH && words.slice(last + 1, next).some(({ raw }) => raw === 'and');
 
 function cameBehind(
   { words, lexicon }: FoundText,
@@ -78,7 +78,7 @@ function cameBehind(
       const came = cameAt(words, at, lexicon, own, act.used)[0];
       if (came) return softened(words, decided(words, came, stop, lexicon), act.last);
       const complaint = isOfPersons(act) ? undefined : ofComplaint(words, complaints, at);
-      if (complaint) return complaint;
+      if (complaint) return decided(words, complaint, stop, lexicon);
     }
   }
   return undefined;

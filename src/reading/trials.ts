@@ -136,13 +136,15 @@ function isOneClause(words: readonly Word[], { first, last, used }: Match<Meanin
   return true;
 }
 
-/** "Off = lovely": a word alone that heads its line with what came of it. */
-const isLoneSwitch = (words: readonly Word[], { first, used }: Match<Meaning>): boolean =>
-  used.length === 1 &&
-  (words[first] as Word).raw === 'off' &&
-  !(
-    words[first - 1]?.sentence !== words[first]?.sentence && ['=', ':'].includes(words[first + 1]?.raw ?? '')
-  );
+const OBJECTS = set('the my our a an his her their level volume');
+
+/** "Off = lovely": a word alone that heads its line with what came of it; "raised the television": something else was. */
+function isLoneSwitch(words: readonly Word[], { first, used }: Match<Meaning>): boolean {
+  if (used.length > 1) return false;
+  const next = words[first + 1]?.raw ?? '';
+  if ((words[first] as Word).raw !== 'off') return OBJECTS.has(next);
+  return words[first - 1]?.sentence === words[first]?.sentence || (next !== '=' && next !== ':');
+}
 
 const KEEPING = set('left leaving kept keeping stays');
 const STAYS_REACH = 14;

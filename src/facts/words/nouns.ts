@@ -4,7 +4,7 @@
  */
 export const NOUNS = {
   center:
-    'center; middle one|unit; the middle one; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker',
+    'center; middle one|unit; the middle one; center channel|speaker|box|unit|chan|one; center channel speaker|box; middle speaker|box|channel|loudspeaker; c channel|speaker|box; c; speaker in the middle; box in the middle; mid speaker; voice speaker|channel|box; speech speaker|channel|loudspeaker; center unit|cabinet; centers',
   lcr: 'l c r; lcr; l c and r; all three fronts; all three front? speakers|boxes|channels; three front speakers; front three; whole front stage?; all 3 fronts; left center right; left center and right; l c r speakers',
   allChannels:
     'all round; all around; across the board; all speakers|channels|distances|three|of|boxes; every speaker|channel|distance|one; everything; everywhere; all the speakers|channels; each speaker|channel; all; everyone',
@@ -21,7 +21,7 @@ export const NOUNS = {
     'right speaker|main|tower|box|channel|front|loudspeaker|horn; right main speaker; front right; fr; r channel|speaker; r',
   subwoofer: 'subwoofer; bass box; bass module',
   surround:
-    'surround speakers|boxes|channels; surround left|right; left|right surround|rear; rears; rear; rear speakers|boxes|channels; back speakers|boxes|channels; heights; height speakers|channels; ceiling speakers; speakers in the ceiling; speakers behind; upfiring speakers; side surrounds; effects speakers; surround and height speakers',
+    'surround speakers|boxes|channels; surround left|right; left|right surround|rear; rears; rear; rear speakers|boxes|channels; back speakers|boxes|channels; heights; height speakers|channels; ceiling speakers; speakers in the ceiling; speakers behind; upfiring speakers; side surrounds; effects speakers; surround and height speakers; surround backs; surrounds and heights; rears and heights; back and top speakers; rear and ceiling speakers; back and ceiling speakers; ceiling and rear speakers',
   display: 'television; flat screen; oled; lcd; projector; beamer; television set; panel; plasma; display',
   picture: 'picture; image|picture area; screen; television screen; projection screen',
   tvSpeakers:
@@ -51,7 +51,7 @@ export const NOUNS = {
   testNoise:
     'test tone|noise|signal; pink|white noise; noise test; level test; channel test; test tones; noise; tone; calibration noise|tone; noise signal; hiss; test noise of the receiver; speaker test; balance test',
   autoSetup:
-    'automatic setup|calibration|tuning|measurement|run; automatic set up; auto setup|calibration|tuning|eq; auto set up; setup microphone; set-up microphone; microphone setup|run|calibration; calibration; setup wizard; guided setup; room calibration|setup; autocal; auto calibration; set-up wizard; set up wizard; microphone wizard; setup routine; automatic room setup; automatic microphone; set up microphone',
+    'automatic setup|calibration|tuning|measurement|run; automatic set up; auto setup|calibration|tuning|eq; auto set up; setup microphone; set-up microphone; microphone setup|run|calibration; calibration; setup wizard; guided setup; room calibration|setup; autocal; auto calibration; set-up wizard; set up wizard; microphone wizard; setup routine; automatic room setup; automatic microphone; set up microphone; room measurement; microphone measurement',
   correction:
     'room correction|eq; equalizer; automatic correction|eq|equalizer; correction; auto eq; filters; room equalizer; correction filters; sound correction; tuning; automatic room correction; microphone eq; equalizing; room eq',
   upmix:
@@ -62,15 +62,15 @@ export const NOUNS = {
     'center spread|width|image; center width setting|control; spread; spread control|setting; width control|setting; middle width; width; center image setting; center spread control|setting; spread setting',
   menu: 'menu; setup menu; setup; receiver; display; info screen; screen; setup page; receiver menu; on screen menu; avr; processor; set-up; set up',
   boostMode:
-    'dialog enhancement|enhancer|boost|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting',
+    'dialog enhancement|enhancer|boost|level|mode|enhance; speech enhancement|enhancer|boost|mode|thing; voice enhancement|enhancer|boost|mode; voice|speech mode; clear voice; dialog enhancer mode; voice boost mode; speech boost; dialog mode; speech setting; dialog|vocal|voice enhancing; voice booster; clear voice mode',
   nightMode:
-    'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression',
+    'night mode; late night mode; midnight mode|listening; drc; dynamic range compression|control; dynamic compression; dynamics compression; loudness management; night listening; dynamic volume; volume leveler|leveller; auto volume; evening mode; compression; late night function|setting|program; night function|setting|program|listening mode; dynamic range setting|function; dynamic range',
   voiceLift:
     'dialog|voice|speech lift|lifting; dialog|voice|speech lift function|option|feature|setting; lift for the dialog|voice; lifting of the voice|dialog; lift feature|function',
   wire: 'wire; wires; cable; cables; lead; leads; speaker wire|cable; speaker wires|cables; cord; plug; plugs; terminals; connections; connectors; cabling; wiring',
   screenCloth:
     'at screen; acoustically|acoustic transparent screen; acoustic screen; projection screen; screen cloth; screen material; sound screen; transparent screen; roll down screen; pull down screen; screen fabric; microperf; perf; screen',
-  heads: 'heads; seat backs; seatbacks; headrests; recliner backs; chair backs; people in front',
+  heads: 'heads; seat =backs; seatbacks; headrests; recliner =backs; chair =backs; people in front',
   frontRow: 'front row; front seats; first row; row one|1; front rows',
   sourceBox: 'cable|satellite|settop|streaming|media|android box; set top box; decoder',
   faultWord:
