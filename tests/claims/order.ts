@@ -585,8 +585,8 @@ export const ORDER_CLAIMS: Table = {
       // A dry room has no ring, and may still have a fan: only both together clear it.
       clearsInOrder(
         'room-acoustics',
-        [{ testPhantom: 'gone' }],
         [{ clapRing: 'dry', backgroundNoise: 'quiet' }],
+        [{ testPhantom: 'gone' }],
         [{ testNearCenter: 'still-bad' }],
         [{ troubleSeats: 'off-middle' }],
         [{ clapRing: 'dry' }, { clapRing: 'some' }],

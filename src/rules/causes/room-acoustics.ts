@@ -74,10 +74,11 @@ export const roomAcoustics = defineCause({
     answers({
       id: 'dry-and-quiet',
       group: 'ring',
-      when: all(DRY, QUIET),
+      applies: QUIET,
+      when: DRY,
       tells: { yes: 'strong', against: true },
       yes: 'The room neither rings nor hums: no more than {lateVoicePart} of the voice arrives late, and the noise is below the words.',
-      no: 'The room is not both dry and quiet.',
+      no: 'The room is quiet, but not dry.',
       because: 'What neither rings nor makes noise drowns no voice.',
       source: 'late-voice',
     }),
