@@ -150,7 +150,7 @@ export const delay = defineCause({
       group: 'entry',
       // Nobody enters a step more than the tape shows but by mistake, or for a latency; where little is shared it is mended, but not heard.
       applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none'), is('sharesLittle', 'no')),
-      when: atLeast('entryAgainstTapeMs', 'grossDelayMs.noticeable'),
+      when: is('entryMistake', 'yes'),
       tells: { yes: 'proof' },
       yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',
       no: 'The center is entered at {enteredCenter} and taped at {tapedCenter}, which is no plain mistake.',

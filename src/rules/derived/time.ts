@@ -147,6 +147,19 @@ const KEPT_WITHIN_M = 0.1;
 
 type MainsLength = 'enteredLeft' | 'enteredRight' | 'tapedMains' | 'tapedLeft' | 'tapedRight';
 
+const ENTRY_TAPE_FACTS = ['enteredCenter', 'enteredLeft', 'enteredRight', ...TAPED_FACTS] as const;
+function entryAgainstTape(r: Reader<(typeof ENTRY_TAPE_FACTS)[number]>): number {
+  const [entered, taped] = r.numbers('enteredCenter', 'tapedCenter');
+  const toldM = (...ids: readonly MainsLength[]): number | undefined => {
+    const all = ids.flatMap((id) => r.toldNumber(id) ?? []);
+    return all.length === 0 ? undefined : all.reduce((sum, m) => sum + m, 0) / all.length;
+  };
+  const enteredM = toldM('enteredLeft', 'enteredRight');
+  const tapedM = toldM('tapedMains') ?? toldM('tapedLeft', 'tapedRight');
+  const mainsOffM = enteredM === undefined || tapedM === undefined ? 0 : enteredM - tapedM;
+  return (1000 * Math.abs(entered - taped - mainsOffM)) / C_AIR;
+}
+
 export const time = {
   arrivalMeasured: derive(
     number('ms', 'center against the mains as measured, magnitude'),
@@ -197,18 +210,13 @@ export const time = {
       'ms',
       'entry of the center beyond its tape, less the same of the mains where both are told, magnitude',
     ),
-    ['enteredCenter', 'enteredLeft', 'enteredRight', ...TAPED_FACTS],
-    (r) => {
-      const [entered, taped] = r.numbers('enteredCenter', 'tapedCenter');
-      const toldM = (...ids: readonly MainsLength[]): number | undefined => {
-        const all = ids.flatMap((id) => r.toldNumber(id) ?? []);
-        return all.length === 0 ? undefined : all.reduce((sum, m) => sum + m, 0) / all.length;
-      };
-      const enteredM = toldM('enteredLeft', 'enteredRight');
-      const tapedM = toldM('tapedMains') ?? toldM('tapedLeft', 'tapedRight');
-      const mainsOffM = enteredM === undefined || tapedM === undefined ? 0 : enteredM - tapedM;
-      return (1000 * Math.abs(entered - taped - mainsOffM)) / C_AIR;
-    },
+    ENTRY_TAPE_FACTS,
+    entryAgainstTape,
+  ),
+  entryMistake: derive(
+    choice('whether the entry of the center is plainly false', ['yes', 'no'] as const),
+    ENTRY_TAPE_FACTS,
+    (r) => (r.from(entryAgainstTape) >= LIMITS.grossDelayMs.noticeable ? 'yes' : 'no'),
   ),
   delayGross: derive(
     choice('whether a gross delay error is known', ['yes', 'no'] as const),
