@@ -7,7 +7,7 @@ import { contentsIn, isPraised } from './contents.js';
 import { isDenied } from './denial.js';
 import type { FoundText } from './find.js';
 import type { Meaning } from './lexicon.js';
-import { numbersIn } from './numbers.js';
+import { isRenewed, numbersIn } from './numbers.js';
 import type { Classes, Match } from './pattern.js';
 import { type Context, contextOf, type Others } from './scope.js';
 import type { Word } from './sentences.js';
@@ -259,32 +259,4 @@ function trialCandidate({ act, test, outcome, answer, first, last, size }: ToldT
     size: size + 2,
     unsure: false,
   };
-}
-
-const TO = new Set(['to', 'at', 'on']);
-const SETTING = new Set(
-  'changed change set put moved brought bring raised raise lowered lower dropped turned corrected typed entered dialed switched went nudged pushed'.split(
-    ' ',
-  ),
-);
-const STATES = new Set(['is', 'are', 'was', 'were', 'be', 'its', 'it', 'currently', 'still']);
-const UNDOING = new Set(['forgot', 'reset', 'reverted', 'undid', 'returned', 'back', 'again', 'test', 'try']);
-const TO_REACH = 3;
-const SETTING_REACH = 8;
-const UNDONE_REACH = 60;
-
-/** "I changed the center to 80": a value set by an act, of which nothing says that it was undone. */
-function isRenewed(words: readonly Word[], at: number): boolean {
-  const { sentence } = words[at] as Word;
-  if (!words.slice(Math.max(0, at - TO_REACH), at).some(({ raw }) => TO.has(raw))) return false;
-  let place = at - 1;
-  while (
-    place >= at - SETTING_REACH &&
-    words[place]?.sentence === sentence &&
-    !SETTING.has(words[place]?.raw ?? '')
-  )
-    place--;
-  if (words[place]?.sentence !== sentence || !SETTING.has(words[place]?.raw ?? '')) return false;
-  if (STATES.has(words[place - 1]?.raw ?? '')) return false;
-  return !words.slice(at, at + UNDONE_REACH).some(({ raw }) => UNDOING.has(raw));
 }

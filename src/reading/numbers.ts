@@ -58,12 +58,15 @@ export function numbersIn({ words, matches, lexicon }: FoundText, units: UnitSys
         () => ofChannels(words, at, beside, classes, units),
         () => goneOn(words, at, told, units),
         () => slotted(words, at, beside, classes, units),
+        () => setAnew(words, at, beside, told, units),
       ]),
     );
   }
   return [...zeros, ...seatsIn(words), ...told.map((each) => inPlace(each, words, classes))];
 }
 
+/** What a recording of the center shows. */
+const OF_ROOM = /^(?:clarity|reflection)/;
 /** Facts of the center alone. */
 const OF_CENTER = /^(?:center(?!.*Mains)|wall|clarity|reflection|distortionC)/;
 
@@ -191,6 +194,7 @@ function slotted(
   if (only) return toList(toldBy(words, matchOf(only, at, [at]), only, units));
   const fits = (fact: NumberFactId): boolean =>
     isOfChannel(fact, beside) &&
+    !(OF_ROOM.test(fact) && isOfOthers(words, matchOf(fact, at, [at]), classes)) &&
     isBareLevel(words, at, fact) &&
     toldBy(words, matchOf(fact, at, [at]), fact, units) !== undefined;
   const slot = slotOf(words, at, classes, fits);
@@ -225,6 +229,23 @@ function goneOn(words: readonly Word[], at: number, told: Told[], units: UnitSys
   return toList(again);
 }
 
+/** "Center 30 ft … had him change the center to 9.5": the same measure set to another value. */
+function setAnew(
+  words: readonly Word[],
+  at: number,
+  beside: Beside | undefined,
+  told: readonly Told[],
+  units: UnitSystem,
+): Told[] {
+  const { quantity } = words[at] as Word;
+  if (quantity === undefined || words[at - 1]?.raw !== 'to' || !isRenewed(words, at)) return [];
+  const before = told.findLast(({ fact }) => isOfChannel(fact, beside) && SET.test(fact));
+  const again = before && toldBy(words, matchOf(before.fact, at, [at]), before.fact, units);
+  return toList(again);
+}
+/** Facts that are typed in. */
+const SET = /^(?:entered|delay|trim|centerTrim|centerBassCrossover|mainsBassCrossover|centerSpreadAmount)/;
+
 /** Numbers of several channels in a row: "L 9.8, R 9.9, C 10.1", and one that has the unit. */
 function listOf(
   words: readonly Word[],
@@ -250,3 +271,31 @@ function listOf(
 /** "4) plugged it back" */
 const isListMark = (words: readonly Word[], at: number): boolean =>
   words[at + 1]?.text === ')' && words[at - 1]?.sentence !== words[at]?.sentence;
+
+const TO = new Set(['to', 'at', 'on']);
+const SETTING = new Set(
+  'changed change set put moved brought bring raised raise lowered lower dropped turned corrected typed entered dialed switched went nudged pushed'.split(
+    ' ',
+  ),
+);
+const STATES = new Set(['is', 'are', 'was', 'were', 'be', 'its', 'it', 'currently', 'still']);
+const UNDOING = new Set(['forgot', 'reset', 'reverted', 'undid', 'returned', 'back', 'again', 'test', 'try']);
+const TO_REACH = 3;
+const SETTING_REACH = 8;
+const UNDONE_REACH = 60;
+
+/** "I changed the center to 80": a value set by an act, of which nothing says that it was undone. */
+export function isRenewed(words: readonly Word[], at: number): boolean {
+  const { sentence } = words[at] as Word;
+  if (!words.slice(Math.max(0, at - TO_REACH), at).some(({ raw }) => TO.has(raw))) return false;
+  let place = at - 1;
+  while (
+    place >= at - SETTING_REACH &&
+    words[place]?.sentence === sentence &&
+    !SETTING.has(words[place]?.raw ?? '')
+  )
+    place--;
+  if (words[place]?.sentence !== sentence || !SETTING.has(words[place]?.raw ?? '')) return false;
+  if (STATES.has(words[place - 1]?.raw ?? '')) return false;
+  return !words.slice(at, at + UNDONE_REACH).some(({ raw }) => UNDOING.has(raw));
+}

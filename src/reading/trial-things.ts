@@ -2,6 +2,7 @@
 import type { ActId } from '../facts/acts.js';
 import type { Meaning } from './lexicon.js';
 import type { Classes, Match } from './pattern.js';
+import type { Quantity } from './quantities.js';
 import type { Word } from './sentences.js';
 
 /** What "it" can stand for, and the act that switches it off. */
@@ -97,6 +98,14 @@ function putOn(
   return told;
 }
 
+/** "Changed the center to 9.5", "to 80": no box, a value of it. */
+function setTo({ dimension, value, signed }: Quantity): ActId | undefined {
+  if (dimension === 'frequency' || (dimension === 'none' && value >= LEAST_HERTZ)) return 'crossover-changed';
+  return (dimension === 'length' || dimension === 'none') && !signed ? 'entry-corrected' : undefined;
+}
+/** No distance is typed in that is as large, in feet or meters. */
+const LEAST_HERTZ = 40;
+
 export function meantAct(
   words: readonly Word[],
   match: Match<Meaning>,
@@ -104,6 +113,10 @@ export function meantAct(
   matches: readonly Match<Meaning>[],
   classes: Classes,
 ): ActId | undefined {
+  if (told === 'center-exchanged' && words[match.last + 1]?.raw === 'to') {
+    const given = words[match.last + 2]?.quantity;
+    if (given) return setTo(given);
+  }
   const at = match.used.find((each) => PRONOUNS.has((words[each] as Word).raw));
   const act =
     told === 'center-raised' || told === 'center-taken-out'

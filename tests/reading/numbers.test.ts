@@ -26,6 +26,8 @@ describe('a number is of the thing and the measure beside it', () => {
     ['It stands on the sideboard, 20 cm behind the front edge.', 'shelfSetback=0.2'],
     ['2.6 m to the speakers.', 'seatDistance=2.6'],
     ['Three cones, no: 2 x 6.5 in cones.', 'centerMidSize=0.165'],
+    ['I sit 3.6 m from each of them.', 'tapedMains=3.6'],
+    ['In the menu the center was at 30 ft. I changed the center to 9.5.', 'enteredCenter=2.896'],
     ['THD center: 4.5 percent.', 'distortionCenter=4.5'],
     ['Trims: C -6, the other two at 0.', 'centerTrim=-6', 'trimLeft=0', 'trimRight=0'],
     ['Trim C -6 (no idea who put it there).', 'centerTrim=-6'],
@@ -122,6 +124,7 @@ describe('the last of two numbers holds', () => {
 describe('a number is of nothing we read', () => {
   it.each([
     ['The surrounds are 4 m apart.'],
+    ['The left main has a C50 of 9 dB.'],
     ['The bedroom ceiling is 2.4 m high.'],
     ['40" tall towers on both sides'],
     ['The center sits 14 inches below my ears.'],

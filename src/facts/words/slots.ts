@@ -155,8 +155,12 @@ export const ZEROS: { readonly [Id in NumberFactId]?: string } = {
   rowRiser:
     'no riser; backRow|row not .. raised|higher; both rows .. same floor|level; second row flat; no platform',
   centerTilt: 'lies flat no tilt; not tilted; no tilt; flat on the bench',
-  centerSideOffset: 'center .. exactly|dead|right in the middle; exactly in the middle',
-  centerBehindMains: 'on the same line; in line with the mains',
+  behindCenter:
+    'back of @center touches; @center .. touches the wall; @center .. hard|right against the wall',
+  centerSideOffset:
+    'center .. midway between; center .. exactly|dead|right in the middle; exactly in the middle',
+  centerBehindMains:
+    '@center ... flush with|to the =line|@mains|towers; on the same line; in line with the mains',
   shelfSetback: 'front edge flush; flush with .. edge; right at the front? edge; edge of the shelf flush',
   bayRecess: 'flush with the front of .. @furniture|@bay',
   mainsBassCrossover: '@mains be? set? to? large; @mains be? full range|band; @mains as large',
@@ -181,17 +185,19 @@ export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
   centerHeight: '@center height #; @center be? # tall|high',
   centerDepth: '@center depth #; # from front to back',
   wallDistance:
-    '@center front|face to .. wall #; front|face of the center ... # off|from .. wall; # from .. front|baffle|face .. to the wall',
+    '@center front|face to .. wall #; face|front|baffle of @center to .. wall ... #; front|face of the center ... # off|from .. wall; # from .. front|baffle|face .. to the wall',
   shelfSetback:
     '# beyond the face|front; # of .. @furniture|shelf|wood|oak|top|board .. front|before|ahead|past; # behind|from|inside the? front? edge|lip',
   centerAboveShelf:
     '# from the tweeter down; # between the shelf|board|wood|top .. tweeter; tweeter .. above the shelf|board|top|wood .. #; top|shelf|board to .. tweeter #',
-  bayWidth: 'clear|inside width .. #; # from side to side',
-  bayHeight: 'clear|inside height .. #',
-  bayDepth: 'bay depth ... #',
+  tapedMains: '# from|to each|both of? them|@mains|speakers',
+  bayWidth: '@bay .. # wide|across; clear|inside width .. #; # from side to side',
+  bayHeight: '@bay .. # high|tall; clear|inside height .. #',
+  bayDepth: '@bay .. # deep; bay depth ... #',
   bayRecess: '# in from the lip|edge|front; # deep in the @bay|bay|slot',
   bayGap:
     '# gap|air|free|clearance .. round|around; gap round|around ... #; # gap between the center and .. bay|@bay|cabinet',
+  obstacleWidth: 'in front of @center .. # wide|across; in front of @center .. width #',
   obstacleDistance: '# in? front|ahead|before of? it|center|the center; # before the =speaker',
   enteredRight: '@rightMain .. entered .. #; right .. entered at|as #',
   enteredLeft: '@leftMain .. entered .. #; left .. entered at|as #',
@@ -200,6 +206,7 @@ export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
   entryStep: 'click|step|press changes|moves .. #; step in .. menu #; # at a time; steps of #',
   centerTrim: 'level .. center stands|is|reads at #',
   upmixMainsDrop: 'lost|loses|lose about? # of|with .. singer|voice|upmix',
+  reflectionMeasuredDb: 'reflection ... #; echo ... # softer|below|weaker',
   reflectionMeasuredMs: 'reflection|echo ... #',
   clarityMeasuredDb: 'c50|clarity .. @center ... #; @center ... c50|clarity ... #; c50|clarity .. #',
   distortionCenter:
