@@ -18,18 +18,22 @@ const OTHER_THINGS = [
 ] as const;
 const OWN_THINGS = ['voice', 'center', 'person'] as const;
 const REACH = 7;
+/** What is no sound: a wall may be thin, a picture dull. */
+const UNHEARD = new Set('wall window light phon bathroom color text menu fan'.split(' '));
 
 /** "The mains are set to large", "the left speaker sounds dull". */
 export function isOfOthers(words: readonly Word[], { first, used }: Span, classes: Classes): boolean {
   const { clause } = words[first] as Word;
   if (used.some((at) => isOneOf(OWN_THINGS, words[at] as Word, classes))) return false;
+  let unheard = false;
   for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
     const word = words[at] as Word;
     if (word.clause !== clause || word.kind !== 'word') break;
     if (isOneOf(OWN_THINGS, word, classes)) return false;
     if (isOneOf(OTHER_THINGS, word, classes)) return true;
+    unheard ||= UNHEARD.has(word.text);
   }
-  return false;
+  return unheard;
 }
 
 const STANDING = new Set(['sit', 'stand', 'lie', 'mount', 'hang']);
