@@ -6,6 +6,7 @@ import type { ConstraintId } from '../facts/constraints.js';
 import { changeWords } from '../facts/words/changes.js';
 import { complaintWords } from '../facts/words/complaints.js';
 import { constraintWords, SOLVED } from '../facts/words/constraints.js';
+import { homeTestWords } from '../facts/words/home-tests.js';
 import { IDIOMS } from '../facts/words/idioms.js';
 import { IMAGES } from '../facts/words/images.js';
 import type { Came, FamilyWords } from '../facts/words/lexicon.js';
@@ -51,6 +52,7 @@ const FAMILIES: readonly FamilyWords[] = [
   thingWords,
   telltaleWords,
   trialWords,
+  homeTestWords,
 ];
 
 let built: Lexicon | undefined;

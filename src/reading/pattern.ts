@@ -1,6 +1,6 @@
 /**
  * Phrases of the lexicon matched against words. A phrase is words in a row: `a|b` either, `a?` optional, `@name` any
- * word of a class, `=was` that very form, `..` up to three words between, `...` up to six, `#` the quantity, `_` another one that is passed over. Every word goes through the same
+ * word of a class, `=was` that very form, `..` up to three words between, `...` up to six, `....` up to twelve, `#` the quantity, `_` another one that is passed over. Every word goes through the same
  * spelling as the text. `a & b` is both in one clause, whatever their order. A match costs a bounded number of steps,
  * whatever the text.
  */
@@ -43,7 +43,7 @@ export interface Match<Meaning> {
 
 export type Classes = ReadonlyMap<string, ReadonlySet<string>>;
 
-const GAPS: Readonly<Record<string, number>> = { '..': 3, '...': 6 };
+const GAPS: Readonly<Record<string, number>> = { '..': 3, '...': 6, '....': 12 };
 const QUANTITY = '#';
 const PASSED = '_';
 const FREE = '&';
