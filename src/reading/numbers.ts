@@ -83,9 +83,13 @@ function inPlace(told: Told, words: readonly Word[], classes: Classes): Told {
   if (fact === 'shelfSetback' && isEdge && !isOnTop && named('bay', match.last + 6) >= 0)
     return { ...told, fact: 'bayRecess' };
   const isLoose = fact === 'centerBassCrossover' && named('center', match.last) < match.first;
-  return isLoose && isOfOthers(words, match, classes) ? { ...told, fact: 'mainsBassCrossover' } : told;
+  const isOfMains =
+    MANY.has(words[match.first - 1]?.raw ?? '') ||
+    isOfOthers(words, { ...match, first: match.last }, classes);
+  return isLoose && isOfMains ? { ...told, fact: 'mainsBassCrossover' } : told;
 }
 const BACK = 45;
+const MANY = new Set(['them', 'they', 'those', 'both']);
 const EDGES = new Set(['edge', 'lip']);
 
 const withoutNumber = (fact: NumberFactId, value: number, match: Told['match']): Told => ({

@@ -218,7 +218,7 @@ export const FRAMES: { readonly [Id in NumberFactId]?: string } = {
     'third octave ... #; worst band|mismatch ... #; differs most ... #; biggest|greatest difference ... #',
   correctionBoostHz:
     '@correction|correction ... boost|bump|lift|peak .. #; boost|boosts|lifts .. # on the center',
-  centerBassCrossover: '@center to|at small #',
+  centerBassCrossover: '@center to|at small #; crossover .. put|set|stands|sits at|to|on #',
   twinSpacing:
     'twin|second ... # tweeterToTweeter; side by side .. # tweeterToTweeter; # tweeterToTweeter .. second|twin|both; # from ones tweeter to the others',
   seatCount: 'sofa|couch|row|bench for|of #; # abreast',
