@@ -3,8 +3,7 @@
  * H = HP_e(f) box(f) +- LP(f) sub(f) e^(-j omega tau), LP the LR4 low-pass of the processor (common practice:
  * 24 dB per octave). Box and sub are minimum-phase models, room and placement are left out.
  *
- * For checks only, no rule reads them: `bassSumCurve` proves the hole that is found, `delayErrorAtCrossoverDb` is the
- * closed form of published rows.
+ * For checks only: `bassSumCurve` proves the hole that is found.
  */
 
 import { logGrid } from './bands.js';
@@ -226,10 +225,4 @@ export function lowestCrossoverHz(input: {
     lowest = crossoverHz;
   }
   return lowest;
-}
-
-/** Level at the crossover of two ideal branches of equal level when one is late, dB: 20 lg |cos(pi f tau)|. */
-export function delayErrorAtCrossoverDb(crossoverHz: number, delayMs: number): number | null {
-  const level = Math.abs(Math.cos((Math.PI * positive('crossoverHz', crossoverHz) * delayMs) / 1000));
-  return level < 1e-12 ? null : 20 * Math.log10(level);
 }

@@ -1,6 +1,6 @@
 /**
  * Combing: what a delayed copy of the same sound does to the spectrum, how much of it hearing resolves, and
- * what content shared by mains and center does at a seat. `erbNumber` is for published rows only.
+ * what content shared by mains and center does at a seat.
  */
 import { C_AIR } from './air.js';
 import { distanceM, type Point, type Triple } from './arrival.js';
@@ -54,11 +54,6 @@ export function comb({ delayMs, relativeLevelDb = 0 }: { delayMs: number; relati
 /** Width of the auditory filter, Hz: ERB = 24.7 (0.00437 f + 1). Read in two open auditory toolboxes. */
 export function erbHz(frequencyHz: number): number {
   return 24.7 * (0.00437 * notNegative('frequencyHz', frequencyHz) + 1);
-}
-
-/** Place on the ERB scale: 21.4 lg (0.00437 f + 1). Read in two open auditory toolboxes. */
-export function erbNumber(frequencyHz: number): number {
-  return 21.4 * Math.log10(0.00437 * notNegative('frequencyHz', frequencyHz) + 1);
 }
 
 /** Bandwidth of a fourth-order gammatone over the ERB. From memory (textbook). */

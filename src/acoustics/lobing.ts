@@ -4,7 +4,6 @@
  * With psi = pi f d sin(angle) / c and x = f / fc, the level relative to the axis is
  * |cos psi + x^n| / (1 + x^n) for Linkwitz-Riley of order n, and sqrt((cos^2 psi + x^6) / (1 + x^6)) for BW3,
  * whose tweeter stands in quadrature. (Follows from the filters; checked against the full model.)
- * `mtmPointDb` and `mtmFirstNullRatio` are for those checks and for published rows: no rule reads them.
  */
 import { C_AIR } from './air.js';
 import { boundedMemo } from './cache.js';
@@ -24,17 +23,11 @@ export type MtmPoint = {
 };
 
 /** Amplitude relative to the axis, signed when both branches are in phase. */
-function mtmAmplitude({ filter, frequencyRatio: x, spacingInWavelengths: k }: MtmPoint): number {
+export function mtmAmplitude({ filter, frequencyRatio: x, spacingInWavelengths: k }: MtmPoint): number {
   const mids = Math.cos(Math.PI * x * k);
   if (filter === 'BW3') return Math.sqrt((mids ** 2 + x ** 6) / (1 + x ** 6));
   const tweeter = x ** IN_PHASE_EXPONENT[filter];
   return (mids + tweeter) / (1 + tweeter);
-}
-
-/** Level of one frequency relative to the axis, dB; -Infinity in an exact null. */
-export function mtmPointDb(point: MtmPoint): number {
-  oneOf('filter', point.filter, CROSSOVER_FILTERS);
-  return 20 * Math.log10(Math.abs(mtmAmplitude(point)));
 }
 
 /** Dips are sought below this multiple of the crossover: above it the tweeter plays alone. */
@@ -80,28 +73,6 @@ export function mtmThresholdK(filter: CrossoverFilter, targetDipDb: number): num
     }
     return high;
   });
-}
-
-/**
- * Frequency of the first exact null over the textbook null c / (2 d sin angle) of the mids alone; null where
- * the tweeter leaves none.
- */
-export function mtmFirstNullRatio(filter: CrossoverFilter, spacingInWavelengths: number): number | null {
-  oneOf('filter', filter, CROSSOVER_FILTERS);
-  const k = positive('spacingInWavelengths', spacingInWavelengths);
-  const at = (x: number): number => mtmAmplitude({ filter, frequencyRatio: x, spacingInWavelengths: k });
-  const step = RATIO_LIMIT / RATIO_STEPS / 20;
-  for (let low = 0; low < RATIO_LIMIT; low += step) {
-    if (at(low) < 0 || at(low + step) >= 0) continue;
-    let [from, to] = [low, low + step];
-    for (let i = 0; i < K_BISECTIONS; i += 1) {
-      const middle = (from + to) / 2;
-      if (at(middle) >= 0) from = middle;
-      else to = middle;
-    }
-    return to * 2 * k;
-  }
-  return null;
 }
 
 /** First null of two equal sources in phase, Hz: c / (2 d sin angle). Null on the axis. */

@@ -1,6 +1,5 @@
 /**
- * The image between two loudspeakers by level and time, its crosstalk null, and how wide the seat may be.
- * That width, `sweetSpotWidthM`, is held by published rows and read by no rule: rules judge the seats there are.
+ * The image between two loudspeakers by level and time and its crosstalk null.
  * Left is positive: `levelDb` left louder, `timeMs` left earlier, `imageDeg` to the left.
  */
 import { C_AIR } from './air.js';
@@ -88,33 +87,4 @@ export function phantomAtSeat({ halfBaseM, distanceM, seatXM }: StereoSeat): Pha
   const levelDb = 20 * Math.log10(toRight / toLeft);
   const halfAngleDeg = Math.atan2(halfBaseM, distanceM) / RADIANS;
   return { ...phantom({ levelDb, timeMs, halfAngleDeg }), levelDb, timeMs };
-}
-
-/** Image shift that still counts as the middle, deg. Read: the criterion of a published sweet-spot study. */
-const SWEET_SPOT_SHIFT_DEG = 5;
-const BISECTIONS = 40;
-
-/**
- * Width of the region, m, in which a phantom center moves by no more than `maxShiftDeg` by the fitted law. Laws
- * from listening tests give about half the width that a published binaural model gives (read): treat as a floor.
- */
-export function sweetSpotWidthM({
-  halfBaseM,
-  distanceM,
-  maxShiftDeg = SWEET_SPOT_SHIFT_DEG,
-}: {
-  halfBaseM: number;
-  distanceM: number;
-  maxShiftDeg?: number;
-}): number {
-  positive('maxShiftDeg', maxShiftDeg);
-  let inside = 0;
-  let outside = positive('halfBaseM', halfBaseM);
-  for (let i = 0; i < BISECTIONS; i += 1) {
-    const seatXM = (inside + outside) / 2;
-    const shift = Math.abs(phantomAtSeat({ halfBaseM, distanceM, seatXM }).imageDeg);
-    if (shift <= maxShiftDeg) inside = seatXM;
-    else outside = seatXM;
-  }
-  return 2 * inside;
 }

@@ -1,7 +1,6 @@
 /**
- * Reflections by the method of images (textbook): floor, wall behind the loudspeaker, and the power a
- * loudspeaker gains near walls. The power gain, `boundaryGainDb`, is held by published rows and read by no rule, which
- * take what arrives at the seat, `nearbyWallsDb`.
+ * Reflections by the method of images (textbook): floor, wall behind the loudspeaker, and
+ * what walls nearby add to what arrives at the seat.
  */
 import { C_AIR } from './air.js';
 import { gridStepDecades, logGrid, smoothPower, THIRD_OCTAVE_DECADES, THIRD_OCTAVE_EDGE } from './bands.js';
@@ -198,29 +197,4 @@ export function nearbyWallsDb({
   };
   const levels = frequenciesHz.map((hz) => 10 * Math.log10(powerAt(positive('frequenciesHz', hz))));
   return levels.reduce((total, db) => total + db, 0) / levels.length;
-}
-
-/**
- * Power a small source gains from one to three walls at right angles, dB re free field (Waterhouse 1955, from
- * memory): 10 lg of the sum over all images of sinc(2 k d). Limits 3.01, 6.02, 9.03 dB.
- * @param distancesM to each wall, 0 or above, one to three of them. Throws RangeError otherwise.
- */
-export function boundaryGainDb({
-  distancesM,
-  frequencyHz,
-}: {
-  distancesM: readonly number[];
-  frequencyHz: number;
-}): number {
-  within('distancesM.length', distancesM.length, 1, 3);
-  for (const [i, d] of distancesM.entries()) notNegative(`distancesM[${i}]`, d);
-  const k = (2 * Math.PI * positive('frequencyHz', frequencyHz)) / C_AIR;
-  // Squared distances of all images: each wall is either mirrored or not.
-  let imagesSquared = [0];
-  for (const d of distancesM) imagesSquared = imagesSquared.flatMap((s) => [s, s + d * d]);
-  const sum = imagesSquared.reduce((total, squared) => {
-    const argument = 2 * k * Math.sqrt(squared);
-    return total + (argument === 0 ? 1 : Math.sin(argument) / argument);
-  }, 0);
-  return 10 * Math.log10(sum);
 }

@@ -1,8 +1,7 @@
 /**
  * Sheets in front of the center: perforated vinyl, woven cloth. Impedance of the openings in parallel with the
  * moving sheet (textile or membrane as a parallel connection: Kang & Fuchs 1999, abstract read), transmission
- * T = 1 / (1 + z cos(theta) / (2 rho c)). `screenReflection`, `screenF3Hz` and `tweeterPowerFactor` are what published
- * rows hold of it; no rule reads them.
+ * T = 1 / (1 + z cos(theta) / (2 rho c)).
  */
 import { C_AIR, MU_AIR, RHO_AIR } from './air.js';
 import { add, type Complex, complex, div, mul, ONE, scale, sub } from './complex.js';
@@ -15,7 +14,7 @@ import { besselJ1OverJ0 } from './special.js';
  */
 export const HOLE_INTERACTION = 0.8;
 /** End correction of both sides together over the hole's diameter. Read in an open transfer-matrix package. */
-const END_CORRECTION = 0.85;
+export const END_CORRECTION = 0.85;
 /** Largest open area of round holes that do not overlap, pi / (2 sqrt 3). Geometry. */
 const LARGEST_OPEN_AREA = Math.PI / (2 * Math.sqrt(3));
 
@@ -135,30 +134,10 @@ export function screen(input: ScreenInput): { lossDb: number[] } {
   return { lossDb: input.frequenciesHz.map((hz) => -levelDb(screenTransmission(input, hz, input.angleDeg))) };
 }
 
-/** Reflection R = 1 - T of the sheet, magnitude at normal incidence. */
-export function screenReflection(sheet: Screen, frequencyHz: number): number {
-  const { re, im } = sub(ONE, screenTransmission(sheet, frequencyHz));
-  return Math.hypot(re, im);
-}
-
-/** Where a perforated sheet loses 3 dB, Hz, by its mass alone: c sigma / (pi (t + 0.85 d psi)); then 6 dB/octave. */
-export function screenF3Hz(sheet: Omit<PerforatedScreen, 'kind'>): number {
-  const interaction = within('holeInteraction', sheet.holeInteraction ?? HOLE_INTERACTION, 0, 1);
-  const length =
-    positive('thicknessM', sheet.thicknessM) +
-    END_CORRECTION * positive('holeDiameterM', sheet.holeDiameterM) * interaction;
-  return (C_AIR * openAreaOf({ ...sheet, kind: 'perforated' })) / (Math.PI * length);
-}
-
 /** Loss of a limp closed sheet, dB: mass law at normal incidence, 10 lg (1 + (omega m / 2 rho c)^2). */
 export function massLawDb({ massKgM2, frequencyHz }: { massKgM2: number; frequencyHz: number }): number {
   const ratio =
     (2 * Math.PI * positive('frequencyHz', frequencyHz) * positive('massKgM2', massKgM2)) /
     (2 * RHO_AIR * C_AIR);
   return 10 * Math.log10(1 + ratio * ratio);
-}
-
-/** Factor of power that a boost asks of a tweeter: 10^(dB/10). */
-export function tweeterPowerFactor(boostDb: number): number {
-  return 10 ** (within('boostDb', boostDb, -100, 100) / 10);
 }

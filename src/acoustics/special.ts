@@ -4,28 +4,12 @@ import { type Complex, complex, div, mul, sub } from './complex.js';
 /** Steps beyond |x| after which the periodic trapezoid of Bessel's integral is exact to double precision. */
 const BESSEL_INTEGRAL_MARGIN = 40;
 
-/**
- * J1(x) for real x to about 1e-15, by Bessel's integral (1/pi) int cos(t - x sin t) dt over 0..pi.
- * The integrand is periodic, so the trapezoid rule converges faster than any power of the step.
- * Too slow for the models: it is the proof of `jincFast`.
- */
-export function besselJ1(x: number): number {
-  const steps = Math.ceil(Math.abs(x)) + BESSEL_INTEGRAL_MARGIN;
-  // The end points, t = 0 and t = pi, contribute cos(0)/2 and cos(pi)/2: they cancel.
-  let sum = 0;
-  for (let n = 1; n < steps; n += 1) {
-    const t = (Math.PI * n) / steps;
-    sum += Math.cos(t - x * Math.sin(t));
-  }
-  return sum / steps;
-}
-
 /** Where the two rational forms of J1 meet. */
 const J1_SPLIT = 8;
 
 /**
  * 2 J1(x) / x by rational approximation (Hart's coefficients, from memory; error below 1e-7, tested against
- * `besselJ1`). 1 at x = 0. This is the inner loop of every off-axis curve, hence no division by x below 8.
+ * Bessel's integral). 1 at x = 0. This is the inner loop of every off-axis curve, hence no division by x below 8.
  */
 export function jincFast(x: number): number {
   const ax = Math.abs(x);

@@ -2,7 +2,6 @@
  * Two channels to three: what goes where, how much stage width is kept, what mains and center share, and how
  * firm the image stays off the middle. A source panned at phi has a = cos phi left and b = sin phi right
  * (constant power); extraction lambda takes lambda min(a, b) from both and feeds the center by one of the laws.
- * What becomes of ambience, `diffuse`, is held by published rows and read by no rule.
  */
 import { C_AIR } from './air.js';
 import { finite, oneOf, positive, within } from './input.js';
@@ -137,45 +136,6 @@ export function sharedContent(setting: UpmixSetting): SharedContent {
   const ratio = centerGain === 0 ? null : (2 * sideGain) / centerGain;
   const ratioDb = ratio === null || ratio <= 0 ? null : 20 * Math.log10(ratio);
   return { sideGain, centerGain, ratio, ratioDb };
-}
-
-export type Diffuse = {
-  /** Shares of power left, center, right; sum 1. */
-  readonly shares: readonly [number, number, number];
-  /** Correlation between left and right, -1 to 1: below about -0.5 the sides sound hollow. */
-  readonly correlation: number;
-  /** Part of the power that comes from the sides. */
-  readonly lateralFraction: number;
-};
-
-/**
- * Uncorrelated content of equal power in both channels. Ideal extraction leaves it alone (`leak` 0); a passive
- * subtraction of the middle takes it along (`leak` 1); in between, that part of the extraction leaks. The
- * matrix has no choice; `add` leaves the sides alone. Closed form, computed for this project.
- */
-export function diffuse(setting: UpmixSetting & { leak?: number }): Diffuse {
-  const leak = within('leak', setting.leak ?? 1, 0, 1);
-  const law = oneOf('law', setting.law ?? 'power', UPMIX_LAWS);
-  const [own, other, center] = diffuseRow(setting, law, leak);
-  const side = own * own + other * other;
-  const middle = 2 * center * center;
-  const total = 2 * side + middle;
-  return {
-    shares: [side / total, middle / total, side / total],
-    correlation: (2 * own * other) / side,
-    lateralFraction: (2 * side) / total,
-  };
-}
-
-/** Gain of a channel into its own main, into the other main, into the center. */
-function diffuseRow(setting: UpmixSetting, law: UpmixLaw, leak: number): [number, number, number] {
-  if (law === 'matrix') {
-    const angle = matrixAngle(setting.matrixDeg);
-    return [(Math.sin(angle) + 1) / 2, (Math.sin(angle) - 1) / 2, Math.cos(angle) / Math.SQRT2];
-  }
-  const taken = extractionOf(setting.extraction) * leak;
-  const center = taken / Math.SQRT2;
-  return law === 'add' ? [1, 0, center] : [1 - taken / 2, -taken / 2, center];
 }
 
 /** Weight lost by a later sound, dB/ms: trading ratio 13 % per 0.1 ms over 7.5 % per dB. From memory. */

@@ -5,9 +5,9 @@ import {
   bassSum,
   bassSumCurve,
   CROSSOVER_CHOICES_HZ,
-  delayErrorAtCrossoverDb,
   lowestCrossoverHz,
 } from '../../src/acoustics/bass.js';
+import { delayErrorAtCrossoverDb } from '../support/heldModels.js';
 
 /** The same by definition: the lowest choice from which on every choice passes. */
 function byEnumeration(passes: (crossoverHz: number) => boolean): number | null {

@@ -21,6 +21,7 @@ import * as shelf from '../../src/acoustics/shelf.js';
 import * as speech from '../../src/acoustics/speech.js';
 import * as upmix from '../../src/acoustics/upmix.js';
 import * as vectors from '../../src/acoustics/vectors.js';
+import * as held from '../support/heldModels.js';
 import * as precedence from '../support/precedence.js';
 import * as speechIndex from '../support/speechIndex.js';
 
@@ -92,7 +93,7 @@ const ROWS: readonly Row[] = [
   [
     'delayErrorAtCrossoverDb',
     { crossoverHz: 80 },
-    (n) => bass.delayErrorAtCrossoverDb(pick(n, 'crossoverHz'), 1),
+    (n) => held.delayErrorAtCrossoverDb(pick(n, 'crossoverHz'), 1),
   ],
   ['bay', BAY, (n) => bay.bay(n as never)],
   ['bayResponse', { ...BAY, stuffingPaSPerM2: 1000 }, (n) => bay.bayResponse(n as never)],
@@ -105,7 +106,7 @@ const ROWS: readonly Row[] = [
     (n) => comb.smoothedRippleDb(n as never),
   ],
   ['erbHz', { frequencyHz: 500 }, (n) => comb.erbHz(pick(n, 'frequencyHz'))],
-  ['erbNumber', { frequencyHz: 500 }, (n) => comb.erbNumber(pick(n, 'frequencyHz'))],
+  ['erbNumber', { frequencyHz: 500 }, (n) => held.erbNumber(pick(n, 'frequencyHz'))],
   [
     'sharedCombAtSeat',
     { centerGain: 1, sideGain: 0.5, speedOfSound: 343 },
@@ -136,7 +137,7 @@ const ROWS: readonly Row[] = [
   [
     'mtmFirstNullRatio',
     { spacingInWavelengths: 1 },
-    (n) => lobing.mtmFirstNullRatio('LR4', pick(n, 'spacingInWavelengths')),
+    (n) => held.mtmFirstNullRatio('LR4', pick(n, 'spacingInWavelengths')),
   ],
   ['pairNull', { spacingM: 0.3, angleDeg: 20 }, (n) => lobing.pairNull(n as never)],
   [
@@ -170,7 +171,7 @@ const ROWS: readonly Row[] = [
   [
     'sweetSpotWidthM',
     { halfBaseM: 1.5, distanceM: 3, maxShiftDeg: 5 },
-    (n) => phantom.sweetSpotWidthM(n as never),
+    (n) => held.sweetSpotWidthM(n as never),
   ],
   [
     'sharedPolarityChangeDb',
@@ -198,20 +199,16 @@ const ROWS: readonly Row[] = [
     { wallDistanceM: 0.3, listeningDistanceM: 3, reflection: 0.9 },
     (n) => reflection.frontWall(n as never),
   ],
-  [
-    'boundaryGainDb',
-    { frequencyHz: 100 },
-    (n) => reflection.boundaryGainDb({ distancesM: [0.5], ...n } as never),
-  ],
+  ['boundaryGainDb', { frequencyHz: 100 }, (n) => held.boundaryGainDb({ distancesM: [0.5], ...n } as never)],
   [
     'boundaryGainDb of two walls',
     { 'distancesM[0]': 0.5, 'distancesM[1]': 0.7 },
-    (n) => reflection.boundaryGainDb({ distancesM: Object.values(n), frequencyHz: 100 }),
+    (n) => held.boundaryGainDb({ distancesM: Object.values(n), frequencyHz: 100 }),
   ],
   [
     'screenBackWave',
     { gapM: 0.1, distanceM: 3, backReflection: 0.9 },
-    (n) => extras.screenBackWave({ screen: PERFORATED, ...n } as never),
+    (n) => held.screenBackWave({ screen: PERFORATED, ...n } as never),
   ],
   ['shelfCompensation', { maxBoostDb: 6 }, (n) => extras.shelfCompensation({ lossDb: () => 2, ...n })],
   [
@@ -226,9 +223,9 @@ const ROWS: readonly Row[] = [
     (n) => screen.screenImpedance(PERFORATED, pick(n, 'frequencyHz')),
   ],
   ['openArea', { holesPerM2: 50_000, holeDiameterM: 0.001 }, (n) => screen.openArea(n as never)],
-  ['screenF3Hz', HOLES, (n) => screen.screenF3Hz(n as never)],
+  ['screenF3Hz', HOLES, (n) => held.screenF3Hz(n as never)],
   ['massLawDb', { massKgM2: 0.4, frequencyHz: 5000 }, (n) => screen.massLawDb(n as never)],
-  ['tweeterPowerFactor', { boostDb: 3 }, (n) => screen.tweeterPowerFactor(pick(n, 'boostDb'))],
+  ['tweeterPowerFactor', { boostDb: 3 }, (n) => held.tweeterPowerFactor(pick(n, 'boostDb'))],
   ['shelfStrip', { ...STRIP, exposedDepthM: 0.3, frequencyHz: 1000 }, (n) => shelf.shelfStrip(n as never)],
   [
     'tableStrip',
@@ -265,7 +262,7 @@ const ROWS: readonly Row[] = [
     { halfAngleDeg: 30 },
     (n) => upmix.widthRetained({ extraction: 1 } as never, pick(n, 'halfAngleDeg')),
   ],
-  ['diffuse', { leak: 0.5, extraction: 0.5 }, (n) => upmix.diffuse(n as never)],
+  ['diffuse', { leak: 0.5, extraction: 0.5 }, (n) => held.diffuse(n as never)],
   [
     'offSeatImage',
     { seatXM: 0.3, distanceM: 3, halfBaseM: 1.5, speedOfSound: 343 },

@@ -1,14 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CrossoverFilter } from '../../src/acoustics/crossover.js';
-import {
-  lobingAngle,
-  mtmFirstNullRatio,
-  mtmPointDb,
-  mtmThresholdK,
-  pairNull,
-} from '../../src/acoustics/lobing.js';
+import { lobingAngle, mtmThresholdK, pairNull } from '../../src/acoustics/lobing.js';
 import { offAxisCurve } from '../../src/acoustics/offaxis.js';
+import { mtmFirstNullRatio, mtmPointDb } from '../support/heldModels.js';
 
 describe('an in-line pair with the tweeter between', () => {
   it('has one threshold constant for each filter and depth', () => {

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { phantom, phantomAtSeat, sweetSpotWidthM } from '../../src/acoustics/phantom.js';
+import { phantom, phantomAtSeat } from '../../src/acoustics/phantom.js';
 import {
-  diffuse,
   offSeatImage,
   sharedContent,
   UPMIX_LAWS,
@@ -12,6 +11,7 @@ import {
   widthRetained,
 } from '../../src/acoustics/upmix.js';
 import { energyVector, velocityVector } from '../../src/acoustics/vectors.js';
+import { diffuse, sweetSpotWidthM } from '../support/heldModels.js';
 import { erfc, lagWeight, levelToRecenterDb, lowerGamma, precedenceImage } from '../support/precedence.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   bounceRipple,
-  boundaryGainDb,
   floorBounce,
   floorReflection,
   frontWall,
   smoothedExtremes,
 } from '../../src/acoustics/reflection.js';
+import { boundaryGainDb } from '../support/heldModels.js';
 
 const heights = fc.double({ min: 0.05, max: 2.5, noNaN: true });
 const distances = fc.double({ min: 0.5, max: 8, noNaN: true });

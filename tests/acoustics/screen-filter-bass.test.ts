@@ -4,8 +4,9 @@ import { C_AIR } from '../../src/acoustics/air.js';
 import { alignedHole, bassSum, bassSumCurve, lowestCrossoverHz } from '../../src/acoustics/bass.js';
 import { abs, div, mul, ONE, polar, scale, sub } from '../../src/acoustics/complex.js';
 import { analogFilterDb, FILTER_TYPES, filter } from '../../src/acoustics/filter.js';
-import { type Screen, screen, screenF3Hz, screenTransmission } from '../../src/acoustics/screen.js';
-import { screenBackWave, shelfCompensation } from '../../src/acoustics/screen-extras.js';
+import { type Screen, screen, screenTransmission } from '../../src/acoustics/screen.js';
+import { shelfCompensation } from '../../src/acoustics/screen-extras.js';
+import { screenBackWave, screenF3Hz } from '../support/heldModels.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -4,40 +4,26 @@
  */
 import { describe, expect, it } from 'vitest';
 import { arrival, stepError, type Triple } from '../../src/acoustics/arrival.js';
-import {
-  type BassHighPass,
-  bassSum,
-  boxResponse,
-  delayErrorAtCrossoverDb,
-  type Enclosure,
-} from '../../src/acoustics/bass.js';
+import { type BassHighPass, bassSum, boxResponse, type Enclosure } from '../../src/acoustics/bass.js';
 import { comb, sharedCombAtSeat } from '../../src/acoustics/comb.js';
 import { add, levelDb, mul } from '../../src/acoustics/complex.js';
 import { type CrossoverFilter, highPass, lowPass } from '../../src/acoustics/crossover.js';
 import { analogFilterDb, type FilterType, filter } from '../../src/acoustics/filter.js';
 import { phantom } from '../../src/acoustics/phantom.js';
 import { gridHz, levelAt, type Response, smooth } from '../../src/acoustics/response.js';
+import { massLawDb, openArea, type Screen, screen } from '../../src/acoustics/screen.js';
+import { levelOffset, thirdOctaveDifferences } from '../../src/acoustics/tonal.js';
+import { offSeatImage, type UpmixLaw, upmix, upmixGains, widthRetained } from '../../src/acoustics/upmix.js';
+import { energyVector, velocityVector } from '../../src/acoustics/vectors.js';
+import { type CheckRow, expectWithin } from '../support/checks.js';
 import {
-  massLawDb,
-  openArea,
-  type Screen,
-  screen,
+  delayErrorAtCrossoverDb,
+  diffuse,
+  screenBackWave,
   screenF3Hz,
   screenReflection,
   tweeterPowerFactor,
-} from '../../src/acoustics/screen.js';
-import { screenBackWave } from '../../src/acoustics/screen-extras.js';
-import { levelOffset, thirdOctaveDifferences } from '../../src/acoustics/tonal.js';
-import {
-  diffuse,
-  offSeatImage,
-  type UpmixLaw,
-  upmix,
-  upmixGains,
-  widthRetained,
-} from '../../src/acoustics/upmix.js';
-import { energyVector, velocityVector } from '../../src/acoustics/vectors.js';
-import { type CheckRow, expectWithin } from '../support/checks.js';
+} from '../support/heldModels.js';
 import published from './data/acoustics-checks.json' with { type: 'json' };
 
 type Inputs = CheckRow['inputs'];

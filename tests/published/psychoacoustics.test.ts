@@ -7,16 +7,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { arrival } from '../../src/acoustics/arrival.js';
-import { comb, erbHz, erbNumber, smoothedRippleDb } from '../../src/acoustics/comb.js';
-import {
-  crosstalkNullHz,
-  interauralDelayMs,
-  phantom,
-  phantomAtSeat,
-  sweetSpotWidthM,
-} from '../../src/acoustics/phantom.js';
+import { comb, erbHz, smoothedRippleDb } from '../../src/acoustics/comb.js';
+import { crosstalkNullHz, interauralDelayMs, phantom, phantomAtSeat } from '../../src/acoustics/phantom.js';
 import { upmixGains } from '../../src/acoustics/upmix.js';
 import { energyVector, velocityVector } from '../../src/acoustics/vectors.js';
+import { erbNumber, sweetSpotWidthM } from '../support/heldModels.js';
 import { lagWeight, levelToRecenterDb, precedenceImage } from '../support/precedence.js';
 
 const HALF_BASE_DEG = 30;

@@ -16,8 +16,8 @@ import { elevation } from '../../src/acoustics/elevation.js';
 import { pairNull } from '../../src/acoustics/lobing.js';
 import { display16x9 } from '../../src/acoustics/practice.js';
 import { floorBounce, frontWall } from '../../src/acoustics/reflection.js';
-import { tweeterPowerFactor } from '../../src/acoustics/screen.js';
 import { SPEECH_BANDS_HZ, SPEECH_IMPORTANCE } from '../../src/acoustics/speech.js';
+import { tweeterPowerFactor } from '../support/heldModels.js';
 import { INTERNAL_NOISE_DB, NORMAL_SPEECH_DB, speechIndex } from '../support/speechIndex.js';
 import published from './data/standards.json' with { type: 'json' };
 
