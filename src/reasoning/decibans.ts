@@ -15,11 +15,6 @@ export function probabilityOf(decibans: number): number {
   return 1 / (1 + 10 ** (-decibans / 10));
 }
 
-/** Decibans of a probability: minus infinity at 0, infinity at 1. */
-export function decibansOf(probability: number): number {
-  return 10 * Math.log10(probability / (1 - probability));
-}
-
 /** The probability people are told: never above 99 %. */
 export function statedProbability(decibans: number): number {
   return Math.min(MOST_CERTAIN, probabilityOf(decibans));

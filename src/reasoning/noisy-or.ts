@@ -119,15 +119,6 @@ export function quickscore(net: NoisyOr, present: readonly number[]): Likelihood
   }
 }
 
-/** P(cause i | F+, F-). */
-export function posteriors(net: NoisyOr, heard: Heard): number[] {
-  const { ifTrue, ifFalse } = likelihoods(net, heard);
-  return net.p.map((p, i) => {
-    const [yes, no] = [p * at(ifTrue, i), (1 - p) * at(ifFalse, i)];
-    return yes + no > 0 ? yes / (yes + no) : p;
-  });
-}
-
 /** What the complaints add to each cause, in decibans: 10 log10 of P(heard | true) / P(heard | false). */
 export function sharedDb(net: NoisyOr, heard: Heard): number[] {
   const { ifTrue, ifFalse } = likelihoods(net, heard);

@@ -8,14 +8,7 @@ import { responsesIn } from '../../src/disk/response-files.js';
 import { renderPost } from '../../src/explain/render/bbcode.js';
 import type { Report } from '../../src/explain/report-types.js';
 import { readCase } from '../../src/facts/case-file.js';
-import {
-  KEPT_CAUSES,
-  renderBbcode,
-  renderMarkdown,
-  renderText,
-  renderTicket,
-  reportOn,
-} from '../support/formats.js';
+import { KEPT_CAUSES, renderMarkdown, renderText, renderTicket, reportOn } from '../support/formats.js';
 
 const FOLDER = fileURLToPath(new URL('../../cases/', import.meta.url));
 const CASES = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));
@@ -47,7 +40,7 @@ describe('shipped cases', () => {
     brief.set(name, linesOf(text));
     for (const line of text.split('\n'))
       if (!line.startsWith('  center-audit ')) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
-    const post = renderBbcode(report);
+    const post = renderPost(report);
     for (const markup of ['bbcode', 'markdown', 'plain'] as const)
       expect(renderPost(report, { markup }).length, 'read to the end').toBeLessThanOrEqual(1500);
     const odd = parseBbcode(post).flatMap((node) =>

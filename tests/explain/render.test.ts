@@ -11,14 +11,7 @@ import type { Report, ReportCause, ReportSeat, ReportStep } from '../../src/expl
 import type { FactBook } from '../../src/facts/book.js';
 import { plainLine } from '../../src/lib/sanitize.js';
 import { anyBook } from '../support/books.js';
-import {
-  renderBbcode,
-  renderJson,
-  renderMarkdown,
-  renderText,
-  renderTicket,
-  reportOn,
-} from '../support/formats.js';
+import { renderJson, renderMarkdown, renderText, renderTicket, reportOn } from '../support/formats.js';
 import { LOBING, SPARSE } from './books.js';
 import { HOSTILE } from './hostile.js';
 
@@ -42,7 +35,7 @@ function readings(of: Report): Record<string, string> {
     text: flat(renderText(of, { width: 100, long: true })),
     markdown: flat(unmarked.replaceAll('\u200b', '')),
     bbcode: flat(
-      renderBbcode(of, { long: true })
+      renderPost(of, { long: true })
         .replace(/\[\/?[a-z*=1]+\]/g, '')
         .replaceAll('\u200b', ''),
     ),
@@ -318,8 +311,8 @@ describe('hostile text', () => {
     }
   });
   it.each(reports)('opens no tag in BBCode: %j', (_, __, of) => {
-    expectCleanBbcode(renderBbcode(of, { long: true }));
-    expectCleanBbcode(renderBbcode(of));
+    expectCleanBbcode(renderPost(of, { long: true }));
+    expectCleanBbcode(renderPost(of));
   });
   it.each(reports)('becomes no markup in Markdown: %j', (_, text, of) => {
     const html = marked.parse(renderMarkdown(of, { long: true }), { async: false, gfm: true });
@@ -361,7 +354,7 @@ describe('any system', () => {
         const text = renderText(built, { width });
         for (const line of text.split('\n'))
           if (!line.startsWith('  center-audit ')) expect(stringWidth(line)).toBeLessThanOrEqual(width);
-        const post = renderBbcode(built);
+        const post = renderPost(built);
         expect(post.length).toBeLessThanOrEqual(1500);
         expectCleanBbcode(post);
         const own = [book.title ?? '', book.words ?? '', ...book.notes].join('');

@@ -3,11 +3,11 @@
  * file carries its source and how it was verified.
  */
 import { describe, expect, it } from 'vitest';
-import { decibansOf, oddsOf, probabilityOf } from '../../src/reasoning/decibans.js';
+import { oddsOf, probabilityOf } from '../../src/reasoning/decibans.js';
 import { correlatedSum, groupDb } from '../../src/reasoning/group.js';
-import { likelihoods, type NoisyOr, posteriors, sharedDb } from '../../src/reasoning/noisy-or.js';
+import { likelihoods, type NoisyOr, sharedDb } from '../../src/reasoning/noisy-or.js';
 import { absentDb, capDb, effectiveSlope, givenDb, psychometricDb } from '../../src/rules/weight.js';
-import { enumerateNet, type Node } from '../support/bayesNet.js';
+import { decibansOf, enumerateNet, type Node, posteriors } from '../support/bayesNet.js';
 import { check, near } from './reasoningChecks.js';
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

@@ -6,9 +6,9 @@ import {
   leakShare,
   likelihoods,
   type NoisyOr,
-  posteriors,
   quickscore,
 } from '../../src/reasoning/noisy-or.js';
+import { posteriors } from '../support/bayesNet.js';
 
 const chance = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const network = fc

@@ -1,4 +1,6 @@
-/** Exact enumeration of a small network of yes/no variables: slow, obvious, independent of the program. */
+/** Small networks of yes/no variables: enumerated exactly, slow, obvious, independent of the program. */
+import { type Heard, likelihoods, type NoisyOr } from '../../src/reasoning/noisy-or.js';
+
 export type State = Readonly<Record<string, boolean>>;
 export interface Node {
   readonly name: string;
@@ -30,3 +32,15 @@ export function enumerateNet(
   walk(0, {}, 1);
   return { evidence: total, posterior: yes / total };
 }
+
+/** P(cause i | F+, F-). */
+export function posteriors(net: NoisyOr, heard: Heard): number[] {
+  const { ifTrue, ifFalse } = likelihoods(net, heard);
+  return net.p.map((p, i) => {
+    const [yes, no] = [p * (ifTrue[i] ?? 0), (1 - p) * (ifFalse[i] ?? 0)];
+    return yes + no > 0 ? yes / (yes + no) : p;
+  });
+}
+
+/** Decibans of a probability: minus infinity at 0, infinity at 1. */
+export const decibansOf = (probability: number): number => 10 * Math.log10(probability / (1 - probability));

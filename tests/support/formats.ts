@@ -6,7 +6,6 @@ import { auditSync } from '../../src/reasoning/audit.js';
 import type { Cause } from '../../src/rules/cause.js';
 import { CAUSES } from '../../src/rules/index.js';
 
-export { renderBbcode } from '../../src/explain/render/bbcode.js';
 export { renderJson } from '../../src/explain/render/json.js';
 export { renderMarkdown } from '../../src/explain/render/markdown.js';
 export { renderText } from '../../src/explain/render/text.js';

@@ -60,9 +60,6 @@ export function renderPost(report: Report, { markup = 'bbcode', long = false }: 
   return `${post}\n${write([paragraph('----- The details, for those who want them -----'), ...below.map(unshouted)])}`;
 }
 
-export const renderBbcode = (report: Report, options: Omit<PostOptions, 'markup'> = {}): string =>
-  renderPost(report, options);
-
 /** A heading in capitals would shout. */
 const unshouted = (block: Block): Block =>
   block.kind === 'heading' ? paragraph({ strong: block.text }) : block;
