@@ -123,15 +123,17 @@ function actsIn({ words, matches, lexicon }: FoundText): Match<Meaning>[] {
 }
 
 const AND = set('and or');
+const SUBJECTS = set('i we it he she they that this');
 
-/** What belongs to one act stands in one clause; "plus and minus" is none of its own. */
+/** What belongs to one act stands in one clause; "plus and minus" is none of its own, "and it" is. */
 function isOneClause(words: readonly Word[], { first, last, used }: Match<Meaning>): boolean {
   for (let at = first + 1; at <= last; at++) {
     if (words[at]?.clause === words[at - 1]?.clause) continue;
     const breaks = words[at]?.kind === 'word' ? at : at - 1;
     const { raw } = words[breaks] as Word;
     if (words[breaks - 1]?.text === ',') return false;
-    if (!(AND.has(raw) && used.includes(breaks + 1)) && !used.includes(breaks)) return false;
+    const joins = AND.has(raw) && used.includes(breaks + 1) && !SUBJECTS.has(words[breaks + 1]?.raw ?? '');
+    if (!joins && !used.includes(breaks)) return false;
   }
   return true;
 }
@@ -236,7 +238,7 @@ const PERSONS = set('i we he she they and then');
 /** "Center set to small", "put at the wall": a state. */
 const PLACED = set('to at on in under by as');
 const DONE = set(
-  'took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made make went ran reran laid lay stood sat knelt lift with without after when if once by bought hung sent slid stuck lent gave brought told built drew wore let redid did stuffed held threw dropped add spread shut chose had has takes took sits listen exchange drag set leant rewire wedge shove shoved',
+  'drawn taken took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made make went ran reran laid lay stood sat knelt lift with without after when if once by bought hung sent slid stuck lent gave brought told built drew wore let redid did stuffed held threw dropped add spread shut chose had has takes took sits listen exchange drag set leant rewire wedge shove shoved',
 );
 
 /** What came of it stands near in the same sentence, or begins the next one. */
