@@ -141,6 +141,10 @@ function choicesOf(
   });
 }
 
+/** Facts of the box or the screen that other boxes have as well. */
+const OF_BOX: ReadonlySet<string> = new Set(['centerPlacement', 'screenKind', 'rearPort', 'centerEnclosure']);
+const OTHER_BOXES = ['mains', 'leftMain', 'rightMain', 'subwoofer', 'surround', 'receiver'] as const;
+
 /** A setting of the mains is none of the center, and where a voice is heard is not where a box stands. */
 function isOfAnother(
   fact: ChoiceFactId,
@@ -150,6 +154,7 @@ function isOfAnother(
 ): boolean {
   if (fact === 'voiceDirection')
     return isOfStanding(words, match, classes) || !isHeard(words, match, classes);
+  if (OF_BOX.has(fact) && isOfOthers(words, match, classes, OTHER_BOXES)) return true;
   if (fact === 'centerPlacement' || fact === 'screenKind')
     return isOfVoice(words, match, classes) || isOfPerson(words, match);
   if (fact === 'obstacle') return isOfMicrophone(words, match);

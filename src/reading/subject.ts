@@ -4,7 +4,7 @@ import type { Span } from './scope.js';
 import type { Word } from './sentences.js';
 
 const isOneOf = (names: readonly string[], word: Word, classes: Classes): boolean =>
-  names.some((name) => classes.get(name)?.has(word.text));
+  names.some((name) => name === word.text || classes.get(name)?.has(word.text));
 
 /** Things whose dullness, boom or settings are not those of the center. */
 const OTHER_THINGS = [
@@ -22,7 +22,12 @@ const REACH = 7;
 const UNHEARD = new Set('wall window light phon bathroom color text menu fan'.split(' '));
 
 /** "The mains are set to large", "the left speaker sounds dull". */
-export function isOfOthers(words: readonly Word[], { first, used }: Span, classes: Classes): boolean {
+export function isOfOthers(
+  words: readonly Word[],
+  { first, used }: Span,
+  classes: Classes,
+  others: readonly string[] = OTHER_THINGS,
+): boolean {
   const { clause } = words[first] as Word;
   if (used.some((at) => isOneOf(OWN_THINGS, words[at] as Word, classes))) return false;
   let unheard = false;
@@ -30,10 +35,10 @@ export function isOfOthers(words: readonly Word[], { first, used }: Span, classe
     const word = words[at] as Word;
     if (word.clause !== clause || word.kind !== 'word') break;
     if (isOneOf(OWN_THINGS, word, classes)) return false;
-    if (isOneOf(OTHER_THINGS, word, classes)) return true;
+    if (isOneOf(others, word, classes)) return true;
     unheard ||= UNHEARD.has(word.text);
   }
-  return unheard;
+  return unheard && others === OTHER_THINGS;
 }
 
 const STANDING = new Set(['sit', 'stand', 'lie', 'mount', 'hang']);
