@@ -81,8 +81,12 @@ const SEEN: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 
 /** Families of what stands in the room: "as from a cupboard" puts nothing into one. */
 const THERE: ReadonlySet<string> = new Set(['placement', 'speakers', 'geometry', 'display']);
 
-/** Facts that tell of another place: it is no other system's fact. */
-const OF_ELSEWHERE: ReadonlySet<string> = new Set(['elsewhereToo', 'settingsFromElsewhere']);
+/** Facts that tell of another place or person: they are no other system's facts. */
+const OF_ELSEWHERE: ReadonlySet<string> = new Set([
+  'elsewhereToo',
+  'settingsFromElsewhere',
+  'hearingChecked',
+]);
 
 /** Facts that tell of what happened: they are of the past. */
 const HAPPENED: ReadonlySet<string> = new Set([

@@ -41,16 +41,20 @@ function textsOf(words: readonly Word[]): Map<number, Set<string>> {
 function joined(words: readonly Word[], compounds: Index<string>): Word[] {
   const out: Word[] = [];
   let at = 0;
+  /** "Left and right" begins no clause with its "and". */
+  let undone = 0;
   while (at < words.length) {
     const first = words[at] as Word;
+    const clause = first.clause - undone;
     const longest = matchesAt(words, at, compounds).sort((a, b) => b.last - a.last)[0];
     if (longest === undefined) {
-      out.push(first);
+      out.push({ ...first, clause });
       at++;
       continue;
     }
     const last = words[longest.last] as Word;
-    out.push({ ...first, kind: 'word', text: longest.meaning, raw: longest.meaning, end: last.end });
+    undone += last.clause - first.clause;
+    out.push({ ...first, clause, kind: 'word', text: longest.meaning, raw: longest.meaning, end: last.end });
     at = longest.last + 1;
   }
   return out;

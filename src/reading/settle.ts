@@ -61,6 +61,7 @@ const RANKED: Readonly<Record<string, readonly string[]>> = {
   centerPlacement: ['behind-screen', 'bay', 'wall', 'floor', 'shelf-top', 'stand'],
   troubleSeats: ['back-row', 'one-seat', 'middle-only', 'off-middle', 'everywhere'],
   voiceDirection: ['behind', 'subwoofer', 'low', 'high', 'aside', 'center-box', 'nowhere', 'picture'],
+  seatDistanceFrom: ['wall', 'display', 'mains'],
   testLift: ['tone-only', 'improves', 'same'],
   calibrationSpot: ['changed-since', 'elsewhere', 'main-seat'],
   screenKind: ['perforated', 'woven', 'solid', 'none'],
