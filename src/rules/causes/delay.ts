@@ -83,6 +83,8 @@ export const delay = defineCause({
     answers({
       id: 'heard-in-anything',
       group: 'arrival',
+      // Where it is known what they share, the rules above weigh it.
+      applies: is('sharesMuch', 'untold'),
       when: atLeast('delayErrorMs', 'grossDelayMs'),
       tells: { yes: 'proof' },
       yes: 'Center and a main are {delayErrorMs} apart: that is heard in the little that any film shares.',
@@ -147,7 +149,11 @@ export const delay = defineCause({
       id: 'entry-plainly-false',
       group: 'entry',
       // Nobody enters a step more than the tape shows but by mistake, or for a latency; where little is shared it is mended, but not heard.
-      applies: all(is('tapeTells', 'yes'), is('automaticLatency', 'none'), is('sharesLittle', 'no')),
+      applies: all(
+        is('tapeTells', 'yes'),
+        is('automaticLatency', 'none'),
+        oneOf('sharesMuch', 'yes', 'untold'),
+      ),
       when: is('entryMistake', 'yes'),
       tells: { yes: 'proof' },
       yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',

@@ -220,13 +220,13 @@ export const sharing = {
     SHARING_FACTS,
     sharedSound,
   ),
-  sharesLittle: derive(
-    choice('whether it is known that center and mains play less than half of the sound together', [
-      'yes',
-      'no',
-    ] as const),
+  sharesMuch: derive(
+    choice('center and mains play half of the sound together, or more', ['yes', 'no', 'untold'] as const),
     SHARING_FACTS,
-    (r) => (r.canTell(sharedSound) && r.from(sharedSound) < LIMITS.sharedPart.clear ? 'yes' : 'no'),
+    (r) => {
+      if (!r.canTell(sharedSound)) return 'untold';
+      return r.from(sharedSound) < LIMITS.sharedPart.clear ? 'no' : 'yes';
+    },
   ),
   voiceMeantFor: derive(
     choice('whose the voice is by what is set', ['center', 'both', 'mains'] as const),
