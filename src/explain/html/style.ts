@@ -132,7 +132,7 @@ const PAPER = `
   body { background: none; }
   .toc, .skip { display: none; }
   main { display: block; padding: 0; }
-  main > section, .prose { border: 0; padding: 0; margin-bottom: 1rem; border-radius: 0; }
+  main > section, .prose { border: 0; padding: 0; margin-bottom: .7rem; border-radius: 0; }
   .verdict { border-top: 3pt solid var(--accent); padding-top: .6rem; }
   h1, h2, h3, h4, summary { break-after: avoid; }
   .c-plot, .callout, .caution, .range, .rank li, .plan .head, figure, tr { break-inside: avoid; }
@@ -140,10 +140,12 @@ const PAPER = `
   li, p { orphans: 3; widows: 3; }
   p, ul, ol, dl { margin-bottom: .4rem; }
   .plan > li { padding: .5rem 0 .2rem; }
+  .rank li { margin-bottom: .3rem; }
   figure table { font-size: .85rem; width: auto; min-width: 75%; }
   p, li, dd, figcaption, .caution { max-width: 82ch; }
   figure { display: grid; grid-template-columns: minmax(0, 100mm) minmax(0, 1fr); gap: 0 5mm; }
   figcaption { grid-column: 1 / -1; }
+  figure svg { max-height: 85mm; }
   figure th, figure td { padding: .05rem .6rem .05rem 0; }
   .callout, .caution, .c-plot, .meter { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   details:not([open]) { display: none; }
