@@ -65,6 +65,7 @@ export function trialsIn(found: FoundText, others: Others): ToldTrial[] {
     if (isBeginning(words, match) && !isRelieved(words, came)) return [];
     if (match.meaning.kind === 'act' && !isDone(words, match) && !isClose(words, match, came)) return [];
     if (isState(words, match) && came.used.some((at) => praised.has(at))) return [];
+    if (isOfOutsider(words, match, came)) return [];
     const first = Math.min(match.first, came.first);
     const last = Math.max(match.last, came.last);
     const stays = staysAfter(words, last);
@@ -94,6 +95,19 @@ function isOfOthers(words: readonly Word[], match: Match<Meaning>, others: Other
   if (opener === undefined || (at >= first && isOfPersons(match))) return false;
   const isOwn = [opener.raw, words[at - 1]?.raw].some((raw) => raw === 'i' || raw === 'we');
   return !isOwn || opener.clause === (words[first] as Word).clause;
+}
+
+const OUTSIDERS = set('colleague coworker neighbor neighbour cousin friend buddy mate brother boss dealer');
+const THEIRS = set('his her hers their theirs him');
+
+/** "My neighbor changed his to small and was pleased": his system. */
+function isOfOutsider(words: readonly Word[], match: Match<Meaning>, came: Came): boolean {
+  const { sentence } = words[match.first] as Word;
+  const before = words.slice(Math.max(0, match.first - 3), match.first);
+  return (
+    before.some((word) => word.sentence === sentence && OUTSIDERS.has(word.raw)) &&
+    words.slice(Math.max(0, match.first - 3), came.last + 1).some(({ raw }) => THEIRS.has(raw))
+  );
 }
 
 /** Acts told with the same words are one: the longest phrase, then the first of the table. Tests stand for themselves. */
@@ -238,7 +252,7 @@ const PERSONS = set('i we he she they and then');
 /** "Center set to small", "put at the wall": a state. */
 const PLACED = set('to at on in under by as');
 const DONE = set(
-  'drawn taken took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made make went ran reran laid lay stood sat knelt lift with without after when if once by bought hung sent slid stuck lent gave brought told built drew wore let redid did stuffed held threw dropped add spread shut chose had has takes took sits listen exchange drag set leant rewire wedge shove shoved',
+  'drawn taken took swapped swap tried try got pull push move turn raise lower flip mute unplug plug tilt cut made make went ran reran laid lay stood sat knelt lift with without after when if once by bought hung sent slid stuck lent gave brought told built drew wore let redid did stuffed held threw dropped add spread shut chose had has took listen exchange drag set leant rewire wedge shove shoved',
 );
 
 /** What came of it stands near in the same sentence, or begins the next one. */
