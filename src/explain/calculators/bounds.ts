@@ -8,12 +8,11 @@ export const POSITION = { unit: 'm', min: -1000, max: 1000 } as const;
 export const FREQUENCY = { unit: 'Hz', above: 0, max: 1_000_000 } as const;
 export const LEVEL = { unit: 'dB', min: -200, max: 200 } as const;
 
-type Bounds = Omit<Parameters<typeof number>[0], 'meaning' | 'example'>;
 /** A required number within these bounds: what it means, and a good value as it is typed. */
 const within =
-  (bounds: Bounds) =>
+  (bounds: Parameters<typeof number>[2]) =>
   (meaning: string, example: string): Input<number> =>
-    number({ ...bounds, meaning, example });
+    number(meaning, example, bounds);
 
 export const length = within(LENGTH);
 /** A height above the floor or a depth, m; zero is possible. */

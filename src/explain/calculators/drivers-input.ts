@@ -22,14 +22,13 @@ const STAGE = `an object with filter (${CROSSOVER_FILTERS.join(', ')}) and frequ
 const MOST_DRIVERS = 64;
 const MOST_STAGES = 8;
 
-const told = { meaning: '', example: EXAMPLE };
 /** No loudspeaker for a room is larger than this, m. */
-const place = number({ ...told, min: -10, max: 10 });
+const place = number('', EXAMPLE, { min: -10, max: 10 });
 const FIELDS: Readonly<Record<string, Input<number>>> = {
   xM: place,
   zM: place,
-  radiusM: number({ ...told, min: 0, max: 1 }),
-  weight: number({ ...told, min: -1000, max: 1000 }),
+  radiusM: number('', EXAMPLE, { min: 0, max: 1 }),
+  weight: number('', EXAMPLE, { min: -1000, max: 1000 }),
 };
 const DEPTH_FIELD = 'yM';
 const STAGE_FIELDS: readonly string[] = ['lowPass', 'highPass', 'allPass'];

@@ -15,22 +15,14 @@ export const phantomCalculator = define({
     levelDb: usually(0, level('how much louder left is than right', '6')),
     timeMs: usually(
       0,
-      number({
-        unit: 'ms',
-        min: -1000,
-        max: 1000,
-        meaning: 'how much earlier left is than right',
-        example: '0.3',
-      }),
+      number('how much earlier left is than right', '0.3', { unit: 'ms', min: -1000, max: 1000 }),
     ),
     halfAngleDeg: usually(
       30,
-      number({
+      number('direction of each main from the middle, seen from the seat', '30', {
         unit: 'deg',
         above: 0,
         max: 90,
-        meaning: 'direction of each main from the middle, seen from the seat',
-        example: '30',
       }),
     ),
   },
@@ -84,29 +76,14 @@ export const upmixCalculator = define({
   answers:
     'What do left, center and right play of a panned source, where is it heard, how much width is left?',
   inputs: {
-    panDeg: number({
-      unit: 'deg',
-      min: 0,
-      max: 90,
-      meaning: 'place in the mix: 0 left, 45 center, 90 right',
-      example: '22.5',
-    }),
+    panDeg: number('place in the mix: 0 left, 45 center, 90 right', '22.5', { unit: 'deg', min: 0, max: 90 }),
     extraction: optional(share('part of the common content taken to the center', '0.5')),
-    law: usually(
-      'power',
-      choice({
-        words: UPMIX_LAWS,
-        meaning: 'what the center gets for what the mains lose',
-        example: 'power',
-      }),
-    ),
+    law: usually('power', choice(UPMIX_LAWS, 'what the center gets for what the mains lose', 'power')),
     matrixDeg: optional(
-      number({
+      number('angle of the law matrix: 90 is plain stereo, 0 all in the center', '54.7356', {
         unit: 'deg',
         min: 0,
         max: 90,
-        meaning: 'angle of the law matrix: 90 is plain stereo, 0 all in the center',
-        example: '54.7356',
       }),
     ),
   },

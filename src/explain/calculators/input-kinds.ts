@@ -34,8 +34,6 @@ export interface Input<T> {
   readonly parts?: readonly string[];
 }
 
-type Told = { readonly unit?: string; readonly meaning: string; readonly example: string };
-
 /** Longest list of frequencies; a bound against slips and abuse, ours. */
 const LONGEST_LIST = 10_000;
 /** Deepest nesting: an object, a list of drivers, a driver, a list of filters, a filter; and room to spare. */
@@ -66,6 +64,7 @@ export function shown(given: unknown): string {
 }
 
 type Range = {
+  readonly unit?: string;
   /** Smallest and largest accepted value. */
   readonly min?: number;
   readonly max?: number;
@@ -95,9 +94,14 @@ interface Kind<T> extends Pick<Input<T>, 'text' | 'parts'> {
   readonly value: (given: unknown, refuse: Refuse) => Checked<T>;
 }
 
-/** A required input: its words, and one way to refuse a value. */
-function needed<T>(told: Told, accepted: string, { value, ...kind }: Kind<T>): Input<T> {
-  const { unit = '', meaning, example } = told;
+/** A required input: what it means, a good value as it is typed, what is accepted, and one way to refuse a value. */
+function needed<T>(
+  meaning: string,
+  example: string,
+  accepted: string,
+  { value, ...kind }: Kind<T>,
+  unit = '',
+): Input<T> {
   const refuse: Refuse = (what, at) => ({
     what,
     accepted,
@@ -118,35 +122,45 @@ function needed<T>(told: Told, accepted: string, { value, ...kind }: Kind<T>): I
 const asWritten = (text: string): unknown => text;
 
 /** Required number. */
-export const number = (told: Told & Range): Input<number> =>
-  needed(told, rangeText(told), {
-    text: numberText,
-    value: (given, refuse) => {
-      const what = refuseNumber(given, told);
-      return what === undefined ? { value: given as number } : { refused: [refuse(what)] };
+export const number = (meaning: string, example: string, range: Range): Input<number> =>
+  needed(
+    meaning,
+    example,
+    rangeText(range),
+    {
+      text: numberText,
+      value: (given, refuse) => {
+        const what = refuseNumber(given, range);
+        return what === undefined ? { value: given as number } : { refused: [refuse(what)] };
+      },
     },
-  });
+    range.unit,
+  );
 
 /** One of a few words. */
-export const choice = <const T extends string>(told: Told & { words: readonly T[] }): Input<T> =>
-  needed(told, told.words.join(', '), {
+export const choice = <const T extends string>(
+  words: readonly T[],
+  meaning: string,
+  example: string,
+): Input<T> =>
+  needed(meaning, example, words.join(', '), {
     text: asWritten,
     value: (given, refuse) =>
-      told.words.includes(given as T)
+      words.includes(given as T)
         ? { value: given as T }
         : { refused: [refuse(`${shown(given)} is not known`)] },
   });
 
-export const flag = (told: Told): Input<boolean> =>
-  needed(told, 'true or false', {
+export const flag = (meaning: string, example: string): Input<boolean> =>
+  needed(meaning, example, 'true or false', {
     text: (text) => (text === 'true' ? true : text === 'false' ? false : text),
     value: (given, refuse) =>
       typeof given === 'boolean' ? { value: given } : { refused: [refuse(`${shown(given)} is neither`)] },
   });
 
 /** Path of a file, as given. */
-export const path = (told: Told): Input<string> =>
-  needed(told, 'the path of a text file', {
+export const path = (meaning: string, example: string): Input<string> =>
+  needed(meaning, example, 'the path of a text file', {
     text: asWritten,
     value: (given, refuse) =>
       typeof given === 'string' && given.trim() !== '' && !given.includes('\0')
@@ -156,25 +170,30 @@ export const path = (told: Told): Input<string> =>
 
 /** A list of numbers, of one of the `lengths` where these are stated. */
 export function numbers(
-  told: Told & Range & { lengths?: readonly number[]; most?: number },
+  meaning: string,
+  example: string,
+  range: Range & { lengths?: readonly number[] },
 ): Input<readonly number[]> {
-  const { lengths, most = LONGEST_LIST } = told;
+  const { lengths, unit } = range;
   const count = lengths === undefined ? '' : `${lengths.join(' or ')} numbers: `;
-  return needed(told, `a list, ${count}each ${rangeText(told)}`, {
-    text: jsonText,
-    value: (given, refuse) => {
-      if (!Array.isArray(given)) return { refused: [refuse(`${shown(given)} is no list of numbers`)] };
-      if (lengths !== undefined ? !lengths.includes(given.length) : given.length === 0) {
-        return { refused: [refuse(`the list has ${given.length} numbers`)] };
-      }
-      if (given.length > most) return { refused: [refuse(`the list is longer than ${most}`)] };
-      const refused = given.flatMap((item, i) => {
-        const what = refuseNumber(item, told);
-        return what === undefined ? [] : [refuse(what, `[${i}]`)];
-      });
-      return refused.length > 0 ? { refused } : { value: given as number[] };
-    },
-  });
+  const value: Kind<readonly number[]>['value'] = (given, refuse) => {
+    if (!Array.isArray(given)) return { refused: [refuse(`${shown(given)} is no list of numbers`)] };
+    if (lengths !== undefined ? !lengths.includes(given.length) : given.length === 0)
+      return { refused: [refuse(`the list has ${given.length} numbers`)] };
+    if (given.length > LONGEST_LIST) return { refused: [refuse(`the list is longer than ${LONGEST_LIST}`)] };
+    const refused = given.flatMap((item, i) => {
+      const what = refuseNumber(item, range);
+      return what === undefined ? [] : [refuse(what, `[${i}]`)];
+    });
+    return refused.length > 0 ? { refused } : { value: given as number[] };
+  };
+  return needed(
+    meaning,
+    example,
+    `a list, ${count}each ${rangeText(range)}`,
+    { text: jsonText, value },
+    unit,
+  );
 }
 
 export type Channels = 'left' | 'center' | 'right';
@@ -182,32 +201,30 @@ const CHANNELS: readonly Channels[] = ['left', 'center', 'right'];
 
 /** One number for each of left, center and right; `partial` ones may leave some out. */
 export function channels(
-  told: Told & Range & { partial: boolean },
+  meaning: string,
+  example: string,
+  range: Range & { partial: boolean },
 ): Input<Partial<Record<Channels, number>>> {
-  const part = told.partial ? 'any of ' : '';
-  return needed(told, `an object with ${part}left, center and right, each ${rangeText(told)}`, {
-    text: jsonText,
-    parts: CHANNELS,
-    value: (given, refuse) => {
-      if (!isObject(given)) return { refused: [refuse(`${shown(given)} is no object`)] };
-      const known: readonly string[] = CHANNELS;
-      const refused = [
-        ...Object.keys(given)
-          .filter((key) => !known.includes(key))
-          .map((key) => refuse(`${quoted(key)} is not known`)),
-        ...CHANNELS.flatMap((key) => {
-          const item = given[key];
-          if (item === undefined || item === null)
-            return told.partial ? [] : [refuse('is missing', `.${key}`)];
-          const what = refuseNumber(item, told);
-          return what === undefined ? [] : [refuse(what, `.${key}`)];
-        }),
-      ];
-      if (refused.length > 0) return { refused };
-      const entries = CHANNELS.flatMap((key) => (typeof given[key] === 'number' ? [[key, given[key]]] : []));
-      return { value: Object.fromEntries(entries) as Partial<Record<Channels, number>> };
-    },
-  });
+  const { partial, unit } = range;
+  const value: Kind<Partial<Record<Channels, number>>>['value'] = (given, refuse) => {
+    if (!isObject(given)) return { refused: [refuse(`${shown(given)} is no object`)] };
+    const known: readonly string[] = CHANNELS;
+    const strangers = Object.keys(given).filter((key) => !known.includes(key));
+    const refused = [
+      ...strangers.map((key) => refuse(`${quoted(key)} is not known`)),
+      ...CHANNELS.flatMap((key) => {
+        const item = given[key] ?? undefined;
+        if (item === undefined) return partial ? [] : [refuse('is missing', `.${key}`)];
+        const what = refuseNumber(item, range);
+        return what === undefined ? [] : [refuse(what, `.${key}`)];
+      }),
+    ];
+    if (refused.length > 0) return { refused };
+    const entries = CHANNELS.flatMap((key) => (typeof given[key] === 'number' ? [[key, given[key]]] : []));
+    return { value: Object.fromEntries(entries) as Partial<Record<Channels, number>> };
+  };
+  const accepted = `an object with ${partial ? 'any of ' : ''}left, center and right, each ${rangeText(range)}`;
+  return needed(meaning, example, accepted, { text: jsonText, parts: CHANNELS, value }, unit);
 }
 
 export function isObject(given: unknown): given is { [key: string]: Json } {

@@ -10,11 +10,11 @@ import { driversInput } from './drivers-input.js';
 import { choice, number, optional, usually } from './input-kinds.js';
 
 const spacingM = length('distance between the two drivers, center to center', '0.26');
-const filterInput = choice({
-  words: CROSSOVER_FILTERS,
-  meaning: 'kind of crossover: Linkwitz-Riley (LR) or Butterworth (BW) and its order',
-  example: 'LR4',
-});
+const filterInput = choice(
+  CROSSOVER_FILTERS,
+  'kind of crossover: Linkwitz-Riley (LR) or Butterworth (BW) and its order',
+  'LR4',
+);
 
 export const pairNullCalculator = define({
   name: 'pair-null',
@@ -42,13 +42,7 @@ export const lobingAngleCalculator = define({
     filter: usually('LR4', filterInput),
     targetDipDb: usually(
       6,
-      number({
-        unit: 'dB',
-        above: 0,
-        max: 200,
-        meaning: 'depth of the dip that counts as reached',
-        example: '6',
-      }),
+      number('depth of the dip that counts as reached', '6', { unit: 'dB', above: 0, max: 200 }),
     ),
   },
   outputs: { angleDeg: { unit: 'deg', meaning: 'from the axis; none where the dip never gets that deep' } },
@@ -104,11 +98,7 @@ export const offAxisCalculator = define({
     'How deep is the hole that this driver layout leaves at a seat, where is it, and what does speech lose?',
   inputs: {
     layout: optional(
-      choice({
-        words: DRIVER_LAYOUTS,
-        meaning: 'arrangement of the drivers, with usual dimensions',
-        example: 'mid-tweeter-mid',
-      }),
+      choice(DRIVER_LAYOUTS, 'arrangement of the drivers, with usual dimensions', 'mid-tweeter-mid'),
     ),
     drivers: optional(driversInput),
     azimuthDeg: frontAngle('direction of the seat from the axis, right positive', '20'),

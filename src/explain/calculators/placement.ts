@@ -124,12 +124,11 @@ export const barrierCalculator = define({
   title: 'Loss behind an edge',
   answers: 'How much does the edge of something wide and thin in the way take?',
   inputs: {
-    fresnelNumber: number({
-      min: -1_000_000,
-      max: 1_000_000,
-      meaning: 'twice the detour over the wavelength; positive in the shadow, negative in sight',
-      example: '1',
-    }),
+    fresnelNumber: number(
+      'twice the detour over the wavelength; positive in the shadow, negative in sight',
+      '1',
+      { min: -1_000_000, max: 1_000_000 },
+    ),
   },
   outputs: {
     attenuationDb: { unit: 'dB', meaning: 'loss by Kurze and Anderson' },

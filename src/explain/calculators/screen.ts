@@ -7,11 +7,7 @@ import { FREQUENCY, share } from './bounds.js';
 import { define } from './calculator.js';
 import { choice, number, numbers, optional, usually } from './input-kinds.js';
 
-const frequenciesHz = numbers({
-  ...FREQUENCY,
-  meaning: 'frequencies at which the result is wanted',
-  example: '2000,8000,16000',
-});
+const frequenciesHz = numbers('frequencies at which the result is wanted', '2000,8000,16000', FREQUENCY);
 
 const PERFORATED = [
   'holeDiameterM',
@@ -109,37 +105,20 @@ export const screenCalculator = define({
   title: 'Loss through a screen',
   answers: 'How much treble does an acoustically transparent screen take?',
   inputs: {
-    kind: choice({ words: ['perforated', 'woven'], meaning: 'kind of the screen', example: 'perforated' }),
-    holeDiameterM: optional(
-      number({ unit: 'm', above: 0, max: 0.1, meaning: 'diameter of a hole', example: '0.0005' }),
-    ),
-    thicknessM: optional(
-      number({ unit: 'm', above: 0, max: 0.1, meaning: 'thickness of the sheet', example: '0.0003' }),
-    ),
+    kind: choice(['perforated', 'woven'], 'kind of the screen', 'perforated'),
+    holeDiameterM: optional(number('diameter of a hole', '0.0005', { unit: 'm', above: 0, max: 0.1 })),
+    thicknessM: optional(number('thickness of the sheet', '0.0003', { unit: 'm', above: 0, max: 0.1 })),
     openArea: optional(
-      number({
-        above: 0,
-        max: 0.9069,
-        meaning: 'open part of the area; this or holesPerM2',
-        example: '0.06',
-      }),
+      number('open part of the area; this or holesPerM2', '0.06', { above: 0, max: 0.9069 }),
     ),
     holesPerM2: optional(
-      number({
-        unit: '1/m2',
-        above: 0,
-        max: 1e9,
-        meaning: 'number of holes; this or openArea',
-        example: '323000',
-      }),
+      number('number of holes; this or openArea', '323000', { unit: '1/m2', above: 0, max: 1e9 }),
     ),
     sheetMassKgM2: optional(
-      number({
+      number('mass of the sheet; without it the sheet does not move', '0.4', {
         unit: 'kg/m2',
         above: 0,
         max: 1000,
-        meaning: 'mass of the sheet; without it the sheet does not move',
-        example: '0.4',
       }),
     ),
     holeInteraction: optional(
@@ -149,29 +128,15 @@ export const screenCalculator = define({
       ),
     ),
     flowResistance: optional(
-      number({ unit: 'Pa s/m', min: 0, max: 1e6, meaning: 'flow resistance of the cloth', example: '100' }),
+      number('flow resistance of the cloth', '100', { unit: 'Pa s/m', min: 0, max: 1e6 }),
     ),
-    massKgM2: optional(
-      number({ unit: 'kg/m2', above: 0, max: 1000, meaning: 'mass of the cloth', example: '0.35' }),
-    ),
+    massKgM2: optional(number('mass of the cloth', '0.35', { unit: 'kg/m2', above: 0, max: 1000 })),
     effectiveLengthM: optional(
-      number({
-        unit: 'm',
-        min: 0,
-        max: 1,
-        meaning: 'length of the air that moves with the openings',
-        example: '0.007',
-      }),
+      number('length of the air that moves with the openings', '0.007', { unit: 'm', min: 0, max: 1 }),
     ),
     angleDeg: usually(
       0,
-      number({
-        unit: 'deg',
-        min: -89,
-        max: 89,
-        meaning: 'direction of the sound from square on',
-        example: '30',
-      }),
+      number('direction of the sound from square on', '30', { unit: 'deg', min: -89, max: 89 }),
     ),
     frequenciesHz,
   },

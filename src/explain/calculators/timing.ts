@@ -13,10 +13,7 @@ export const soundSpeedCalculator = define({
   title: 'Speed of sound',
   answers: 'How fast does sound travel at this temperature?',
   inputs: {
-    temperatureC: usually(
-      20,
-      number({ unit: 'C', min: -50, max: 60, meaning: 'temperature of the air', example: '25' }),
-    ),
+    temperatureC: usually(20, number('temperature of the air', '25', { unit: 'C', min: -50, max: 60 })),
   },
   outputs: { metersPerSecond: { unit: 'm/s', meaning: 'speed of sound in dry air' } },
   formula: 'c = 331.3 sqrt(1 + T / 273.15)',
@@ -31,7 +28,7 @@ export const combCalculator = define({
   title: 'Comb filter of a sound and its late copy',
   answers: 'Which frequencies cancel when the same sound arrives twice, and how strong is the ripple?',
   inputs: {
-    delayMs: number({ unit: 'ms', min: 0, max: 1000, meaning: 'delay of the copy', example: '1' }),
+    delayMs: number('delay of the copy', '1', { unit: 'ms', min: 0, max: 1000 }),
     relativeLevelDb: usually(0, level('level of the copy against the first sound', '-6')),
   },
   outputs: {
@@ -52,7 +49,7 @@ export const combCalculator = define({
 });
 
 const place = (meaning: string, example: string) =>
-  numbers({ ...POSITION, lengths: [2, 3], meaning: `[x, y] or [x, y, z]: ${meaning}`, example });
+  numbers(`[x, y] or [x, y, z]: ${meaning}`, example, { ...POSITION, lengths: [2, 3] });
 
 /** A list that is checked to name all three. */
 const complete = (entered: Partial<Record<Channels, number>>) => entered as Triple<number>;
@@ -85,34 +82,23 @@ export const arrivalCalculator = define({
     right: place('right loudspeaker', '1.5,0'),
     seat: place('ear', '0,3'),
     entered: optional(
-      channels({
-        unit: 'm',
-        min: 0,
-        max: 1000,
-        partial: false,
-        meaning: 'distances as entered in the menu; without them nothing is delayed',
-        example: '\'{"left":3.35,"center":3,"right":3.35}\'',
-      }),
+      channels(
+        'distances as entered in the menu; without them nothing is delayed',
+        '\'{"left":3.35,"center":3,"right":3.35}\'',
+        { unit: 'm', min: 0, max: 1000, partial: false },
+      ),
     ),
     latencyMs: optional(
-      channels({
+      channels("delay of a loudspeaker's own processing, 0 where it has none", '\'{"center":2.5}\'', {
         unit: 'ms',
         min: 0,
         max: 10_000,
         partial: true,
-        meaning: "delay of a loudspeaker's own processing, 0 where it has none",
-        example: '\'{"center":2.5}\'',
       }),
     ),
     processorSpeed: usually(
       343.2,
-      number({
-        unit: 'm/s',
-        min: 100,
-        max: 1000,
-        meaning: 'speed of sound the processor reckons with',
-        example: '345',
-      }),
+      number('speed of sound the processor reckons with', '345', { unit: 'm/s', min: 100, max: 1000 }),
     ),
   },
   outputs: {

@@ -14,21 +14,19 @@ export const filterCalculator = define({
   title: 'Equalizer filter',
   answers: 'What does one filter of an equalizer do at these frequencies?',
   inputs: {
-    type: choice({ words: FILTER_TYPES, meaning: 'type of the filter', example: 'peaking' }),
+    type: choice(FILTER_TYPES, 'type of the filter', 'peaking'),
     frequencyHz: frequency('center of a peak, middle of the slope of a shelf', '1000'),
-    gainDb: number({ unit: 'dB', min: -60, max: 60, meaning: 'boost, or cut where negative', example: '-4' }),
-    q: number({ above: 0, max: 1000, meaning: 'narrowness', example: '2' }),
+    gainDb: number('boost, or cut where negative', '-4', { unit: 'dB', min: -60, max: 60 }),
+    q: number('narrowness', '2', { above: 0, max: 1000 }),
     sampleRateHz: usually(
       SAMPLE_RATE_HZ,
-      number({ ...FREQUENCY, max: 10_000_000, meaning: 'sample rate of the processor', example: '48000' }),
+      number('sample rate of the processor', '48000', { ...FREQUENCY, max: 10_000_000 }),
     ),
-    frequenciesHz: numbers({
-      unit: 'Hz',
-      min: 0,
-      max: 10_000_000,
-      meaning: 'frequencies at which the result is wanted, up to half the sample rate',
-      example: '100,1000,10000',
-    }),
+    frequenciesHz: numbers(
+      'frequencies at which the result is wanted, up to half the sample rate',
+      '100,1000,10000',
+      { unit: 'Hz', min: 0, max: 10_000_000 },
+    ),
   },
   outputs: { magnitudeDb: { unit: 'dB', meaning: 'gain at each frequency' } },
   formula:
@@ -47,43 +45,19 @@ export const bassSumCalculator = define({
   title: 'Hole between center and subwoofer',
   answers: 'How deep is the hole around the crossover, and where?',
   inputs: {
-    crossoverHz: number({
-      unit: 'Hz',
-      min: 10,
-      max: 1000,
-      meaning: 'crossover set for the center',
-      example: '80',
-    }),
-    enclosure: choice({ words: ENCLOSURES, meaning: 'enclosure of the center', example: 'sealed' }),
-    lowLimitHz: number({
-      unit: 'Hz',
-      min: 1,
-      max: 1000,
-      meaning: 'low limit of the center, at -3 dB',
-      example: '90',
-    }),
-    highPass: usually(
-      'LR4',
-      choice({
-        words: BASS_HIGH_PASSES,
-        meaning: 'high-pass of the processor for the center',
-        example: 'LR4',
-      }),
-    ),
+    crossoverHz: number('crossover set for the center', '80', { unit: 'Hz', min: 10, max: 1000 }),
+    enclosure: choice(ENCLOSURES, 'enclosure of the center', 'sealed'),
+    lowLimitHz: number('low limit of the center, at -3 dB', '90', { unit: 'Hz', min: 1, max: 1000 }),
+    highPass: usually('LR4', choice(BASS_HIGH_PASSES, 'high-pass of the processor for the center', 'LR4')),
     subDelayMs: usually(
       0,
-      number({
+      number('delay of the subwoofer against the center, late positive', '3', {
         unit: 'ms',
         min: -1000,
         max: 1000,
-        meaning: 'delay of the subwoofer against the center, late positive',
-        example: '3',
       }),
     ),
-    subInverted: usually(
-      false,
-      flag({ meaning: 'whether the subwoofer has reversed polarity', example: 'true' }),
-    ),
+    subInverted: usually(false, flag('whether the subwoofer has reversed polarity', 'true')),
   },
   outputs: {
     dipDb: { unit: 'dB', meaning: 'deepest point between 40 and 300 Hz' },
@@ -102,12 +76,11 @@ export const speechLossCalculator = define({
   title: 'What speech loses',
   answers: 'How much does a loss in each band cost speech?',
   inputs: {
-    bandLossDb: numbers({
-      ...LEVEL,
-      lengths: [18],
-      meaning: 'loss in the third-octave bands 160 Hz to 8 kHz',
-      example: '0,0,0,0,0,0,0,0,0,0,0,6,6,6,0,0,0,0',
-    }),
+    bandLossDb: numbers(
+      'loss in the third-octave bands 160 Hz to 8 kHz',
+      '0,0,0,0,0,0,0,0,0,0,0,6,6,6,0,0,0,0',
+      { ...LEVEL, lengths: [18] },
+    ),
   },
   outputs: { lossDb: { unit: 'dB', meaning: 'weighted mean loss' } },
   formula: 'sum of importance * loss; the importances sum to 1',
@@ -118,10 +91,7 @@ export const speechLossCalculator = define({
 });
 
 const response = (channel: string) =>
-  path({
-    meaning: `response of ${channel} as text: frequency in Hz and level in dB on each line`,
-    example: `${channel}.txt`,
-  });
+  path(`response of ${channel} as text: frequency in Hz and level in dB on each line`, `${channel}.txt`);
 
 export const tonalMatchCalculator = define({
   name: 'tonal-match',
@@ -132,11 +102,9 @@ export const tonalMatchCalculator = define({
     center: response('center'),
     right: response('right'),
     lowLimitHz: optional(
-      number({
+      number('where the bass of the center ends, usually 80 Hz; nothing is boosted below', '80', {
         ...FREQUENCY,
         max: 1000,
-        meaning: 'where the bass of the center ends, usually 80 Hz; nothing is boosted below',
-        example: '80',
       }),
     ),
   },

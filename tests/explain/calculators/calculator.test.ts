@@ -9,7 +9,7 @@ const TABLE = {
   name: 'made-up',
   title: 'Made up',
   answers: 'What comes out?',
-  inputs: { farM: number({ unit: 'm', meaning: 'how far', example: '3' }) },
+  inputs: { farM: number('how far', '3', { unit: 'm' }) },
   outputs: { a: { unit: '', meaning: 'one' }, b: { unit: '', meaning: 'other' } },
   formula: 'a + b',
   validity: 'Everywhere.',
