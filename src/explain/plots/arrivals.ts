@@ -11,14 +11,13 @@ import type { Report } from '../report-types.js';
 import { arrivalText } from '../seat-table.js';
 import { quantityText } from '../words.js';
 import {
+  curvesTable,
   frequencyAxis,
   levelAxis,
   linearAxis,
   pairsBetween,
   signedText,
-  tenth,
   VOICE_BANDS_HZ,
-  valueAt,
 } from './axes.js';
 import type { BarChart, LineChart } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
@@ -156,13 +155,6 @@ export function combChart(ask: Ask, report: Report): LineChart | undefined {
     y: levelAxis('level of the shared voice (dB)', levels, { step: 3, atLeast: [-6, 3] }),
     curves,
     thresholds: [],
-    table: {
-      caption: 'Level of the shared voice, in dB',
-      head: ['Hz', ...curves.map(({ name }) => name)],
-      rows: VOICE_BANDS_HZ.map((hz) => [
-        String(hz),
-        ...curves.map(({ points: all }) => tenth(valueAt(all, hz) ?? Number.NaN)),
-      ]),
-    },
+    table: curvesTable('Level of the shared voice, in dB', VOICE_BANDS_HZ, curves),
   };
 }

@@ -1,6 +1,6 @@
 /** Axes that the charts share. */
 import { quantityText } from '../words.js';
-import type { Axis, Tick, XY } from './chart.js';
+import type { Axis, ChartTable, Curve, Tick, XY } from './chart.js';
 
 /** Numbers that audio people expect on a frequency axis, Hz. */
 const NAMED_HZ: readonly number[] = [20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000];
@@ -79,3 +79,19 @@ export const VOICE_BANDS_HZ: readonly number[] = [
 export const nearHz = (hz: number): string => quantityText(Number(hz.toPrecision(2)), 'Hz', 'metric');
 
 export const tenth = (value: number): string => signedText(Number(value.toFixed(1)));
+
+/** The curves as a table, a row for each of these frequencies; a curve that ends before one counts by its end. */
+export const curvesTable = (
+  caption: string,
+  frequenciesHz: readonly number[],
+  curves: readonly Curve[],
+): ChartTable => ({
+  caption,
+  head: ['Hz', ...curves.map(({ name }) => name)],
+  rows: frequenciesHz.map((hz) => [
+    String(hz),
+    ...curves.map(({ points }) =>
+      tenth(valueAt(points, Math.min(hz, points.at(-1)?.[0] ?? hz)) ?? Number.NaN),
+    ),
+  ]),
+});

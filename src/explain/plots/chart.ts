@@ -6,7 +6,7 @@ import type { Picture } from '../../rules/cause.js';
 
 export type ChartId = Picture | 'recorded-arrivals' | 'recorded-tone' | 'recorded-clarity';
 
-interface ChartTable {
+export interface ChartTable {
   readonly caption: string;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];

@@ -9,7 +9,7 @@ import { layoutAtSeats, type SeatDip } from '../../rules/derived/layout.js';
 import { LIMITS } from '../../rules/limits.js';
 import type { Report } from '../report-types.js';
 import { listText, quantityText } from '../words.js';
-import { frequencyAxis, levelAxis, nearHz, pairsBetween, tenth, VOICE_BANDS_HZ, valueAt } from './axes.js';
+import { curvesTable, frequencyAxis, levelAxis, nearHz, pairsBetween, VOICE_BANDS_HZ } from './axes.js';
 import type { Curve, LineChart, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
@@ -73,14 +73,7 @@ export function offAxisChart(ask: Ask, report: Report): LineChart | undefined {
       { at: -LIMITS.dipDb.clear, name: 'clear' },
       { at: -LIMITS.dipDb.severe, name: 'severe' },
     ],
-    table: {
-      caption: 'Level against straight ahead, in dB',
-      head: ['Hz', ...curves.map(({ name }) => name)],
-      rows: VOICE_BANDS_HZ.map((hz) => [
-        String(hz),
-        ...curves.map(({ points }) => tenth(valueAt(points, hz) ?? Number.NaN)),
-      ]),
-    },
+    table: curvesTable('Level against straight ahead, in dB', VOICE_BANDS_HZ, curves),
   };
 }
 

@@ -8,7 +8,7 @@ import { lossOf } from '../../rules/derived/tone.js';
 import type { View } from '../../rules/view.js';
 import type { Report } from '../report-types.js';
 import { quantityText } from '../words.js';
-import { frequencyAxis, levelAxis, nearHz, tenth, valueAt } from './axes.js';
+import { curvesTable, frequencyAxis, levelAxis, nearHz } from './axes.js';
 import type { Curve, LineChart, XY } from './chart.js';
 import { type Ask, assumedNotes } from './known.js';
 
@@ -68,15 +68,6 @@ export function screenChart(ask: Ask, view: View, report: Report): LineChart | u
     y: levelAxis('level of the treble (dB)', levels, { step: 3, atLeast: [-6, 3] }),
     curves,
     thresholds: [],
-    table: {
-      caption: 'Level against no screen, in dB',
-      head: ['Hz', ...curves.map(({ name }) => name)],
-      rows: TABLE_HZ.map((hz) => [
-        String(hz),
-        ...curves.map(({ points }) =>
-          tenth(valueAt(points, Math.min(hz, points.at(-1)?.[0] ?? hz)) ?? Number.NaN),
-        ),
-      ]),
-    },
+    table: curvesTable('Level against no screen, in dB', TABLE_HZ, curves),
   };
 }

@@ -4,7 +4,7 @@ import type { Reader } from '../../compute/reader.js';
 import type { FactId } from '../../facts/catalog.js';
 import { LIMITS } from '../../rules/limits.js';
 import { quantityText } from '../words.js';
-import { frequencyAxis, levelAxis, tenth, valueAt } from './axes.js';
+import { curvesTable, frequencyAxis, levelAxis } from './axes.js';
 import type { Curve, LineChart, XY } from './chart.js';
 import type { Ask } from './known.js';
 
@@ -66,13 +66,10 @@ export function toneChart(ask: Ask): LineChart | undefined {
       { at: band, name: 'clear' },
       { at: -band, name: '' },
     ],
-    table: {
-      caption: 'Center against mains by third octaves, in dB',
-      head: ['Hz', ...curves.map(({ name }) => name)],
-      rows: bands.map(({ hz }) => [
-        String(hz),
-        ...curves.map(({ points }) => tenth(valueAt(points, hz) ?? Number.NaN)),
-      ]),
-    },
+    table: curvesTable(
+      'Center against mains by third octaves, in dB',
+      bands.map(({ hz }) => hz),
+      curves,
+    ),
   };
 }
