@@ -1,5 +1,5 @@
 /** `center-audit compare`: two audits of the same system, before and after. */
-import { compareReport, renderCompare } from '../explain/change-words.js';
+import { changeReport, renderChanges } from '../explain/change-words.js';
 import { UserError } from '../lib/user-error.js';
 import { audit } from '../reasoning/audit.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
@@ -27,7 +27,7 @@ export async function run(
   const second = await loadCase(io, after);
   io.err(warningsText(first) + warningsText(second));
   const base = auditOptions(priorsInUse(io, options));
-  const report = compareReport(await audit(first.book, base), await audit(second.book, base));
-  printResult(io, options, report, renderCompare);
+  const report = changeReport('compare', await audit(first.book, base), await audit(second.book, base));
+  printResult(io, options, report, renderChanges);
   return EXIT.done;
 }

@@ -1,5 +1,5 @@
 /** `center-audit try`: what would change if some facts were different. The case file is not touched. */
-import { renderTry, tryReport } from '../explain/change-words.js';
+import { changeReport, renderChanges } from '../explain/change-words.js';
 import { audit } from '../reasoning/audit.js';
 import { EXIT, type ExitCode, type GlobalOptions, type Io } from './io.js';
 import { loadCase, warningsText } from './load-case.js';
@@ -20,6 +20,7 @@ export async function run(
   const { book, echoes } = withChanges(loaded.book, changes, loaded.readResponse);
   io.err(warningsText(loaded) + echoes.map((echo) => `${echo}\n`).join(''));
   const base = auditOptions(priorsInUse(io, options));
-  printResult(io, options, tryReport(await audit(loaded.book, base), await audit(book, base)), renderTry);
+  const report = changeReport('try', await audit(loaded.book, base), await audit(book, base));
+  printResult(io, options, report, renderChanges);
   return EXIT.done;
 }

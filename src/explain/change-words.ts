@@ -1,6 +1,6 @@
 /** `try` and `compare` in words: the one line that matters, then only what changed, side by side. */
 import type { Audit } from '../reasoning/audit.js';
-import { type CauseFate, type Changes, changesOf, type Fate, MOVED_FROM } from './changes.js';
+import { type CauseFate, changesOf, type Fate, MOVED_FROM } from './changes.js';
 import {
   type Block,
   bullets,
@@ -15,24 +15,15 @@ import { documentText } from './document-text.js';
 import { PLAIN_TEXT, type TextOptions } from './terminal.js';
 import { capital, listText, plural, sentence } from './words.js';
 
-export interface ChangeReport extends Changes {
-  readonly format: 'center-audit/try' | 'center-audit/compare';
-  readonly version: 1;
-}
+const TITLES = { try: 'What would change', compare: 'Before and after' } as const;
 
-export const tryReport = (before: Audit, after: Audit): ChangeReport => ({
-  format: 'center-audit/try',
-  version: 1,
+/** @param command the one that asks, which names format and page */
+export const changeReport = (command: keyof typeof TITLES, before: Audit, after: Audit) => ({
+  format: `center-audit/${command}` as const,
+  version: 1 as const,
   ...changesOf(before, after),
 });
-export const compareReport = (before: Audit, after: Audit): ChangeReport => ({
-  format: 'center-audit/compare',
-  version: 1,
-  ...changesOf(before, after),
-});
-
-const tryBlocks = (changes: ChangeReport): Block[] => changeBlocks('What would change', changes);
-const compareBlocks = (changes: ChangeReport): Block[] => changeBlocks('Before and after', changes);
+export type ChangeReport = ReturnType<typeof changeReport>;
 
 /** In the order of the page; what did not move is counted, not named. */
 const FATES: Readonly<Record<Exclude<Fate, 'unchanged' | 'unknown'>, string>> = {
@@ -43,8 +34,9 @@ const FATES: Readonly<Record<Exclude<Fate, 'unchanged' | 'unknown'>, string>> = 
 };
 
 /** The one line that matters, then what was told, what is heard, the seats, and the causes that move. */
-function changeBlocks(title: string, changes: ChangeReport): Block[] {
+function changeBlocks(changes: ChangeReport): Block[] {
   const { fixed, unchanged, new: appeared } = changes.complaints;
+  const title = changes.format === 'center-audit/try' ? TITLES.try : TITLES.compare;
   return withoutEmpty([
     heading(1, title),
     paragraph({ strong: changes.summary }),
@@ -129,9 +121,5 @@ function seamlessBlocks({ seamless }: ChangeReport): Block[] {
   ];
 }
 
-const shown = (blocks: Block[], options: Partial<TextOptions>): string =>
-  documentText(blocks, { ...PLAIN_TEXT, ...options });
-export const renderTry = (report: ChangeReport, options: Partial<TextOptions> = {}): string =>
-  shown(tryBlocks(report), options);
-export const renderCompare = (report: ChangeReport, options: Partial<TextOptions> = {}): string =>
-  shown(compareBlocks(report), options);
+export const renderChanges = (report: ChangeReport, options: Partial<TextOptions> = {}): string =>
+  documentText(changeBlocks(report), { ...PLAIN_TEXT, ...options });

@@ -12,7 +12,7 @@ import { reportSeats } from './report-open.js';
 import type { ReportCause, ReportSeat } from './report-types.js';
 import { solvedText } from './report-verdict.js';
 import { seamlessSwitch } from './seamless.js';
-import { angleText, arrivalText } from './seat-table.js';
+import { SEAT_NUMBERS } from './seat-table.js';
 import { answerText, named, quantityText } from './words.js';
 
 interface BeforeAfter {
@@ -35,32 +35,13 @@ export interface CauseFate {
   readonly values: readonly BeforeAfter[];
 }
 
-export interface Changes {
-  readonly facts: readonly (BeforeAfter & { readonly fact: FactId })[];
-  readonly causes: readonly CauseFate[];
-  readonly complaints: {
-    readonly fixed: readonly string[];
-    readonly unchanged: readonly string[];
-    readonly new: readonly string[];
-  };
-  /** Numbers of a seat that changed. */
-  readonly seats: readonly { readonly seat: string; readonly values: readonly BeforeAfter[] }[];
-  /** The one line that matters. */
-  readonly summary: string;
-  readonly verdict: { readonly before: string; readonly after: string; readonly sameLeader: boolean };
-  readonly seamless: {
-    readonly before: boolean | null;
-    readonly after: boolean | null;
-    readonly text: string;
-  };
-}
-
 /** A stated probability that moves by less reads the same to people (nearest 5 %). */
 export const MOVED_FROM = 0.025;
 /** The cut-offs of the contract: in question from 0.2 on. */
 const IN_QUESTION_FROM = 0.2;
 
-export function changesOf(before: Audit, after: Audit): Changes {
+/** What differs in what was told, what is heard, the causes, and the numbers of the seats; `summary` is the line that matters. */
+export function changesOf(before: Audit, after: Audit) {
   const found = compare(before, after);
   const was = new Map(reportCauses(before).map((cause) => [cause.id, cause]));
   const titles = (ids: readonly (keyof typeof COMPLAINTS)[]): string[] =>
@@ -170,36 +151,28 @@ function valueChanges(before: ReportCause, after: ReportCause): BeforeAfter[] {
   });
 }
 
-const SEAT_COLUMNS: readonly { label: string; text: (seat: ReportSeat) => string | null }[] = [
+/** The pull stands beside what the table of the seats tells: a change may cure it alone. */
+const SEAT_COLUMNS = [
+  ...SEAT_NUMBERS,
   {
-    label: 'angle',
-    text: ({ azimuthDeg }) => (azimuthDeg === null ? null : angleText(azimuthDeg)),
+    of: 'phantomPullDeg',
+    head: 'pull to the near main',
+    text: (deg: number): string => quantityText(deg, 'deg', 'metric'),
   },
-  { label: 'voice dip', text: ({ dipDb }) => (dipDb === null ? null : quantityText(dipDb, 'dB', 'metric')) },
-  {
-    label: 'speech lost',
-    text: ({ speechLossDb }) => (speechLossDb === null ? null : quantityText(speechLossDb, 'dB', 'metric')),
-  },
-  {
-    label: 'center arrives',
-    text: ({ centerMinusMainsMs }) => (centerMinusMainsMs === null ? null : arrivalText(centerMinusMainsMs)),
-  },
-  {
-    label: 'pull to the near main',
-    text: ({ phantomPullDeg }) =>
-      phantomPullDeg === null ? null : quantityText(phantomPullDeg, 'deg', 'metric'),
-  },
-];
+] as const;
 
-function seatChanges(before: readonly ReportSeat[], after: readonly ReportSeat[]): Changes['seats'] {
+function seatChanges(before: readonly ReportSeat[], after: readonly ReportSeat[]) {
   const was = new Map(before.map((seat) => [seat.name, seat]));
   const names = [...new Set([...was.keys(), ...after.map((seat) => seat.name)])];
   return names.flatMap((name) => {
     const [a, b] = [was.get(name), after.find((seat) => seat.name === name)];
-    const values = SEAT_COLUMNS.flatMap(({ label, text }): BeforeAfter[] => {
-      const before = a ? (text(a) ?? 'not known') : 'no such seat';
-      const now = b ? (text(b) ?? 'not known') : 'no such seat';
-      return before === now ? [] : [{ label, before, after: now }];
+    const values = SEAT_COLUMNS.flatMap(({ of, head, text }): BeforeAfter[] => {
+      const told = (seat: ReportSeat | undefined): string => {
+        if (!seat) return 'no such seat';
+        const value = seat[of];
+        return value === null ? 'not known' : text(value);
+      };
+      return told(a) === told(b) ? [] : [{ label: head, before: told(a), after: told(b) }];
     });
     return values.length > 0 ? [{ seat: name, values }] : [];
   });

@@ -13,37 +13,16 @@ import { aboutMinutesText, capital, minutesText, plural, sentence } from './word
 
 const OTHERS_SHOWN = 4;
 
-/** Everything `next` says, as plain JSON. */
-export interface NextWords {
-  readonly format: 'center-audit/next';
-  readonly version: 1;
-  readonly kind: Next['kind'];
-  readonly fact: string | null;
-  readonly text: string;
-  readonly because: string;
-  readonly reason: string | null;
-  readonly minutes: number | null;
-  readonly how: readonly string[];
-  readonly choices: readonly string[];
-  readonly cautions: readonly string[];
-  readonly mayFollowAtMost: number;
-  readonly others: readonly {
-    readonly fact: string;
-    readonly label: string;
-    readonly minutes: number;
-    readonly savesMinutes: number;
-  }[];
-  /** What to do when nothing more needs to be asked. */
-  readonly todo: string | null;
-}
+/** Everything `next` says, as plain JSON: `Next` of the library, which tells its keys, and `tsc` holds it to that. */
+export type NextWords = ReturnType<typeof nextWords>;
 
-export function nextWords(audit: Audit, proposed: Next = proposal(audit)): NextWords {
+export function nextWords(audit: Audit, proposed: Next = proposal(audit)) {
   const spec = proposed.fact === undefined ? undefined : factSpec(proposed.fact);
   const { kind, fact, text, because, minutes } = reportNext(proposed);
   const steps = kind === 'stop' ? reportPlan(plan(audit, {}, proposed), reportCauses(audit)) : [];
   return {
-    format: 'center-audit/next',
-    version: 1,
+    format: 'center-audit/next' as const,
+    version: 1 as const,
     kind,
     fact,
     text,

@@ -1,5 +1,5 @@
 /** The table of seats in words: what each place hears. A column without any value is left out and said so. */
-import type { Report, ReportSeat, SeatsAssumed } from './report-types.js';
+import type { Report, ReportSeat } from './report-types.js';
 import { capital, listText, quantityText } from './words.js';
 
 export interface SeatTable {
@@ -11,57 +11,37 @@ export interface SeatTable {
   readonly missing: readonly string[];
 }
 
-interface Column {
-  readonly of: keyof SeatsAssumed;
-  readonly head: string;
-  /** What the column would need. */
-  readonly needs: string;
-  readonly cell: (seat: ReportSeat) => string | null;
-}
-
-const COLUMNS: readonly Column[] = [
-  {
-    of: 'azimuthDeg',
-    head: 'angle',
-    needs: 'the angle',
-    cell: ({ azimuthDeg }) => (azimuthDeg === null ? null : angleText(azimuthDeg)),
-  },
-  {
-    of: 'dipDb',
-    head: 'voice dip',
-    needs: 'the dip of the driver layout',
-    cell: ({ dipDb, dipHz }) =>
-      dipDb === null
-        ? null
-        : `${quantityText(dipDb, 'dB', 'metric')}${dipHz === null ? '' : ` at ${quantityText(dipHz, 'Hz', 'metric')}`}`,
-  },
-  {
-    of: 'speechLossDb',
-    head: 'speech lost',
-    needs: 'the speech lost',
-    cell: ({ speechLossDb }) => (speechLossDb === null ? null : quantityText(speechLossDb, 'dB', 'metric')),
-  },
-  {
-    of: 'centerMinusMainsMs',
-    head: 'center arrives',
-    needs: 'the arrival of the center',
-    cell: ({ centerMinusMainsMs }) => (centerMinusMainsMs === null ? null : arrivalText(centerMinusMainsMs)),
-  },
-];
-
 /** An angle below this is straight ahead. */
 const STRAIGHT_DEG = 0.05;
-export function angleText(azimuthDeg: number): string {
+/** Smaller differences, in ms, print as zero. */
+const TOGETHER_MS = 0.005;
+
+const decibelText = (db: number): string => quantityText(db, 'dB', 'metric');
+function angleText(azimuthDeg: number): string {
   if (Math.abs(azimuthDeg) < STRAIGHT_DEG) return 'straight';
   return `${quantityText(Math.abs(azimuthDeg), 'deg', 'metric')} ${azimuthDeg > 0 ? 'right' : 'left'}`;
 }
-
-/** Smaller differences, in ms, print as zero. */
-const TOGETHER_MS = 0.005;
 export function arrivalText(centerMinusMainsMs: number): string {
   if (Math.abs(centerMinusMainsMs) < TOGETHER_MS) return 'together';
   const late = centerMinusMainsMs > 0;
   return `${quantityText(Math.abs(centerMinusMainsMs), 'ms', 'metric')} ${late ? 'late' : 'early'}`;
+}
+
+/** The numbers of a seat as people read them, and what a column without any would need. */
+export const SEAT_NUMBERS = [
+  { of: 'azimuthDeg', head: 'angle', needs: 'the angle', text: angleText },
+  { of: 'dipDb', head: 'voice dip', needs: 'the dip of the driver layout', text: decibelText },
+  { of: 'speechLossDb', head: 'speech lost', needs: 'the speech lost', text: decibelText },
+  { of: 'centerMinusMainsMs', head: 'center arrives', needs: 'the arrival of the center', text: arrivalText },
+] as const;
+type Column = (typeof SEAT_NUMBERS)[number];
+
+function cell({ of, text }: Column, seat: ReportSeat): string {
+  const value = seat[of];
+  if (value === null) return '–';
+  const where =
+    of === 'dipDb' && seat.dipHz !== null ? ` at ${quantityText(seat.dipHz, 'Hz', 'metric')}` : '';
+  return text(value) + where;
 }
 
 /** Beside the head of a column that rests on values nobody told. */
@@ -71,15 +51,15 @@ export function seatTable({
   seats,
   seatsAssumed = {},
 }: Pick<Report, 'seats'> & Partial<Pick<Report, 'seatsAssumed'>>): SeatTable {
-  const known = COLUMNS.filter(({ cell }) => seats.some((seat) => cell(seat) !== null));
-  const missing = COLUMNS.filter((column) => !known.includes(column)).map(({ needs }) => needs);
+  const known = SEAT_NUMBERS.filter(({ of }) => seats.some((seat) => seat[of] !== null));
+  const missing = SEAT_NUMBERS.filter((column) => !known.includes(column)).map(({ needs }) => needs);
   const isAssumed = ({ of }: Column): boolean => (seatsAssumed[of] ?? []).length > 0;
   const assumed = known.some(isAssumed);
   return {
     head: ['seat', ...known.map((column) => (isAssumed(column) ? column.head + MARK : column.head))],
     rows: seats.map((seat) => [
       seat.main ? `${seat.name} (main)` : seat.name,
-      ...known.map(({ cell }) => cell(seat) ?? '–'),
+      ...known.map((column) => cell(column, seat)),
     ]),
     marks: assumed ? [`${MARK} Rests on values taken as usual, since they were not told.`] : [],
     missing: missing.length > 0 ? [`${capital(listText(missing))}.`] : [],

@@ -1,6 +1,6 @@
 /** `try` and `compare` as pages: what is left out, what stands where, from changes made by hand. */
 import { describe, expect, it } from 'vitest';
-import { type ChangeReport, renderCompare, renderTry } from '../../src/explain/change-words.js';
+import { type ChangeReport, renderChanges } from '../../src/explain/change-words.js';
 import type { CauseFate } from '../../src/explain/changes.js';
 
 const cause = (title: string, changes: Partial<CauseFate> = {}): CauseFate => ({
@@ -25,9 +25,10 @@ const NONE: ChangeReport = {
   seamless: { before: null, after: true, text: 'the voice stays' },
 };
 const flat = (page: string): string => page.replace(/\s+/g, ' ');
-const tried = (changes: Partial<ChangeReport> = {}): string => flat(renderTry({ ...NONE, ...changes }));
+const tried = (changes: Partial<ChangeReport> = {}): string =>
+  flat(renderChanges({ ...NONE, format: 'center-audit/try', ...changes }));
 const compared = (changes: Partial<ChangeReport> = {}): string =>
-  flat(renderCompare({ ...NONE, ...changes }));
+  flat(renderChanges({ ...NONE, ...changes }));
 const moved = cause('Delay', {
   fate: 'better',
   before: 0.6,
@@ -42,7 +43,7 @@ describe('both pages', () => {
   ] as const)(
     '%s: the line that matters, facts side by side, seats that changed, and the switch',
     (_, page) => {
-      const facts = [{ fact: 'testTape', label: 'tape check', before: 'off', after: 'agrees' }] as const;
+      const facts = [{ fact: 'testTape' as const, label: 'tape check', before: 'off', after: 'agrees' }];
       const seats = [{ seat: 'sofa', values: [{ label: 'voice dip', before: '-6 dB', after: '-1 dB' }] }];
       const full = page({ facts, seats });
       expect(full).toMatch(/Tape check .*off .*agrees/);

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compareReport, renderCompare, renderTry, tryReport } from '../../src/explain/change-words.js';
+import { changeReport, renderChanges } from '../../src/explain/change-words.js';
 import { nextWords, renderNext } from '../../src/explain/next-words.js';
 import { whyOf } from '../../src/explain/why.js';
 import { withAnswer } from '../../src/facts/book.js';
@@ -102,8 +102,8 @@ describe('next', () => {
 
 describe('try', () => {
   const after = auditSync(withAnswer(LOBING, 'seatDistance', { value: 4.2, how: 'measured' }));
-  const changes = tryReport(audit, after);
-  const page = renderTry(changes);
+  const changes = changeReport('try', audit, after);
+  const page = renderChanges(changes);
 
   it('shows before and after side by side, in the units of the owner, and only what changed', () => {
     expect(changes.facts).toEqual([
@@ -140,15 +140,15 @@ describe('compare', () => {
       complaints: [],
       absentComplaints: LOBING.complaints,
     };
-    const changes = compareReport(audit, auditSync(fixed));
-    const page = renderCompare(changes);
+    const changes = changeReport('compare', audit, auditSync(fixed));
+    const page = renderChanges(changes);
     expect(changes.complaints.fixed).toHaveLength(1);
     expect(changes.causes.find((cause) => cause.cause === 'driver-layout')?.fate).toBe('fixed');
     expect(page).toContain('PUT RIGHT');
     expect(page.replace(/\s+/g, ' ')).toMatch(/\d+ causes? that cannot be told in one of the two/);
   });
   it('finds nothing between a system and itself', () => {
-    const changes = compareReport(audit, audit);
+    const changes = changeReport('compare', audit, audit);
     expect(changes).toMatchObject({ facts: [], seats: [], verdict: { sameLeader: true } });
     expect(changes.causes.every((cause) => cause.fate === 'unchanged' || cause.fate === 'unknown')).toBe(
       true,
@@ -162,7 +162,10 @@ describe('any two systems', () => {
       fc.property(anyBook, anyBook, (a, b) => {
         const [before, after] = [auditSync(a), auditSync(b)];
         const own = [...a.seats, ...b.seats].map((seat) => seat.name).join('');
-        for (const page of [renderCompare(compareReport(before, after)), renderNext(nextWords(before))])
+        for (const page of [
+          renderChanges(changeReport('compare', before, after)),
+          renderNext(nextWords(before)),
+        ])
           if (!/[{}]/.test(own)) expect(page).not.toMatch(/undefined|NaN|Infinity|[{}]/);
       }),
       { numRuns: 10 },
