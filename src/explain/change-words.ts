@@ -6,6 +6,7 @@ import {
   bullets,
   heading,
   type Item,
+  itemList,
   lines,
   paragraph,
   table,
@@ -60,7 +61,7 @@ function fateBlocks(changes: ChangeReport, fate: keyof typeof FATES): Block[] {
   const moved = changes.causes.filter(
     (cause) => cause.fate === fate && Math.abs(cause.after - cause.before) >= MOVED_FROM,
   );
-  return [heading(2, FATES[fate]), { kind: 'list', style: 'bullet', items: moved.map(movedItem) }];
+  return [heading(2, FATES[fate]), itemList(moved.map(movedItem))];
 }
 
 function restText({ causes }: ChangeReport): string {

@@ -146,7 +146,6 @@ export function rangeBar(id: LimitId, value: number, text: (value: number) => st
     valueText: text(value),
     noticeableText: text(noticeable),
     clearText: text(clear),
-    severeText: text(severe),
     near: reaches(noticeable) && !reaches(severe),
   };
 }

@@ -10,12 +10,14 @@ import type { UnitSystem } from '../facts/book.js';
 import type { FactId } from '../facts/catalog.js';
 import type { ComplaintId } from '../facts/complaints.js';
 import type { Unit } from '../facts/spec.js';
+import type { PlanStep } from '../reasoning/plan.js';
 import type { Verdict } from '../reasoning/rank.js';
-import type { Cost, Severity } from '../rules/cause.js';
+import type { Remedy, Severity } from '../rules/cause.js';
 import type { CauseId } from '../rules/cause-ids.js';
 import type { Outcome } from '../rules/evidence.js';
-import type { LimitId } from '../rules/limits.js';
-import type { Mark, SourceId } from '../rules/sources.js';
+import type { Limit, LimitId } from '../rules/limits.js';
+import type { Mark, Source, SourceId } from '../rules/sources.js';
+import type { seamlessSwitch } from './seamless.js';
 
 export interface Report {
   readonly format: 'center-audit/report';
@@ -27,7 +29,7 @@ export interface Report {
   readonly seats: readonly ReportSeat[];
   /** What the owner hears. */
   readonly complaints: readonly ReportComplaint[];
-  readonly seamlessSwitch: SeamlessSwitch;
+  readonly seamlessSwitch: ReturnType<typeof seamlessSwitch>;
   readonly unknown: readonly ReportUnknown[];
   readonly assumed: readonly ReportAssumed[];
   readonly contradictions: readonly ReportContradiction[];
@@ -80,12 +82,7 @@ export interface ReportVerdict {
   /** What to do first, as one sentence; null when there is nothing to do. */
   readonly first: string | null;
   /** Two or three causes that remain when undecided, leader first; the leader alone when decided. */
-  readonly contenders: readonly {
-    readonly id: CauseId;
-    readonly title: string;
-    readonly probability: number;
-    readonly confidence: string;
-  }[];
+  readonly contenders: readonly Pick<ReportCause, 'id' | 'title' | 'probability' | 'confidence'>[];
   /** Answers and tests that tell the contenders apart, best first; empty when decided. */
   readonly separatedBy: readonly ReportSeparator[];
 }
@@ -187,32 +184,21 @@ export interface ReportEvidence {
 }
 
 /** A value among its grades: good up to `noticeable`, borderline up to `clear`, poor beyond. */
-export interface RangeBar {
+export interface RangeBar extends Pick<Limit, 'label' | 'unit' | 'noticeable' | 'clear' | 'severe'> {
   readonly limit: LimitId;
-  readonly label: string;
-  readonly unit: Unit;
   readonly value: number;
-  readonly noticeable: number;
-  readonly clear: number;
-  readonly severe: number;
   readonly lowIsBad: boolean;
   readonly grade: 'good' | 'borderline' | 'poor';
   readonly valueText: string;
   readonly noticeableText: string;
   readonly clearText: string;
-  readonly severeText: string;
   /** Between `noticeable` and `severe`: a bar is worth drawing. */
   readonly near: boolean;
 }
 
-export interface ReportRemedy {
-  readonly id: string;
-  readonly title: string;
+export interface ReportRemedy
+  extends Pick<Remedy, 'id' | 'title' | 'minutes' | 'cost' | 'expect' | 'verify'> {
   readonly steps: readonly string[];
-  readonly minutes: number;
-  readonly cost: Cost;
-  readonly expect: string;
-  readonly verify: string;
   readonly cautions: readonly string[];
 
   // for renderers
@@ -265,26 +251,13 @@ export interface ReportConfirm {
   readonly result: string | null;
 }
 
-export interface ReportStep {
-  readonly kind: 'test' | 'remedy' | 'question';
-  readonly id: string;
-  readonly cause: CauseId;
-  readonly minutes: number;
-  readonly because: string;
-
-  // for renderers
-  readonly title: string;
+/** One thing to do, told as a remedy is, whatever it is; questions expect and verify nothing. */
+export interface ReportStep
+  extends Pick<PlanStep, 'kind' | 'id' | 'cause' | 'minutes' | 'because'>,
+    Pick<ReportRemedy, 'title' | 'steps' | 'cost' | 'effort' | 'expect' | 'verify' | 'cautions'> {
   readonly causeTitle: string;
-  readonly steps: readonly string[];
-  readonly cost: Cost;
-  /** "2 minutes, free" */
-  readonly effort: string;
   /** null for questions and tests. */
   readonly helps: Helps | null;
-  /** Empty for questions. */
-  readonly expect: string;
-  readonly verify: string;
-  readonly cautions: readonly string[];
 }
 
 export interface ReportSeat {
@@ -319,27 +292,6 @@ export interface ReportComplaint {
   // for renderers
   readonly title: string;
   readonly text: string;
-}
-
-export interface SeamlessSwitch {
-  /** null: not known. */
-  readonly passes: boolean | null;
-  readonly steps: readonly string[];
-
-  // for renderers
-  readonly summary: string;
-  /** Music or an upmix is at stake, so the test belongs to the answer. */
-  readonly atStake: boolean;
-  readonly checks: readonly {
-    readonly id: string;
-    readonly text: string;
-    readonly passes: boolean | null;
-    readonly value: number | null;
-    readonly limit: number | null;
-    readonly unit: Unit | null;
-  }[];
-  /** Why a firmer voice with less bass is no fault. */
-  readonly note: string;
 }
 
 export interface ReportUnknown {
@@ -401,10 +353,8 @@ export interface ReportAside {
   readonly text: string;
 }
 
-export interface ReportSource {
+export interface ReportSource extends Source {
   readonly id: SourceId;
-  readonly cite: string;
-  readonly mark: Mark;
   /** "read", "computed here", "common practice, no source", "from memory". */
   readonly markText: string;
 }

@@ -8,7 +8,6 @@ import type { DerivedNumberId } from '../rules/derived/table.js';
 import { DERIVED } from '../rules/derived/table.js';
 import { type Limit, type LimitId, limit } from '../rules/limits.js';
 import type { View } from '../rules/view.js';
-import type { SeamlessSwitch } from './report-types.js';
 import { listText, quantityText } from './words.js';
 
 interface Check {
@@ -59,19 +58,20 @@ const CHECKS: readonly Check[] = [
   },
 ];
 
-const STEPS = [
+const STEPS: readonly string[] = [
   'Sit in the main seat and play two-channel music with a singer in the middle.',
   'Switch the upmix off. Close your eyes and point at the singer.',
   'Let somebody switch the upmix on, and leave the volume alone.',
   'Point again. The singer should be in the same place and about equally loud, within 1 dB.',
   'Switch back and forth a few times before you judge.',
   'Save the case again after each change and compare the two audits.',
-] as const;
+];
 
 const NOTE =
   'It is not the same sound. A phantom voice is some 7 dB weaker near 1.6 to 2 kHz, and up to 3 dB stronger in the bass, because each ear hears both mains. So a firmer voice with a little less bass is normal and no fault.';
 
-export function seamlessSwitch(view: View, units: UnitSystem): SeamlessSwitch {
+/** `passes`: null where it is not known. `atStake`: music or an upmix is, so that the test belongs to the answer. */
+export function seamlessSwitch(view: View, units: UnitSystem) {
   const checks = CHECKS.map((check) => {
     const table: Limit = limit(check.limit);
     const value = view.read(check.of).value;

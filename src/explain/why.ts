@@ -15,6 +15,7 @@ import {
   bullets,
   heading,
   type Item,
+  itemList,
   lines,
   pairs,
   paragraph,
@@ -37,54 +38,21 @@ interface WhyLine {
 }
 
 /** Everything `why` says, as plain JSON. */
-export interface Why {
-  readonly format: 'center-audit/why';
-  readonly version: 1;
-  readonly cause: CauseId;
-  readonly title: string;
-  readonly confidence: string;
-  readonly probability: number;
-  /** Groups of evidence, complaints and, last, the prior: they sum exactly to `decibans`. */
-  readonly lines: readonly WhyLine[];
-  readonly decibans: number;
-  readonly strongestFor: readonly ReportEvidence[];
-  readonly strongestAgainst: readonly ReportEvidence[];
-  /** What single complaints change, decibans. */
-  readonly complaints: readonly {
-    readonly title: string;
-    readonly changeDb: number;
-    readonly heard: boolean;
-  }[];
-  readonly open: readonly { readonly fact: string; readonly label: string }[];
-  readonly flips: readonly {
-    readonly changes: readonly string[];
-    readonly leader: CauseId;
-    readonly text: string;
-  }[];
-  readonly against: WhyContrast | null;
-}
+export type Why = ReturnType<typeof whyOf>;
 
-interface WhyContrast {
-  readonly cause: CauseId;
-  readonly title: string;
-  readonly differenceDb: number;
-  readonly rows: readonly { readonly text: string; readonly mineDb: number; readonly theirsDb: number }[];
-  /** What both share, in one clause; empty when nothing. */
-  readonly common: string;
-}
-
-export function whyOf(audit: Audit, causeId: CauseId, againstId?: CauseId): Why {
+export function whyOf(audit: Audit, causeId: CauseId, againstId?: CauseId) {
   const causes = reportCauses(audit);
   const cause = causeIn(causes, causeId);
   const speaks = (side: 'for' | 'against', most: number): ReportEvidence[] =>
     cause.evidence.filter((item) => item.speaks === side).slice(0, most);
   return {
-    format: 'center-audit/why',
-    version: 1,
+    format: 'center-audit/why' as const,
+    version: 1 as const,
     cause: causeId,
     title: cause.title,
     confidence: cause.confidence,
     probability: cause.probability,
+    // They sum exactly to `decibans`.
     lines: [
       ...cause.groups.map((group) => groupLine(cause, group)),
       { title: 'complaints', decibans: cause.sharedDb, note: cause.sharedText },
@@ -118,7 +86,8 @@ function groupLine(cause: ReportCause, group: ReportGroup): WhyLine {
   };
 }
 
-function complaintChanges(audit: Audit, cause: CauseId): Why['complaints'] {
+/** What single complaints change, decibans. */
+function complaintChanges(audit: Audit, cause: CauseId) {
   return complaintShares(audit.causes, audit.own, complaintsOf(audit.book))
     .map(({ id, present, changeDb }) => ({
       title: COMPLAINTS[id].title,
@@ -129,7 +98,7 @@ function complaintChanges(audit: Audit, cause: CauseId): Why['complaints'] {
     .sort((a, b) => Math.abs(b.changeDb) - Math.abs(a.changeDb));
 }
 
-function flipWords(audit: Audit, causes: readonly ReportCause[], flip: Flip): Why['flips'][number] {
+function flipWords(audit: Audit, causes: readonly ReportCause[], flip: Flip) {
   const { units } = audit.book;
   const changes = flip.changes.map(
     ({ fact, from, to }) =>
@@ -139,7 +108,7 @@ function flipWords(audit: Audit, causes: readonly ReportCause[], flip: Flip): Wh
   return { changes, leader: flip.leader, text: `If ${listText(changes)}, ${leader} would lead.` };
 }
 
-function contrastWords(causes: readonly ReportCause[], found: Contrast): WhyContrast {
+function contrastWords(causes: readonly ReportCause[], found: Contrast) {
   const [mine, theirs] = [causeIn(causes, found.cause), causeIn(causes, found.against)];
   return {
     cause: found.against,
@@ -208,9 +177,7 @@ export function whyBlocks(why: Why): Block[] {
   ]);
 }
 
-function evidenceList(items: readonly ReportEvidence[]): Block {
-  return { kind: 'list', style: 'bullet', items: items.map(evidenceItem) };
-}
+const evidenceList = (items: readonly ReportEvidence[]): Block => itemList(items.map(evidenceItem));
 
 /** The ratio is that of value and threshold, one way or the other. */
 const isOfNumbers = ({ value, threshold, ratio }: ReportEvidence): boolean => {

@@ -21,9 +21,7 @@ export function App({ client }: { readonly client: Client }) {
   const shown = useRef<PageView | undefined>(undefined);
 
   /** Everything that gives a new view goes through here; a refusal is told and the old view stands. */
-  const act = async (
-    ask: Extract<Ask, { do: 'open' | 'reply' | 'back' | 'again' | 'look' | 'keep' | 'remark' }>,
-  ) => {
+  const act: Act = async (ask) => {
     try {
       const next = await client.ask(ask);
       setTrouble('');

@@ -28,7 +28,6 @@ export const madeBar = (changes: Partial<RangeBar> = {}): RangeBar => ({
   valueText: '5 dB',
   noticeableText: '2 dB',
   clearText: '4 dB',
-  severeText: '8 dB',
   near: true,
   ...changes,
 });

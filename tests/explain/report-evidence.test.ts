@@ -199,7 +199,6 @@ describe('a range bar', () => {
       near: true,
       noticeableText: `${noticeable}!`,
       clearText: `${clear}!`,
-      severeText: `${severe}!`,
     });
     expect(rangeBar('dipDb', clear, text).grade).toBe('poor');
     expect(rangeBar('dipDb', severe, text).near).toBe(false);

@@ -2,7 +2,7 @@
 
 import type { SignalKind } from '../../recording/sequence.js';
 import { CAUTIONS } from '../../rules/cautions.js';
-import { type Block, heading, type Item, paragraph } from '../document.js';
+import { type Block, heading, type Item, itemList, paragraph } from '../document.js';
 
 export function signalBlocks(file: string, kind: SignalKind, seconds: number): Block[] {
   const steps: Item[] = [
@@ -45,6 +45,6 @@ export function signalBlocks(file: string, kind: SignalKind, seconds: number): B
         ? 'Left, right, both, left again and weaker. It plays everywhere and tells what an upmix does with the middle.'
         : 'Left, right, center, left again and weaker, then center with left in both polarities, each by its speaker position. It tells most, and needs a player for six channels.',
     ),
-    { kind: 'list', style: 'number', items: steps },
+    itemList(steps, 'number'),
   ];
 }

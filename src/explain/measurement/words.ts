@@ -107,37 +107,33 @@ function verdictOf(m: Measurement): string {
 
 type Row = readonly [string, Line];
 
+/** A row for a value that is told; none for one that is not. */
+const rowOf = <T>(label: string, value: T | null, text: (value: T) => string): Row[] =>
+  value === null ? [] : [[label, text(value)]];
+
 function timeRows({
   delayMs: { centerMinusLeft, centerMinusRight, leftMinusRight, uncertainty },
 }: Measurement): Row[] {
   const within = uncertainty === null ? '' : `, ±${uncertainty} ms`;
+  const delay = (ms: number): string => delayText(ms) + within;
   return [
-    ...(centerMinusLeft === null
-      ? []
-      : [['Center against left', `${delayText(centerMinusLeft)}${within}`] as const]),
-    ...(centerMinusRight === null
-      ? []
-      : [['Center against right', `${delayText(centerMinusRight)}${within}`] as const]),
-    ...(leftMinusRight === null
-      ? []
-      : [['Left against right', `${delayText(leftMinusRight)}${within}`] as const]),
+    ...rowOf('Center against left', centerMinusLeft, delay),
+    ...rowOf('Center against right', centerMinusRight, delay),
+    ...rowOf('Left against right', leftMinusRight, delay),
   ];
 }
 
 function polarityRows({ polarity: { left, center, right, undecided } }: Measurement): Row[] {
-  const odd = [
-    ...(left === -1 ? ['left'] : []),
-    ...(center === -1 ? ['center'] : []),
-    ...(right === -1 ? ['right'] : []),
-  ];
+  const signs = { left, center, right };
+  const odd = Object.entries(signs).flatMap(([side, sign]) => (sign === -1 ? [side] : []));
   const open =
     undecided.length === 0
       ? ''
       : ` Undecided: ${undecided.join(' and ')}; move the phone by 20 cm (8 in) and record again.`;
   if (left === null && undecided.length === 0) return [];
-  const told = [left, center, right].filter((sign) => sign !== null).length;
+  const known = Object.values(signs).filter((sign) => sign !== null).length;
   if (odd.length > 0) return [['Polarity', `${odd.join(' and ')} inverted against the others.${open}`]];
-  return told < 2 ? [['Polarity', open.trim()]] : [['Polarity', `alike, as far as told.${open}`]];
+  return known < 2 ? [['Polarity', open.trim()]] : [['Polarity', `alike, as far as told.${open}`]];
 }
 
 function levelRows({
@@ -149,12 +145,8 @@ function levelRows({
   const own =
     signal === 'stereo' ? ' (an upmix that keeps the power plays the middle 3 dB louder than one main)' : '';
   return [
-    ...(centerMinusMains === null
-      ? []
-      : [['Level of the center', `${levelText(centerMinusMains, 'a main')}${within}${own}`] as const]),
-    ...(leftMinusRight === null
-      ? []
-      : [['Level of left', `${levelText(leftMinusRight, 'right')}${within}`] as const]),
+    ...rowOf('Level of the center', centerMinusMains, (db) => `${levelText(db, 'a main')}${within}${own}`),
+    ...rowOf('Level of left', leftMinusRight, (db) => levelText(db, 'right') + within),
   ];
 }
 
@@ -192,7 +184,7 @@ const MIDDLE_TEXT = {
 } as const;
 
 const routeRows = ({ middleFrom }: Measurement): Row[] =>
-  middleFrom === null ? [] : [['The middle comes', MIDDLE_TEXT[middleFrom]]];
+  rowOf('The middle comes', middleFrom, (from) => MIDDLE_TEXT[from]);
 
 /** Bands beyond are told, dB: what is promised for a band with an ordinary phone. */
 const TOLD_BAND_DB = 2.5;
@@ -216,7 +208,7 @@ function toneLines({ toneDb: { hz, centerMinusMains, uncertainty } }: Measuremen
 }
 
 const techRows = ({ signal, snrDb, clockPpm }: Measurement): Row[] => [
-  ...(signal === null ? [] : [['Test file', signal === 'stereo' ? 'stereo' : 'by channels'] as const]),
-  ...(snrDb === null ? [] : [['Signal over noise', `${fixed(snrDb, 0)} dB`] as const]),
-  ...(clockPpm === null ? [] : [['Recorder’s clock', `${fixed(clockPpm, 0)} ppm, corrected`] as const]),
+  ...rowOf('Test file', signal, (kind) => (kind === 'stereo' ? 'stereo' : 'by channels')),
+  ...rowOf('Signal over noise', snrDb, (db) => `${fixed(db, 0)} dB`),
+  ...rowOf('Recorder’s clock', clockPpm, (ppm) => `${fixed(ppm, 0)} ppm, corrected`),
 ];

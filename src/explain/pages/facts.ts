@@ -22,6 +22,7 @@ import {
   bullets,
   heading,
   type Item,
+  itemList,
   type Line,
   lines,
   numbered,
@@ -118,11 +119,7 @@ function answerBlocks(id: FactId, spec: FactSpec): Block[] {
   if (spec.kind === 'choice') {
     return [
       heading(2, 'Answers'),
-      {
-        kind: 'list',
-        style: 'bullet',
-        items: Object.entries(spec.choices).map(([value, words]) => choiceItem(id, value, words)),
-      },
+      itemList(Object.entries(spec.choices).map(([value, words]) => choiceItem(id, value, words))),
     ];
   }
   if (spec.kind === 'file') {

@@ -17,7 +17,6 @@ const DIP: RangeBar = {
   valueText: '6 dB',
   noticeableText: '2 dB',
   clearText: '4 dB',
-  severeText: '8 dB',
   grade: 'poor',
 };
 const CLEARANCE: RangeBar = { ...DIP, lowIsBad: true, noticeable: 8, clear: 4, severe: 2 };
