@@ -60,14 +60,7 @@ export const PISTON_RADIUS_M = {
   dome: 0.013,
 } as const;
 
-export type LayoutDefaults = {
-  readonly spacingM: number;
-  readonly tweeterSpacingM: number;
-  readonly crossoverHz: number;
-  readonly lowCrossoverHz: number;
-  readonly filter: CrossoverFilter;
-  readonly midRadiusM: number;
-};
+export type LayoutDefaults = Required<LayoutOverrides>;
 
 /** Zero stands where a layout has no such dimension or crossover. */
 const NONE = 0;

@@ -14,7 +14,7 @@ import { CASE_LIMITS } from '../facts/case-limits.js';
 import { FACT_IDS, isFactId } from '../facts/catalog.js';
 import { COMPLAINT_IDS, type ComplaintId, isComplaintId } from '../facts/complaints.js';
 import { CONSTRAINT_IDS, type ConstraintId } from '../facts/constraints.js';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { plainLine, plainText, quoted } from '../lib/sanitize.js';
 import type { Problem } from '../lib/user-error.js';
 import { remedyId, withTrial } from '../reasoning/trials.js';
@@ -165,8 +165,9 @@ function refused(
   known: readonly string[],
   example: string,
 ): ListResult {
-  const near = nearest(typed, known);
-  const hint = near === undefined ? '' : `; did you mean ${near}?`;
-  const shown = typed === '' ? `no ${what} is named` : `${quoted(typed)} is no ${what}${hint}`;
+  const shown =
+    typed === ''
+      ? `no ${what} is named`
+      : `${quoted(typed)} is no ${what}${didYouMean(nearest(typed, known))}`;
   return { problem: { where, what: shown, accepted: known.slice(0, 60).join(', '), example } };
 }

@@ -1,7 +1,7 @@
 /** The file that `learn` writes and `--priors` reads: counts of solved cases, and the priors that follow for people. */
 import { en } from 'zod/locales';
 import * as z from 'zod/mini';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { UserError } from '../lib/user-error.js';
 import { priorShiftsDb, type Solved } from '../reasoning/priors.js';
 import { CAUSE_IDS } from '../rules/cause-ids.js';
@@ -55,11 +55,8 @@ export function solvedFrom(name: string, text: string): Solved {
   const { cases, causes } = found.data;
   const unknown = Object.keys(causes).find((id) => !(CAUSE_IDS as readonly string[]).includes(id));
   if (unknown !== undefined) {
-    const meant = nearest(unknown, CAUSE_IDS);
-    throw refused(
-      `${name}: causes.${unknown}`,
-      `no cause is called so${meant ? `; did you mean ${meant}?` : ''}`,
-    );
+    const hint = didYouMean(nearest(unknown, CAUSE_IDS));
+    throw refused(`${name}: causes.${unknown}`, `no cause is called so${hint}`);
   }
   const byCause = Object.fromEntries(
     Object.entries(causes).map(([id, { solved, expected }]) => [id, { solved, expected }]),

@@ -6,7 +6,7 @@ import { FACT_IDS, isFactId } from '../facts/catalog.js';
 import { type ReadResponse, unusableFiles, withResponses } from '../facts/responses.js';
 import { readSeats, SEAT_RANGES } from '../facts/seat-list.js';
 import { seatsOf } from '../facts/seats.js';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { quoted } from '../lib/sanitize.js';
 import { type Problem, UserError } from '../lib/user-error.js';
 import { FORGET, LIST_PATHS, listChange } from './change-lists.js';
@@ -71,7 +71,7 @@ type Result = Changed | { readonly problems: readonly Problem[] };
 function changeFact(book: FactBook, path: string, value: string): Result {
   if (!isFactId(path)) {
     const near = nearest(path, [...FACT_IDS, ...LIST_PATHS]);
-    const what = `there is no fact ${quoted(path)}${near === undefined ? '' : `; did you mean ${near}?`}`;
+    const what = `there is no fact ${quoted(path)}${didYouMean(near)}`;
     return { problems: [{ where: 'try', what, ...ACCEPTED }] };
   }
   if (value === FORGET) return { book: withAnswer(book, path, undefined), echoes: [] };

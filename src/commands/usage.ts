@@ -1,6 +1,6 @@
 /** Help and usage errors of the command tree, in the words and the shape of every other error. */
 import type { Command, CommanderError, Help, Option } from 'commander';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { quoted } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
 import { EXIT } from './io.js';
@@ -50,7 +50,7 @@ export function unknownCommand(program: Command, typed: string): UserError {
   const near = nearest(typed, names);
   return new UserError({
     where: program.name(),
-    what: `there is no command ${quoted(typed)}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    what: `there is no command ${quoted(typed)}${didYouMean(near)}`,
     accepted: names.join(', '),
     example: `${program.name()} ${near ?? 'audit case.json'}`,
   });
@@ -67,7 +67,7 @@ export function oneOf(
     const near = nearest(typed, choices);
     throw new UserError({
       where: option,
-      what: `${quoted(typed)} is none of the choices${near === undefined ? '' : `; did you mean ${near}?`}`,
+      what: `${quoted(typed)} is none of the choices${didYouMean(near)}`,
       accepted: choices.join(', '),
       example: `${example} ${near ?? choices[0]}`,
     });

@@ -1,7 +1,7 @@
 /** `center-audit why`: the evidence for and against one cause, or what tells two causes apart. */
 import { documentText } from '../explain/document-text.js';
 import { whyBlocks, whyOf } from '../explain/why.js';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { quoted } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
 import { audit } from '../reasoning/audit.js';
@@ -40,7 +40,7 @@ function causeId(typed: string, where: string): CauseId {
   const near = nearest(typed, CAUSE_IDS);
   throw new UserError({
     where,
-    what: `there is no cause ${quoted(typed)}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    what: `there is no cause ${quoted(typed)}${didYouMean(near)}`,
     accepted: CAUSE_IDS.join(', '),
     example: `center-audit why case.json ${near ?? 'delay'}`,
   });

@@ -3,7 +3,7 @@
  * is possible, and remarked upon where it is unusual.
  */
 
-import { nearest, sameWord } from '../lib/nearest.js';
+import { didYouMean, nearest, sameWord } from '../lib/nearest.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import type { Answer, UnitSystem } from './book.js';
 import { type FactId, factSpec } from './catalog.js';
@@ -115,9 +115,7 @@ function parseChoice(spec: ChoiceSpec, raw: unknown, options: AnswerOptions): An
     return { answer: { value, how: options.how ?? spec.usually }, echo: spec.choices[value] ?? value };
   }
   if (found.length > 1) return refuse(`${quoted(String(raw))} could be ${found.join(' or ')}`);
-  const near = nearest(typed, values);
-  const hint = near === undefined ? '' : `; did you mean ${near}?`;
-  return refuse(`${quoted(String(raw))} is none of the choices${hint}`);
+  return refuse(`${quoted(String(raw))} is none of the choices${didYouMean(nearest(typed, values))}`);
 }
 
 /** The choice that the trade has this word for, if it is one of its words. */

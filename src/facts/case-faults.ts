@@ -1,7 +1,7 @@
 /** Faults of the shape of a case file, in words: what, where, what is accepted, an example. */
 
 import type { Json } from '../lib/json-text.js';
-import { nearest } from '../lib/nearest.js';
+import { didYouMean, nearest } from '../lib/nearest.js';
 import { plainLine, quoted } from '../lib/sanitize.js';
 import { ACT_IDS, ENTRIES_OF, OUTCOME_IDS } from './acts.js';
 import { acceptedAnswer } from './answer.js';
@@ -95,8 +95,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 
 function wrongWord(path: string, value: Json, { what, known, example }: Words): CaseProblem {
   const near = typeof value === 'string' ? nearest(value, known) : undefined;
-  const hint = near === undefined ? '' : `; did you mean ${near}?`;
-  return problem(path, `${shown(value)} is no ${what}${hint}`, known.join(', '), near ?? example);
+  return problem(path, `${shown(value)} is no ${what}${didYouMean(near)}`, known.join(', '), near ?? example);
 }
 
 /** Unknown keys for which the nearest known one is looked up; a person mistypes fewer. */
@@ -108,7 +107,7 @@ function unknownKeyProblems(issue: ShapeIssue): CaseProblem[] {
     const path = [...issue.path, plainLine(key).slice(0, CASE_LIMITS.idLetters)].join('.');
     const near = index < SUGGESTED ? nearest(key, known) : undefined;
     const kind = issue.path.length === 1 && issue.path[0] === 'facts' ? 'fact' : 'key';
-    const what = `${quoted(key)} is no ${kind} that is known here${near === undefined ? '' : `; did you mean ${near}?`}`;
+    const what = `${quoted(key)} is no ${kind} that is known here${didYouMean(near)}`;
     const accepted = known.length > 20 ? 'the facts that "center-audit facts" lists' : known.join(', ');
     return problem(path, what, accepted, near ?? known[0]);
   });

@@ -45,6 +45,10 @@ export function nearest(typed: string, known: readonly string[]): string | undef
   return bestDistance <= allowed ? best : undefined;
 }
 
+/** What an error adds where a near miss is known. */
+export const didYouMean = (near: string | undefined): string =>
+  near === undefined ? '' : `; did you mean ${near}?`;
+
 export const sameWord = (a: string, b: string): boolean => bare(a) === bare(b);
 
 /** Case, dashes, underscores and spaces do not tell words apart. */

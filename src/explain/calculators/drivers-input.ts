@@ -1,7 +1,7 @@
 /** The `drivers` input: a list of drivers with their places, sizes, weights and filters. */
 import { CROSSOVER_FILTERS } from '../../acoustics/crossover.js';
 import type { Driver } from '../../acoustics/layouts.js';
-import { nearest } from '../../lib/nearest.js';
+import { didYouMean, nearest } from '../../lib/nearest.js';
 import { quoted } from '../../lib/sanitize.js';
 import {
   type Checked,
@@ -85,10 +85,7 @@ function driverProblems(at: string, given: unknown): Refused[] {
   if (!isObject(given)) return [refuse(at, `${shown(given)} is no driver`)];
   const unknown = Object.keys(given).filter((key) => !KNOWN.includes(key));
   return [
-    ...unknown.map((key) => {
-      const near = nearest(key, KNOWN);
-      return refuse(at, `${quoted(key)} is not known${near === undefined ? '' : `; did you mean ${near}?`}`);
-    }),
+    ...unknown.map((key) => refuse(at, `${quoted(key)} is not known${didYouMean(nearest(key, KNOWN))}`)),
     ...Object.entries(FIELDS).flatMap(([key, input]) => fieldProblems(`${at}.${key}`, input, given[key])),
     ...(given[DEPTH_FIELD] == null ? [] : fieldProblems(`${at}.${DEPTH_FIELD}`, place, given[DEPTH_FIELD])),
     ...STAGE_FIELDS.flatMap((key) => (given[key] == null ? [] : stagesProblems(`${at}.${key}`, given[key]))),

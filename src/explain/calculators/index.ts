@@ -1,5 +1,5 @@
 /** All calculators, in the order in which they are listed. */
-import { nearest } from '../../lib/nearest.js';
+import { didYouMean, nearest } from '../../lib/nearest.js';
 import { quoted } from '../../lib/sanitize.js';
 import { UserError } from '../../lib/user-error.js';
 import type { Calculator } from './calculator.js';
@@ -46,10 +46,9 @@ export function calculatorOf(name: string): Calculator {
   const found = CALCULATORS.find((calculator) => calculator.name === name);
   if (found !== undefined) return found;
   const names = CALCULATORS.map((calculator) => calculator.name);
-  const near = nearest(name, names);
   throw new UserError({
     where: 'calc',
-    what: `${quoted(name)} is no calculator${near === undefined ? '' : `; did you mean ${near}?`}`,
+    what: `${quoted(name)} is no calculator${didYouMean(nearest(name, names))}`,
     accepted: names.join(', '),
     example: 'center-audit calc comb delayMs=1',
   });

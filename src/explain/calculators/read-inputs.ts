@@ -1,6 +1,6 @@
 /** From what was typed or piped in to checked inputs of a calculator. Everything that is wrong is told at once. */
 import { JsonFault, parseJson } from '../../lib/json-text.js';
-import { nearest } from '../../lib/nearest.js';
+import { didYouMean, nearest } from '../../lib/nearest.js';
 import { quoted } from '../../lib/sanitize.js';
 import { type Problem, UserError } from '../../lib/user-error.js';
 import type { Calculator } from './calculator.js';
@@ -17,10 +17,9 @@ const place = (calculator: Calculator, key?: string) =>
 
 function unknownKey(calculator: Calculator, key: string): Problem {
   const known = Object.keys(calculator.inputs);
-  const near = nearest(key, known);
   return {
     where: place(calculator),
-    what: `${quoted(key)} is not known${near === undefined ? '' : `; did you mean ${near}?`}`,
+    what: `${quoted(key)} is not known${didYouMean(nearest(key, known))}`,
     accepted: known.join(', '),
     example: calculator.example,
   };
@@ -74,10 +73,9 @@ function take(
   }
   const part = typed.slice(dot + 1);
   if (!input.parts?.includes(part)) {
-    const near = nearest(part, input.parts ?? []);
     return {
       where: place(calculator, key),
-      what: `${quoted(part)} is not known${near === undefined ? '' : `; did you mean ${near}?`}`,
+      what: `${quoted(part)} is not known${didYouMean(nearest(part, input.parts ?? []))}`,
       accepted: input.accepted,
       example: `${key}.${input.parts?.[0]}=3.3`,
     };
