@@ -4,6 +4,7 @@ import { basename, dirname } from 'node:path';
 import { nearest } from '../lib/nearest.js';
 import { plainLine } from '../lib/sanitize.js';
 import { UserError } from '../lib/user-error.js';
+import { quietly } from './quietly.js';
 
 const CHUNK_BYTES = 64 * 1024;
 /** Files of a folder that are looked through for a near miss. */
@@ -86,14 +87,10 @@ export function codeOf(error: unknown): string | undefined {
 }
 
 function nearMiss(path: string): string | undefined {
-  try {
-    // A link that leads nowhere has the very name that was typed.
-    const names = readdirSync(dirname(path)).filter((name) => name !== basename(path));
-    const near = nearest(basename(path), names.slice(0, MOST_NAMES));
-    if (near === undefined) return undefined;
-    const meant = path.slice(0, path.length - basename(path).length) + near;
-    return meant.startsWith('-') ? `./${meant}` : meant;
-  } catch {
-    return undefined;
-  }
+  // A link that leads nowhere has the very name that was typed.
+  const names = (quietly(() => readdirSync(dirname(path))) ?? []).filter((name) => name !== basename(path));
+  const near = nearest(basename(path), names.slice(0, MOST_NAMES));
+  if (near === undefined) return undefined;
+  const meant = path.slice(0, path.length - basename(path).length) + near;
+  return meant.startsWith('-') ? `./${meant}` : meant;
 }

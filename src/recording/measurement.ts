@@ -3,35 +3,31 @@ import type { Side } from './polarities.js';
 import type { SignalKind } from './sequence.js';
 
 /** Why something cannot be trusted. */
-const REASONS = [
-  'not-the-signal',
-  'cut',
-  'channel-silent',
-  'phone-moved',
-  'clock-slips',
-  'noisy',
-  'talking',
-  'gain-rides',
-  'clipped',
-  'downmixed',
-  'route-unsure',
-] as const;
-export type Reason = (typeof REASONS)[number];
+export type Reason =
+  | 'not-the-signal'
+  | 'cut'
+  | 'channel-silent'
+  | 'phone-moved'
+  | 'clock-slips'
+  | 'noisy'
+  | 'talking'
+  | 'gain-rides'
+  | 'clipped'
+  | 'downmixed'
+  | 'route-unsure';
 
 /** What is worth a sentence but spoils no value. */
-const REMARKS = [
-  'center-very-late',
-  'center-very-early',
-  'direct-sound-weak',
-  'in-bands-only',
-  'low-sample-rate',
-  'mains-unlike',
-  'sums-differ',
-  'slips-unseen',
-  'share-only',
-  'end-cut',
-] as const;
-export type Remark = (typeof REMARKS)[number];
+export type Remark =
+  | 'center-very-late'
+  | 'center-very-early'
+  | 'direct-sound-weak'
+  | 'in-bands-only'
+  | 'low-sample-rate'
+  | 'mains-unlike'
+  | 'sums-differ'
+  | 'slips-unseen'
+  | 'share-only'
+  | 'end-cut';
 
 /** Clocks of players and recorders are nearer, parts in a million: beyond, the playback lost or doubled sound. */
 export const MOST_PPM = 151;

@@ -4,6 +4,7 @@
  */
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { quietly } from '../disk/quietly.js';
 import { realPlace } from '../disk/real-place.js';
 import { responsesIn } from '../disk/response-files.js';
 import { EMPTY_BOOK, type FactBook } from '../facts/book.js';
@@ -48,7 +49,8 @@ interface StoreOptions {
 /** Throws a UserError when the case cannot be read or another interview is at work on it. */
 export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
   let path = casePath === undefined ? newCasePath(stateFolder, now()) : resolve(casePath);
-  if (casePath === undefined) makeFolder(stateFolder);
+  // The first save tells what is wrong with the folder and offers another place.
+  if (casePath === undefined) quietly(() => mkdirSync(stateFolder, { recursive: true, mode: 0o700 }));
   let lock = locked(path, now());
   const found = readFound(path, lock.release, casePath === undefined);
   let file = caseOnDisk(path, realPlace(path), found.bytes);
@@ -69,14 +71,9 @@ export function openStore({ casePath, stateFolder, now }: StoreOptions): Store {
     }
     if (written !== undefined) {
       const about = book.title ?? book.words ?? '';
-      remember(stateFolder, {
-        casePath: path,
-        about,
-        updated: now().toISOString(),
-        order,
-        put,
-        ...(parked ? { parked } : {}),
-      });
+      const record = { casePath: path, about, updated: now().toISOString(), order, put };
+      // Without it the next interview still finds every answer; only the order of asking is lost.
+      quietly(() => writeUnfinished(stateFolder, { ...record, ...(parked ? { parked } : {}) }));
     }
     return undefined;
   };
@@ -129,8 +126,7 @@ interface Found {
 
 /** The case as it lies there, with what a rewrite must keep. */
 export function readFound(path: string, release: () => void, isNameless: boolean): Found {
-  if (isNameless) return { book: EMPTY_BOOK, warnings: [] };
-  if (!existsSync(path)) return { book: EMPTY_BOOK, warnings: [] };
+  if (isNameless || !existsSync(path)) return { book: EMPTY_BOOK, warnings: [] };
   try {
     const stat = statSync(path);
     if (!stat.isFile())
@@ -146,14 +142,6 @@ export function readFound(path: string, release: () => void, isNameless: boolean
   } catch (error) {
     release();
     throw error;
-  }
-}
-
-function makeFolder(folder: string): void {
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-  } catch {
-    // The first save tells what is wrong with it and offers another place.
   }
 }
 
@@ -174,11 +162,3 @@ export function locked(path: string, now: Date): { release: () => void } {
 }
 
 const timeText = (iso: string): string => plainLine(iso).replace('T', ' ').slice(0, 16);
-
-function remember(folder: string, record: Parameters<typeof writeUnfinished>[1]): void {
-  try {
-    writeUnfinished(folder, record);
-  } catch {
-    // Without the record the next interview still finds every answer; only the order of asking is lost.
-  }
-}

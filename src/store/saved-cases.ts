@@ -2,7 +2,9 @@
 import { existsSync, readdirSync, renameSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { quietly } from '../disk/quietly.js';
-import { loadTitle } from './case-title.js';
+import { readLimited } from '../disk/read-file.js';
+import { decodeCase, MAX_CASE_BYTES, readCase } from '../facts/case-file.js';
+import { plainLine } from '../lib/sanitize.js';
 import { forgetUnfinished, listUnfinished } from './unfinished.js';
 
 export interface SavedCase {
@@ -27,7 +29,7 @@ export function listCases(folder: string): SavedCase[] {
     .flatMap((name): SavedCase[] => {
       const path = join(folder, name);
       const updated = quietly(() => statSync(path).mtime.toISOString());
-      return updated === undefined ? [] : [{ ...named(path), about: loadTitle(path), updated }];
+      return updated === undefined ? [] : [{ ...named(path), about: aboutOf(path), updated }];
     });
   const unfinished = open.map(
     ({ casePath, about, updated, order }): SavedCase => ({
@@ -38,6 +40,12 @@ export function listCases(folder: string): SavedCase[] {
     }),
   );
   return [...unfinished, ...finished].sort((a, b) => b.updated.localeCompare(a.updated));
+}
+
+/** What a case is about; empty where it cannot be read. */
+function aboutOf(path: string): string {
+  const book = quietly(() => readCase(decodeCase(readLimited(path, MAX_CASE_BYTES))).book);
+  return plainLine(book?.title ?? book?.words ?? '');
 }
 
 const named = (path: string) => ({ name: basename(path, '.json'), path });

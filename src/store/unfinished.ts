@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { quietly } from '../disk/quietly.js';
+import { codeOf } from '../disk/read-file.js';
 import { realPlace } from '../disk/real-place.js';
 import { readCase } from '../facts/case-file.js';
 import { CASE_FORMAT, CASE_VERSION } from '../facts/case-limits.js';
@@ -37,13 +38,9 @@ export function readUnfinished(folder: string, casePath: string): Unfinished | u
 
 /** Unfinished interviews whose case is still there, the latest first. Records of cases that are gone go as well. */
 export function listUnfinished(folder: string): Unfinished[] {
-  let names: string[];
-  try {
-    names = readdirSync(unfinishedFolder(folder)).filter((name) => name.endsWith('.json'));
-  } catch {
-    return [];
-  }
+  const names = quietly(() => readdirSync(unfinishedFolder(folder))) ?? [];
   return names
+    .filter((name) => name.endsWith('.json'))
     .flatMap((name) => recordOfCase(join(unfinishedFolder(folder), name)) ?? [])
     .sort((a, b) => b.updated.localeCompare(a.updated))
     .slice(0, MOST_LISTED);
@@ -56,17 +53,9 @@ function recordOfCase(path: string): Unfinished | undefined {
     statSync(record.casePath);
     return record;
   } catch (error) {
-    // A case that may not be looked at now can come back; one that was deleted cannot.
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') removeQuietly(path);
+    // A case that may not be looked at now can come back; one that was deleted cannot. On a read-only disk it is passed over.
+    if (codeOf(error) === 'ENOENT') quietly(() => rmSync(path, { force: true }));
     return undefined;
-  }
-}
-
-function removeQuietly(path: string): void {
-  try {
-    rmSync(path, { force: true });
-  } catch {
-    // On a read-only disk it stays; it is passed over.
   }
 }
 
