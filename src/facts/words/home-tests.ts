@@ -27,7 +27,7 @@ const PHANTOM =
 const MAIN_IN =
   '@leftMain|main .. place|where|job|standing|stood|on .. center; hooked .. main .. center @wire; =main|@mains .. standing in; main .. there';
 const AT_AMP =
-  'swap|crossed|wires .. at|on .. receiver|amplifier; swap at the receiver|amplifier; swap .. outputs';
+  'swap|crossed|wires ... at|on ... receiver|amplifier; swap at the receiver|amplifier; swap .. outputs';
 const AT_BOXES =
   'swap .. boxes|speakers; center box|speaker? .. on .. left|whichever cable; boxes changed places; swap .. at|@wire .. =loudspeakers; left speaker|box|one .. on .. center @wire';
 const SEATS =
@@ -50,7 +50,7 @@ export const homeTestWords: FamilyWords = {
       'better-lower':
         'clear|@good|distinct .. when|if|as .. i|he|she|you|we .. slouch|crouch|lie|slump|slide; i|he|she|you|we .. slouch|crouch|slump|lie|slide ... clear|distinct|@good; low|slouching down .. @good|clear .. than .. sit|upright; lower .. head .. clear|@good; crouch clear',
       changes:
-        'tone|voice|color|it|different .. changes|varies|change|different|time ... height|stand|slouch|up|down ... neither|none|never|without|not|both; varies with height; stand .. slouch ... neither|none|never',
+        'tone|voice|color|it|different .. changes|varies|change|different|time ... height|stand|slouch|up|down ... neither|none|never|without|not|both; varies with height; stand .. or .. sit|slouch|lower .. voice|tone|sound|it .. changes|different|flips; stand .. slouch ... neither|none|never',
       same: 'not|no|nothing .. change|difference|changes|happens .. whether|if|when .. i .. stand|slouch|sit; stand|standing or sit|sitting ... same; stand .. sit .. slouch .. no change; i .. stretch|slide|stand ... nothing|no .. happens|change|changes|difference; height .. head .. no difference|change; muffled|bad|dull on my feet as',
     },
     testCell: {

@@ -136,7 +136,7 @@ export const CLASSES = {
   changedVerb:
     'bought; install; fit; replace; swap; upgrade; add; change; move; rewire; unplug; reconnect; rearrange; redecorate; decorate; paint; clean; mount; connect; wire; redo; tidy; hook; press; reset; update; hang',
   altered:
-    'alter; modify; adjust; touch; exchange; renew; redo; remove; put; set; give; switch; choose; chosen; lay; lowered; shift; broke; cut; change; swap; replace; move; install; fit; add; buy; get; bring; brought; hang; mount; redid; shorten; raise; rewire; connect; turn; upgrade; rearrange; relocate; reposition; rotate; tidy; clean; rebuild; built; tweak; plug; reconnect; trade; extend; rip; throw; thrown; redecorate',
+    'alter; modify; adjust; touch; exchange; renew; redo; remove; put; set; give; switch; choose; chosen; lowered; shift; broke; cut; change; swap; replace; move; install; fit; add; buy; get; bring; brought; hang; mount; redid; shorten; raise; rewire; connect; turn; upgrade; rearrange; relocate; reposition; rotate; tidy; clean; rebuild; built; tweak; plug; reconnect; trade; extend; rip; throw; thrown; redecorate',
   began: 'begin; began; start; arise; appear; emerge; occur',
   bought: 'bought; replace; upgrade; install',
   reset: 'update; reset; outage; thunderstorm; storm; blackout',

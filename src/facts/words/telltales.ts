@@ -37,7 +37,7 @@ export const telltaleWords: FamilyWords = {
         'headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio|other room|rooms|elsewhere .. @good|no|every; @good|every .. on|in|at|with|through|via .. headphones|bedroom|kitchen|tablet|phone|laptop|caravan|car|radio; checked in the? shop fine; in the shop .. fine|good|perfect; at .. friend|buddy|brother .. fine|clear|perfect; in the old place center was|were ace|fine|great; in her|his|our former flat .. crystal|fine|perfect|clear; in the old flat .. fine|perfect|good|great; worked in the old; in the old house .. perfect|fine',
     },
     centerPointsAt: {
-      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|me|us|eyes; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer; top .. center ... head|ears|face; @aims .. directly|straight|right|exactly .. ears|face; @aims .. where .. ears',
+      ears: 'points|pointing|point|aimed|aim|angled|tilted|tipped|wedged|faces|facing|firing|inclined|fires .. at|to|toward|towards .. ears|ear|head|heads|listener|listeners|my|me|us|listening|face|eyes|@mainSeat; looks|look|leaned|leaning .. straight? .. in|at|to .. face|us|eyes; aimed|inclined|points|pointed|tilted .. my|the head|ears|seat; laser pointer; top .. center ... head|ears|face; @aims .. directly|straight|right|exactly .. ears|face; @aims .. where .. ears',
       below:
         'points|pointing|point|aimed|aim|faces|facing|firing|fires|fire|shoots|blows|plays|talks|beams|looks|speaks .. at|to|into|toward|towards|straight .. knees|knee|chest|chests|legs|floor|shins|shin|feet|table|ankles|belly|stomach|shoes|carpet|rug|waist|laps|lap|below|sofa; level|flat|horizontal|horizontally .. below|under .. ears; at the knees; points .. knees|chest|legs|floor; pointing .. knees|below; flat on the bench horizontally; center|it ... hits|looking|looks|aims|@aims .. stomach|belly|low|knees|chest|seat of the|table|feet; top .. center ... belly|knees|chest|stomach; too low .. seat|chest; hits us in; looking too low',
       above:
@@ -144,8 +144,8 @@ export const telltaleWords: FamilyWords = {
       off: 'loudness|loudness compensation|button|key .. off|not|disabled|out; no loudness; without loudness; dynamic eq|equalizer .. off|disabled',
     },
     fineTitles: {
-      most: 'other|others|all|rest .. titles|films|movies|shows|discs|series .. @good; most|many|other|others|rest .. @film|titles|shows|discs|series|stuff .. @good; everything|all else .. @good; it .. that one only; only that one',
-      news: 'only|just .. news|newscasts|newsreader .. @good',
+      most: 'other|others|all|rest .. titles|films|movies|shows|discs|series .. @good; most|many|other|others|rest .. @film|titles|shows|discs|series|stuff .. @good; everything|all else .. @good; it .. that one only; only that one; everything|all else .. intelligible|plain|perfectly; all of it .. perfect|plain|@good',
+      news: 'only|just .. news|newscasts|newsreader .. @good; lone|only|single newsreader|presenter .. @good',
       'other-mix':
         '@language dub|dubbed|track|version|language|soundtrack|mix|audio .. @good; other|original|stereo|different track|version|language|mix|dub .. @good|clear; dub|dubbed .. @good; same .. in @language .. @good; with|on|in|same|to .. @language track|dub|version|soundtrack .. follow|understand|clear|fine|nearly|every|good',
     },

@@ -84,7 +84,7 @@ export const OUTCOME_WORDS: Readonly<Record<Came, Phrases>> = {
 export const trialWords: FamilyWords = {
   tests: {
     testSitMiddle: {
-      act: 'when i move .. middle|center; slid to the middle; in the mainSeat; scoot to the middle; straight on; mainSeat; at both ends; along the sofa; all seats; every seat; middle seat; move to the center of the sofa; sit in the middle; in the middle of the sofa; in the middle',
+      act: 'move|slide|slid|scoot|sit|shift to|in|into .. middle; in|from the mainSeat; in the middle of the sofa|row; straight on',
       outcome: { gone: 'clear-in-middle', worse: 'worse-in-middle' },
       after: {
         'clear-in-middle': 'clear|great|fine|perfect|lovely|every word|good|gone|ok',
