@@ -35,41 +35,60 @@ export interface Beside {
 
 /** "9.0 ft for the center", "fronts: 10 ft", "left and right 3.1 m"; undefined where none is named. */
 export function channelsOf(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
-  return (
+  const beside =
     triple(words, at) ??
     listedBehind(words, at, classes) ??
     behind(words, at, classes) ??
     before(words, at, classes) ??
-    sameAs(words, at, classes)
-  );
+    sameAs(words, at, classes);
+  return beside && isOfOthersToo(words, at) ? { ...beside, channels: ORDER } : beside;
+}
+
+/** "The center reads 2.9 m, as do the other two" */
+function isOfOthersToo(words: readonly Word[], at: number): boolean {
+  const place = words[at + 1]?.text === ',' ? at + 2 : at + 1;
+  if (!['as', 'like'].includes(words[place]?.raw ?? '')) return false;
+  return [1, 2, 3].some((step) => {
+    const { raw = '', sentence } = words[place + step] ?? {};
+    return ['other', 'others', 'rest'].includes(raw) && sentence === words[at]?.sentence;
+  });
 }
 
 const ORDER: readonly Channel[] = ['left', 'center', 'right'];
 
-/** "75 / 75.2 / 75": three numbers between strokes are of left, center and right. */
+/** "75 / 75.2 / 75", and of levels and entries "75, 75.2, 75" and "75 75 75": three numbers are of left, center and right. */
 function triple(words: readonly Word[], at: number): Beside | undefined {
   const isNumber = (place: number): boolean => words[place]?.quantity !== undefined;
-  const isJoined = (place: number): boolean => words[place]?.text === '/';
-  for (const [index, channel] of ORDER.entries()) {
-    const start = at - 2 * index;
-    if ([0, 2, 4].every((step) => isNumber(start + step)) && [1, 3].every((step) => isJoined(start + step)))
-      return { channels: [channel], place: at };
+  const isOfThree = hasNear(words, at, LEVELS, 1) || hasNear(words, at, DEVICE, 0);
+  const signs = isOfThree && !hasNear(words, at, BASS, 0) ? ['/', ',', ''] : ['/'];
+  for (const sign of signs) {
+    const step = sign === '' ? 1 : 2;
+    const isPart = (place: number): boolean =>
+      isNumber(place) && (sign === '' || words[place - 1]?.text === sign);
+    for (const [index, channel] of ORDER.entries()) {
+      const start = at - step * index;
+      const isThree = isNumber(start) && isPart(start + step) && isPart(start + 2 * step);
+      const isMore = (isPart(start) && isNumber(start - step)) || isPart(start + 3 * step);
+      if (isThree && !isMore) return { channels: [channel], place: at };
+    }
   }
   return undefined;
 }
 
-/** "11 ft L/R 10.5 C": in a list that begins with a number the name stands right behind its number. */
+/** "11 ft L/R 10.5 C", "74 left, 69 center": in a list that begins with a number the name stands right behind its number. */
 function listedBehind(words: readonly Word[], at: number, classes: Classes): Beside | undefined {
   const channels = named(words, at + 1, classes);
   if (channels === undefined || channels.includes('other')) return undefined;
-  const { clause } = words[at] as Word;
+  const { sentence } = words[at] as Word;
+  const isOfList = (place: number): boolean =>
+    words[place]?.sentence === sentence &&
+    (words[place]?.quantity !== undefined ||
+      words[place]?.text === ',' ||
+      named(words, place, classes) !== undefined);
   let start = at;
-  while (
-    words[start - 1]?.clause === clause &&
-    (words[start - 1]?.quantity !== undefined || named(words, start - 1, classes) !== undefined)
-  )
-    start--;
-  const isList = start < at || words[at + 2]?.quantity !== undefined;
+  while (isOfList(start - 1)) start--;
+  while (words[start]?.text === ',') start++;
+  const isList = start < at || [2, 3].some((step) => words[at + step]?.quantity && isOfList(at + 2));
   return isList && words[start]?.quantity !== undefined ? { channels, place: at + 1 } : undefined;
 }
 
@@ -124,7 +143,9 @@ function allBehind(words: readonly Word[], at: number, classes: Classes): Beside
     const word = words[place];
     if (word === undefined || word.sentence !== words[at]?.sentence || word.quantity || word.text === ',')
       return undefined;
-    const isLot = ALL.has(word.raw) && words[place + 1]?.kind !== 'word';
+    const isLot =
+      (ALL.has(word.raw) && words[place + 1]?.kind !== 'word') ||
+      (word.raw === 'each' && [LEVELS, DEVICE, DISTANCE].some((set) => hasNear(words, at, set, 0)));
     if (isLot || classes.get('allChannels')?.has(word.text) === true) return { channels: ORDER, place };
     if (
       ![TO, ARTICLES].some((set) => set.has(word.raw)) &&

@@ -169,6 +169,7 @@ describe('the same engine', () => {
         await openCase(page, 'demo.json', demo);
         expect(await page.evaluate('localStorage.length')).toBe(0);
         await page.getByRole('button', { name: 'Keep in this browser' }).click();
+        await until(page, 'localStorage.length > 0');
         await page.reload();
         await page.getByRole('button', { name: 'Open what is kept' }).click();
         await until(page, "document.querySelector('.c-answers').textContent.includes('window end')");

@@ -59,6 +59,19 @@ describe('a number is of the thing and the measure beside it', () => {
       'measuredLeftLevel=75',
       'measuredRightLevel=75',
     ],
+    [
+      'A phone on a tripod shows 74 left, 69 center, 74 right.',
+      'measuredCenterLevel=69',
+      'measuredLeftLevel=74',
+      'measuredRightLevel=74',
+    ],
+    [
+      'Levels by meter: 75.0, 75.2, 74.9, left to right.',
+      'measuredCenterLevel=75.2',
+      'measuredLeftLevel=75',
+      'measuredRightLevel=74.9',
+    ],
+    ['Distances: 8 ft each by tape.', 'tapedCenter=2.438', 'tapedMains=2.438'],
     ['trims left -1.5 right -2 center +3', 'centerTrim=3', 'trimLeft=-1.5', 'trimRight=-2'],
     [
       'Crossover for the centre is 120 Hz and for the fronts 60.',
