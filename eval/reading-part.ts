@@ -6,10 +6,13 @@ import { auditSync } from '../src/reasoning/audit.js';
 import {
   actsFound,
   half,
+  isNearMiss,
+  isRead,
   OWNERS,
   POSTS,
   type Score,
   scorePost,
+  sentencesOf,
   TOLD,
   total,
   WHOLE_POSTS,
@@ -50,6 +53,12 @@ const ownersOf = (kept: boolean): Told[] =>
 
 const wholeOf = (part: WholePost['part']): WholePost[] => WHOLE_POSTS.filter((each) => each.part === part);
 
+function sentencesRow(name: string, kept: boolean): Row {
+  const all = sentencesOf(kept);
+  const [near, told] = [all.filter(isNearMiss), all.filter((each) => !isNearMiss(each))];
+  return [name, told.length, percent(share(told.map(isRead))), percent(share(near.map(isRead)))];
+}
+
 function toldPart(): string {
   const same = TOLD.map(({ told, case: typed }) => {
     const byHand = namesOf(auditSync(readCase(JSON.stringify(typed)).book).ranking)[0];
@@ -82,6 +91,10 @@ export function readingPart(): string {
         ['later posts, kept aside', ...firstOf(kept)],
         ['aim', '', '65 %', '82 %'],
       ],
+    ),
+    table(
+      ['single sentences', 'told', 'read', 'near misses taken'],
+      [sentencesRow('for building', false), sentencesRow('kept aside', true)],
     ),
     `Acts read with their outcome: ${percent(actsFound(built))} of the later posts for building, ${percent(actsFound(kept))} of those kept aside.`,
     toldPart(),

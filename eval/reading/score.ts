@@ -164,3 +164,32 @@ export function total(scored: readonly Scored[]): Score {
     trapsTaken: sum('trapsTaken'),
   };
 }
+
+/** A fact, its value (`told` or `denied` of a complaint, the outcome of an act, `-` for a near miss) and how somebody says it. */
+type Sentence = readonly [fact: string, value: string, text: string];
+const SENTENCES = load<readonly Sentence[]>('sentences');
+
+/** Of the sentences of each fact and value every fourth is kept aside. */
+export function sentencesOf(kept: boolean): Sentence[] {
+  const seen = new Map<string, number>();
+  return SENTENCES.filter(([fact, value]) => {
+    const key = `${fact} ${Number.isNaN(Number(value)) ? value : '#'}`;
+    const place = (seen.get(key) ?? 0) + 1;
+    seen.set(key, place);
+    return (place % 4 === 0) === kept;
+  });
+}
+
+export const isNearMiss = ([, value]: Sentence): boolean => value === '-';
+
+/** Whether the fact is read with the value; of a near miss whether anything is read of it. */
+export function isRead([fact, value, text]: Sentence): boolean {
+  const { taken, trials } = readText(text);
+  const own = taken.filter((each) => each.fact === fact);
+  if (trials.some(({ act, outcome }) => act === fact && (value === '-' || outcome === value))) return true;
+  if (value === '-' || value === 'told' || value === 'denied')
+    return own.some(({ negated }) => value === '-' || negated === (value === 'denied'));
+  const mark = { phrase: text, start: 0, fact, how: 'recalled', negated: false };
+  const number = Number(value);
+  return own.some((each) => agrees(each, { ...mark, value: Number.isNaN(number) ? value : number }));
+}
