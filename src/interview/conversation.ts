@@ -52,6 +52,9 @@ export function stepBack(state: State): State {
   return act({ ...state, said: [], draft: '' }, 'back');
 }
 
+/** "Why do you ask that?" */
+const ASKS_WHY = /^(?:but |and )?why\b/i;
+
 /** One typed line. */
 export function reply(state: State, raw: string): State {
   const fresh: State = { ...state, said: [], draft: '' };
@@ -70,7 +73,9 @@ export function reply(state: State, raw: string): State {
   const word = markWord(typed);
   if (!word) {
     const taken = take(fresh, screen, typed, raw);
-    const back = isFreeText(screen) || taken.draft === '' ? undefined : askedBack(fresh, screen, typed);
+    if (isFreeText(screen) || taken.draft === '') return taken;
+    if (ASKS_WHY.test(typed)) return act(fresh, 'why');
+    const back = askedBack(fresh, screen, typed);
     return back === undefined ? taken : say(fresh, ...back);
   }
   if (isFreeText(screen)) {

@@ -145,8 +145,14 @@ function choicesOf(
   });
 }
 
-/** Facts of the box or the screen that other boxes have as well. */
-const OF_BOX: ReadonlySet<string> = new Set(['centerPlacement', 'screenKind', 'rearPort', 'centerEnclosure']);
+/** Facts of the box, its setting or the screen that other boxes have as well. */
+const OF_BOX: ReadonlySet<string> = new Set([
+  'centerPlacement',
+  'screenKind',
+  'rearPort',
+  'centerEnclosure',
+  'centerBassSize',
+]);
 const OTHER_BOXES = ['mains', 'leftMain', 'rightMain', 'subwoofer', 'surround', 'receiver'] as const;
 
 /** A setting of the mains is none of the center, and where a voice is heard is not where a box stands. */
@@ -168,7 +174,6 @@ function isOfAnother(
 
 /** Facts of the center itself: "my mains have a port at the back" tells none of them. */
 const OF_CENTER: ReadonlySet<string> = new Set<ChoiceFactId>([
-  'centerBassSize',
   'centerEnclosure',
   'centerPointsAt',
   'conesSeen',

@@ -284,6 +284,7 @@ export function factsOfChannel(
     const next = words[at + 1]?.text ?? '';
     if (DEVICE.has(next)) return 'entered';
     if (own.some(({ text }) => TAPE.has(text))) return 'taped';
+    if (dimension === 'length' && next === 'away') return 'taped';
     if (isByTape(words, at)) return 'taped';
     const ofDevice = hasNear(words, at, DEVICE, 1);
     if (dimension === 'none' && !ofDevice && !isList && !hasNear(words, at, DISTANCE, 0)) return undefined;

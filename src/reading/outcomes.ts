@@ -71,6 +71,7 @@ function cameBehind(
       if (TURNS.has(word.raw)) break;
     }
     if (isUndoing(words, at)) break;
+    if (isPurpose(words, at)) passed = words.findLastIndex((each) => each.sentence === word.sentence);
     if (others.planned[at] || others.asked[at] || at <= passed) continue;
     const idle = matchesAt(words, at, lexicon.outcomes).find(({ meaning }) => meaning === 'idle');
     if (idle) passed = idle.last;
@@ -82,6 +83,15 @@ function cameBehind(
     }
   }
   return undefined;
+}
+
+const MAY = set('can could would might');
+/** "Because she could not follow", "so my mother could follow": why it was done is nothing that came of it. */
+function isPurpose(words: readonly Word[], at: number): boolean {
+  const { raw, sentence } = words[at] as Word;
+  if (raw === 'because') return true;
+  const ahead = words.slice(at + 1, at + 5).filter((each) => each.sentence === sentence);
+  return raw === 'so' && ahead.some((each) => MAY.has(each.raw));
 }
 
 type Own = ReturnType<Lexicon['after']['get']>;

@@ -36,6 +36,11 @@ describe('a question asked back', () => {
   it('is answered with how to find out where no such word is in it', () => {
     expect(saidBy(type(asking('centerTweeterHeight'), 'where do I see that?'))).toContain('How to find out');
   });
+  it('is answered with the reason where he asks why', () => {
+    const state = type(asking('centerTweeterHeight'), 'Why do you ask that?');
+    expect(saidBy(state)).toEqual(saidBy(type(asking('centerTweeterHeight'), 'w')));
+    expect(inHand(state)).toBe('centerTweeterHeight');
+  });
   it('is spared by h, which explains the words of the question', () => {
     expect(saidBy(type(asking('centerTweeterHeight'), 'h'))).toContain('Tweeter: ');
   });

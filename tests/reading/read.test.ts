@@ -159,6 +159,12 @@ describe('of what something is said', () => {
     ['The outer seats are 4 feet off the middle.', 'centerTweeterHeight'],
     ['The couch is 84 inches long.', 'seatDistance'],
     ['The sub crossover is at 120 Hz.', 'centerBassCrossover'],
+    ['I pushed the center to the back of the shelf.', 'changedExactly'],
+    ['I never understood the menu.', 'voice-unclear'],
+    ['The voices are at the right height.', 'voice-pulled-aside'],
+    ['It is the same from every seat.', 'troubleTitles'],
+    ['Turning the volume of the center up makes it worse.', 'center-turned-down'],
+    ['When I switch to phantom center everything snaps into the middle.', 'image-collapses-to-center'],
   ])('%s tells no %s', (text, fact) => {
     const { taken: sure, unsure } = readText(text);
     expect([...sure, ...unsure].map((each) => each.fact)).not.toContain(fact);
@@ -187,6 +193,7 @@ describe('a number and the loudspeaker beside it', () => {
       { enteredCenter: 3.05, enteredLeft: 3.2, enteredRight: 3.2 },
     ],
     ['Tape says 10 ft to the center and 10 ft 6 to each main.', { tapedCenter: 3.05, tapedMains: 3.2 }],
+    ['Center is 9 feet away, fronts are 10 feet away.', { tapedCenter: 2.74, tapedMains: 3.05 }],
     ['I turned the center down 3 dB.', { centerTrim: -3 }],
     [
       'My ears are 3 ft off the floor and the center is 18 inches off the floor.',

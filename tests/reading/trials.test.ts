@@ -275,6 +275,9 @@ describe('what is no trial', () => {
     ['I raised the center.'],
     ['My neighbor has his center on a stool and it is perfect.'],
     ['If I moved the sofa back it would be better.'],
+    ['We sit 10 feet away, center in the middle under the screen. Perfect picture.'],
+    ["I turned the center up 5 dB because my father couldn't follow the news."],
+    ['I turned the center up 5 dB so my mother could follow the news.'],
     ["I don't have night mode or dialog enhancer on, no change there."],
     ['The manual says I should run the setup again and it is gone.'],
   ])('%s', (text) => {

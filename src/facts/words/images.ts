@@ -25,7 +25,7 @@ export const IMAGES = {
   picturePart: 'picture; screen; television; mouth; lip; face; display',
   // What happens to a stage.
   shrink:
-    'shrink; collapse; narrow; squash; squeeze; cram; cramp; bunch; clump; huddle; crowd; suck; cave; implode; contract; heap; pile; fold; pack; stuff; march; slide; park; nail; drain; funnel; compress; glue; stuck; snap; fall; lump; cluster; retreat; concentrate; bundle; shove; jam; gather; tuck; trap',
+    'shrink; collapse; narrow; squash; squeeze; cram; cramp; bunch; clump; huddle; crowd; suck; cave; implode; contract; heap; pile; fold; pack; stuff; march; slide; park; nail; drain; funnel; compress; glue; stuck; fall; lump; cluster; retreat; concentrate; bundle; shove; jam; gather; tuck; trap',
   inBox:
     'box; shoebox; center; middle; cabinet; point; blob; heap; pile; spot; mono; slit; dot; ball; knot; pinhole',
   // What is missing.

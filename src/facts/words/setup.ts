@@ -132,9 +132,9 @@ export const setupWords: FamilyWords = {
     },
     centerBassSize: {
       small:
-        'center|c|speakers|fronts|everything|allChannels|all .. to|as|on|at small; set it|them|center to small; small .. center|c|speakers|everything|all .. at|crossed|#; crossed .. at|over; center|c .. crossed|cut over|at #; set to small; center|c small; small #; crossover .. for the center; all small; cross .. center .. at #; small box .. crossed; =set small; menu .. it|center .. small',
+        'center|c|speakers|fronts|everything|allChannels|all .. to|as|on|at small; speakers|fronts|everything|allChannels|all say|read|show|be small; set it|them|center to small; small .. center|c|speakers|everything|all .. at|crossed|#; crossed .. at|over; center|c .. crossed|cut over|at #; set to small; center|c small; small #; crossover .. for the center; all small; cross .. center .. at #; small box .. crossed; =set small; menu .. it|center .. small',
       large:
-        'center|c|speakers|fronts|everything|allChannels|all .. to|as|on|at large; set it|them|center to large; large .. center|c|speakers|everything|all; center .. full|fullrange range|band; run|runs|running .. center|everything|it .. large|full; center|c large; center be? set to large|big; full range center; no crossover on center; all large; set to large; center .. large; =set large; menu .. it|center .. large',
+        'center|c|speakers|fronts|everything|allChannels|all .. to|as|on|at large; speakers|fronts|everything|allChannels|all say|read|show|be large; set it|them|center to large; large .. center|c|speakers|everything|all; center .. full|fullrange range|band; run|runs|running .. center|everything|it .. large|full; center|c large; center be? set to large|big; full range center; no crossover on center; all large; set to large; center .. large; =set large; menu .. it|center .. large',
     },
     subwoofer: {
       several:
