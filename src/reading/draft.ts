@@ -17,7 +17,12 @@ export function draftOf(reading: Reading): FactBook {
     units: reading.units ?? 'metric',
     ...(words === '' ? {} : { words }),
   };
-  return withReading(empty, reading);
+  // Whoever writes for advice has it still, unless he says that it is solved or that what cured it stays.
+  const isAsking = reading.solved !== true;
+  const trials = reading.trials.map((trial) =>
+    isAsking && trial.outcome === 'gone' ? { ...trial, stays: trial.stays ?? false } : trial,
+  );
+  return withReading(empty, { ...reading, trials });
 }
 
 /** The book with what was read; what stands there already is kept. */

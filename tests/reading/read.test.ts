@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { draftOf } from '../../src/reading/draft.js';
 import { readText } from '../../src/reading/read.js';
+import { solvedBy } from '../../src/reasoning/trials.js';
 
 /** What was taken, as `fact=value`, with `not` in front of a denial. */
 const taken = (text: string): string[] =>
@@ -315,6 +317,12 @@ describe('what else a case can hold', () => {
     expect(readText('Problem solved, thanks!').solved).toBe(true);
     expect(readText('STILL NOT SOLVED.').solved).toBe(false);
     expect(readText('The voice is dull.').solved).toBeUndefined();
+  });
+
+  it('is still open for whoever asks, though a trial cured it, and settled for whoever says so', () => {
+    const solves = (text: string): boolean => solvedBy(draftOf(readText(text))) !== undefined;
+    expect(solves('The voice has an echo. My husband muted the TV and the echo was gone.')).toBe(false);
+    expect(solves('The voice had an echo. I muted the TV and the echo was gone. Problem solved!')).toBe(true);
   });
 
   it('is an act that was undone, or kept', () => {
