@@ -27,6 +27,10 @@ const MOST_BYTES = 4_000_000;
 export async function run(io: StreamIo, path: string, options: ReadOptions): Promise<ExitCode> {
   const asJson = wantsJson(options);
   const reading = readText(await textFrom(io, path));
+  if (reading.taken.length + reading.unsure.length === 0)
+    io.err(
+      'Nothing was understood: the draft holds the words alone. Read is English, about the own system.\n',
+    );
   const draft = writeCase(draftOf(reading));
   if (options.output !== undefined) {
     const sink = await fileSink(io, options.output, [path]);
