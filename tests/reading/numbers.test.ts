@@ -71,6 +71,12 @@ describe('a number is of the thing and the measure beside it', () => {
       'measuredLeftLevel=75',
       'measuredRightLevel=74.9',
     ],
+    [
+      'In the menu the center is at 3.1 m like the others.',
+      'enteredCenter=3.1',
+      'enteredLeft=3.1',
+      'enteredRight=3.1',
+    ],
     ['Distances: 8 ft each by tape.', 'tapedCenter=2.438', 'tapedMains=2.438'],
     ['trims left -1.5 right -2 center +3', 'centerTrim=3', 'trimLeft=-1.5', 'trimRight=-2'],
     [

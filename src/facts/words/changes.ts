@@ -1,29 +1,25 @@
 /** What was changed before it began: a few frames, and in each of them every thing that may have been changed. */
-import type { FamilyWords, Phrases } from './lexicon.js';
+import { type FamilyWords, framed, type Phrases } from './lexicon.js';
 
 /** "The last thing I touched was X", "only X was moved", "it began with X", "X was replaced, and since then …" */
 const changed = (...things: string[]): Phrases =>
-  things
-    .map(
-      (
-        thing,
-      ) => `last thing|change|work|touched ... ${thing}; what .. @altered .. ${thing}; ${thing} .. =was|=were|=came .. last|=latest;
+  framed(
+    things,
+    (thing) =>
+      `last thing|change|work|touched ... ${thing}; what .. @altered .. ${thing}; ${thing} .. =was|=were|=came .. last|=latest;
     only|just .. ${thing} .. =was|=were .. @altered; @altered .. ${thing} .. =just|right|shortly|night|directly before; ${thing} .. @altered .. =just|right|shortly|night|directly before;
     ${thing} .. @altered ... @began|=since|=ever; @altered .. ${thing} ... @began|=since|=ever; @began ... with|after|when|following ... ${thing};
     =since|after .. @altered .. ${thing}; =since|after .. =new|=another|=other|=different .. ${thing}; =since the|my|our|a|this ${thing} .. came|went|=is|=was|in`,
-    )
-    .join('; ');
+  );
 
 /** A thing that is new, whatever came of it. */
 const gained = (...things: string[]): Phrases =>
-  things
-    .map(
-      (
-        thing,
-      ) => `@gotNew|=bigger|=second|=got .. =new|=bigger|=another|=other|=different|=second|=larger .. ${thing}; =new|=bigger|=another|=different|=larger .. ${thing} .. =since|=now|came|arrived|last;
+  framed(
+    things,
+    (thing) =>
+      `@gotNew|=bigger|=second|=got .. =new|=bigger|=another|=other|=different|=second|=larger .. ${thing}; =new|=bigger|=another|=different|=larger .. ${thing} .. =since|=now|came|arrived|last;
     =new ${thing}; @bought|=fitted .. ${thing}`,
-    )
-    .join('; ');
+  );
 
 const CABLED = 'unplugged|disconnected|reconnected|rewired|replugged|recabled|cabled';
 const CHILD = 'son|daughter|grandson|nephew|kid|wife|husband|cat|guest';

@@ -1,12 +1,9 @@
 /** Home tests told in one breath, what was done and what it did: "with the small cell all three move the same way". */
-import type { FamilyWords, Phrases } from './lexicon.js';
+import { type FamilyWords, framed, type Phrases } from './lexicon.js';
 
 /** What was done, and in its sentence what came of it. */
 const told = (done: Phrases, ...came: string[]): Phrases =>
-  done
-    .split(';')
-    .flatMap((act) => came.map((outcome) => `${act.trim()} .... ${outcome}`))
-    .join('; ');
+  framed(done.split(';'), (act) => framed(came, (outcome) => `${act.trim()} .... ${outcome}`));
 
 const NO_CHANGE = [
   'no|not|nothing .. change|changes|difference|tell|differ|better|clearer|easier',

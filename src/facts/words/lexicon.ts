@@ -9,6 +9,10 @@ import type { ComplaintId } from '../complaints.js';
 /** Phrases separated by semicolons. */
 export type Phrases = string;
 
+/** One frame around each of several things. */
+export const framed = (things: readonly string[], frame: (thing: string) => Phrases): Phrases =>
+  things.map(frame).join('; ');
+
 export type ChoiceWords = {
   readonly [Id in ChoiceFactId]?: { readonly [Value in Choice<Id>]?: Phrases };
 };

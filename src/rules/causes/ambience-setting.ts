@@ -6,8 +6,8 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { all, is, isNot, noneOf } from '../condition.js';
+import { staysWithoutCenter } from '../home-tests.js';
 import { heard } from '../remarks.js';
-import { staysWithoutCenter } from '../without-center.js';
 
 export const ambienceSetting = defineCause({
   id: 'ambience-setting',

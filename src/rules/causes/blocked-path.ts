@@ -7,9 +7,9 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { staysInPlace } from '../home-tests.js';
 import { measuredAt } from '../measured.js';
 import { PLACE } from '../outdated.js';
-import { staysInPlace } from '../swap.js';
 
 export const blockedPath = defineCause({
   id: 'blocked-path',

@@ -9,12 +9,11 @@
 
 import { answers, confirmedBy, defineCause, deviates, type Remedy } from '../cause.js';
 import { all, atLeast, below, is, not } from '../condition.js';
+import { alikeAlongTheRow, mainWrongThereToo, placeNotBox, staysInPlace } from '../home-tests.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { PLACE } from '../outdated.js';
-import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { heard, toldTale } from '../remarks.js';
-import { staysInPlace } from '../swap.js';
 
 const FILLING_HELPS: Remedy['gain'] = { of: 'bayPeakDb', to: { bayStuffing: 'filled' } };
 

@@ -156,7 +156,7 @@ export const delay = defineCause({
       ),
       when: is('entryMistake', 'yes'),
       tells: { yes: 'proof' },
-      yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is read so wrong.',
+      yes: 'The center is entered at {enteredCenter} and taped at {tapedCenter}: no tape is off by so much.',
       no: 'The center is entered at {enteredCenter} and taped at {tapedCenter}, which is no plain mistake.',
       because:
         'From 70 cm on, entry against tape, it is a mistake that is seen and not inferred; it is mended first.',

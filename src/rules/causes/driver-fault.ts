@@ -6,8 +6,8 @@
  */
 import { answers, confirmedBy, defineCause } from '../cause.js';
 import { any, is, isNot, noneOf, oneOf } from '../condition.js';
+import { staysWithoutCenter } from '../home-tests.js';
 import { recordedDistortion } from '../recorded.js';
-import { staysWithoutCenter } from '../without-center.js';
 
 export const driverFault = defineCause({
   id: 'driver-fault',

@@ -8,9 +8,9 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { above, all, is, isNot, oneOf } from '../condition.js';
+import { staysInPlace } from '../home-tests.js';
 import { measuredAt } from '../measured.js';
 import { BOX } from '../outdated.js';
-import { staysInPlace } from '../swap.js';
 
 export const driverLayout = defineCause({
   id: 'driver-layout',

@@ -7,8 +7,8 @@
  */
 import { confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot } from '../condition.js';
+import { staysWithoutCenter } from '../home-tests.js';
 import { heard, toldTale } from '../remarks.js';
-import { staysWithoutCenter } from '../without-center.js';
 
 export const fixedExtraction = defineCause({
   id: 'fixed-extraction',

@@ -6,8 +6,8 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { staysInPlace } from '../home-tests.js';
 import { PLACE } from '../outdated.js';
-import { staysInPlace } from '../swap.js';
 
 export const height = defineCause({
   id: 'height',

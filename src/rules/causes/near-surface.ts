@@ -7,13 +7,12 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, is, isNot, noneOf, oneOf } from '../condition.js';
+import { alikeAlongTheRow, mainWrongThereToo, placeNotBox, staysInPlace } from '../home-tests.js';
 import { lowRiseRemedies } from '../low-rise.js';
 import { measuredAt } from '../measured.js';
 import { PLACE } from '../outdated.js';
-import { alikeAlongTheRow, mainWrongThereToo, placeNotBox } from '../place-or-box.js';
 import { recordedReflection } from '../recorded.js';
 import { heard, toldTale } from '../remarks.js';
-import { staysInPlace } from '../swap.js';
 
 export const nearSurface = defineCause({
   id: 'near-surface',

@@ -6,7 +6,7 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { atLeast, is, noneOf, oneOf } from '../condition.js';
-import { staysInPlace } from '../swap.js';
+import { staysInPlace } from '../home-tests.js';
 
 export const offMidline = defineCause({
   id: 'off-midline',

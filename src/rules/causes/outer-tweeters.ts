@@ -7,8 +7,8 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is, isNot, oneOf } from '../condition.js';
+import { staysInPlace } from '../home-tests.js';
 import { BOX } from '../outdated.js';
-import { staysInPlace } from '../swap.js';
 
 export const outerTweeters = defineCause({
   id: 'outer-tweeters',

@@ -7,9 +7,8 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, atLeast, below, is, isNot, noneOf, not, oneOf } from '../condition.js';
+import { alikeAlongTheRow, staysInPlace } from '../home-tests.js';
 import { PLACE } from '../outdated.js';
-import { alikeAlongTheRow } from '../place-or-box.js';
-import { staysInPlace } from '../swap.js';
 
 export const screenLoss = defineCause({
   id: 'screen-loss',

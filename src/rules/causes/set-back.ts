@@ -7,10 +7,9 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { is } from '../condition.js';
+import { alikeAlongTheRow, mainWrongThereToo, staysInPlace } from '../home-tests.js';
 import { measuredAt } from '../measured.js';
-import { alikeAlongTheRow, mainWrongThereToo } from '../place-or-box.js';
 import { heard, toldTale } from '../remarks.js';
-import { staysInPlace } from '../swap.js';
 
 export const setBack = defineCause({
   id: 'set-back',

@@ -7,8 +7,8 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, any, atLeast, is, isNot, oneOf } from '../condition.js';
+import { staysWithoutCenter } from '../home-tests.js';
 import { heard, toldTale } from '../remarks.js';
-import { staysWithoutCenter } from '../without-center.js';
 
 export const spreadOff = defineCause({
   id: 'spread-off',

@@ -6,8 +6,8 @@
  */
 import { answers, confirmedBy, defineCause, deviates } from '../cause.js';
 import { all, is, isNot, noneOf, oneOf } from '../condition.js';
+import { boxNotPlace } from '../home-tests.js';
 import { BOX, PLACE, TONE } from '../outdated.js';
-import { boxNotPlace } from '../place-or-box.js';
 import { recordedTone } from '../recorded.js';
 import { heard } from '../remarks.js';
 

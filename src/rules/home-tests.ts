@@ -1,7 +1,7 @@
 /**
- * What tells the place of the center from its box. A main put in its place shares the place; the center carried beside a
- * main shares that one's, which can be done with towers too. And what a place does, a row hears alike. One rule each, so
- * that all causes say it alike.
+ * What a home test tells of every cause that it bears on, one rule each, so that all causes say it alike. A main put in
+ * the place of the center shares the place; the center carried beside a main shares that one's, which can be done with
+ * towers too; swapped channels share box and place. And what a place does, a row hears alike.
  */
 import { answers, type Rule } from './cause.js';
 import { is } from './condition.js';
@@ -62,8 +62,36 @@ export function alikeAlongTheRow<const G extends string>(
     when: is('troubleSeats', 'off-middle'),
     tells: { yes: 'telling', no: 'slight', against: true },
     yes: `It is worse at the seats off to the side, while ${what} would be heard alike along the row.`,
-    no: `It is not worse at the seats off to the side, as ${what} would have it.`,
+    no: `It is no worse at the seats off to the side, as is to be expected of ${what}.`,
     because,
     source: 'geometry',
+  });
+}
+
+/** What stays may be any fault of box, cable or place, so it speaks weakly; what moves away is none of them. */
+export function staysInPlace<const G extends string>(group: G): Rule & { readonly group: G } {
+  return answers({
+    id: 'stays-in-its-place',
+    group,
+    when: is('testSwapAtAmplifier', 'stays'),
+    tells: { yes: 'slight', no: 'strong' },
+    yes: 'With left and center swapped at the amplifier the trouble stays with the center, with its box or its place.',
+    no: 'With left and center swapped at the amplifier the trouble does not stay with the center, so neither its box nor its place makes it.',
+    because:
+      'The swap gives the box in this place another channel; what moves away with the channel is not made by box or place.',
+  });
+}
+
+/** What is gone without a center is made by it, or by what is sent to it. */
+export function staysWithoutCenter<const G extends string>(group: G): Rule & { readonly group: G } {
+  return answers({
+    id: 'gone-without-center',
+    group,
+    when: is('testPhantom', 'gone'),
+    tells: { yes: 'hint', no: 'strong' },
+    yes: 'With the center set to none the trouble is gone.',
+    no: 'With the center set to none the trouble is not gone, so neither the center nor what is sent to it makes it.',
+    because:
+      'Set to none, left and right get what the center had. What stays is in them, in the room or in the program.',
   });
 }
